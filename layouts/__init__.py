@@ -1,0 +1,1 @@
+"""The booklet: rows set into pages, pages into PDF, PDF onto sheets; and the command."""

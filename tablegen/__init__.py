@@ -1,0 +1,1 @@
+"""Rafter geometry and its tables, exact until one rounding: settings, geometry, rows."""

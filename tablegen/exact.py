@@ -1,0 +1,192 @@
+"""Exact numbers, sums of rationals times roots of rationals, and their one rounding by integers."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from fractions import Fraction
+from math import isqrt, lcm
+
+Rational = int | Fraction
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Exact:
+    """A sum of coefficients times roots of rationals, held exactly.
+
+    terms: (coefficient, radicand) pairs. No two radicands differ by the square of a rational, so the
+    roots are linearly independent over the rationals: the sum is rational only if its one term has the
+    radicand 1, and it is zero only if there is no term. That is what lets a tie be recognised.
+    """
+
+    terms: tuple[tuple[Fraction, Fraction], ...] = ()
+
+    def __add__(self, other: Exact | Rational) -> Exact:
+        return Exact(_gathered((*self.terms, *exact(other).terms)))
+
+    __radd__ = __add__
+
+    def __neg__(self) -> Exact:
+        return Exact(tuple((-c, q) for c, q in self.terms))
+
+    def __sub__(self, other: Exact | Rational) -> Exact:
+        return self + -exact(other)
+
+    def __rsub__(self, other: Rational) -> Exact:
+        return -self + other
+
+    def __mul__(self, other: Exact | Rational) -> Exact:
+        other = exact(other)
+        return Exact(_gathered((c * d, q * r) for c, q in self.terms for d, r in other.terms))
+
+    __rmul__ = __mul__
+
+    def __truediv__(self, other: Exact | Rational) -> Exact:
+        """Divide by a number of one term; more terms are not needed by any roof."""
+        ((d, r),) = exact(other).terms or ((Fraction(0), Fraction(1)),)
+        return Exact(_gathered((c / (d * r), q * r) for c, q in self.terms))
+
+    def __rtruediv__(self, other: Rational) -> Exact:
+        return exact(other) / self
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, (Exact, int, Fraction)) and not (self - other).terms
+
+    def __hash__(self) -> int:
+        raise TypeError('an Exact has many forms of one value: do not use it as a key')
+
+    def __lt__(self, other: Exact | Rational) -> bool:
+        return sign(self - other) < 0
+
+    def __gt__(self, other: Exact | Rational) -> bool:
+        return sign(self - other) > 0
+
+    def __le__(self, other: Exact | Rational) -> bool:
+        return sign(self - other) <= 0
+
+    def __ge__(self, other: Exact | Rational) -> bool:
+        return sign(self - other) >= 0
+
+    def __float__(self) -> float:
+        """Return the nearest ordinary float, for drawings only: no printed digit may come from it."""
+        return floor_of(self, 10**17) / 10**17
+
+    def squared(self) -> Fraction:
+        """Return the square of a number of one term (or none), which is rational."""
+        if not self.terms:
+            return Fraction(0)
+        ((c, q),) = self.terms
+        return c * c * q
+
+
+def exact(value: Exact | Rational) -> Exact:
+    """Return a rational as an Exact; an Exact is returned as it is."""
+    if isinstance(value, Exact):
+        return value
+    return Exact(((Fraction(value), Fraction(1)),)) if value else Exact()
+
+
+def root(square: Rational) -> Exact:
+    """Return the root of a rational that is not negative."""
+    if square < 0:
+        raise ValueError(f'square must not be negative, got {square}')
+    return Exact(_gathered([(Fraction(1), Fraction(square))]))
+
+
+def sign(x: Exact) -> int:
+    """Return -1, 0 or 1."""
+    if not x.terms:
+        return 0
+    if len(x.terms) == 1:
+        return 1 if x.terms[0][0] > 0 else -1
+    scale = 1
+    while True:
+        low = floor_of(x, scale)
+        if low != 0:
+            return 1 if low > 0 else -1
+        scale *= 2**32
+
+
+def floor_of(x: Exact, scale: Rational = 1) -> int:
+    """Return the greatest whole number not above x times a scale.
+
+    Notes:
+        1. One term: with s the square of the product, the floor is isqrt(floor(s)), no float.
+        2. More terms: bounds are drawn closer until both have one floor. They always meet, since such a
+           sum is irrational (see Exact).
+    """
+    squares = [(c > 0, c * c * q * scale * scale) for c, q in x.terms]
+    if not squares:
+        return 0
+    if len(squares) == 1:
+        positive, square = squares[0]
+        whole = isqrt(square.numerator // square.denominator)
+        if positive:
+            return whole
+        return -whole if whole * whole == square else -whole - 1
+    bits = 64
+    while True:
+        low = high = 0
+        for positive, square in squares:
+            bound = isqrt((square.numerator << 2 * bits) // square.denominator)
+            low += bound if positive else -bound - 1
+            high += bound + 1 if positive else -bound
+        if low >> bits == high >> bits:
+            return low >> bits
+        bits *= 2
+
+
+def nearest(x: Exact | Rational, per: Rational) -> int:
+    """Return the whole number of parts nearest to a number.
+
+    Given:
+        x    any number, in some unit
+        per  how many of the smallest printed parts make that unit, positive
+
+    Returned:
+        a count of parts; of a number's size a half goes up, and the sign is put on after
+
+    Notes:
+        1. With s the size in parts, the count is (floor(2s) + 1) // 2.
+    """
+    x = exact(x)
+    negative = sign(x) < 0
+    count = (floor_of(-x if negative else x, 2 * per) + 1) // 2
+    return -count if negative else count
+
+
+def nearest_root(square: Fraction, per: int) -> int:
+    """Return nearest(root(square), per), by the short way that long tables use."""
+    scaled_up = 4 * per * per * square.numerator
+    return (isqrt(scaled_up // square.denominator) + 1) // 2
+
+
+def _rational_root(square: Fraction) -> Fraction | None:
+    top, bottom = isqrt(square.numerator), isqrt(square.denominator)
+    if top * top == square.numerator and bottom * bottom == square.denominator:
+        return Fraction(top, bottom)
+    return None
+
+
+def _gathered(terms: Iterable[tuple[Fraction, Fraction]]) -> tuple[tuple[Fraction, Fraction], ...]:
+    """Return the terms with those of one square class put together, and none that is zero."""
+    kept: list[tuple[Fraction, Fraction]] = []
+    for c, q in terms:
+        if not c or not q:
+            continue
+        whole = _rational_root(q)
+        if whole is not None:
+            c, q = c * whole, Fraction(1)
+        for place, (c0, q0) in enumerate(kept):
+            ratio = Fraction(1) if q == q0 else _rational_root(q / q0)
+            if ratio is not None:
+                kept[place] = (c0 + c * ratio, q0)
+                break
+        else:
+            kept.append((c, q))
+    return tuple((c, q) for c, q in kept if c)
+
+
+def common_denominator(values: Iterable[Fraction]) -> int:
+    """Return the least whole number that makes every value whole."""
+    return lcm(*(value.denominator for value in values))

@@ -1,0 +1,281 @@
+"""The settings of one book: what a settings file may say, and the record that the stages read."""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Callable
+from dataclasses import dataclass, field, replace
+from fractions import Fraction
+from importlib.resources import files
+from itertools import pairwise
+
+from tablegen import text
+from tablegen.errors import BookError, SettingsFaults
+from tablegen.figures import Measure
+from tablegen.lengths import length, number
+from tablegen.pitch import Pitch, pitch, pitch_of_rise
+
+PARTS_OF_AN_INCH = (2, 4, 8, 16, 32, 64)
+PAPERS = ('letter', 'a4')
+TRIMS = ('pocket', 'large')
+BOOK_PARTS = ('how-to', 'words', 'glance', 'values', 'jacks', 'common', 'hip-valley', 'rise', 'examples')
+"""Parts that may be left out; cover, cautions, contents and the proof of the numbers always stand."""
+MOST_PITCHES = 200
+MOST_SPACINGS = 4
+MOST_RUNS = 100_000
+LONGEST_NAME = 48
+
+
+@dataclass(frozen=True, slots=True)
+class Runs:
+    """Level runs of the tables, from the plate line, in inches."""
+
+    first: Fraction = Fraction(1)
+    last: Fraction = Fraction(288)
+    step: Fraction = Fraction(1)
+
+    def count(self) -> int:
+        """Return how many runs there are."""
+        return (self.last - self.first) // self.step + 1
+
+    def __iter__(self):
+        return (self.first + place * self.step for place in range(self.count()))
+
+
+@dataclass(frozen=True, slots=True)
+class Settings:
+    """Everything that a book is made from; all lengths in inches."""
+
+    title: str = 'Rafter Tables'
+    owner: str = ''
+    measure: Measure = Measure()
+    """Smallest printed part and how lengths read."""
+    pitches: tuple[Pitch, ...] = field(
+        default_factory=lambda: tuple(map(pitch_of_rise, map(Fraction, range(1, 25))))
+    )
+    """From the flattest to the steepest, none twice."""
+    steep: bool = False
+    """Whether pitches over 24 in 12 were asked for on purpose."""
+    runs: Runs = Runs()
+    spacings: tuple[Fraction, ...] = (Fraction(12), Fraction(16), Fraction(96, 5), Fraction(24))
+    """Jack spacings on centre, in."""
+    ridge_thickness: Fraction = Fraction(3, 2)
+    hip_thickness: Fraction = Fraction(3, 2)
+    rafter_thickness: Fraction = Fraction(3, 2)
+    paper: str = 'letter'
+    trim: str = 'pocket'
+    parts: tuple[str, ...] = BOOK_PARTS
+    """Parts of the book that are in."""
+    source: str = ''
+    """The settings file, by name; '' when none was given."""
+
+
+Reader = Callable[[object, str, Settings], Settings]
+
+
+def starter() -> str:
+    """Return the commented settings file that says what the defaults say."""
+    return files('tablegen').joinpath('starter.toml').read_text('utf-8')
+
+
+def read_settings(written: str, source: str) -> Settings:
+    """Return the settings that a TOML text gives, defaults standing where it is silent.
+
+    Errors:
+        SettingsFaults with every fault found; BookError where the text is no TOML
+    """
+    try:
+        tables = tomllib.loads(written, parse_float=Fraction)
+    except ValueError as fault:  # TOMLDecodeError tells line and column; Fraction refuses nan and inf
+        raise BookError(source, f'cannot be read as TOML: {fault}', '', 'mend that place') from None
+    settings, faults = Settings(source=source), []
+    values = dict(_leaves(tables))
+    for key in [key for key in READERS if key in values] + [key for key in values if key not in READERS]:
+        try:
+            if key not in READERS:
+                raise BookError(key, 'unknown key', ', '.join(READERS), 'see: rafterbook settings')
+            settings = READERS[key](values[key], key, settings)
+        except BookError as fault:
+            faults += fault.each()
+    if not {fault.place for fault in faults} & RUN_KEYS:
+        faults += _run_faults(settings)
+    if faults:
+        raise SettingsFaults(source, faults)
+    return settings
+
+
+def smallest_part(value: object, place: str) -> int:
+    """Return the parts to an inch of a smallest part such as '1/16'."""
+    allowed = ', '.join(f'1/{per}' for per in PARTS_OF_AN_INCH)
+    try:
+        part = (
+            number(value.replace(' in', '').strip().strip('"″'))
+            if isinstance(value, str)
+            else Fraction(value)
+        )
+    except (ValueError, TypeError):
+        part = Fraction(0)
+    if part <= 0 or 1 / part not in PARTS_OF_AN_INCH:
+        raise BookError(place, f"'{value}' is not a part of an inch that a tape shows", allowed)
+    return int(1 / part)
+
+
+def read_pitches(value: object, place: str, steep: bool) -> tuple[Pitch, ...]:
+    """Return pitches from a list or a range such as '4 to 12 by 1/2', in order, none twice."""
+    items = value if isinstance(value, list) else [value]
+    if not items:
+        raise BookError(place, 'no pitch is given', "a list such as [4, 6, '7 1/2'] or '1 to 24'")
+    read = (
+        _each(items, place, lambda item, here: _pitches_of(item, here, steep))
+        if len(items) > 1
+        else [_pitches_of(items[0], place, steep)]
+    )
+    found = [one for some in read for one in some]
+    found.sort(key=lambda one: one.slope)
+    once = found[:1] + [one for before, one in pairwise(found) if one.slope != before.slope]
+    if len(once) > MOST_PITCHES:
+        raise BookError(place, f'{len(once)} pitches are too many', f'up to {MOST_PITCHES}')
+    return tuple(once)
+
+
+def _pitches_of(item: object, place: str, steep: bool) -> list[Pitch]:
+    words = item.split(' to ') if isinstance(item, str) else [item]
+    if len(words) != 2:
+        return [pitch(item, place, steep)]
+    last, _, step = words[1].partition(' by ')
+    return _pitch_range(pitch(words[0], place, steep), pitch(last, place, steep), step or '1', place)
+
+
+def _pitch_range(first: Pitch, last: Pitch, step: str, place: str) -> list[Pitch]:
+    allowed = "a range such as '4 to 12 by 1/2'"
+    try:
+        by = number(step.strip())
+    except ValueError:
+        by = Fraction(0)
+    if first.rise_in is None or last.rise_in is None or by <= 0:
+        raise BookError(place, 'a range needs inches of rise and a step above 0', allowed)
+    if last.rise_in < first.rise_in:
+        raise BookError(place, f'the range goes backwards, {first.short} to {last.short}', allowed)
+    count = (last.rise_in - first.rise_in) // by + 1
+    if count > MOST_PITCHES:
+        raise BookError(place, f'{count} pitches are too many', f'up to {MOST_PITCHES}')
+    return [pitch_of_rise(first.rise_in + by * place) for place in range(count)]
+
+
+def _leaves(tables: dict, above: str = '') -> list[tuple[str, object]]:
+    """Return every key of the file with its dotted name; a table's own keys stand for it."""
+    found: list[tuple[str, object]] = []
+    for key, value in tables.items():
+        name = f'{above}{key}'
+        if isinstance(value, dict) and any(known.startswith(f'{name}.') for known in READERS):
+            found += _leaves(value, f'{name}.')
+        else:
+            found.append((name, value))
+    return found
+
+
+def _name(value: object, place: str) -> str:
+    if not isinstance(value, str) or len(value) > LONGEST_NAME or not (value.isprintable() or value == ''):
+        raise BookError(
+            place, f'{value!r} cannot stand on a cover', f'one line of up to {LONGEST_NAME} letters'
+        )
+    return value.strip()
+
+
+def _choice(value: object, place: str, allowed: tuple[str, ...]) -> str:
+    if value not in allowed:
+        raise BookError(place, f'{value!r} is unknown', ', '.join(allowed))
+    return str(value)
+
+
+def _list(value: object, place: str) -> list:
+    if not isinstance(value, list) or not value:
+        raise BookError(place, f'{value!r} is no list', 'a list in square brackets with at least one item')
+    return value
+
+
+def _each(items: list, place: str, reader: Callable) -> list:
+    """Return what the reader makes of every item; the faults of all items are raised together."""
+    read, faults = [], []
+    for index, item in enumerate(items, 1):
+        try:
+            read.append(reader(item, f'{place}[{index}]'))
+        except BookError as fault:
+            faults += fault.each()
+    if faults:
+        raise SettingsFaults(place, faults)
+    return read
+
+
+def _positive(value: object, place: str, at_most: int) -> Fraction:
+    inches = length(value, place)
+    if not 0 < inches <= at_most:
+        raise BookError(place, f"'{value}' is out of range", f'above 0 and up to {at_most} in')
+    return inches
+
+
+def _spacings(value: object, place: str) -> tuple[Fraction, ...]:
+    found = set(_each(_list(value, place), place, lambda one, here: _positive(one, here, 96)))
+    if len(found) > MOST_SPACINGS:
+        raise BookError(place, f'{len(found)} spacings are too many', f'up to {MOST_SPACINGS}')
+    return tuple(sorted(found))
+
+
+def _parts(value: object, place: str) -> tuple[str, ...]:
+    named = _each(_list(value, place), place, lambda one, here: _choice(one, here, BOOK_PARTS))
+    return tuple(part for part in BOOK_PARTS if part in named)
+
+
+def _steep(value: object, place: str) -> bool:
+    if not isinstance(value, bool):
+        raise BookError(place, f'{value!r} is neither', 'true, false')
+    return value
+
+
+def _run(name: str, value: object, place: str, settings: Settings) -> Settings:
+    return replace(settings, runs=replace(settings.runs, **{name: length(value, place)}))
+
+
+def _measure(name: str, value: object, settings: Settings) -> Settings:
+    return replace(settings, measure=replace(settings.measure, **{name: value}))
+
+
+def _run_faults(settings: Settings) -> list[BookError]:
+    runs, part = settings.runs, Fraction(1, settings.measure.per)
+    least = f'from {text.rational(part)} in up'
+    faults = []
+    if runs.step == 0:
+        faults.append(BookError('runs.by', 'a step of 0 gets nowhere', least))
+    elif runs.step < part:
+        faults.append(BookError('runs.by', f'{text.run(runs.step)} is below the smallest part', least))
+    elif runs.last >= runs.first and runs.count() > MOST_RUNS:
+        said = f'{runs.count():,} runs are too many'
+        faults.append(BookError('runs.by', said, f'up to {MOST_RUNS:,}', 'take a longer step'))
+    if runs.first == 0:
+        faults.append(BookError('runs.from', 'a run of 0 has no rafter', 'above 0'))
+    if runs.last < runs.first:
+        said = f'the runs go backwards, from {text.run(runs.first)} to {text.run(runs.last)}'
+        faults.append(BookError('runs.to', said, f'{text.run(runs.first)} or more'))
+    return faults
+
+
+RUN_KEYS = {'runs.from', 'runs.to', 'runs.by'}
+READERS: dict[str, Reader] = {
+    'title': lambda v, p, s: replace(s, title=_name(v, p)),
+    'owner': lambda v, p, s: replace(s, owner=_name(v, p)),
+    'lengths': lambda v, p, s: _measure('style', _choice(v, p, text.STYLES), s),
+    'smallest_part': lambda v, p, s: _measure('per', smallest_part(v, p), s),
+    'steep': lambda v, p, s: replace(s, steep=_steep(v, p)),
+    'pitches': lambda v, p, s: replace(s, pitches=read_pitches(v, p, s.steep)),
+    'runs.from': lambda v, p, s: _run('first', v, p, s),
+    'runs.to': lambda v, p, s: _run('last', v, p, s),
+    'runs.by': lambda v, p, s: _run('step', v, p, s),
+    'jacks.spacings': lambda v, p, s: replace(s, spacings=_spacings(v, p)),
+    'stock.ridge': lambda v, p, s: replace(s, ridge_thickness=_positive(v, p, 12)),
+    'stock.hip': lambda v, p, s: replace(s, hip_thickness=_positive(v, p, 12)),
+    'stock.rafter': lambda v, p, s: replace(s, rafter_thickness=_positive(v, p, 12)),
+    'paper': lambda v, p, s: replace(s, paper=_choice(v, p, PAPERS)),
+    'trim': lambda v, p, s: replace(s, trim=_choice(v, p, TRIMS)),
+    'parts': lambda v, p, s: replace(s, parts=_parts(v, p)),
+}
+"""One reader a key, in the order they are read: pitches after steep."""

@@ -1,0 +1,70 @@
+"""The text of every number: the only place where digits become characters."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from math import gcd
+
+INCHES = 'inches'
+FEET_INCHES = 'feet-inches'
+STYLES = (INCHES, FEET_INCHES)
+MINUS = '−'
+
+
+def mixed(count: int, per: int) -> str:
+    """Return a whole count of parts as a mixed number in lowest terms: '53 11/16', '7/8', '0'."""
+    whole, part = divmod(abs(count), per)
+    shared = gcd(part, per)
+    fraction = f'{part // shared}/{per // shared}' if part else ''
+    words = [word for word in (str(whole) if whole or not part else '', fraction) if word]
+    return (MINUS if count < 0 else '') + ' '.join(words)
+
+
+def feet_inches(count: int, per: int) -> str:
+    """Return a whole count of parts of an inch in feet and inches: 4′ 5 11/16″, 0 7/8″, 24′ 0″."""
+    feet, parts = divmod(abs(count), 12 * per)
+    inches = f'{mixed(parts, per)}″'
+    return (MINUS if count < 0 else '') + (f'{feet}′ {inches}' if feet else inches)
+
+
+def length(count: int, per: int, style: str) -> str:
+    """Return a whole count of parts of an inch in the style that a book reads in."""
+    return feet_inches(count, per) if style == FEET_INCHES else mixed(count, per)
+
+
+def decimal(count: int, places: int) -> str:
+    """Return a whole count of the last decimal place, every place printed: 13416 at 3 is '13.416'."""
+    digits = str(abs(count)).rjust(places + 1, '0')
+    body = f'{digits[:-places]}.{digits[-places:]}' if places else digits
+    return (MINUS if count < 0 else '') + body
+
+
+def plain_decimal(count: int, places: int) -> str:
+    """Return decimal(), with the hyphen that data files take for a minus sign."""
+    return decimal(count, places).replace(MINUS, '-')
+
+
+def degrees(count: int, places: int) -> str:
+    """Return a whole count of the last decimal place of a degree, with its sign: '26.57°'."""
+    return f'{decimal(count, places)}°'
+
+
+def rational(value: Fraction) -> str:
+    """Return a setting's own number shortly and exactly: '7 1/2', '19.2', '26.565', '1/3'."""
+    if value.denominator <= 64 and value.denominator & (value.denominator - 1) == 0:
+        return mixed(value.numerator, value.denominator)
+    places = 1
+    while places <= 9:
+        if (value * 10**places).denominator == 1:
+            return decimal(int(value * 10**places), places)
+        places += 1
+    return mixed(value.numerator, value.denominator)
+
+
+def run(value: Fraction) -> str:
+    """Return a level run in feet and inches, as a carpenter says it: '4 ft', '4 ft 7 1/2 in', '9 in'."""
+    feet, inches = divmod(value, 12)
+    words = [f'{feet} ft'] if feet else []
+    if inches or not feet:
+        words.append(f'{rational(Fraction(inches))} in')
+    return ' '.join(words)
