@@ -1,0 +1,50 @@
+"""The book's short words: heads, names and labels that code puts in place. Prose stands in the templates."""
+
+from __future__ import annotations
+
+WORDS = {
+    'cautions': 'Before you cut',
+    'contents': 'Contents',
+    'how-to': 'How to find a length',
+    'order': 'From stick to rafter',
+    'words': 'The words',
+    'glance': 'All pitches at a glance',
+    'examples': 'Worked examples',
+    'numbers': 'How the numbers are rounded',
+    'checked': 'What they were checked against',
+    'made': 'How this copy was made',
+    'notes': 'Notes',
+    'board_drawing': {
+        'title': 'The board with its marks',
+        'cut': 'ridge cut',
+        'head': 'head cut',
+        'mouth': 'bird’s mouth',
+    },
+    'rafter_drawing': {
+        'title': 'A common rafter on its plate and ridge',
+        'ridge': 'ridge',
+        'plate': 'plate',
+        'line_length': 'line length',
+        'run': 'run',
+        'rise': 'rise',
+        'overhang': 'overhang',
+        'plumb_cut': 'plumb cut',
+        'seat': 'seat (level)',
+        'heel': 'heel (plumb)',
+        'height_above_plate': 'height above plate',
+        'tail': 'tail',
+    },
+    'corner_drawing': {
+        'title': 'A hip corner and a wing, seen from above',
+        'ridge': 'ridge',
+        'hip': 'hip',
+        'valley': 'valley',
+        'common': 'common',
+        'end_common': 'end common',
+        'hip_jack': 'hip jack',
+        'valley_jack': 'valley jack',
+        'plate': 'plate',
+        'run': 'common run',
+        'spacing': 'spacing, on centre',
+    },
+}
