@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from markupsafe import Markup
 
+from layouts.drawings.details import birds_mouth, ridge_end, top_cut
 from layouts.drawings.marked_board import BoardMarks, marked_board
 from layouts.pages import Block, Draft, Index
 from layouts.words import WORDS
@@ -46,6 +47,8 @@ class ExamplePage:
     """Thicknesses: ridge, hip, rafter."""
     part: str
     board: Markup | str
+    details: tuple[Markup, ...]
+    """Two drawings side by side below the board."""
 
 
 def example_block(settings: Settings) -> Block | None:
@@ -89,6 +92,7 @@ def _maker(example, settings: Settings):
             },
             text.mixed(1, settings.measure.per),
             '' if is_jack else _board(example, settings),
+            _details(example, settings),
         )
 
     return make
@@ -127,4 +131,40 @@ def _board(example: CommonExample | HipExample, settings: Settings) -> Markup:
             '' if hip else words['mouth'],
         ),
         words['title'],
+    )
+
+
+def _details(example, settings: Settings) -> tuple[Markup, ...]:
+    words, values = WORDS['board_drawing'], example.values
+    slope, depth = float(example.pitch.slope), float(worked.RAFTER_DEPTH)
+    if isinstance(example, JackExample):
+        jack = _inches(values.jack_side_cut), False, (values.jack_side_cut.text, words['jack_top'])
+        shortening = float(settings.hip_thickness / root(2))
+        end = ridge_end(
+            slope,
+            depth,
+            shortening,
+            (words['hip_centre'], words['jack_cut'], example.shortening.text),
+            words['title'],
+        )
+        return end, top_cut(*jack, words['title'])
+    if isinstance(example, HipExample):
+        cut = _inches(values.hip_side_cut), True, (values.hip_side_cut.text, words['hip_top'])
+        shortening = float(settings.ridge_thickness / root(2))
+        names = (words['centre'], words['cut'], example.shortening.text)
+        return ridge_end(slope / 2**0.5, depth, shortening, names, words['title']), top_cut(
+            *cut, words['title']
+        )
+    half = example.ridge_half
+    names = (words['centre'], words['cut' if half else 'head'], half.text if half else '')
+    shortening = float(settings.ridge_thickness / 2) if half else 0.0
+    return (
+        ridge_end(slope, depth, shortening, names, words['title']),
+        birds_mouth(
+            slope,
+            depth,
+            float(worked.SEAT),
+            (words['plate_line'], example.heel.total.text, text.rational(worked.SEAT)),
+            words['title'],
+        ),
     )

@@ -94,7 +94,7 @@ def cover_draft(settings: Settings, section: int = 1, sections: int = 1, names: 
         return CoverPage(
             settings.title,
             settings.owner,
-            pitch_fan(inside, 202, 202, settings.title),
+            pitch_fan(settings.pitches, inside, 202, 202, settings.title),
             _span_of([pitch.short for pitch in inside]),
             f'{text.run(settings.runs.first)} to {text.run(settings.runs.last)} by {text.run(settings.runs.step)}',
             text.mixed(1, settings.measure.per),

@@ -93,7 +93,8 @@ class ValuesPage:
     hip_hold: tuple[str, str]
     hip_body_exact: str
     plumb_on_body: bool
-    halved: bool
+    hip_holds: int
+    """Holds of the square for a foot of common run on the hip."""
     spacings: tuple[tuple[str, str], ...]
     """Spacing and jack difference."""
     hip_thickness: str
@@ -290,7 +291,7 @@ def _values_page(tables: PitchTables) -> ValuesPage:
         hip_read,
         decimal_figure(hip_held.tongue_in if hip_held.plumb_on_body else hip_held.body_in, 2).text,
         held.plumb_on_body,
-        hip_held.halved,
+        hip_held.holds,
         tuple(zip(heads, (figure.text for figure in values.jack_differences), strict=True)),
         text.rational(settings.hip_thickness),
         text.mixed(1, settings.measure.per),

@@ -18,6 +18,12 @@ WORDS = {
         'title': 'The board with its marks',
         'cut': 'ridge cut',
         'head': 'head cut',
+        'centre': 'ridge centre line',
+        'plate_line': 'plate line',
+        'hip_centre': 'hip centre line',
+        'jack_cut': 'jack cut',
+        'jack_top': 'top of the jack',
+        'hip_top': 'top of the hip',
         'mouth': 'bird’s mouth',
     },
     'rafter_drawing': {

@@ -23,8 +23,8 @@ class Hold:
     tongue_in: Exact
     plumb_on_body: bool
     """False: the body marks the level line and the tongue the plumb line. True: the other way about."""
-    halved: bool
-    """Whether both figures are half of a full step's, because the full ones run off the square."""
+    holds: int
+    """Holds that make one step: 1, or 2, 4… where the full figures run off the square and are halved."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,16 +52,15 @@ def hold(level_in: Exact | Rational, rise_in: Exact) -> Hold:
 
     Notes:
         1. The rise is put on the tongue where it reaches, else on the body if the run then fits on the
-           tongue, else both figures are halved.
+           tongue, else both figures are halved until they fit.
     """
-    level = exact(level_in)
-    for halved in (False, True):
+    level, holds = exact(level_in), 1
+    while True:
         if level <= BODY_REACH and rise_in <= TONGUE_REACH:
-            return Hold(level, rise_in, False, halved)
+            return Hold(level, rise_in, False, holds)
         if rise_in <= BODY_REACH and level <= TONGUE_REACH:
-            return Hold(rise_in, level, True, halved)
-        level, rise_in = level / 2, rise_in / 2
-    return Hold(rise_in, level, True, True)
+            return Hold(rise_in, level, True, holds)
+        level, rise_in, holds = level / 2, rise_in / 2, 2 * holds
 
 
 def common_hold(slope: Exact) -> Hold:

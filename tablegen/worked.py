@@ -8,7 +8,7 @@ from fractions import Fraction
 from tablegen import lookup
 from tablegen.exact import Exact, nearest, root
 from tablegen.figures import Figure, Measure, decimal_figure, length_figure
-from tablegen.geometry import common, jacks
+from tablegen.geometry import common, hip, jacks
 from tablegen.lookup import Found
 from tablegen.pitch import Pitch
 from tablegen.rows import PitchValues, pitch_values
@@ -19,6 +19,8 @@ SQUARE = Measure(16)
 """A framing square is read in sixteenths."""
 RAFTER_DEPTH = Fraction(11, 2)
 """Depth of the store's rafters, a dressed 2 × 6, in."""
+STAMPED_HIP_RUN = Fraction(17)
+"""What most squares are stamped with for a hip's run in a foot of common run, in place of √288."""
 SEAT = Fraction(7, 2)
 """Level seat on the plate, in."""
 
@@ -78,6 +80,8 @@ class HipExample:
     shortening: Figure
     """Level, at a ridge: half the 45-degree thickness of the ridge, to the smallest part."""
     steps: StepOff
+    seventeen_drift: Figure
+    """How much too long the whole steps are with a full 17 held in place of √288, to thousandths."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,7 +127,20 @@ def corner(settings: Settings) -> HipExample | None:
         return None
     steps = _step_off(hip_hold(pitch.slope), hip_steps(run, pitch.slope), settings)
     shortening = length_figure(settings.ridge_thickness / root(2), settings.measure)
-    return HipExample('corner', pitch, pitch_values(pitch, settings), run, overhang, length, whole, shortening, steps)
+    stamped = root(STAMPED_HIP_RUN * STAMPED_HIP_RUN + (12 * pitch.slope).squared())
+    over = steps.whole * (stamped - hip.line_length(Fraction(12), pitch.slope))
+    return HipExample(
+        'corner',
+        pitch,
+        pitch_values(pitch, settings),
+        run,
+        overhang,
+        length,
+        whole,
+        shortening,
+        steps,
+        decimal_figure(over, 3),
+    )
 
 
 def corner_jacks(settings: Settings) -> JackExample:

@@ -37,7 +37,7 @@ def marked_board(marks: BoardMarks, words: tuple[str, str, str, str], title: str
     lean = marks.depth * tan(angle)
     reach = marks.tail + lean + 3
     along = (width - 2 * left) / (reach + 4)
-    across = max(along, 4.2)  # a long board is drawn deeper than it is, or its marks could not be seen
+    across = max(along, 5.0)  # a long board is drawn deeper than it is, or its marks could not be seen
     lean_drawn = lean * across
     top = 40.0
     depth = marks.depth * across
@@ -66,7 +66,7 @@ def marked_board(marks: BoardMarks, words: tuple[str, str, str, str], title: str
         shapes += [svg.shape(notch, 0, '#fff'), svg.hatch(notch, 2.4), svg.path(notch, svg.HEAVY)]
         shapes.append(svg.text(words[3], (corner[0], top + depth + 9), 7.5, 'middle'))
     for level, (x, label) in enumerate(((building[0][0], words[1]), (tail[0][0], words[2]))):
-        y = top - 9 - 14 * (1 - level) if False else top - 8 - 15 * level
+        y = top - 8 - 15 * level
         shapes += [
             svg.line((x, y - 3), (x, top - 1), svg.HAIR),
             svg.arrow((origin, y), (x, y), both=True),

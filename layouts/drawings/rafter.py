@@ -108,7 +108,7 @@ def labelled_rafter(slope: float, labels: RafterLabels) -> Markup:
 
     peak, plate_line = at(RUN, top(end)), at(0, top(0))
     note(labels.ridge, (peak[0] - 26, peak[1] - 26), (peak[0] - 0.5, peak[1] + 1), 'end')
-    note(labels.plumb_cut, (peak[0] - 14, at(end, low(end))[1] + 26), at(end, low(end) + 1.2), 'end')
+    note(labels.plumb_cut, (peak[0] - 24, at(end, low(end))[1] + 42), at(end, low(end) + 1.2), 'end')
     note(labels.height_above_plate, (plate_line[0] - 16, plate_line[1] - 30), at(0, above * 0.55), 'end')
     note(labels.tail, (at(tail, 0)[0] - 12, at(0, top(tail))[1] - 20), at(tail, top(tail) - 2), 'middle')
     note(labels.seat, (at(PLATE_WIDTH, 0)[0] + 22, at(0, -5)[1]), at(SEAT * 0.6, 0.1), 'start')

@@ -85,7 +85,9 @@ def arrow(a: Point, b: Point, both: bool = False, width: float = HAIR) -> str:
     return line(a, b, width) + heads
 
 
-def dimension(a: Point, b: Point, off: float, words: str, size: float = 7.5, gap: float = 1.6, weight: int = 500) -> str:
+def dimension(
+    a: Point, b: Point, off: float, words: str, size: float = 7.5, gap: float = 1.6, weight: int = 500
+) -> str:
     """Return a dimension from a to b, drawn so far to the left of that direction, with its words.
 
     The words lie along the line, on its outer side, and are turned to be read from below or the right.

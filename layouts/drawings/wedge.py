@@ -8,7 +8,6 @@ from layouts.drawings import svg
 from tablegen.figures import Figure
 from tablegen.pitch import Pitch
 
-
 LOW_DEGREES, STEEP_DEGREES = 20, 50
 """Slopes at which the angle no longer has room inside the triangle."""
 
