@@ -202,7 +202,8 @@ def table(rows: Sequence[Sequence[str]], indent: str = '  ') -> list[str]:
     """Return lines of columns, every cell to the right; the first row is the heading."""
     widths = [max(map(len, column)) for column in zip(*rows, strict=True)]
     return [
-        indent + '  '.join(cell.rjust(width) for cell, width in zip(row, widths, strict=True)) for row in rows
+        (indent + '  '.join(cell.rjust(width) for cell, width in zip(row, widths, strict=True))).rstrip()
+        for row in rows
     ]
 
 

@@ -18,7 +18,7 @@ CUT_OFF = 'cut-off'
 COARSER = 'coarser'
 SEVENTEEN = 'seventeen'
 WRONG = 'wrong'
-VERDICTS = (RIGHT, CUT_OFF, COARSER, SEVENTEEN, WRONG)
+VERDICTS = (RIGHT, COARSER, CUT_OFF, SEVENTEEN, WRONG)
 """From the mildest: a cell gets the first that fits it."""
 ROUNDED_OTHERWISE = (CUT_OFF, COARSER)
 ROOT_288, NOT_SHOWN = 'root-288', 'not-shown'
@@ -114,9 +114,9 @@ def _fit(shown: Written, true: Exact, column: Column) -> str | None:
     near = [part for part in parts if nearest(true / part, 1) * part == shown.inches]
     if any(part <= finest for part in near):
         return RIGHT
-    if any(floor_of(true / part) * part == shown.inches for part in parts):
-        return CUT_OFF
-    return COARSER if near else None
+    if near:
+        return COARSER
+    return CUT_OFF if any(floor_of(true / part) * part == shown.inches for part in parts) else None
 
 
 def _parts(read: Part, column: Column) -> list[Fraction]:
