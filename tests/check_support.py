@@ -8,8 +8,9 @@ import tomllib
 from fractions import Fraction
 from pathlib import Path
 
-from layouts.verbs import check
 from mpmath import mp, mpf
+
+from layouts.verbs import check
 
 AUTHORITIES = Path(__file__).parent / 'authorities'
 mp.dps = 40

@@ -5,6 +5,7 @@ from fractions import Fraction
 import pytest
 from check_support import near, real
 from mpmath import atan, degrees, sqrt
+
 from tablegen.checking.reading import check_length
 from tablegen.checking.written import written
 from tablegen.errors import BookError

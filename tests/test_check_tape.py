@@ -5,6 +5,7 @@ from fractions import Fraction
 
 import pytest
 from check_support import authority
+
 from tablegen.checking import tape
 from tablegen.checking.tape import BANDS, tolerance
 from tablegen.errors import BookError
@@ -27,8 +28,20 @@ def test_every_band_is_the_handbook_s():
 
 @pytest.mark.parametrize(
     ('feet', 'inches'),
-    [('0', '1/32'), ('6', '1/32'), ('13/2', '1/32'), ('7', '1/16'), ('30', '1/16'), ('61/2', '1/16')]
-    + [('31', '1/8'), ('55', '1/8'), ('56', '3/16'), ('80', '3/16'), ('81', '1/4'), ('100', '1/4')],
+    [
+        ('0', '1/32'),
+        ('6', '1/32'),
+        ('13/2', '1/32'),
+        ('7', '1/16'),
+        ('30', '1/16'),
+        ('61/2', '1/16'),
+        ('31', '1/8'),
+        ('55', '1/8'),
+        ('56', '3/16'),
+        ('80', '3/16'),
+        ('81', '1/4'),
+        ('100', '1/4'),
+    ],
 )
 def test_between_two_bands_the_tighter_holds(feet, inches):
     assert tolerance(12 * Fraction(feet)) == Fraction(inches)

@@ -139,8 +139,8 @@ def _add_length(checks) -> None:
         'length',
         'judge a length that was read against the exact one',
         [
-            'rafterbook check length --pitch 6 --run "1 ft" --reads "13 3/8" --total-run "12 ft"',
-            'rafterbook check length --of jack-difference --pitch 8 --spacing "16 in" --reads 19.23',
+            'rafterbook check length --pitch 6 --run "1 ft" --reads "13 3/8" \\\n    --total-run "12 ft"',
+            'rafterbook check length --pitch 8 --of jack-difference \\\n    --spacing "16 in" --reads 19.23',
         ],
     )
     _add_pitch(parser)
@@ -162,9 +162,10 @@ def _add_square(checks) -> None:
         'print what a square should carry, or judge what yours shows',
         [
             'rafterbook check square',
-            'rafterbook check square --blank > myscale.csv   (fill it in; leave out what is not there)',
+            'rafterbook check square --blank > myscale.csv',
             'rafterbook check square --reads myscale.csv',
         ],
+        'Fill in what your square shows; leave a cell empty where it shows nothing.\n',
     )
     parser.add_argument('--rises', metavar='RISES', help="such as '2 to 18' (the usual) or 4,6,8; 1 to 24")
     parser.add_argument(
@@ -225,12 +226,14 @@ def _add_turn_over(checks) -> None:
     _add_format(parser)
 
 
-def _check(checks, name: str, summary: str, examples: Sequence[str]) -> argparse.ArgumentParser:
-    shown = '\n'.join(f'  {example}' for example in examples)
+def _check(
+    checks, name: str, summary: str, examples: Sequence[str], note: str = ''
+) -> argparse.ArgumentParser:
+    shown = '\n'.join(f'  {example}' for example in examples).replace('\n    ', '\n      ')
     return checks.add_parser(
         name,
         help=summary,
-        description=f'{summary[0].upper()}{summary[1:]}. Exit status: 0 right, 1 wrong, 2 bad input.',
+        description=f'{summary[0].upper()}{summary[1:]}.\n{note}Exit status: 0 right, 1 wrong, 2 bad input.',
         epilog=f'{"examples" if len(examples) > 1 else "example"}:\n{shown}\n\n{check_words.DEFER}',
         formatter_class=argparse.RawDescriptionHelpFormatter,
         allow_abbrev=False,
