@@ -10,7 +10,16 @@ from mpmath import floor, sqrt
 
 from tablegen.checking.square_figures import COLUMNS, KEYS, RISES, engraved_rows, slope_of_rise
 from tablegen.checking.square_file import HEADER, ShownRow, read_square
-from tablegen.checking.square_judging import COARSER, CUT_OFF, RIGHT, ROOT_288, SEVENTEEN, WRONG, judge_square
+from tablegen.checking.square_judging import (
+    COARSER,
+    CUT_OFF,
+    NOT_SHOWN,
+    RIGHT,
+    ROOT_288,
+    SEVENTEEN,
+    WRONG,
+    judge_square,
+)
 from tablegen.checking.written import written
 from tablegen.errors import BookError
 
@@ -214,6 +223,21 @@ def test_one_figure_of_the_other_convention_is_a_misprint():
 
     assert found.convention == SEVENTEEN
     assert [(one.rise, one.verdict, one.follows) for one in found.misprints] == [(17, RIGHT, ROOT_288)]
+
+
+def test_a_draw_between_the_conventions_goes_to_the_true_one():
+    found = square(f'{",".join(HEADER)}\n8,,18.78,,,,\n17,,24.02,,,,\n')
+
+    assert found.convention == ROOT_288
+    assert [one.rise for one in found.misprints] == [8]
+
+
+def test_a_square_without_hip_figures_tells_no_convention():
+    assert square(f'{",".join(HEADER)}\n8,14.42,,,,,\n').convention == NOT_SHOWN
+
+
+def test_a_file_from_a_spreadsheet_may_begin_with_a_byte_order_mark():
+    assert square(f'\ufeff{OLD_SQUARE}').count(SEVENTEEN) == 3
 
 
 @settings(max_examples=40, deadline=None)
