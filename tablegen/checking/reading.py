@@ -1,0 +1,133 @@
+"""A length that was read, against the exact one."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from tablegen import text
+from tablegen.angles import Angle
+from tablegen.checking.allowance import Allowance, allowance, verdict
+from tablegen.checking.amounts import Amount, amount, angle_amount
+from tablegen.checking.members import MEMBERS, slope_of
+from tablegen.checking.written import Written
+from tablegen.errors import BookError
+from tablegen.exact import Exact
+from tablegen.figures import Figure, Measure, length_figure
+from tablegen.pitch import Pitch
+
+
+@dataclass(frozen=True, slots=True)
+class Repeated:
+    """One error made again at every step."""
+
+    total_run_in: Fraction
+    steps: int
+    """Whole runs of the check in the total run."""
+    left_run_in: Fraction
+    """What is left over, in, in which nothing is repeated."""
+    error: Amount
+    """in; above 0 is long."""
+
+
+@dataclass(frozen=True, slots=True)
+class FittingPitch:
+    """The pitch that a reading is exact for."""
+
+    rise_per_foot: Amount
+    """in per foot of run."""
+    degrees: Amount
+
+
+@dataclass(frozen=True, slots=True)
+class LengthCheck:
+    """A reading judged."""
+
+    kind: str
+    """A key of members.MEMBERS."""
+    pitch: Pitch
+    run_in: Fraction
+    """Level run, in; of a jack difference the spacing."""
+    read: Written
+    exact: Amount
+    """in."""
+    nearest: Figure
+    """The exact length to the finest part of the reading, in the reading's unit."""
+    nearest_book_part: Figure
+    """The exact length to the smallest part of the book."""
+    difference: Amount
+    """Reading less exact length, in; above 0 is long."""
+    difference_parts: Amount
+    """The same in finest parts of the reading."""
+    marks_off: int
+    """Whole parts from the nearest mark to the reading; above 0 is long."""
+    repeated: Repeated | None
+    """None where no total run is given."""
+    fits: FittingPitch | None
+    """None where no pitch makes the member so short."""
+    allowed: Allowance
+    verdict: str
+    """'right' or 'wrong'."""
+
+
+def check_length(
+    kind: str,
+    pitch: Pitch,
+    run_in: Fraction,
+    read: Written,
+    measure: Measure,
+    total_run_in: Fraction | None = None,
+    within_in: Fraction | None = None,
+    with_tape: bool = False,
+) -> LengthCheck:
+    """Return a reading judged against the exact length.
+
+    Given:
+        kind          a key of members.MEMBERS
+        run_in        level run of the common rafter, or the spacing of a jack difference, in
+        measure       the book's smallest part, for the figure a reader of the book would find
+        total_run_in  the whole rafter's run, in, over which the error is made again; or None
+        within_in     what the reading may be off by, in; None for half of its finest part
+        with_tape     whether the tape's own tolerance comes on top
+
+    Errors:
+        BookError for a run or a reading of nothing, or a total run below the run
+    """
+    for place, given in (('--run', run_in), ('--reads', read.inches)):
+        if given == 0:
+            raise BookError(place, 'a length of 0 cannot be checked', 'above 0')
+    true = MEMBERS[kind].length(run_in, pitch.slope)
+    off = read.inches - true
+    allowed = allowance(read, within_in, with_tape)
+    near = read.part.nearest(true)
+    return LengthCheck(
+        kind,
+        pitch,
+        run_in,
+        read,
+        amount(true),
+        near,
+        length_figure(true, measure),
+        amount(off),
+        amount(off / read.part.inches, '', 2),
+        read.figure.count - near.count,
+        None if total_run_in is None else _repeated(off, run_in, total_run_in),
+        _fitting(kind, run_in, read.inches),
+        allowed,
+        verdict(off, allowed),
+    )
+
+
+def _repeated(off: Exact, run_in: Fraction, total_run_in: Fraction) -> Repeated:
+    steps, left = divmod(total_run_in, run_in)
+    if not steps:
+        said = f'{text.run(total_run_in)} is shorter than the run that was read'
+        raise BookError('--total-run', said, f'{text.run(run_in)} or more')
+    return Repeated(total_run_in, int(steps), left, amount(steps * off))
+
+
+def _fitting(kind: str, run_in: Fraction, length_in: Fraction) -> FittingPitch | None:
+    slope = slope_of(kind, run_in, length_in)
+    if slope is None:
+        return None
+    return FittingPitch(amount(slope * 12), angle_amount(Angle(slope), 2))

@@ -1,0 +1,74 @@
+"""The figures that a framing square's rafter table should carry."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from fractions import Fraction
+
+from tablegen.checking.members import STEP_RUN, seventeen_length, seventeen_side_cut
+from tablegen.exact import Exact
+from tablegen.figures import Figure, Measure, decimal_figure, length_figure
+from tablegen.geometry import common, hip, jacks
+from tablegen.pitch import pitch_of_rise
+
+HUNDREDTHS, SIXTEENTHS = 100, 16
+RISES = range(1, 25)
+"""Rises, in per foot of run, that the book has figures for."""
+USUAL_RISES = range(2, 19)
+"""Rises that squares usually carry (common practice, no source)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """One line of a square's table."""
+
+    key: str
+    per: int
+    """Smallest part in an inch that is engraved: 100 or 16."""
+    exact: Callable[[Exact], Exact]
+    """Of the slope, in inches."""
+    seventeen: Callable[[Exact], Exact] | None
+    """The same with 17 for √288; None where no hip's run takes part."""
+
+    def figure(self, slope: Exact) -> Figure:
+        """Return the figure as it should be engraved."""
+        value = self.exact(slope)
+        return decimal_figure(value, 2) if self.per == HUNDREDTHS else length_figure(value, Measure(self.per))
+
+
+COLUMNS = (
+    Column('common', HUNDREDTHS, lambda slope: common.line_length(STEP_RUN, slope), None),
+    Column(
+        'hip_valley',
+        HUNDREDTHS,
+        lambda slope: hip.line_length(STEP_RUN, slope),
+        lambda slope: seventeen_length(STEP_RUN, slope),
+    ),
+    Column('jack_16', HUNDREDTHS, lambda slope: jacks.difference(Fraction(16), slope), None),
+    Column('jack_24', HUNDREDTHS, lambda slope: jacks.difference(Fraction(24), slope), None),
+    Column('jack_side_cut', SIXTEENTHS, jacks.side_cut_figure, None),
+    Column('hip_side_cut', SIXTEENTHS, hip.side_cut_figure, seventeen_side_cut),
+)
+"""Unit lengths per foot of common run, differences of jacks at 16 and 24 in on centre, side cuts against 12."""
+KEYS = tuple(column.key for column in COLUMNS)
+
+
+@dataclass(frozen=True, slots=True)
+class SquareRow:
+    """The figures under one rise."""
+
+    rise: int
+    """in per foot of run."""
+    figures: tuple[Figure, ...]
+    """In the order of COLUMNS."""
+
+
+def engraved_rows(rises: Iterable[int] = RISES) -> tuple[SquareRow, ...]:
+    """Return what a square should carry under each whole rise."""
+    return tuple(SquareRow(rise, tuple(one.figure(slope_of_rise(rise)) for one in COLUMNS)) for rise in rises)
+
+
+def slope_of_rise(rise: int) -> Exact:
+    """Return the slope of a whole rise per foot of run."""
+    return pitch_of_rise(Fraction(rise)).slope

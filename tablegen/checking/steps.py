@@ -1,0 +1,188 @@
+"""Stepping off with the square: how many steps, what is left over, and what the errors add up to."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from fractions import Fraction
+
+from tablegen.checking.allowance import GIVEN, Allowance, verdict
+from tablegen.checking.amounts import Amount, amount
+from tablegen.checking.members import MEMBERS, SEVENTEEN, STEP_RUN, seventeen_length
+from tablegen.checking.written import Written
+from tablegen.errors import BookError
+from tablegen.exact import Exact, root
+from tablegen.figures import Figure, Measure, length_figure
+from tablegen.pitch import Pitch
+
+SQUARE = Measure(16)
+"""A framing square is read in sixteenths."""
+DRIFT_PARTS = (64, 32, 16)
+"""Errors of one step whose sum is shown, one of so many to an inch."""
+SETTING_PARTS = (2, 4, 8, 16, 32, 64)
+"""Parts that a step may be set to."""
+STAY_WITHIN = Fraction(1, 8)
+"""in; what the end of a stepped rafter may be off by, if nothing else is said (chosen here, no source)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Drift:
+    """What one error of a step comes to at the last whole step."""
+
+    per: int
+    """The step is off by one of so many parts of an inch."""
+    total: Amount
+    """in."""
+
+
+@dataclass(frozen=True, slots=True)
+class SeventeenSteps:
+    """The same hip stepped off with 17 in place of √288."""
+
+    step: Amount
+    """in."""
+    error: Amount
+    """At the last whole step, in; above 0 is long."""
+    left_level: Figure
+    """Odd run on the level arm, in: 17/12 of the common's."""
+
+
+@dataclass(frozen=True, slots=True)
+class StepsCheck:
+    """A member stepped off."""
+
+    kind: str
+    """A key of members.STEPPED."""
+    pitch: Pitch
+    run_in: Fraction
+    """Level run of the common rafter, in."""
+    whole: int
+    """Whole steps of 12 in of common run."""
+    left_run_in: Fraction
+    """Odd run of the common, in."""
+    left_level: Figure
+    """The odd run on the level arm, to a sixteenth: 12 side of a common, √288 side of a hip."""
+    left_rise: Figure
+    """Its rise on the other arm, to a sixteenth."""
+    step: Amount
+    """Exact length of one step, in."""
+    set_to: Written | None
+    """What the step is set to; None for the nearest sixteenth."""
+    set_figure: Figure
+    step_error: Amount
+    """Set step less exact step, in; above 0 is long."""
+    end: Amount
+    """Exact length from end to end, in."""
+    reached: Amount
+    """Where the last mark falls, the odd remainder taken as exact, in."""
+    error: Amount
+    """reached less end, in."""
+    drifts: tuple[Drift, ...]
+    """For a step off by 1/64, 1/32, 1/16."""
+    step_allowed: Amount | None
+    """What one step may be off by, in, for the end to stay within what is allowed; None with no whole step."""
+    setting: int | None
+    """The coarsest part of an inch to which a step may be set for that: 64 for 1/64; None if none will do."""
+    seventeen: SeventeenSteps | None
+    """None for a common rafter."""
+    allowed: Allowance
+    verdict: str
+    """'right' where the last mark is within what is allowed, else 'wrong'."""
+
+
+@dataclass(frozen=True, slots=True)
+class StepMark:
+    """Where the mark of one step goes, measured from the start in one length."""
+
+    number: int
+    exact: Amount
+    """in."""
+    figure: Figure
+    """To the smallest part."""
+    stepped: Amount
+    """Where steps of the rounded length would put it, less the exact place, in."""
+
+
+def check_steps(
+    kind: str,
+    pitch: Pitch,
+    run_in: Fraction,
+    set_to: Written | None = None,
+    within_in: Fraction = STAY_WITHIN,
+) -> StepsCheck:
+    """Return a member stepped off with a step as it was set.
+
+    Given:
+        kind       a key of members.STEPPED
+        run_in     level run of the common rafter, in
+        set_to     the step, along the edge; None for the exact one to the nearest sixteenth
+        within_in  what the end may be off by, in
+
+    Errors:
+        BookError for a run or a step of nothing
+    """
+    for place, given in (('--run', run_in), ('--step', set_to.inches if set_to else None)):
+        if given == 0:
+            raise BookError(place, 'a length of 0 cannot be stepped', 'above 0')
+    member, slope = MEMBERS[kind], pitch.slope
+    step, end = member.length(STEP_RUN, slope), member.length(run_in, slope)
+    set_figure = set_to.figure if set_to else length_figure(step, SQUARE)
+    set_in = set_to.inches if set_to else Fraction(set_figure.count, set_figure.per)
+    whole, left = divmod(run_in, STEP_RUN)
+    error = whole * (set_in - step)
+    allowed = Allowance(GIVEN, None, within_in, None)
+    return StepsCheck(
+        kind,
+        pitch,
+        run_in,
+        int(whole),
+        left,
+        length_figure(root(member.level_squared) * left, SQUARE),
+        length_figure(slope * left, SQUARE),
+        amount(step),
+        set_to,
+        set_figure,
+        amount(set_in - step),
+        amount(end),
+        amount(end + error),
+        amount(error),
+        tuple(Drift(per, amount(Fraction(whole, per))) for per in DRIFT_PARTS),
+        amount(within_in / whole, places=4) if whole else None,
+        _setting(within_in, int(whole)),
+        None if kind == 'common' else _seventeen(slope, step, int(whole), left),
+        allowed,
+        verdict(error, allowed),
+    )
+
+
+def mark_rows(kind: str, pitch: Pitch, count: int, measure: Measure) -> tuple[StepMark, ...]:
+    """Return where the marks of so many steps go, and how far steps set to the smallest part leave them."""
+    step = MEMBERS[kind].length(STEP_RUN, pitch.slope)
+    set_in = _set(step, measure)
+    return tuple(
+        StepMark(n, amount(n * step), length_figure(n * step, measure), amount(n * (set_in - step)))
+        for n in range(1, count + 1)
+    )
+
+
+def drift_row(kind: str, pitch: Pitch, counts: Iterable[int], measure: Measure) -> tuple[Amount, ...]:
+    """Return how far the last of so many steps is off when each is set to the smallest part, a cell a count."""
+    step = MEMBERS[kind].length(STEP_RUN, pitch.slope)
+    return tuple(amount(count * (_set(step, measure) - step)) for count in counts)
+
+
+def _set(step: Exact, measure: Measure) -> Fraction:
+    figure = length_figure(step, measure)
+    return Fraction(figure.count, figure.per)
+
+
+def _setting(within_in: Fraction, whole: int) -> int | None:
+    """Return the coarsest part whose half, made at every step, stays within what is allowed."""
+    return next((per for per in SETTING_PARTS if Fraction(whole, 2 * per) <= within_in), None)
+
+
+def _seventeen(slope: Exact, step: Exact, whole: int, left: Fraction) -> SeventeenSteps:
+    old = seventeen_length(STEP_RUN, slope)
+    return SeventeenSteps(
+        amount(old), amount(whole * (old - step)), length_figure(left * SEVENTEEN / STEP_RUN, SQUARE)
+    )

@@ -1,0 +1,126 @@
+"""A reading as it was written: its exact length, and the finest part that it names."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from fractions import Fraction
+
+from tablegen import text
+from tablegen.exact import Exact, Rational, exact, nearest
+from tablegen.figures import Figure
+from tablegen.lengths import FEET, INCHES, MARKS, NUMBER, VULGAR, length
+
+INCH, FOOT = 'in', 'ft'
+METRIC_PLACES = {'mm': 0, 'cm': 1, 'm': 3}
+"""Decimals of a unit that make a millimetre, which is what a metric tape shows."""
+ASSUMED_PER = 16
+"""Parts of an inch a tape is taken to show where a reading names none (common practice, no source)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """The finest part that a reading names: one of so many to a unit."""
+
+    unit: str
+    """'in', 'ft', 'mm', 'cm', 'm' or 'yd'."""
+    unit_in: Fraction
+    """Inches in one unit."""
+    per: int
+    """Parts in one unit."""
+    decimals: int | None
+    """Decimal places, where it was written so; None for a fraction."""
+    assumed: bool
+    """Whether the reading named no part, so that the usual one is taken."""
+
+    @property
+    def inches(self) -> Fraction:
+        """Return the length of the part in inches."""
+        return self.unit_in / self.per
+
+    @property
+    def text(self) -> str:
+        """Return the part with its unit: '1/8 in', '0.01 in', '1 mm'."""
+        return f'{self._of(1)} {self.unit}'
+
+    def nearest(self, inches: Exact | Rational) -> Figure:
+        """Return a length in inches to the nearest part, in the unit of the reading; a half goes up."""
+        count = nearest(exact(inches) / self.unit_in, self.per)
+        return Figure(count, self.per, self.unit, self._of(count))
+
+    def _of(self, count: int) -> str:
+        return text.mixed(count, self.per) if self.decimals is None else text.decimal(count, self.decimals)
+
+
+@dataclass(frozen=True, slots=True)
+class Written:
+    """A length that somebody read."""
+
+    inches: Fraction
+    part: Part
+
+    @property
+    def figure(self) -> Figure:
+        """Return the reading in its own unit and part."""
+        return self.part.nearest(self.inches)
+
+
+def written(reading: str, place: str) -> Written:
+    """Return a reading with the finest part it names.
+
+    Given:
+        reading  a length as lengths.length takes it
+        place    what to call it in an error
+
+    Returned:
+        the part is the one below the line of the last number (13 3/8: eighths), or its last decimal place
+        (13.42: hundredths); a whole number of inches or feet names none and is taken to the sixteenth, one
+        of metres or centimetres to the millimetre
+
+    Errors:
+        BookError if it is no length
+    """
+    inches = length(reading, place)
+    clean = reading.translate(MARKS)
+    for sign, fraction in VULGAR.items():
+        clean = clean.replace(sign, f' {fraction}')
+    *_, last = re.finditer(NUMBER, clean)
+    return Written(inches, _part(last.group(), _unit(clean[last.end() :].strip())))
+
+
+def half(part: Part) -> Fraction:
+    """Return half of a part in inches: how far from its mark a right reading may be."""
+    return part.inches / 2
+
+
+def inches_text(inches: Fraction) -> str:
+    """Return a short exact text of an allowance where there is one, else four decimals."""
+    if (inches * 10**9).denominator == 1:
+        return text.rational(inches)
+    return text.decimal(nearest(inches, 10**4), 4)
+
+
+def _unit(marked: str) -> str:
+    if not marked or re.fullmatch(f"{INCHES}|''", marked, re.IGNORECASE):
+        return INCH
+    if re.fullmatch(FEET, marked, re.IGNORECASE):
+        return FOOT
+    return next(short for short in ('mm', 'cm', 'yd', 'm') if marked[0] == short[0] and _names(marked, short))
+
+
+def _names(marked: str, short: str) -> bool:
+    long = {'mm': 'millimet', 'cm': 'centimet', 'm': 'met', 'yd': 'yard'}[short]
+    return marked == short or marked.startswith(long)
+
+
+def _part(last: str, unit: str) -> Part:
+    unit_in = length(f'1 {unit}')
+    below = re.search(r'/(\d+)', last)
+    places = len(last.partition('.')[2])
+    if places:
+        return Part(unit, unit_in, 10**places, places, False)
+    if below and unit == INCH:
+        return Part(unit, unit_in, int(below[1]), None, False)
+    if unit in METRIC_PLACES:
+        return Part(unit, unit_in, 10 ** METRIC_PLACES[unit], METRIC_PLACES[unit], unit != 'mm')
+    return Part(INCH, Fraction(1), ASSUMED_PER, None, True)

@@ -1,0 +1,53 @@
+"""What the tests of the checks share: outside values, an independent arithmetic, the verb as a user calls it."""
+
+from __future__ import annotations
+
+import argparse
+import io
+import tomllib
+from fractions import Fraction
+from pathlib import Path
+
+from mpmath import mp, mpf
+
+from layouts.verbs import check
+
+AUTHORITIES = Path(__file__).parent / 'authorities'
+mp.dps = 40
+
+
+def authority(name: str) -> list[dict]:
+    """Return the values of one outside source; an empty file is an error."""
+    values = tomllib.loads((AUTHORITIES / name).read_text('utf-8'))['value']
+    assert values
+    return values
+
+
+def real(number: Fraction | int | str) -> mpf:
+    """Return a rational, or the text of a decimal, for mpmath."""
+    fraction = Fraction(number)
+    return mpf(fraction.numerator) / fraction.denominator
+
+
+def rounded(number: mpf, per: int) -> int:
+    """Return the nearest count of parts, a half up, by mpmath."""
+    return int(mp.floor(number * per + mpf(1) / 2))
+
+
+def fine(amount) -> mpf:
+    """Return an amount's nine decimals for mpmath."""
+    return mpf(amount.fine.count) / 10**9
+
+
+def near(amount, wanted: mpf) -> bool:
+    """Return whether nine decimals are those of a number that mpmath found."""
+    return abs(fine(amount) - wanted) <= mpf('0.5000001e-9')
+
+
+def run_check(*argv: str) -> tuple[int, str, str]:
+    """Return exit status, output and remarks of the verb."""
+    parser = argparse.ArgumentParser(prog='rafterbook')
+    check.add(parser.add_subparsers())
+    args = parser.parse_args(['check', *argv])
+    out, err = io.StringIO(), io.StringIO()
+    return args.run(args, out, err), out.getvalue(), err.getvalue()

@@ -1,0 +1,173 @@
+"""A corner by its diagonal, a square turned over, and the rows the book has of both."""
+
+from fractions import Fraction
+
+import pytest
+from check_support import near, real, rounded
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from mpmath import acos, asin, degrees, sin, sqrt
+
+from tablegen.checking.book_rows import diagonal_rows, drift_rows, turn_over_rows
+from tablegen.checking.corner import check_corner, turn_over
+from tablegen.checking.written import written
+from tablegen.errors import BookError
+from tablegen.figures import Measure
+from tablegen.pitch import pitch
+
+
+def corner(side='72', other='96', diagonal='10 ft 1/8 in', **more):
+    return check_corner(Fraction(side), Fraction(other), written(diagonal, '--diagonal'), **more)
+
+
+def test_six_eight_ten_and_an_eighth():
+    """The cosine rule by mpmath; six, eight and ten make a square corner (common practice, no source)."""
+    found = corner()
+    angle = acos((real(72) ** 2 + real(96) ** 2 - real('120.125') ** 2) / (2 * 72 * 96))
+
+    assert near(found.out, degrees(angle) - 90)
+    assert near(found.over_long, 96 * sin(angle - acos(0)))
+    assert (found.out.sign, found.out.size.text, found.over_long.size.text) == (1, '0.124°', '0.208')
+    assert (found.true_diagonal.size.text, found.difference.size.text, found.verdict) == (
+        '120.000',
+        '0.125',
+        'wrong',
+    )
+
+
+@pytest.mark.parametrize(
+    ('diagonal', 'sign', 'verdict'),
+    [
+        ('10 ft', 0, 'right'),
+        ('119 7/8', -1, 'wrong'),
+        ('120 1/16', 1, 'wrong'),
+        ('120.0', 0, 'right'),
+        ('120 0/8', 0, 'right'),
+    ],
+)
+def test_which_way_it_is_out(diagonal, sign, verdict):
+    found = corner(diagonal=diagonal)
+
+    assert (found.out.sign, found.over_long.sign, found.verdict) == (sign, sign, verdict)
+
+
+def test_the_sides_may_come_in_either_order():
+    assert corner('96', '72') == corner('72', '96')
+
+
+def test_a_diagonal_that_no_mark_can_show():
+    """12 by 12: √288 = 16.9706 lies 0.4 of a sixteenth from 17, which is as near as sixteenths come."""
+    assert corner('12', '12', '17').verdict == 'right'
+    assert corner('12', '12', '16 15/16').verdict == 'wrong'
+
+
+def test_what_a_diagonal_cannot_see():
+    found = corner('60', '70', '92 1/8')
+    true = sqrt(real(60) ** 2 + real(70) ** 2)
+
+    assert near(found.unseen, 70 * ((true + real('1/16')) ** 2 - true**2) / (2 * 60 * 70))
+
+
+def test_an_allowance_and_the_tape():
+    assert corner(within_in=Fraction(1, 8)).verdict == 'right'
+    assert corner(with_tape=True).verdict == 'right'  # 1/16 read, 1/16 for a tape at 10 ft
+    assert corner(with_tape=True).allowed.inches == Fraction(1, 8)
+
+
+@settings(max_examples=60, deadline=None)
+@given(st.integers(1, 400), st.integers(1, 400), st.integers(1, 799))
+def test_any_triangle_against_mpmath(side, other, across):
+    if not abs(side - other) < across < side + other:
+        with pytest.raises(BookError):
+            corner(side, other, str(across))
+        return
+    cosine = (real(side) ** 2 + real(other) ** 2 - real(across) ** 2) / (2 * side * other)
+
+    assert near(corner(side, other, str(across)).out, degrees(acos(cosine)) - 90)
+
+
+@pytest.mark.parametrize(
+    ('sides', 'diagonal', 'said'),
+    [
+        (
+            ('72', '96'),
+            '14 ft',
+            '--diagonal: 14 ft cannot join sides of 6 ft and 8 ft; allowed: between 2 ft and 14 ft; '
+            'next: measure again',
+        ),
+        (
+            ('72', '96'),
+            '2 ft',
+            '--diagonal: 2 ft cannot join sides of 6 ft and 8 ft; allowed: between 2 ft and 14 ft; '
+            'next: measure again',
+        ),
+        (('0', '96'), '8 ft', '--sides: a side of 0 makes no corner; allowed: two lengths above 0'),
+    ],
+)
+def test_sides_that_make_no_triangle_are_refused(sides, diagonal, said):
+    with pytest.raises(BookError) as caught:
+        corner(*sides, diagonal)
+    assert str(caught.value) == said
+
+
+def test_the_turn_over_test_shows_twice_the_error():
+    """A square out by some angle is drawn both ways: the lines part by twice that angle (mpmath)."""
+    found = turn_over(written('1/16', '--gap'), Fraction(16))
+    error = asin(real('1/16') / 32)
+
+    assert near(found.out, degrees(error))
+    assert near(found.error, 16 * sin(error))
+    assert near(found.over_body, 24 * sin(error))
+    assert near(found.over_wall, 144 * sin(error))
+    assert (found.error.size.text, found.verdict) == ('0.031', 'wrong')
+
+
+@pytest.mark.parametrize(
+    ('gap', 'within', 'verdict'), [('0', None, 'right'), ('1/64', None, 'wrong'), ('1/64', '1/64', 'right')]
+)
+def test_any_gap_that_can_be_read_is_one(gap, within, verdict):
+    assert turn_over(written(gap, '--gap'), Fraction(16), within and Fraction(within)).verdict == verdict
+
+
+def test_a_gap_is_below_its_distance():
+    with pytest.raises(BookError) as caught:
+        turn_over(written('16', '--gap'), Fraction(16))
+    assert str(caught.value) == (
+        '--gap: 1 ft 4 in is not below the distance it is measured at, 1 ft 4 in; '
+        'allowed: a gap far below the distance; next: measure again'
+    )
+
+
+def test_the_book_s_turn_over_rows():
+    rows = turn_over_rows()
+
+    assert [row.gap.figure.text for row in rows] == ['1/64', '1/32', '3/64', '1/16', '3/32', '1/8']
+    for row in rows:
+        assert near(row.over_wall, 144 * real(row.gap.inches) / 32)
+
+
+def test_diagonals_between_the_square_s_own_marks():
+    rows = diagonal_rows(Measure(16))
+
+    assert [(row.body_in, row.tongue_in) for row in rows if row.whole] == [
+        (12, 5), (12, 9), (16, 12), (15, 8), (20, 15), (24, 7), (24, 10),
+    ]  # fmt: skip
+    for row in rows:
+        true = sqrt(real(row.body_in) ** 2 + real(row.tongue_in) ** 2)
+        assert row.body_in <= 24
+        assert row.tongue_in <= 16
+        assert near(row.exact, true)
+        assert row.diagonal.count == rounded(true, 16)
+        longer = true + real('1/32')
+        sine = (longer**2 - true**2) / (2 * row.body_in * row.tongue_in)
+        assert near(row.error, 24 * sine)
+
+
+def test_the_book_s_drift_rows():
+    (row,) = drift_rows([pitch(8)], Measure(16), (10, 24))
+
+    assert row.pitch == pitch(8)
+    assert [
+        near(cell, n * (real('14.4375') - sqrt(208))) for cell, n in zip(row.common, (10, 24), strict=True)
+    ] == [True] * 2
+    assert near(row.hip_valley[1], 24 * (real('18.75') - sqrt(352)))

@@ -1,0 +1,345 @@
+"""A square's own figures: what should stand there, and what a file of them is judged to say."""
+
+from fractions import Fraction
+
+import pytest
+from check_support import authority, near, real, rounded
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from mpmath import floor, sqrt
+
+from tablegen.checking.square_figures import COLUMNS, KEYS, RISES, engraved_rows, slope_of_rise
+from tablegen.checking.square_file import HEADER, ShownRow, read_square
+from tablegen.checking.square_judging import (
+    COARSER,
+    CUT_OFF,
+    NOT_SHOWN,
+    RIGHT,
+    ROOT_288,
+    SEVENTEEN,
+    WRONG,
+    judge_square,
+)
+from tablegen.checking.written import written
+from tablegen.errors import BookError
+
+ORACLE = {
+    'common': lambda r: sqrt(144 + r * r),
+    'hip_valley': lambda r: sqrt(288 + r * r),
+    'jack_16': lambda r: 16 * sqrt(144 + r * r) / 12,
+    'jack_24': lambda r: 24 * sqrt(144 + r * r) / 12,
+    'jack_side_cut': lambda r: 144 / sqrt(144 + r * r),
+    'hip_side_cut': lambda r: 12 * sqrt(288) / sqrt(288 + r * r),
+}
+OLD_SQUARE = """rise,common,hip_valley,jack_16,jack_24,jack_side_cut,hip_side_cut
+8,14.42,18.78,19.23,28.84,10,10 7/8
+17,20.81,24.04,27.74,41.62,6 15/16,8 1/2
+18,21.63,24.75,28.84,43.27,6 11/16,8 1/4
+"""
+"""Hip lengths with 17 for √288: 18.78 at 8, 24.04 at 17, 24.75 at 18 (common practice, no source)."""
+
+
+def cell(rise, column, shown):
+    """Return one figure judged by itself."""
+    cells = tuple(written(shown, 'cell') if key == column else None for key in KEYS)
+    return judge_square([ShownRow(rise, cells)]).cells[0]
+
+
+def square(content):
+    return judge_square(read_square(content, 'mine.csv'))
+
+
+def changed(content, **swaps):
+    for before, after in swaps.values():
+        assert content.count(before) == 1
+        content = content.replace(before, after)
+    return content
+
+
+@pytest.mark.parametrize('column', COLUMNS, ids=lambda column: column.key)
+def test_every_figure_against_mpmath(column):
+    rows = engraved_rows()
+    place = KEYS.index(column.key)
+
+    assert [row.rise for row in rows] == list(range(1, 25))
+    for row in rows:
+        figure = row.figures[place]
+        assert (rounded(ORACLE[column.key](real(row.rise)), column.per), column.per) == (
+            figure.count,
+            figure.per,
+        )
+
+
+def test_the_customary_engraved_side_cuts():
+    """Common practice, no source; from memory, as the file says.
+
+    One row differs: at 10 in 12 the file has 9 1/4 for jacks and calls it right, but 144/√244 is 9.2186,
+    nearer to 9 3/16; 9 1/4 is the nearest eighth.
+    """
+    judged = {}
+    for row in authority('engraved-figures.toml'):
+        column = 'jack_side_cut' if 'jacks' in row['quantity'] else 'hip_side_cut'
+        judged[row['given']['rise_per_ft'], column] = (row['status'], cell_of(row, column).verdict)
+    differs = {
+        key: pair for key, pair in judged.items() if pair not in {('ok', RIGHT), ('rounding', COARSER)}
+    }
+
+    assert len(judged) == 34
+    assert differs == {(10, 'jack_side_cut'): ('ok', COARSER)}
+    assert judged[10, 'hip_side_cut'] == ('rounding', COARSER)
+
+
+def cell_of(row, column):
+    return cell(row['given']['rise_per_ft'], column, row['printed'])
+
+
+PRINTED = {
+    'length of common or jack rafter per foot of run': 'common',
+    'length of common rafter per foot run': 'common',
+    'length of hip/valley per foot of run of common rafter': 'hip_valley',
+    'length of hip/valley per foot run of common': 'hip_valley',
+    'difference in length of jacks, 16 in. centres': 'jack_16',
+    'difference in length of jacks, 16 in centres': 'jack_16',
+    'difference in length of jacks, 24 in. centres': 'jack_24',
+    'side cut of jacks (figure under the rise, used with 12)': 'jack_side_cut',
+}
+
+
+@pytest.mark.parametrize(
+    ('source', 'count', 'rounded_otherwise', 'wrong'),
+    [
+        # Griffith, Carpentry, 1916, Fig. 60: at 14 in 12 the hip is just 22 in, printed 21.99
+        (
+            'griffith-1916-fig60.toml',
+            18,
+            {(15, 'hip_valley'), (13, 'hip_valley'), (10, 'hip_valley'), (4, 'hip_valley')},
+            {(18, 'hip_valley'), (17, 'hip_valley'), (16, 'hip_valley'), (14, 'hip_valley')},
+        ),
+        # NAVEDTRA 14044, ch. 2, pp. 2-12 to 2-33
+        ('navedtra-14044.toml', 6, set(), set()),
+    ],
+)
+def test_published_unit_lengths_are_judged_as_their_rows_say(source, count, rounded_otherwise, wrong):
+    cells = [
+        cell_of(row, PRINTED[row['quantity']])
+        for row in authority(source)
+        if row['quantity'] in PRINTED and row['given'].get('rise_per_ft') in RISES
+    ]
+
+    assert len(cells) == count
+    assert {(one.rise, one.column) for one in cells if one.verdict in (CUT_OFF, COARSER)} == rounded_otherwise
+    assert {(one.rise, one.column) for one in cells if one.verdict == WRONG} == wrong
+
+
+def test_jack_differences_of_1916_in_eighths():
+    """Griffith, Carpentry, 1916, Fig. 49, feet and inches to the eighth; four of 34 are no nearest part."""
+    odd, count = {}, 0
+    for row in authority('griffith-1916-fig49.toml'):
+        column = PRINTED.get(row['quantity'], '')
+        if column.startswith('jack_') and row['given']['rise_per_ft'] in RISES:
+            feet, _, inches = row['printed'].rpartition('-')
+            found = cell(row['given']['rise_per_ft'], column, f'{feet or 0} ft {inches} in')
+            count += 1
+            if found.verdict not in (RIGHT, COARSER):
+                odd[found.rise, found.column] = (found.verdict, row['status'])
+
+    assert count == 34
+    assert odd == {
+        (16, 'jack_16'): (WRONG, 'rounding'),  # 26 3/4 printed, 26.667 exact: 26 5/8
+        (15, 'jack_24'): (WRONG, 'rounding'),  # 38 1/2 printed, 38.419 exact: 38 3/8
+        (2, 'jack_16'): (CUT_OFF, 'ok'),  # 16 3/16 printed, 16.221 exact: 16 1/4
+        (2, 'jack_24'): (CUT_OFF, 'rounding'),  # 24 1/4 printed, 24.331 exact: 24 3/8
+    }
+
+
+@pytest.mark.parametrize(
+    ('rise', 'column', 'shown', 'verdict'),
+    [
+        (6, 'common', '13.42', RIGHT),
+        (6, 'common', '13.416', RIGHT),  # finer than engraved, and right there
+        (6, 'common', '13.41', CUT_OFF),
+        (6, 'common', '13.4', COARSER),
+        (6, 'common', '13 7/16', COARSER),
+        (6, 'common', '13 3/8', COARSER),
+        (12, 'common', '16 15/16', CUT_OFF),  # √288 is nearer to 17
+        (12, 'common', '16 3/4', WRONG),
+        (8, 'common', '14 5/12', COARSER),  # the twelfths scale: US Army EN0069, lesson 2
+        (6, 'common', '13.43', WRONG),
+        (6, 'common', '13 1/2', WRONG),
+        (6, 'common', '14.42', WRONG),
+        (5, 'common', '13', RIGHT),
+        (8, 'hip_valley', '18.76', RIGHT),
+        (8, 'hip_valley', '18.79', SEVENTEEN),
+        (8, 'hip_valley', '18.78', SEVENTEEN),
+        (8, 'hip_valley', '18.77', WRONG),
+        (9, 'hip_valley', '19.20', CUT_OFF),
+        (8, 'common', '18.78', WRONG),  # 17 has no part in a common rafter
+        (8, 'jack_side_cut', '9.98', RIGHT),
+        (8, 'jack_side_cut', '9.9', CUT_OFF),
+        (8, 'hip_side_cut', '10 7/8', RIGHT),
+        (10, 'hip_side_cut', '10 3/8', COARSER),
+    ],
+)
+def test_each_way_that_a_figure_comes_about(rise, column, shown, verdict):
+    assert cell(rise, column, shown).verdict == verdict
+
+
+def test_cutting_off_and_seventeen_are_never_the_same_hundredth():
+    """√(289 + r²) passes √(288 + r²) by over 0.016 in at any rise to 24: so a hip's hundredth always tells."""
+    for rise in RISES:
+        true, old = ORACLE['hip_valley'](real(rise)), sqrt(289 + real(rise) ** 2)
+        assert floor(100 * old) > rounded(true, 100)
+
+
+def test_a_wrong_figure_that_belongs_to_another_rise_is_traced():
+    assert cell(17, 'jack_side_cut', '7 3/16').belongs_to == 16
+    assert cell(17, 'jack_side_cut', '7 1/8').belongs_to is None
+
+
+def test_an_old_square_is_told_from_a_misprinted_one():
+    old = square(OLD_SQUARE)
+    misprinted = square(
+        changed(
+            OLD_SQUARE, a=('18.78', '18.67'), b=('24.04', '24.02'), c=('24.75', '24.74'), d=('21.63', '21.36')
+        )
+    )
+
+    assert (old.convention, old.misprints) == (SEVENTEEN, ())
+    assert (old.count(SEVENTEEN), old.count(RIGHT), old.count(WRONG)) == (3, 15, 0)
+    assert misprinted.convention == ROOT_288
+    assert [(one.rise, one.column) for one in misprinted.misprints] == [(8, 'hip_valley'), (18, 'common')]
+    assert (old.verdict, misprinted.verdict) == ('wrong', 'wrong')
+
+
+def test_a_misprint_on_an_old_square_is_found_too():
+    found = square(changed(OLD_SQUARE, a=('24.04', '24.40')))
+
+    assert found.convention == SEVENTEEN
+    assert [(one.rise, one.column, one.verdict) for one in found.misprints] == [(17, 'hip_valley', WRONG)]
+
+
+def test_one_figure_of_the_other_convention_is_a_misprint():
+    found = square(changed(OLD_SQUARE, a=('24.04', '24.02')))
+
+    assert found.convention == SEVENTEEN
+    assert [(one.rise, one.verdict, one.follows) for one in found.misprints] == [(17, RIGHT, ROOT_288)]
+
+
+def test_a_draw_between_the_conventions_goes_to_the_true_one():
+    found = square(f'{",".join(HEADER)}\n8,,18.78,,,,\n17,,24.02,,,,\n')
+
+    assert found.convention == ROOT_288
+    assert [one.rise for one in found.misprints] == [8]
+
+
+def test_a_square_without_hip_figures_tells_no_convention():
+    assert square(f'{",".join(HEADER)}\n8,14.42,,,,,\n').convention == NOT_SHOWN
+
+
+def test_a_file_from_a_spreadsheet_may_begin_with_a_byte_order_mark():
+    assert square(f'\ufeff{OLD_SQUARE}').count(SEVENTEEN) == 3
+
+
+@settings(max_examples=40, deadline=None)
+@given(st.sets(st.sampled_from(RISES), min_size=1))
+def test_a_square_with_the_right_figures_is_right(rises):
+    lines = [','.join(HEADER)]
+    lines += [','.join([str(row.rise), *(one.text for one in row.figures)]) for row in engraved_rows(rises)]
+    found = square('\n'.join(lines))
+
+    assert (found.verdict, found.misprints, found.count(RIGHT)) == ('right', (), 6 * len(rises))
+    assert found.convention == ROOT_288
+
+
+@settings(max_examples=40, deadline=None)
+@given(st.sets(st.sampled_from(RISES), min_size=1), st.booleans())
+def test_hip_lengths_with_seventeen_are_known_whether_rounded_or_cut_off(rises, cut):
+    lines = [','.join(HEADER)]
+    for rise in sorted(rises):
+        old = 100 * sqrt(289 + real(rise) ** 2)
+        count = int(floor(old)) if cut else rounded(old / 100, 100)
+        lines.append(f'{rise},,{count // 100}.{count % 100:02},,,,')
+    found = square('\n'.join(lines))
+
+    assert (found.convention, found.misprints, found.count(SEVENTEEN)) == (SEVENTEEN, (), len(rises))
+
+
+def test_the_difference_is_from_the_exact_length():
+    found = cell(8, 'hip_valley', '18.78')
+
+    assert near(found.difference, real('18.78') - sqrt(352))
+    assert found.shown.inches == Fraction('18.78')
+    assert slope_of_rise(8) == Fraction(2, 3)
+
+
+def test_columns_may_stand_in_any_order_and_cells_be_empty():
+    rows = read_square(
+        'HIP_VALLEY, rise,common,jack_24,jack_16,hip_side_cut,jack_side_cut\n18.76,8,,,,,\n', 'a.csv'
+    )
+
+    assert [(row.rise, [one and one.inches for one in row.cells]) for row in rows] == [
+        (8, [None, Fraction('18.76'), None, None, None, None])
+    ]
+
+
+LENGTHS = 'a length such as 4 ft, 4\' 7 1/2", 55.5 in, 55 1/2 (inches), 1.4 m or 1400 mm'
+COLUMNS_ALLOWED = 'rise, common, hip_valley, jack_16, jack_24, jack_side_cut, hip_side_cut'
+BLANK = 'next: rafterbook check square --blank prints one to fill in'
+
+
+@pytest.mark.parametrize(
+    ('content', 'said'),
+    [
+        (
+            OLD_SQUARE.replace('jack_16,', ''),
+            f"mine.csv: row 1: the column 'jack_16' is missing; allowed: {COLUMNS_ALLOWED}; {BLANK}",
+        ),
+        (
+            OLD_SQUARE.replace('jack_16,', 'jack_16,jack_19,'),
+            f"mine.csv: row 1, column 5: 'jack_19' is unknown; allowed: {COLUMNS_ALLOWED}; {BLANK}",
+        ),
+        (
+            OLD_SQUARE.replace('jack_16,', 'jack_16,jack_16,'),
+            "mine.csv: row 1, column 5: 'jack_16' is there twice; allowed: each column once",
+        ),
+        (
+            OLD_SQUARE.replace('\n17,', '\n25,'),
+            "mine.csv: row 3, column 'rise': '25' is off the table; allowed: whole inches per foot, 1 to 24",
+        ),
+        (
+            OLD_SQUARE.replace('\n17,', '\n17 1/2,'),
+            "mine.csv: row 3, column 'rise': '17 1/2' is off the table; allowed: whole inches per foot, 1 to 24",
+        ),
+        (
+            OLD_SQUARE.replace('\n17,', '\n8,'),
+            "mine.csv: row 3, column 'rise': the rise 8 is there twice; allowed: each rise once",
+        ),
+        (
+            OLD_SQUARE.replace('24.04', '24,04'),
+            'mine.csv: row 3: 8 cells under 7 columns; '
+            'allowed: a cell a column, empty where the square shows nothing',
+        ),
+        (
+            OLD_SQUARE.replace('24.04', 'worn'),
+            f"mine.csv: row 3, column 'hip_valley': 'worn' is no length; allowed: {LENGTHS}",
+        ),
+        (
+            OLD_SQUARE.replace('24.04', '0'),
+            "mine.csv: row 3, column 'hip_valley': '0' is no figure of a square; allowed: above 0; "
+            'next: leave the cell empty',
+        ),
+        (
+            '',
+            f'mine.csv: is empty; allowed: a header {COLUMNS_ALLOWED.replace(", ", ",")} and a row a rise; {BLANK}',
+        ),
+        (
+            OLD_SQUARE.partition('\n')[0] + '\n8,,,,,,\n',
+            f'mine.csv: has no figure in it; allowed: at least one filled cell; {BLANK}',
+        ),
+    ],
+)
+def test_a_file_that_cannot_be_judged_is_refused_in_one_line(content, said):
+    with pytest.raises(BookError) as caught:
+        read_square(content, 'mine.csv')
+    assert str(caught.value) == said
+    assert len(caught.value.lines()) == 1
