@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import isqrt
 
-from tablegen.exact import Exact, Rational, exact, floor_of, root, sign
+from tablegen.exact import Exact, Rational, exact, floor_of, one_term, root, sign
 
 UNIT = 10**80  # one, in the fixed-point arithmetic of tangent_of_degrees
 
@@ -21,18 +21,37 @@ class Angle:
     tangent: Exact | None
 
     def complement(self) -> Angle:
-        """Return 90 degrees less this angle (not negative, tangent of one term)."""
+        """Return 90 degrees less this angle, which is not negative; exact for a tangent of one term."""
         if self.tangent is None:
             return Angle(Exact())
-        return Angle(1 / self.tangent if self.tangent.terms else None)
+        return Angle(1 / one_term(self.tangent) if self.tangent.terms else None)
 
     def cosine(self) -> Exact:
-        """Return the cosine; the tangent's square must be rational."""
-        return Exact() if self.tangent is None else root(1 / (1 + self.tangent.squared()))
+        """Return the cosine, one term; exact for a tangent of one term (see one_term)."""
+        return Exact() if self.tangent is None else root(1 / (1 + one_term(self.tangent).squared()))
 
     def sine(self) -> Exact:
-        """Return the sine; the tangent's square must be rational."""
-        return exact(1) if self.tangent is None else self.tangent * self.cosine()
+        """Return the sine, one term; exact for a tangent of one term (see one_term)."""
+        return exact(1) if self.tangent is None else one_term(self.tangent) * self.cosine()
+
+
+def angle_of_sine(sine: Exact) -> Angle:
+    """Return the angle of 0 to 90 degrees that has a sine."""
+    sine = one_term(sine)
+    cosine = root(1 - sine.squared())
+    return Angle(sine / cosine if cosine.terms else None)
+
+
+def half_angle_of_cosine(cosine: Exact) -> Angle:
+    """Return half of the angle of 0 to 180 degrees that has a cosine.
+
+    Source: tan ψ/2 = (1 − cos ψ) / sin ψ, which needs no root of a root.
+    """
+    cosine = one_term(cosine)
+    sine = root(1 - cosine.squared())
+    if sine.terms:
+        return Angle((1 - cosine) / sine)
+    return Angle(Exact() if sign(cosine) > 0 else None)
 
 
 def degrees_count(angle: Angle, places: int) -> int:
@@ -45,26 +64,27 @@ def degrees_count(angle: Angle, places: int) -> int:
     Returned:
         a count; for 26.565 degrees and 2 places, 2657
 
-    Errors:
-        ArithmeticError if 200 more digits leave it open, which no roof's angle can do.
-
     Notes:
         1. An angle whose squared tangent is rational is never at a half of a decimal place unless it is
            a multiple of 15 degrees (Niven's theorem on rational cosines), so more digits always decide.
+        2. An angle set in degrees may be at a half, such as 26.565 at two places, and its tangent is known
+           within 1e-55 (see tangent_of_degrees). What is still open at 1e-38 of a place is such a half: up.
     """
     if angle.tangent is None:
         return 90 * 10**places
     negative = sign(angle.tangent) < 0
     tangent = -angle.tangent if negative else angle.tangent
-    for guard in (12, 40, 200):
+    for guard in (12, 45):
         one = 10 ** (places + guard)
         steps = _arctan_degrees(floor_of(tangent, one), one)
         count, rest = divmod(steps, 10**guard)
         half = 10**guard // 2
         if abs(rest - half) > 10**6:  # the arithmetic below errs by less than 10**5 of its steps
             count += rest > half
-            return -count if negative else count
-    raise ArithmeticError(f'angle too near a rounding boundary at {places} places')
+            break
+    else:
+        count += 1
+    return -count if negative else count
 
 
 def tangent_of_degrees(degrees: Fraction) -> Exact:
