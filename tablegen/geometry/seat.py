@@ -43,6 +43,17 @@ def height_above_plate(depth_in: Fraction, seat_in: Fraction, slope: Exact) -> E
     return depth_in / Angle(slope).cosine() - heel(seat_in, slope)
 
 
+def seat_for_height(depth_in: Fraction, height_in: Exact, slope: Exact) -> Exact:
+    """Return the seat that gives a common rafter a wanted height above plate.
+
+    Returned:
+        in, LEVEL, from the plate's outer face inwards; 0 or less if the stock is too shallow to reach the plate
+
+    Source: height_above_plate, turned about: (D / cos θ − HAP) / m.
+    """
+    return (depth_in / Angle(slope).cosine() - height_in) / slope
+
+
 def notch_depth(seat_in: Fraction, slope: Exact) -> Exact:
     """Return the depth of the notch, in, SQUARE to the rafter's edge, from its underside to the notch's corner.
 

@@ -35,6 +35,7 @@ def test_heel_height_and_stock_left(case, depth):
 
     assert gap(seat.heel(SEAT, case.slope), -_plumb_at_corner(case.roof, underside)) < NEAR
     assert gap(seat.height_above_plate(depth, SEAT, case.slope), _plumb_at_corner(case.roof, top)) < NEAR
+    assert seat.seat_for_height(depth, seat.height_above_plate(depth, SEAT, case.slope), case.slope) == SEAT
     assert gap(seat.notch_depth(SEAT, case.slope), underside.height(ORIGIN)) < NEAR
     assert gap(seat.stock_left(depth, SEAT, case.slope), -top.height(ORIGIN)) < NEAR
 
