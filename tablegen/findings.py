@@ -53,7 +53,9 @@ def degrees(key: str, angle: Angle) -> Reading:
 def set_degrees(key: str, value: Fraction) -> Reading:
     """Return the reading of an angle known as degrees themselves."""
     count = nearest(value, 10**DEGREE_PLACES)
-    return Reading(f'{key}_deg', text.plain_decimal(count, DEGREE_PLACES), f'{text.decimal(nearest(value, 100), 2)}°')
+    return Reading(
+        f'{key}_deg', text.plain_decimal(count, DEGREE_PLACES), f'{text.decimal(nearest(value, 100), 2)}°'
+    )
 
 
 def ratio(key: str, value: Exact | Rational, places: int = 3) -> Reading:

@@ -19,7 +19,7 @@ from tablegen.findings_parts import (
     shortening_of,
     trim_of,
 )
-from tablegen.findings_roof import RoofQuestion, hip_seat_of, seat_of
+from tablegen.findings_roof import RoofQuestion, hip_seat_of, seat_of, valley_seat_of
 from tablegen.geometry import backing, corner, many_sided, seat, tail
 from tablegen.geometry.corner import SQUARE, Corner
 from tablegen.pitch import Pitch
@@ -126,6 +126,7 @@ def _seats(at: Corner, ask: RoofQuestion) -> Finding:
             else words('seat_b', 'none: this stock is too shallow to reach the plate'),
             hip_seat_of('hip_dropped', ask, at, seat.hip_height_above_plate(height, drop)),
             hip_seat_of('hip_backed', ask, at, height),
+            valley_seat_of(ask, at, height),
         ),
         'plates at one height; seats level, from the outside of plate inwards; height above plate: plumb, the same on '
         'both sides; the hip, not slid, is dropped by the greater of the two drops',
@@ -207,4 +208,3 @@ def many_sides(ask: RoofQuestion, sides: int) -> Finding:
 
 def _peak(ask: RoofQuestion, slope, sides: int) -> Finding:
     return hip_cheek('hip_at_peak', many_sided.peak_cheek(slope, sides), ask.measure)
-

@@ -50,8 +50,12 @@ def shortening_of(
             ),
             *_level_and_along('jack', shortening.jack_at_hip(hip_in, at), own, measure),
             *_level_and_along('valley_jack_at_ridge', shortening.at_ridge(ridge_in), own, measure),
-            *_level_and_along('jack_long_to_short_point', shortening.point_to_point(rafter_in, at), own, measure),
-            *_level_and_along('hip_long_to_short_point', shortening.hip_point_to_point(hip_in, at), hip_own, measure),
+            *_level_and_along(
+                'jack_long_to_short_point', shortening.point_to_point(rafter_in, at), own, measure
+            ),
+            *_level_and_along(
+                'hip_long_to_short_point', shortening.hip_point_to_point(hip_in, at), hip_own, measure
+            ),
         ),
         "level: in plan, along the member's own centre line, from the centre line of what it meets to its face; "
         'along: the same on its top edge; hip: at a ridge; jack: at a hip or valley',
@@ -63,7 +67,8 @@ def jack_differences(at: Corner, spacings: tuple[Fraction, ...], measure: Measur
     return Finding(
         'jack_difference',
         tuple(
-            length(text.rational(one).replace(' ', '_'), corner.jack_difference(one, at), measure) for one in spacings
+            length(text.rational(one).replace(' ', '_'), corner.jack_difference(one, at), measure)
+            for one in spacings
         ),
         'along the slope, plate line to the centre line of the hip, per space on centre along the plate',
     )

@@ -62,7 +62,11 @@ def roof_findings(ask: RoofQuestion) -> tuple[Finding, ...]:
         trim_of(at),
         ridge_of(ask, at),
         gable_of(ask),
-        Finding('area', (ratio('roof_per_plan', gable.area_factor(ask.pitch.slope)),), 'roof over level plan, any unit'),
+        Finding(
+            'area',
+            (ratio('roof_per_plan', gable.area_factor(ask.pitch.slope)),),
+            'roof over level plan, any unit',
+        ),
     )
 
 
@@ -92,6 +96,7 @@ def seat_of(ask: RoofQuestion, at: Corner) -> Finding:
             length('longest_seat_at_a_third', seat.longest_seat(depth, seat.MARKS[1], slope), measure),
             hip_seat_of('hip_dropped', ask, at, dropped),
             hip_seat_of('hip_backed', ask, at, height),
+            valley_seat_of(ask, at, height),
             *((_shortcut(ask, at, dropped, height),) if at.half_tangent == SQUARE else ()),
         ),
         'seat: level, from the outside of plate inwards; heel and height above plate: plumb, at the outside of '
@@ -117,6 +122,28 @@ def hip_seat_of(key: str, ask: RoofQuestion, at: Corner, height: Exact) -> Findi
         ),
         "on the hip's centre line, at the corner of the plates; seat level along the hip; least depth of stock, "
         'square to its edge, that reaches the plate',
+    )
+
+
+def valley_seat_of(ask: RoofQuestion, at: Corner, height: Exact) -> Finding:
+    """Return the bird's mouth of a valley, which is not dropped, at an inside corner of the plates."""
+    back = seat.valley_heel_back(ask.hip_in, at)
+    heel = seat.hip_heel(ask.stock.depth_in, height, at) - back * at.hip_slope
+    cuts = (
+        (
+            length('heel', heel, ask.measure),
+            length('seat', seat.hip_seat(heel, at), ask.measure),
+            length('heel_back', back, ask.measure),
+        )
+        if heel > 0
+        else (words('seat', 'none: this stock is too shallow to reach the plate'),)
+    )
+    return Finding(
+        'valley',
+        (length('height_above_plate', height, ask.measure), *cuts),
+        "on the valley's centre line, over the inside corner of the plates; heel: plumb, set back outwards from that "
+        'corner by heel_back, level, so that the sides clear the plates; seat: level, from that heel inwards; its top '
+        'is square and not dropped, so jacks stand above its edges by the drop',
     )
 
 

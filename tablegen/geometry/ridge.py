@@ -65,6 +65,10 @@ def end_past_commons(common_thickness_in: Fraction) -> Exact:
         in, level, from the theoretical end to the sawn end, flush with the outer faces of the last pair of
         side commons, centred on the theoretical end; the end's king common butts against it
 
+    Notes:
+        1. Where the end's pitch is the steeper one, the ridge's top stands over the end's plane there, by half
+           of the thickness times the difference of the slopes: plane its end off to that plane.
+
     Source: half the thickness of those commons stands past their centre line.
     """
     return exact(common_thickness_in / 2)

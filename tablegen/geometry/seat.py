@@ -136,6 +136,22 @@ def hip_least_depth(hip_height_in: Exact, at: Corner) -> Exact:
     return hip_height_in * hip_angle(at).cosine()
 
 
+def valley_heel_back(valley_thickness_in: Fraction, at: Corner) -> Exact:
+    """Return how far the square heel of a valley is set back from the inside corner of the plates.
+
+    Given:
+        valley_thickness_in  in, of the valley
+
+    Returned:
+        in, LEVEL along the valley, outwards from the corner: its seat is longer by so much, its heel shorter
+        by this times tan H. A hip needs none: the corner of its plates touches the middle of its heel.
+
+    Source: the outer faces of the plates run back from an inside corner, and the valley's sides meet them t/2
+    cot a and t/2 cot b outside of it; the farther one decides. Regular: half of the thickness.
+    """
+    return valley_thickness_in / 2 * max(1 / at.plan_a.tangent, 1 / at.plan_b.tangent)
+
+
 def shortcut_hip_height(hip_depth_in: Fraction, seat_in: Fraction, at: Corner, ratio: Exact) -> Exact:
     """Return the height above plate, in, that an old shortcut gives: hip seat = ratio times the common seat.
 

@@ -35,7 +35,6 @@ def _hip_per_foot(slope):
     return hip.line_length(Fraction(12), slope)
 
 
-
 BY_QUANTITY = {
     'pitch (rise / span) of roof': (lambda m, _: m / 2, 10**5),
     'pitch named by rise': (lambda m, _: m / 2, 10**5),
@@ -50,7 +49,10 @@ BY_QUANTITY = {
     ),
     'difference in length of jacks, 16 in. centres': (lambda m, s: jacks.difference(s, m), EIGHTH),
     'difference in length of jacks, 24 in. centres': (lambda m, s: jacks.difference(s, m), EIGHTH),
-    'difference in length of jacks, 16 in centres': (lambda m, _: jacks.difference(Fraction(16), m), HUNDREDTH),
+    'difference in length of jacks, 16 in centres': (
+        lambda m, _: jacks.difference(Fraction(16), m),
+        HUNDREDTH,
+    ),
     'plumb cut, hip/valley, square building': (lambda m, _: hip.slope_angle(m).complement(), TEN_MINUTES),
     'seat cut, hip/valley, square building': (lambda m, _: hip.slope_angle(m), TEN_MINUTES),
     'length of hip/valley per foot of run of common rafter': (lambda m, _: _hip_per_foot(m), HUNDREDTH),
@@ -60,7 +62,10 @@ BY_QUANTITY = {
         lambda m, _: hip.side_cut_from_edge(m),
         TEN_MINUTES,
     ),
-    'side cut of jacks (figure under the rise, used with 12)': (lambda m, _: jacks.side_cut_figure(m), SIXTEENTH),
+    'side cut of jacks (figure under the rise, used with 12)': (
+        lambda m, _: jacks.side_cut_figure(m),
+        SIXTEENTH,
+    ),
     'side cut of jacks, number used with 12 (modern square, line 5)': (
         lambda m, _: jacks.side_cut_figure(m),
         SIXTEENTH,

@@ -58,7 +58,11 @@ POLYGONS = [
     for rise in (4, 9, 16)
 ]
 DEGREES = [
-    Case('30 and 22.5 deg', corner(tangent_of_degrees(Fraction(30)), tangent_of_degrees(Fraction(45, 2))), Fraction(90))
+    Case(
+        '30 and 22.5 deg',
+        corner(tangent_of_degrees(Fraction(30)), tangent_of_degrees(Fraction(45, 2))),
+        Fraction(90),
+    )
 ]
 CORNERS = REGULAR + UNEQUAL + SKEWED + POLYGONS + DEGREES
 NAMES = [case.name for case in CORNERS]

@@ -12,7 +12,10 @@ NEAR = mpf('1e-9')
 def number(x):
     """Return an Exact, or a rational, at mpmath's digits."""
     terms = exact(x).terms
-    return sum((mpf(c.numerator) / c.denominator * mp.sqrt(mpf(q.numerator) / q.denominator) for c, q in terms), mpf(0))
+    return sum(
+        (mpf(c.numerator) / c.denominator * mp.sqrt(mpf(q.numerator) / q.denominator) for c, q in terms),
+        mpf(0),
+    )
 
 
 def radians(angle):

@@ -50,7 +50,9 @@ def test_there_are_enough_rows():
 
 def test_no_source_error_goes_unlisted():
     """A row that its keeper marked as wrong is a difference here too."""
-    marked = {(file, row['id']) for file, row in ROWS if row['status'] in ('off', 'misprint', 'convention-17')}
+    marked = {
+        (file, row['id']) for file, row in ROWS if row['status'] in ('off', 'misprint', 'convention-17')
+    }
 
     assert marked
     assert marked <= set(LISTED)
@@ -58,7 +60,11 @@ def test_no_source_error_goes_unlisted():
 
 def _standard(quantity):
     rows = authorities.tomllib.loads((authorities.FOLDER / 'ps20-lumber.toml').read_text('utf-8'))['value']
-    dry = {row['given']['nominal_in']: number(row['printed'].split(' (')[0]) for row in rows if row['quantity'] == quantity}
+    dry = {
+        row['given']['nominal_in']: number(row['printed'].split(' (')[0])
+        for row in rows
+        if row['quantity'] == quantity
+    }
     assert dry
     return dry
 

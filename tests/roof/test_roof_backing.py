@@ -107,7 +107,9 @@ def test_backing_grows_with_the_pitch():
 
 def test_the_limits():
     """A flat roof needs no backing; a plumb one as much as the corner: 45 degrees."""
-    flat, steep = (square_corner(exact(slope), exact(slope)) for slope in (Fraction(1, 10**15), Fraction(10**15)))
+    flat, steep = (
+        square_corner(exact(slope), exact(slope)) for slope in (Fraction(1, 10**15), Fraction(10**15))
+    )
 
     assert number(backing.bevel(flat).tangent) < NEAR
     assert abs(number(backing.bevel(steep).tangent) - 1) < NEAR

@@ -104,7 +104,9 @@ def test_the_worked_figures():
 
 def test_flat_and_plumb_limits():
     """On a flat roof the cut on the top is the plan angle; on a plumb one it runs along the edge."""
-    flat, steep = (square_corner(exact(slope), exact(slope)) for slope in (Fraction(1, 10**12), Fraction(10**12)))
+    flat, steep = (
+        square_corner(exact(slope), exact(slope)) for slope in (Fraction(1, 10**12), Fraction(10**12))
+    )
 
     assert degrees_count(cheeks.jack(flat).top_from_edge, 4) == 450000
     assert degrees_count(cheeks.jack(steep).top_from_edge, 4) == 0

@@ -41,7 +41,9 @@ def test_hip_length_and_own_run(case, run):
 def test_the_other_side_rises_as_high(case, run):
     end = _end(case.roof, run)
 
-    assert gap(corner.run_b(run, case.at), sum(a * b for a, b in zip(end, case.roof.in_b, strict=True))) < NEAR
+    assert (
+        gap(corner.run_b(run, case.at), sum(a * b for a, b in zip(end, case.roof.in_b, strict=True))) < NEAR
+    )
 
 
 @pytest.mark.parametrize('spacing', [Fraction(12), Fraction(16), Fraction(96, 5), Fraction(24)])
@@ -60,7 +62,13 @@ def test_jack_difference(case, spacing):
 def test_turned_is_the_other_side(case):
     turned = case.at.turned()
 
-    assert abs(number(turned.slope_a) * mp.sin(mp.atan(number(turned.plan_a.tangent))) - number(case.at.hip_slope)) < NEAR
+    assert (
+        abs(
+            number(turned.slope_a) * mp.sin(mp.atan(number(turned.plan_a.tangent)))
+            - number(case.at.hip_slope)
+        )
+        < NEAR
+    )
     assert turned.turned() == case.at
 
 
@@ -103,7 +111,8 @@ def test_the_limits_of_the_pitch():
 
 def test_hips_lengthen_with_the_pitch():
     lengths = [
-        corner.hip_length(Fraction(12), corner.square_corner(per_foot(rise), per_foot(12))) for rise in range(1, 25)
+        corner.hip_length(Fraction(12), corner.square_corner(per_foot(rise), per_foot(12)))
+        for rise in range(1, 25)
     ]
 
     assert all(low < high for low, high in pairwise(lengths))
@@ -130,4 +139,7 @@ def test_just_short_of_leaning_back_is_a_hip():
 def test_common_rafters_close_their_triangle():
     slope = per_foot(8)
 
-    assert common.line_length(Fraction(120), slope).squared() == 120**2 + common.rise(Fraction(120), slope).squared()
+    assert (
+        common.line_length(Fraction(120), slope).squared()
+        == 120**2 + common.rise(Fraction(120), slope).squared()
+    )

@@ -44,8 +44,14 @@ def test_a_rational_answer_stays_rational():
 @pytest.mark.parametrize(
     ('ask', 'said'),
     [
-        (lambda: finding_pitch.from_rise_and_run(Fraction(0), Fraction(12)), 'rise: 0 in measures nothing; allowed: above 0'),
-        (lambda: finding_pitch.from_rise_and_run(Fraction(4), Fraction(0)), 'run: 0 in measures nothing; allowed: above 0'),
+        (
+            lambda: finding_pitch.from_rise_and_run(Fraction(0), Fraction(12)),
+            'rise: 0 in measures nothing; allowed: above 0',
+        ),
+        (
+            lambda: finding_pitch.from_rise_and_run(Fraction(4), Fraction(0)),
+            'run: 0 in measures nothing; allowed: above 0',
+        ),
         (
             lambda: finding_pitch.from_level_and_tape(Fraction(0), Fraction(3)),
             'level: 0 in measures nothing; allowed: above 0',
@@ -58,7 +64,10 @@ def test_a_rational_answer_stays_rational():
             lambda: finding_pitch.from_length_and_rise(Fraction(12), Fraction(14)),
             'length: 12 in is no longer than its rise; allowed: more than the rise',
         ),
-        (lambda: finding_pitch.from_degrees(Fraction(90)), 'degrees: 90 is no slope; allowed: above 0 and below 90'),
+        (
+            lambda: finding_pitch.from_degrees(Fraction(90)),
+            'degrees: 90 is no slope; allowed: above 0 and below 90',
+        ),
     ],
 )
 def test_what_measures_no_slope_is_refused(ask, said):

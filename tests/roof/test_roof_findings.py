@@ -97,7 +97,10 @@ def test_every_length_and_angle_names_its_unit():
     for finding in _all():
         for value in _leaves(finding):
             decimal = isinstance(value.data, str) and value.data.replace('.', '').replace('-', '').isdigit()
-            named = value.key.endswith(('_in', '_deg')) or value.key in ('notch_share_of_depth', 'roof_per_plan')
+            named = value.key.endswith(('_in', '_deg')) or value.key in (
+                'notch_share_of_depth',
+                'roof_per_plan',
+            )
             assert named == decimal, value
 
 
@@ -132,11 +135,17 @@ def test_two_pitches_against_planes():
     assert _near(data['hip']['plan_from_eave_b_deg'], mp.degrees(angle(in_plan, roof.eave_b)), degree)
     assert _near(data['hip']['length_in'], size(end), NEAR)
     assert _near(data['side_b']['run_in'], dot(roof.in_b, end), NEAR)
-    assert _near(data['side_a']['cheek']['jack']['top_from_edge_deg'], mp.degrees(cut_a.top_from_edge), degree)
-    assert _near(data['side_b']['cheek']['jack']['top_from_edge_deg'], mp.degrees(cut_b.top_from_edge), degree)
+    assert _near(
+        data['side_a']['cheek']['jack']['top_from_edge_deg'], mp.degrees(cut_a.top_from_edge), degree
+    )
+    assert _near(
+        data['side_b']['cheek']['jack']['top_from_edge_deg'], mp.degrees(cut_b.top_from_edge), degree
+    )
     assert _near(data['side_b']['cheek']['jack']['blade_deg'], mp.degrees(cut_b.blade), degree)
     ridge_b = cut_readings(hip, Plane(roof.in_b, mpf(80)))
-    assert _near(data['side_b']['cheek']['hip']['top_from_edge_deg'], mp.degrees(ridge_b.top_from_edge), degree)
+    assert _near(
+        data['side_b']['cheek']['hip']['top_from_edge_deg'], mp.degrees(ridge_b.top_from_edge), degree
+    )
     for side, edge, roof_plane in (('side_a', hip.right, roof.a), ('side_b', hip.left, roof.b)):
         at_edge = meet(edge, hip.top, Plane(scaled(in_plan, 1 / size(in_plan)), mpf(0)))
         assert _near(data[side]['drop']['plumb_in'], roof_plane.height(at_edge) / roof_plane.normal[2], NEAR)
@@ -227,8 +236,14 @@ def test_marks():
 @pytest.mark.parametrize(
     ('ask', 'said'),
     [
-        (lambda: roof_findings(replace(ASK, stock=stock('2x4'), seat_in=Fraction(7))), 'seat: its notch is 3.88 in deep'),
-        (lambda: roof_findings(replace(ASK, projection_in=Fraction(240))), 'projection: 240 in is more than the run'),
+        (
+            lambda: roof_findings(replace(ASK, stock=stock('2x4'), seat_in=Fraction(7))),
+            'seat: its notch is 3.88 in deep',
+        ),
+        (
+            lambda: roof_findings(replace(ASK, projection_in=Fraction(240))),
+            'projection: 240 in is more than the run',
+        ),
         (lambda: two_pitches(ASK, pitch('2'), Fraction(120)), 'corner: the hip leans back'),
         (lambda: two_pitches(ASK, pitch('6'), Fraction(180)), 'corner: 180 degrees is no corner'),
         (lambda: two_pitches(replace(ASK, seat_in=Fraction(60)), pitch('6')), 'seat: its notch is'),

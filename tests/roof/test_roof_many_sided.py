@@ -137,7 +137,10 @@ def test_four_sides_are_the_regular_square_corner(rise):
     slope = per_foot(rise)
 
     assert many_sided.hip_length(Fraction(100), slope, 4) == hip.line_length(Fraction(100), slope)
-    assert many_sided.peak_cheek(slope, 4).figure() == cheeks.hip_at_ridge(corner.square_corner(slope, slope)).figure()
+    assert (
+        many_sided.peak_cheek(slope, 4).figure()
+        == cheeks.hip_at_ridge(corner.square_corner(slope, slope)).figure()
+    )
     assert many_sided.side_from_apothem(Fraction(100), 4) == 200
 
 
@@ -156,7 +159,9 @@ def test_eight_sides_known_value():
 def test_more_sides_come_nearer_to_a_cone():
     """Hips grow shorter towards the common, and jacks' differences grow."""
     slope = per_foot(8)
-    lengths = [number(many_sided.hip_length(Fraction(120), slope, sides)) for sides in (3, 4, 5, 6, 8, 12, 60, 360)]
+    lengths = [
+        number(many_sided.hip_length(Fraction(120), slope, sides)) for sides in (3, 4, 5, 6, 8, 12, 60, 360)
+    ]
 
     assert lengths == sorted(lengths, reverse=True)
     assert lengths[-1] - number(common.line_length(Fraction(120), slope)) < mpf('0.01')

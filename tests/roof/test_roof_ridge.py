@@ -65,7 +65,9 @@ def test_how_far_the_ridge_runs_past_hips(case, run, thickness):
     hip_board = roof.hip_member(mpf(3) / 2)
     side = Plane(roof.in_a, real(run) - real(thickness) / 2)
     end = hip_board.end(Plane(roof.in_a, real(run)))
-    last = min(dot(roof.eave_a, meet(face, hip_board.top, side)) for face in (hip_board.left, hip_board.right))
+    last = min(
+        dot(roof.eave_a, meet(face, hip_board.top, side)) for face in (hip_board.left, hip_board.right)
+    )
 
     assert gap(ridge.end_past_hips(thickness, Fraction(3, 2), case.at), dot(roof.eave_a, end) - last) < NEAR
 

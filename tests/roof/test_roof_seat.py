@@ -21,7 +21,9 @@ SEAT = Fraction(7, 2)
 def _common(roof, depth):
     """The top and underside of a common rafter whose seat ends SEAT inside the plate's outer face."""
     inner = scaled(roof.in_a, real(SEAT))
-    underside = Plane(roof.a.normal, mpf(0)).moved(sum(a * b for a, b in zip(roof.a.normal, inner, strict=True)))
+    underside = Plane(roof.a.normal, mpf(0)).moved(
+        sum(a * b for a, b in zip(roof.a.normal, inner, strict=True))
+    )
     return underside.moved(real(depth)), underside
 
 
@@ -63,7 +65,9 @@ def test_a_dropped_hip_keeps_the_height_above_plate(case, depth, thickness):
 def test_a_backed_hip_keeps_the_height_above_plate(case, depth):
     roof = case.roof
     height = seat.height_above_plate(depth, SEAT, case.slope)
-    where_planes_meet = meet(roof.a.lifted(number(height)), roof.b.lifted(number(height)), plumb_plane(ORIGIN, roof.eave_a))
+    where_planes_meet = meet(
+        roof.a.lifted(number(height)), roof.b.lifted(number(height)), plumb_plane(ORIGIN, roof.eave_a)
+    )
     top = square_top(where_planes_meet, roof.hip())
     ours = seat.hip_height_above_plate(height, exact(0))
 
@@ -83,6 +87,21 @@ def _check_hip_seat(case, depth, ours, top):
     assert gap(seat.hip_seat(heel, case.at), reach) < NEAR
     least = top.moved(-number(seat.hip_least_depth(ours, case.at)))
     assert abs(_plumb_at_corner(roof, least)) < NEAR
+
+
+def test_a_valleys_heel_clears_the_plates(case, thickness):
+    """The plates' outer faces, carried on past the inside corner, against the sides of the valley."""
+    roof = case.roof
+    board = roof.hip_member(real(thickness))
+    outwards = scaled(level(roof.hip()), -1 / size(level(roof.hip())))
+    crossings = [
+        meet(side, LEVEL, Plane(inwards, mpf(0)))
+        for side in (board.left, board.right)
+        for inwards in (roof.in_a, roof.in_b)
+    ]
+    reach = max(sum(a * b for a, b in zip(point, outwards, strict=True)) for point in crossings)
+
+    assert gap(seat.valley_heel_back(thickness, case.at), reach) < NEAR
 
 
 @pytest.mark.parametrize('ratio', [root(2), exact(Fraction(17, 12))])
@@ -147,5 +166,6 @@ def test_the_notch_closes_its_triangle(case):
 
 
 def test_a_flat_rafter_has_its_whole_depth_over_the_plate():
-    assert abs(number(seat.height_above_plate(Fraction(29, 4), SEAT, exact(Fraction(1, 10**15)))) - 7.25) < NEAR
-
+    assert (
+        abs(number(seat.height_above_plate(Fraction(29, 4), SEAT, exact(Fraction(1, 10**15)))) - 7.25) < NEAR
+    )

@@ -25,7 +25,13 @@ def test_a_brace_is_cut_along_its_leg(leg, other):
     brace = (mpf(leg), mpf(other), mpf(0))
     square_across = (-brace[1], brace[0], mpf(0))
 
-    assert gap(setting_out.brace_cut(Fraction(leg), Fraction(other)), line_angle((mpf(1), mpf(0), mpf(0)), square_across)) < NEAR
+    assert (
+        gap(
+            setting_out.brace_cut(Fraction(leg), Fraction(other)),
+            line_angle((mpf(1), mpf(0), mpf(0)), square_across),
+        )
+        < NEAR
+    )
 
 
 def test_an_equal_brace_is_the_root_of_two():

@@ -76,7 +76,9 @@ def test_a_jack_at_a_hip_or_valley(case, thickness):
 
     assert gap(ours, _apart(rafter.end(board.centre), on_the_hip_side)[0]) < NEAR
     assert gap(ours, _apart(rafter.end(board.centre), on_the_valley_side)[0]) < NEAR
-    assert gap(shortening.along(ours, case.slope), _apart(rafter.end(board.centre), on_the_hip_side)[1]) < NEAR
+    assert (
+        gap(shortening.along(ours, case.slope), _apart(rafter.end(board.centre), on_the_hip_side)[1]) < NEAR
+    )
 
 
 def test_long_point_to_short_point_of_a_jack(case, thickness):
@@ -86,7 +88,9 @@ def test_long_point_to_short_point_of_a_jack(case, thickness):
     ours = shortening.point_to_point(thickness, case.at)
 
     assert gap(ours, right - left) < NEAR
-    assert right > left  # the hip jack's long point, away from the corner; a valley jack's is on the other side
+    assert (
+        right > left
+    )  # the hip jack's long point, away from the corner; a valley jack's is on the other side
 
 
 def test_long_point_to_short_point_of_a_hip_at_a_ridge(case, run, thickness):
@@ -94,7 +98,8 @@ def test_long_point_to_short_point_of_a_hip_at_a_ridge(case, run, thickness):
     board = roof.hip_member(real(thickness))
     along_plan = scaled(level(roof.hip()), 1 / size(level(roof.hip())))
     left, right = (
-        dot(along_plan, meet(side, board.top, Plane(roof.in_a, real(run)))) for side in (board.left, board.right)
+        dot(along_plan, meet(side, board.top, Plane(roof.in_a, real(run))))
+        for side in (board.left, board.right)
     )
 
     assert gap(shortening.hip_point_to_point(thickness, case.at), right - left) < NEAR

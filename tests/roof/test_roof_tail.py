@@ -124,4 +124,3 @@ def test_a_projection_that_cannot_be(projection, said):
 def test_a_tail_as_long_as_the_run_or_none_at_all_can_be():
     tail.checked_projection(Fraction(0), Fraction(120))
     tail.checked_projection(Fraction(120), Fraction(120))
-

@@ -105,7 +105,9 @@ def test_the_two_boards_of_a_joint_share_the_bevel(case):
 
 
 def test_a_flat_roof_is_a_picture_frame_and_a_plumb_one_a_box():
-    flat, steep = (square_corner(exact(slope), exact(slope)) for slope in (Fraction(1, 10**12), Fraction(10**12)))
+    flat, steep = (
+        square_corner(exact(slope), exact(slope)) for slope in (Fraction(1, 10**12), Fraction(10**12))
+    )
 
     assert degrees_count(trim.in_the_plane(flat).mitre, 4) == 450000
     assert degrees_count(trim.in_the_plane(flat).bevel, 4) == 0
