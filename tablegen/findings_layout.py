@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from tablegen.exact import Exact, nearest
+from tablegen.exact import Exact, nearest, sign
 from tablegen.figures import Measure
 from tablegen.findings import Finding, degrees, length, words
 from tablegen.geometry import finding_pitch, setting_out
@@ -44,6 +44,31 @@ def rectangle(length_in: Fraction, width_in: Fraction, measure: Measure) -> Find
             length('diagonal', setting_out.diagonal(length_in, width_in), measure),
         ),
         'all to the same corners, outside to outside; square when BOTH diagonals measure this',
+    )
+
+
+def rectangle_check(
+    length_in: Fraction, width_in: Fraction, diagonal_in: Fraction, other_in: Fraction, measure: Measure
+) -> Finding:
+    """Return how far out of square a layout is by its two diagonals, as measured.
+
+    Given:
+        length_in, width_in    the sides, in, opposite ones equal
+        diagonal_in, other_in  in
+    """
+    aside = setting_out.lean(length_in, diagonal_in, other_in)
+    longer = ('the second diagonal is the longer', 'square', 'the first diagonal is the longer')[
+        sign(aside) + 1
+    ]
+    return Finding(
+        'rectangle_check',
+        (
+            length('diagonals_should_be', setting_out.diagonal(length_in, width_in), measure),
+            length('push_along_length', -aside if sign(aside) < 0 else aside, measure),
+            words('verdict', longer),
+        ),
+        'push: how far the opposite side is moved along its own length, away from the end of the longer diagonal, until '
+        'both diagonals are equal',
     )
 
 

@@ -26,7 +26,7 @@ from tablegen.errors import BookError
 from tablegen.figures import Measure
 from tablegen.findings import Finding, as_data
 from tablegen.findings_corner import many_sides, two_pitches
-from tablegen.findings_layout import brace, pitch_found, rectangle
+from tablegen.findings_layout import brace, pitch_found, rectangle, rectangle_check
 from tablegen.findings_roof import RoofQuestion, roof_findings
 from tablegen.geometry import finding_pitch
 from tablegen.lumber import stock
@@ -267,6 +267,19 @@ def test_a_found_pitch():
     assert data['rise_per_foot_in'] == '6.562500000'
     assert data['nearest_half_pitch'] == '6 1/2 in 12'
     assert data['off_by_per_foot_in'] == '0.062500000'
+
+
+def test_a_layout_out_of_square():
+    """24 by 32 ft with diagonals 40 ft 1 in and 39 ft 11 in: (481² − 479²)/(4 · 384) = 1.25 in."""
+    sides, diagonals = (Fraction(384), Fraction(288)), (Fraction(481), Fraction(479))
+    data = as_data(rectangle_check(*sides, *diagonals, Measure()))
+    turned = as_data(rectangle_check(*sides, *reversed(diagonals), Measure()))
+
+    assert data['diagonals_should_be_in'] == '480.000000000'
+    assert data['push_along_length_in'] == turned['push_along_length_in'] == '1.250000000'
+    assert data['verdict'] == 'the first diagonal is the longer'
+    assert turned['verdict'] == 'the second diagonal is the longer'
+    assert as_data(rectangle_check(*sides, Fraction(480), Fraction(480), Measure()))['verdict'] == 'square'
 
 
 def test_a_rectangle_and_a_brace():
