@@ -55,6 +55,9 @@ def test_eight_in_twelve():
     data = _data()
 
     assert data['drop']['plumb_in'] == '0.353553391'
+    assert data['drop']['from'].startswith('from the top of the hip')
+    assert data['seat']['valley']['heel_back_in'] == '0.750000000'
+    assert data['seat']['valley']['seat_in'] == '2.718558861'  # the backed hip's 3.468558861 less the 0.75
     assert data['backing']['bevel_deg'] == '23.093469'
     assert data['shortening']['hip_level_in'] == '1.060660172'
     assert data['cheek']['jack']['figure_against_12_in'] == '9.984603532'
@@ -180,6 +183,15 @@ def test_four_sides_give_the_regular_answers():
     for name in ('backing', 'drop', 'trim', 'seat'):
         assert four[name] == plain[name]
     assert four['cheek']['hip_at_peak'] == plain['cheek']['hip']
+
+
+def test_an_unequal_hip_is_dropped_by_the_greater_drop():
+    """Worked by hand: 8 and 12 in 12, tan a = 3/2, so the drops are 0.75 · 8/12 · 2/√13 and 0.75 · 3/√13."""
+    seats = as_data(two_pitches(ASK, pitch('12')))['seat']
+    height = mpf(seats['height_above_plate_in'])
+
+    assert _near(seats['hip_dropped']['height_above_plate_in'], height - mpf(9) / 4 / mp.sqrt(13), 2 * NEAR)
+    assert _near(seats['seat_b_in'], mpf(29) / 4 * mp.sqrt(2) - height, 2 * NEAR)
 
 
 def test_slide_and_raise_say_which_way():

@@ -294,6 +294,9 @@ def test_degrees_to_pitch():
 
 
 def test_half_pitches_to_degrees():
+    assert [row.pitch.rise_in for row in finding_pitch.half_pitch_rows(BOOK)] == [
+        Fraction(n, 2) for n in range(1, 49)
+    ]
     for row in finding_pitch.half_pitch_rows(BOOK):
         m, theta, _ = _angles(row)
         _are((row.degrees, row.slope_per_foot), (degrees(theta), 12 / cos(theta)))
