@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from tablegen import text
 from tablegen.angles import tangent_of_degrees
 from tablegen.errors import BookError
 from tablegen.exact import Exact, sign
@@ -39,7 +40,9 @@ def two_pitches(ask: RoofQuestion, other: Pitch, corner_degrees: Fraction = SQUA
         BookError if the hip leans back, the corner is no corner, or the projection cannot be
     """
     if not 0 < corner_degrees < 180:
-        raise BookError('corner', f'{float(corner_degrees):g} degrees is no corner', 'above 0 and below 180')
+        raise BookError(
+            'corner', f'{text.rational(corner_degrees)} degrees is no corner', 'above 0 and below 180'
+        )
     half = SQUARE if corner_degrees == SQUARE_DEGREES else tangent_of_degrees(corner_degrees / 2)
     at = corner.corner(ask.pitch.slope, other.slope, half)
     tail.checked_projection(ask.projection_in, ask.run_in)

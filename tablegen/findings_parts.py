@@ -58,7 +58,7 @@ def shortening_of(
             ),
         ),
         "level: in plan, along the member's own centre line, from the centre line of what it meets to its face; "
-        'along: the same on its top edge; hip: at a ridge; jack: at a hip or valley',
+        'along: the same on its top edge; hip: at a ridge; jack: at a hip or valley, a cripple at both ends',
     )
 
 
@@ -93,7 +93,12 @@ def _cheek(key: str, cut: Cheek, top: str, measure: Measure) -> Finding:
 
 def jack_cheek(at: Corner, measure: Measure) -> Finding:
     """Return the cheek of a jack or cripple of side A."""
-    return _cheek('jack', cheeks.jack(at), 'its top edge, which lies in the roof plane', measure)
+    return _cheek(
+        'jack',
+        cheeks.jack(at),
+        'its top edge, which lies in the roof plane (a cripple between hip and valley has this cut at both ends)',
+        measure,
+    )
 
 
 def hip_cheek(key: str, cut: Cheek, measure: Measure) -> Finding:

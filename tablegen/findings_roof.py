@@ -6,6 +6,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from tablegen import text
+from tablegen.cautions import DEFERS, pitch_cautions, seat_cautions
+from tablegen.errors import BookError
 from tablegen.exact import Exact, exact, root
 from tablegen.figures import Measure
 from tablegen.findings import Finding, Reading, degrees, length, ratio, words
@@ -35,6 +37,8 @@ class RoofQuestion:
     """Level length of the common's seat: the width of a nominal 4 in plate."""
     projection_in: Fraction = Fraction(12)
     """Level, outside of plate to the tail's end, of the common."""
+    plate_length_in: Fraction | None = None
+    """Outside of plates along the ridge of a hip roof, for the ridge's length; None where that is not asked."""
     tail_face_in: Fraction = Fraction(11, 2)
     """Plumb cut left above a level soffit cut: a nominal 6 in fascia."""
     ridge_in: Fraction = Fraction(3, 2)
@@ -46,7 +50,7 @@ class RoofQuestion:
 
 
 def roof_findings(ask: RoofQuestion) -> tuple[Finding, ...]:
-    """Return shortening, seat, tail, cheek, backing, drop, trim, ridge, gable and area, in this order.
+    """Return shortening, seat, tail, cheek, backing, drop, trim, ridge, gable, caution and area, in this order.
 
     Errors:
         BookError for a seat that cuts through the stock, or a projection that cannot be
@@ -62,6 +66,7 @@ def roof_findings(ask: RoofQuestion) -> tuple[Finding, ...]:
         trim_of(at),
         ridge_of(ask, at),
         gable_of(ask),
+        caution_of(ask),
         Finding(
             'area',
             (ratio('roof_per_plan', gable.area_factor(ask.pitch.slope)),),
@@ -185,8 +190,8 @@ def tail_of(ask: RoofQuestion, at: Corner) -> Finding:
             length('hip', tail.hip_tail(ask.projection_in, at), measure),
             length('fall', tail.fall(ask.projection_in, slope), measure),
             length('plumb_cut', tail.plumb_cut_length(depth, slope), measure),
-            length('square_cut_set_in', tail.square_cut_set_in(depth, slope), measure),
-            length('square_cut_lower', tail.square_cut_lower(depth, slope), measure),
+            length('square_cut_inset', tail.square_cut_set_in(depth, slope), measure),
+            length('square_cut_below', tail.square_cut_lower(depth, slope), measure),
             Finding(
                 'soffit',
                 (length('face', ask.tail_face_in, measure), *soffit),
@@ -203,6 +208,7 @@ def ridge_of(ask: RoofQuestion, at: Corner) -> Finding:
     """Return the height of the ridge and what each end of a hip roof's ridge is lengthened by."""
     slope, measure = ask.pitch.slope, ask.measure
     height = seat.height_above_plate(ask.stock.depth_in, ask.seat_in, slope)
+    ends = (ridge.end_past_commons(ask.rafter_in), ridge.end_past_hips(ask.ridge_in, ask.hip_in, at))
     return Finding(
         'ridge',
         (
@@ -210,11 +216,36 @@ def ridge_of(ask: RoofQuestion, at: Corner) -> Finding:
             length('top_of_planes', ridge.top_of_planes(ask.run_in, height, slope), measure),
             length('sits_down', ridge.sits_down(ask.ridge_in, slope), measure),
             length('top_of_ridge', ridge.top_of_ridge(ask.run_in, height, ask.ridge_in, slope), measure),
-            length('past_end_between_commons', ridge.end_past_commons(ask.rafter_in), measure),
-            length('past_end_with_hips_on_it', ridge.end_past_hips(ask.ridge_in, ask.hip_in, at), measure),
+            length('past_end_between_commons', ends[0], measure),
+            length('past_end_with_hips_on_it', ends[1], measure),
+            *_hip_roof_ridge(ask, ends),
         ),
         "heights plumb over the plate's top; past end: level, added to each end of a hip roof's ridge, whose centre "
         "lines measure the plates' length less their width",
+    )
+
+
+def _hip_roof_ridge(ask: RoofQuestion, ends: tuple[Exact, Exact]) -> tuple[Finding, ...]:
+    if ask.plate_length_in is None:
+        return ()
+    if ask.plate_length_in < 2 * ask.run_in:
+        raise BookError(
+            'plate length',
+            f'{text.rational(ask.plate_length_in)} in is less than the width, twice the run: the hips meet before it',
+            f'{text.rational(2 * ask.run_in)} in or more',
+        )
+    bare = ridge.hip_ridge_length(ask.plate_length_in, 2 * ask.run_in)
+    return (
+        Finding(
+            'hip_roof',
+            (
+                length('plate_length', ask.plate_length_in, ask.measure),
+                length('centre_lines', bare, ask.measure),
+                length('sawn_between_commons', bare + 2 * ends[0], ask.measure),
+                length('sawn_with_hips_on_it', bare + 2 * ends[1], ask.measure),
+            ),
+            'level: centre lines from where the hips of one end meet to where those of the other do; sawn: what to cut',
+        ),
     )
 
 
@@ -233,3 +264,10 @@ def gable_of(ask: RoofQuestion) -> Finding:
         ),
         "top cut: on the stud's side, from square",
     )
+
+
+def caution_of(ask: RoofQuestion) -> Finding:
+    """Return the cautions that these numbers call for, each with its source; none may be called for."""
+    slope = ask.pitch.slope
+    found = pitch_cautions(slope) + seat_cautions(ask.stock.depth_in, ask.seat_in, ask.projection_in, slope)
+    return Finding('caution', tuple(words(one.key, f'{one.text} ({one.source})') for one in found), DEFERS)

@@ -77,7 +77,7 @@ def hip_against(plan: Angle, at: Corner) -> Cheek:
     """Return the cheek of a square-topped hip or valley against a plumb face.
 
     Given:
-        plan  the angle in plan between the hip's length and the face, above 0, up to 90
+        plan  the angle in plan between the hip's length and the face, above 0 and below 90
 
     Returned:
         top: the square top of a hip that is not backed. Regular: figure 12·√288/Lh.
@@ -88,7 +88,7 @@ def hip_against(plan: Angle, at: Corner) -> Cheek:
     return Cheek(
         saw=slope,
         blade=plan.complement(),
-        top_from_edge=Angle(None if plan.tangent is None else plan.tangent * slope.cosine()),
+        top_from_edge=Angle(plan.tangent * slope.cosine()),
         top_blade=angle_of_sine(slope.sine() * plan.sine()),
     )
 

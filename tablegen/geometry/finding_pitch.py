@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from tablegen import text
 from tablegen.angles import Angle, tangent_of_degrees
 from tablegen.errors import BookError
 from tablegen.exact import Exact, exact, root
@@ -45,7 +46,9 @@ def from_length_and_run(length_in: Fraction, run_in: Fraction) -> Exact:
     """
     _measured(run_in, 'run')
     if length_in <= run_in:
-        raise BookError('length', f'{float(length_in):g} in is no longer than its run', 'more than the run')
+        raise BookError(
+            'length', f'{text.rational(length_in)} in is no longer than its run', 'more than the run'
+        )
     return root(length_in * length_in - run_in * run_in) / run_in
 
 
@@ -57,7 +60,9 @@ def from_length_and_rise(length_in: Fraction, rise_in: Fraction) -> Exact:
     """
     _measured(rise_in, 'rise')
     if length_in <= rise_in:
-        raise BookError('length', f'{float(length_in):g} in is no longer than its rise', 'more than the rise')
+        raise BookError(
+            'length', f'{text.rational(length_in)} in is no longer than its rise', 'more than the rise'
+        )
     return rise_in / root(length_in * length_in - rise_in * rise_in)
 
 
@@ -68,7 +73,7 @@ def from_degrees(degrees: Fraction) -> Exact:
         BookError if it is not above 0 and below 90
     """
     if not 0 < degrees < 90:
-        raise BookError('degrees', f'{float(degrees):g} is no slope', 'above 0 and below 90')
+        raise BookError('degrees', f'{text.rational(degrees)} is no slope', 'above 0 and below 90')
     return tangent_of_degrees(degrees)
 
 
@@ -84,4 +89,4 @@ def degrees_of(slope: Exact) -> Angle:
 
 def _measured(length_in: Fraction, place: str) -> None:
     if length_in <= 0:
-        raise BookError(place, f'{float(length_in):g} in measures nothing', 'above 0')
+        raise BookError(place, f'{text.rational(length_in)} in measures nothing', 'above 0')

@@ -7,9 +7,10 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from tablegen import text
 from tablegen.angles import Angle
 from tablegen.errors import BookError
-from tablegen.exact import Exact
+from tablegen.exact import Exact, nearest
 from tablegen.geometry.corner import Corner, hip_angle
 
 MARKS = (Fraction(1, 4), Fraction(1, 3))
@@ -86,11 +87,12 @@ def checked_seat(depth_in: Fraction, seat_in: Fraction, slope: Exact, place: str
     if seat_in <= 0:
         raise BookError(place, 'a seat needs a length', 'above 0')
     if stock_left(depth_in, seat_in, slope) <= 0:
-        most = float(longest_seat(depth_in, Fraction(1, 2), slope))
+        most = nearest(longest_seat(depth_in, Fraction(1, 2), slope), 100)
+        notch = nearest(notch_depth(seat_in, slope), 100)
         raise BookError(
             place,
-            f'its notch is {float(notch_depth(seat_in, slope)):.2f} in deep and the stock {float(depth_in):g} in',
-            f'a seat of {most:.2f} in leaves half of the stock',
+            f'its notch is {text.decimal(notch, 2)} in deep and the stock {text.rational(depth_in)} in',
+            f'a seat of {text.decimal(most, 2)} in leaves half of the stock',
         )
 
 

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from tablegen import text
 from tablegen.angles import Angle
 from tablegen.errors import BookError
 from tablegen.exact import Exact, exact
@@ -120,6 +121,6 @@ def checked_projection(projection_in: Fraction, run_in: Fraction, place: str = '
     if projection_in > run_in:
         raise BookError(
             place,
-            f'{float(projection_in):g} in is more than the run, {float(run_in):g} in: such a tail cannot be',
+            f'{text.rational(projection_in)} in is more than the run, {text.rational(run_in)} in: such a tail cannot be',
             'from 0 up to the run',
         )

@@ -45,7 +45,19 @@ def _near(decimal, model, unit=1):
 
 
 def test_the_objects_are_all_there():
-    names = ['shortening', 'seat', 'tail', 'cheek', 'backing', 'drop', 'trim', 'ridge', 'gable_stud', 'area']
+    names = [
+        'shortening',
+        'seat',
+        'tail',
+        'cheek',
+        'backing',
+        'drop',
+        'trim',
+        'ridge',
+        'gable_stud',
+        'caution',
+        'area',
+    ]
 
     assert list(_data()) == names
 
@@ -239,6 +251,43 @@ def test_a_soffit_that_needs_no_cut_or_has_none(face, projection, said):
     assert tail['soffit']['level_cut'] == said
 
 
+def test_a_hip_roofs_ridge():
+    """Plates 30 by 20 ft: 10 ft between centre lines; commons of 1½ in add ¾ at each end."""
+    ridge = _data(replace(ASK, plate_length_in=Fraction(360)))['ridge']
+
+    assert ridge['hip_roof']['centre_lines_in'] == '120.000000000'
+    assert ridge['hip_roof']['sawn_between_commons_in'] == '121.500000000'
+    assert _near(ridge['hip_roof']['sawn_with_hips_on_it_in'], 120 + mpf(3) / 2 * (1 + mp.sqrt(2)), NEAR)
+    assert 'hip_roof' not in _data()['ridge']
+
+
+@pytest.mark.parametrize(
+    ('changes', 'keys'),
+    [
+        ({}, ['deep_notch']),
+        ({'pitch': pitch('2')}, ['low_slope']),
+        ({'pitch': pitch('3'), 'projection_in': Fraction(24)}, []),
+        ({'pitch': pitch('3'), 'projection_in': Fraction(25)}, ['long_tail']),
+        ({'pitch': pitch('9'), 'seat_in': Fraction(1)}, ['steep', 'short_seat']),
+        ({'stock': stock('2x4'), 'seat_in': Fraction(2), 'pitch': pitch('4')}, ['thin_tail']),
+        (
+            {
+                'stock': stock('2x4'),
+                'seat_in': Fraction(2),
+                'pitch': pitch('4'),
+                'projection_in': Fraction(0),
+            },
+            [],
+        ),
+    ],
+)
+def test_cautions_stand_where_the_numbers_call_for_them(changes, keys):
+    caution = _data(replace(ASK, **changes))['caution']
+
+    assert [key for key in caution if key != 'from'] == keys
+    assert caution['from'] == 'Local code and a licensed designer decide.'
+
+
 def test_marks():
     assert _data()['seat']['mark'].startswith('past a quarter')
     assert _data(replace(ASK, seat_in=Fraction(2)))['seat']['mark'].startswith('not past a quarter')
@@ -259,6 +308,10 @@ def test_marks():
         (lambda: two_pitches(ASK, pitch('2'), Fraction(120)), 'corner: the hip leans back'),
         (lambda: two_pitches(ASK, pitch('6'), Fraction(180)), 'corner: 180 degrees is no corner'),
         (lambda: two_pitches(replace(ASK, seat_in=Fraction(60)), pitch('6')), 'seat: its notch is'),
+        (
+            lambda: roof_findings(replace(ASK, plate_length_in=Fraction(239))),
+            'plate length: 239 in is less than the',
+        ),
         (lambda: many_sides(ASK, 2), 'sides: 2 sides make no roof; allowed: 3 to 360'),
         (lambda: many_sides(replace(ASK, projection_in=Fraction(-1)), 8), 'projection: is below zero'),
     ],

@@ -143,7 +143,7 @@ def test_a_seat_deeper_than_the_stock_is_refused():
         seat.checked_seat(Fraction(7, 2), Fraction(11, 2), per_foot(12))
 
     assert str(refused.value) == (
-        'seat: its notch is 3.89 in deep and the stock 3.5 in; allowed: a seat of 2.47 in leaves half of the stock'
+        'seat: its notch is 3.89 in deep and the stock 3 1/2 in; allowed: a seat of 2.47 in leaves half of the stock'
     )
 
 

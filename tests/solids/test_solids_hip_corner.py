@@ -79,6 +79,22 @@ def _rafter(side, height):
     return board.lower_cut(-out).birds_mouth(printed(height))
 
 
+def _backed_hip(at, height):
+    """The hip of _hip, not dropped but backed: each face planed from the centre line by its printed bevel."""
+    board = stick(printed_degrees(corner.hip_angle(at)), float(THICK), float(DEPTH), 300)
+    for side, away in ((at, -1), (at.turned(), 1)):
+        bevel = printed_degrees(backing.bevel(side))
+        board = board.kept((0, away * sin(bevel), cos(bevel)), (0, 0, 0))
+    end = printed(corner.hip_length(RUN_A, at)) - printed(
+        shortening.along(shortening.hip_between_commons(THICK, at), at.hip_slope)
+    )
+    out = printed(tail.hip_tail(OUT, at))
+    board = board.plumb_cut(end).lower_cut(-out).birds_mouth(printed(height))
+    return board.placed(
+        -printed(height) * board.up(), (0, 0, 0), (float(corner.run_b(RUN_A, at)), float(RUN_A))
+    )
+
+
 def _hip(at, height, drop):
     """A hip with a double cheek: against A's common its left side is the longer, against B's its right."""
     length = printed(corner.hip_length(RUN_A, at))
@@ -203,3 +219,33 @@ def test_a_hip_that_is_not_dropped_lifts_the_sheets():
 def test_a_jack_that_is_not_shortened_passes_into_the_hip():
     """The check can fail: without the deduction every jack is an inch too long."""
     assert ('hip', 'jack a1') in _built(8, 8, shorten=False).passing()
+
+
+def _backed(rise_a, rise_b, changed_over=False):
+    side_a, side_b, height = _sides(rise_a, rise_b)
+    members = {
+        'hip': _backed_hip(side_a.at, height),
+        'sheet a': _sheet(side_a, side_b, height),
+        'sheet b': _sheet(side_b, side_a, height),
+    }
+    if changed_over:  # the bevels, mirrored about the hip's own plumb plane
+        across = (float(side_a.run), -float(side_b.run), 0)
+        members['hip'] = members['hip'].mirror(across)
+    face = float(THICK) / 2 * hypot(float(side_a.run), float(side_b.run))
+    return Assembly(members, [Face(sheet, 'hip', DOWN, face) for sheet in ('sheet a', 'sheet b')])
+
+
+@pytest.mark.parametrize(('rise_a', 'rise_b'), PITCHES)
+def test_sheets_lie_on_the_whole_faces_of_a_backed_hip(rise_a, rise_b):
+    built = _backed(rise_a, rise_b)
+
+    assert built.passing() == []
+    assert built.apart() == []
+
+
+def test_bevels_on_the_wrong_sides_do_not_fit():
+    """The check can fail: changed over, one sheet is cut into and the other left hollow."""
+    built = _backed(4, 16, changed_over=True)
+
+    assert built.passing()
+    assert built.apart()
