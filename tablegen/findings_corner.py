@@ -9,7 +9,7 @@ from tablegen.angles import tangent_of_degrees
 from tablegen.errors import BookError
 from tablegen.exact import Exact, sign
 from tablegen.figures import Measure
-from tablegen.findings import Finding, degrees, length, set_degrees, whole, words
+from tablegen.readings import Finding, degrees, length, set_degrees, whole, words
 from tablegen.findings_parts import (
     backing_of,
     cheeks_of,

@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from tablegen.exact import Exact, nearest, sign
 from tablegen.figures import Measure
-from tablegen.findings import Finding, degrees, length, words
+from tablegen.readings import Finding, degrees, length, words
 from tablegen.geometry import finding_pitch, setting_out
 from tablegen.pitch import pitch_of_rise
 

@@ -7,7 +7,7 @@ from fractions import Fraction
 from tablegen import text
 from tablegen.angles import Angle
 from tablegen.figures import Measure
-from tablegen.findings import Finding, Reading, degrees, length, yes_no
+from tablegen.readings import Finding, Reading, degrees, length, yes_no
 from tablegen.geometry import backing, cheeks, corner, shortening, trim
 from tablegen.geometry.cheeks import Cheek
 from tablegen.geometry.corner import Corner

@@ -10,7 +10,7 @@ from tablegen.cautions import DEFERS, pitch_cautions, seat_cautions
 from tablegen.errors import BookError
 from tablegen.exact import Exact, exact, root
 from tablegen.figures import Measure
-from tablegen.findings import Finding, Reading, degrees, length, ratio, words
+from tablegen.readings import Finding, Reading, degrees, length, ratio, words
 from tablegen.findings_parts import backing_of, cheeks_of, drop_of, shortening_of, trim_of
 from tablegen.geometry import backing, common, gable, ridge, seat, tail
 from tablegen.geometry.corner import SQUARE, Corner, square_corner

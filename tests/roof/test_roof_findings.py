@@ -24,7 +24,7 @@ from planes import sub as less
 
 from tablegen.errors import BookError
 from tablegen.figures import Measure
-from tablegen.findings import Finding, as_data
+from tablegen.readings import Finding, as_data
 from tablegen.findings_corner import many_sides, two_pitches
 from tablegen.findings_layout import brace, pitch_found, rectangle, rectangle_check
 from tablegen.findings_roof import RoofQuestion, roof_findings

@@ -1,4 +1,4 @@
-"""Findings: named readings of one question, with the line that each is measured from."""
+"""Readings: named values of one question, grouped, each with the line that it is measured from."""
 
 from __future__ import annotations
 
