@@ -62,19 +62,19 @@ def degrees_count(angle: Angle, places: int) -> int:
         places  decimals of a degree, 1 or more
 
     Returned:
-        a count; for 26.565 degrees and 2 places, 2657
+        a count, a half of the last place going up; for 26.565 degrees and 2 places, 2657
 
     Notes:
         1. An angle whose squared tangent is rational is never at a half of a decimal place unless it is
-           a multiple of 15 degrees (Niven's theorem on rational cosines), so more digits always decide.
-        2. An angle set in degrees may be at a half, such as 26.565 at two places, and its tangent is known
-           within 1e-55 (see tangent_of_degrees). What is still open at 1e-38 of a place is such a half: up.
+           a multiple of 15 degrees (Niven's theorem on rational cosines), so more digits decide it.
+        2. An angle that was given in degrees may be at a half, and its tangent does not say so exactly
+           (tangent_of_degrees). What 40 more digits cannot tell from a half is taken for one.
     """
     if angle.tangent is None:
         return 90 * 10**places
     negative = sign(angle.tangent) < 0
     tangent = -angle.tangent if negative else angle.tangent
-    for guard in (12, 45):
+    for guard in (12, 40):
         one = 10 ** (places + guard)
         steps = _arctan_degrees(floor_of(tangent, one), one)
         count, rest = divmod(steps, 10**guard)

@@ -44,7 +44,10 @@ class Exact:
 
     def __truediv__(self, other: Exact | Rational) -> Exact:
         """Divide by a number of one term; more terms are not needed by any roof."""
-        ((d, r),) = exact(other).terms or ((Fraction(0), Fraction(1)),)
+        other = exact(other)
+        if not other.terms:
+            raise ZeroDivisionError('an Exact divided by zero')
+        ((d, r),) = other.terms
         return Exact(_gathered((c / (d * r), q * r) for c, q in self.terms))
 
     def __rtruediv__(self, other: Rational) -> Exact:

@@ -9,7 +9,6 @@ from tablegen.angles import tangent_of_degrees
 from tablegen.errors import BookError
 from tablegen.exact import Exact, sign
 from tablegen.figures import Measure
-from tablegen.readings import Finding, degrees, length, set_degrees, whole, words
 from tablegen.findings_parts import (
     backing_of,
     cheeks_of,
@@ -24,11 +23,12 @@ from tablegen.findings_roof import RoofQuestion, hip_seat_of, seat_of, valley_se
 from tablegen.geometry import backing, corner, many_sided, seat, tail
 from tablegen.geometry.corner import SQUARE, Corner
 from tablegen.pitch import Pitch
+from tablegen.readings import Group, degrees, length, set_degrees, whole, words
 
 SQUARE_DEGREES = Fraction(90)
 
 
-def two_pitches(ask: RoofQuestion, other: Pitch, corner_degrees: Fraction = SQUARE_DEGREES) -> Finding:
+def two_pitches(ask: RoofQuestion, other: Pitch, corner_degrees: Fraction = SQUARE_DEGREES) -> Group:
     """Return all that two pitches say about the corner where they meet.
 
     Given:
@@ -46,7 +46,7 @@ def two_pitches(ask: RoofQuestion, other: Pitch, corner_degrees: Fraction = SQUA
     half = SQUARE if corner_degrees == SQUARE_DEGREES else tangent_of_degrees(corner_degrees / 2)
     at = corner.corner(ask.pitch.slope, other.slope, half)
     tail.checked_projection(ask.projection_in, ask.run_in)
-    return Finding(
+    return Group(
         'two_pitches',
         (
             set_degrees('corner', corner_degrees),
@@ -61,9 +61,9 @@ def two_pitches(ask: RoofQuestion, other: Pitch, corner_degrees: Fraction = SQUA
     )
 
 
-def _hip(run_in: Fraction, at: Corner, measure: Measure) -> Finding:
+def _hip(run_in: Fraction, at: Corner, measure: Measure) -> Group:
     hip = corner.hip_angle(at)
-    return Finding(
+    return Group(
         'hip',
         (
             degrees('plan_from_eave_a', at.plan_a),
@@ -80,9 +80,9 @@ def _hip(run_in: Fraction, at: Corner, measure: Measure) -> Finding:
     )
 
 
-def _side(key: str, pitch_text: str, run_in, at: Corner, ask: RoofQuestion) -> Finding:
+def _side(key: str, pitch_text: str, run_in, at: Corner, ask: RoofQuestion) -> Group:
     measure = ask.measure
-    return Finding(
+    return Group(
         key,
         (
             words('pitch', pitch_text),
@@ -97,10 +97,10 @@ def _side(key: str, pitch_text: str, run_in, at: Corner, ask: RoofQuestion) -> F
     )
 
 
-def _slide(at: Corner, ask: RoofQuestion) -> Finding:
+def _slide(at: Corner, ask: RoofQuestion) -> Group:
     aside = backing.slide(ask.hip_in, at)
     way = ('towards eave b', 'not needed', 'towards eave a')[sign(aside) + 1]
-    return Finding(
+    return Group(
         'slide',
         (
             length('aside', _size(aside), ask.measure),
@@ -111,14 +111,14 @@ def _slide(at: Corner, ask: RoofQuestion) -> Finding:
     )
 
 
-def _seats(at: Corner, ask: RoofQuestion) -> Finding:
+def _seats(at: Corner, ask: RoofQuestion) -> Group:
     """Return the seats that bring both commons and the hip to one height above plate, side A's seat being set."""
     depth, measure = ask.stock.depth_in, ask.measure
     seat.checked_seat(depth, ask.seat_in, at.slope_a)
     height = seat.height_above_plate(depth, ask.seat_in, at.slope_a)
     on_b = seat.seat_for_height(depth, height, at.slope_b)
     drop = max(backing.drop_plumb(ask.hip_in, at), backing.drop_plumb(ask.hip_in, at.turned()))
-    return Finding(
+    return Group(
         'seat',
         (
             words('stock', ask.stock.name),
@@ -136,10 +136,10 @@ def _seats(at: Corner, ask: RoofQuestion) -> Finding:
     )
 
 
-def _eaves(at: Corner, ask: RoofQuestion) -> Finding:
+def _eaves(at: Corner, ask: RoofQuestion) -> Group:
     raised = tail.plate_raise(ask.projection_in, at)
     which = ('plate a', 'neither plate', 'plate b')[sign(raised) + 1]
-    return Finding(
+    return Group(
         'eaves',
         (
             length('projection_a', ask.projection_in, ask.measure),
@@ -157,7 +157,7 @@ def _size(x: Exact) -> Exact:
     return -x if sign(x) < 0 else x
 
 
-def many_sides(ask: RoofQuestion, sides: int) -> Finding:
+def many_sides(ask: RoofQuestion, sides: int) -> Group:
     """Return all that a pitch says about a regular roof of so many sides; the run asked for is the apothem.
 
     Errors:
@@ -168,7 +168,7 @@ def many_sides(ask: RoofQuestion, sides: int) -> Finding:
     tail.checked_projection(ask.projection_in, run_in)
     hip = corner.hip_angle(at)
     point = many_sided.peak_point(ask.hip_in, sides)
-    return Finding(
+    return Group(
         'many_sided',
         (
             whole('sides', sides),
@@ -177,7 +177,7 @@ def many_sides(ask: RoofQuestion, sides: int) -> Finding:
             length('apothem', run_in, measure),
             length('side', many_sided.side_from_apothem(run_in, sides), measure),
             length('middle_to_corner', many_sided.radius_from_apothem(run_in, sides), measure),
-            Finding(
+            Group(
                 'hip',
                 (
                     length('per_foot_of_apothem', many_sided.hip_length(Fraction(12), slope, sides), measure),
@@ -190,8 +190,8 @@ def many_sides(ask: RoofQuestion, sides: int) -> Finding:
                 'along its slope on the centre line, corner of the plates to the axis in the middle',
             ),
             jack_differences(at, ask.spacings, measure),
-            Finding('cheek', (jack_cheek(at, measure), _peak(ask, slope, sides))),
-            Finding(
+            Group('cheek', (jack_cheek(at, measure), _peak(ask, slope, sides))),
+            Group(
                 'peak',
                 (
                     length('point', point, measure),
@@ -209,5 +209,5 @@ def many_sides(ask: RoofQuestion, sides: int) -> Finding:
     )
 
 
-def _peak(ask: RoofQuestion, slope, sides: int) -> Finding:
+def _peak(ask: RoofQuestion, slope, sides: int) -> Group:
     return hip_cheek('hip_at_peak', many_sided.peak_cheek(slope, sides), ask.measure)

@@ -1,4 +1,4 @@
-"""Finding a pitch, and laying out square: what a tape, a level and two diagonals say."""
+"""Group a pitch, and laying out square: what a tape, a level and two diagonals say."""
 
 from __future__ import annotations
 
@@ -6,14 +6,14 @@ from fractions import Fraction
 
 from tablegen.exact import Exact, nearest, sign
 from tablegen.figures import Measure
-from tablegen.readings import Finding, degrees, length, words
 from tablegen.geometry import finding_pitch, setting_out
 from tablegen.pitch import pitch_of_rise
+from tablegen.readings import Group, degrees, length, words
 
 HALVES = 2
 
 
-def pitch_found(slope: Exact, measure: Measure) -> Finding:
+def pitch_found(slope: Exact, measure: Measure) -> Group:
     """Return a measured slope as a pitch, in degrees, and as the nearest half pitch.
 
     Given:
@@ -22,7 +22,7 @@ def pitch_found(slope: Exact, measure: Measure) -> Finding:
     rise = finding_pitch.rise_per_foot(slope)
     half = Fraction(nearest(rise, HALVES), HALVES)
     near = pitch_of_rise(half).text if half else 'flatter than 1/4 in 12'
-    return Finding(
+    return Group(
         'pitch_found',
         (
             length('rise_per_foot', rise, measure),
@@ -34,9 +34,9 @@ def pitch_found(slope: Exact, measure: Measure) -> Finding:
     )
 
 
-def rectangle(length_in: Fraction, width_in: Fraction, measure: Measure) -> Finding:
+def rectangle(length_in: Fraction, width_in: Fraction, measure: Measure) -> Group:
     """Return the diagonal that makes a rectangle of plates square, both ways."""
-    return Finding(
+    return Group(
         'rectangle',
         (
             length('length', length_in, measure),
@@ -49,7 +49,7 @@ def rectangle(length_in: Fraction, width_in: Fraction, measure: Measure) -> Find
 
 def rectangle_check(
     length_in: Fraction, width_in: Fraction, diagonal_in: Fraction, other_in: Fraction, measure: Measure
-) -> Finding:
+) -> Group:
     """Return how far out of square a layout is by its two diagonals, as measured.
 
     Given:
@@ -60,7 +60,7 @@ def rectangle_check(
     longer = ('the second diagonal is the longer', 'square', 'the first diagonal is the longer')[
         sign(aside) + 1
     ]
-    return Finding(
+    return Group(
         'rectangle_check',
         (
             length('diagonals_should_be', setting_out.diagonal(length_in, width_in), measure),
@@ -72,9 +72,9 @@ def rectangle_check(
     )
 
 
-def brace(leg_in: Fraction, other_in: Fraction, measure: Measure) -> Finding:
+def brace(leg_in: Fraction, other_in: Fraction, measure: Measure) -> Group:
     """Return the length of a brace between two legs that are square to each other, and its two cuts."""
-    return Finding(
+    return Group(
         'brace',
         (
             length('leg', leg_in, measure),

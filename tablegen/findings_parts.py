@@ -7,11 +7,11 @@ from fractions import Fraction
 from tablegen import text
 from tablegen.angles import Angle
 from tablegen.figures import Measure
-from tablegen.readings import Finding, Reading, degrees, length, yes_no
 from tablegen.geometry import backing, cheeks, corner, shortening, trim
 from tablegen.geometry.cheeks import Cheek
 from tablegen.geometry.corner import Corner
 from tablegen.geometry.trim import Mitre
+from tablegen.readings import Group, Reading, degrees, length, yes_no
 
 SIDE_AND_TOP = (
     'saw: on the side of the board, from the line square across it; blade: tilt from square, shoe on that side; '
@@ -32,7 +32,7 @@ def _level_and_along(key: str, level_in, slope, measure: Measure) -> list[Readin
 
 def shortening_of(
     at: Corner, ridge_in: Fraction, hip_in: Fraction, rafter_in: Fraction, measure: Measure
-) -> Finding:
+) -> Group:
     """Return what comes off every line length on side A, level and along the edge.
 
     Given:
@@ -40,7 +40,7 @@ def shortening_of(
         ridge_in, hip_in, rafter_in  thicknesses, in
     """
     own, hip_own = at.slope_a, at.hip_slope
-    return Finding(
+    return Group(
         'shortening',
         (
             *_level_and_along('common', shortening.at_ridge(ridge_in), own, measure),
@@ -62,9 +62,9 @@ def shortening_of(
     )
 
 
-def jack_differences(at: Corner, spacings: tuple[Fraction, ...], measure: Measure) -> Finding:
+def jack_differences(at: Corner, spacings: tuple[Fraction, ...], measure: Measure) -> Group:
     """Return the difference of neighbouring jacks of side A at each spacing."""
-    return Finding(
+    return Group(
         'jack_difference',
         tuple(
             length(text.rational(one).replace(' ', '_'), corner.jack_difference(one, at), measure)
@@ -74,9 +74,9 @@ def jack_differences(at: Corner, spacings: tuple[Fraction, ...], measure: Measur
     )
 
 
-def _cheek(key: str, cut: Cheek, top: str, measure: Measure) -> Finding:
+def _cheek(key: str, cut: Cheek, top: str, measure: Measure) -> Group:
     within = cut.within_scale()
-    return Finding(
+    return Group(
         key,
         (
             degrees('saw', cut.saw),
@@ -91,7 +91,7 @@ def _cheek(key: str, cut: Cheek, top: str, measure: Measure) -> Finding:
     )
 
 
-def jack_cheek(at: Corner, measure: Measure) -> Finding:
+def jack_cheek(at: Corner, measure: Measure) -> Group:
     """Return the cheek of a jack or cripple of side A."""
     return _cheek(
         'jack',
@@ -101,21 +101,21 @@ def jack_cheek(at: Corner, measure: Measure) -> Finding:
     )
 
 
-def hip_cheek(key: str, cut: Cheek, measure: Measure) -> Finding:
+def hip_cheek(key: str, cut: Cheek, measure: Measure) -> Group:
     """Return the cheek of a hip or valley with a square top."""
     return _cheek(key, cut, 'its top edge, left square to the sides: a backed top has another line', measure)
 
 
-def cheeks_of(at: Corner, measure: Measure) -> Finding:
+def cheeks_of(at: Corner, measure: Measure) -> Group:
     """Return the cheeks of side A: jack, hip at a ridge over A, hip against a common of A, backed hip."""
     backed = (cheeks.backed_top_at_ridge(at), cheeks.backed_top_at_common(at))
-    return Finding(
+    return Group(
         'cheek',
         (
             jack_cheek(at, measure),
             hip_cheek('hip', cheeks.hip_at_ridge(at), measure),
             hip_cheek('hip_between_commons', cheeks.hip_at_common(at), measure),
-            Finding(
+            Group(
                 'backed_hip',
                 (
                     degrees('at_ridge_from_edge', backed[0]),
@@ -133,18 +133,18 @@ def _figure(from_edge: Angle):
     return 12 * from_edge.tangent
 
 
-def backing_of(at: Corner, hip_in: Fraction, measure: Measure) -> Finding:
+def backing_of(at: Corner, hip_in: Fraction, measure: Measure) -> Group:
     """Return the backing bevel of the hip's face towards side A."""
-    return Finding(
+    return Group(
         'backing',
         (degrees('bevel', backing.bevel(at)), length('depth', backing.drop_square(hip_in, at), measure)),
         "bevel: from the square top, in a section square to the hip; depth: down the hip's side, square to its edge",
     )
 
 
-def drop_of(at: Corner, hip_in: Fraction, measure: Measure) -> Finding:
+def drop_of(at: Corner, hip_in: Fraction, measure: Measure) -> Group:
     """Return the drop of a square-topped hip for side A."""
-    return Finding(
+    return Group(
         'drop',
         (
             length('plumb', backing.drop_plumb(hip_in, at), measure),
@@ -155,19 +155,19 @@ def drop_of(at: Corner, hip_in: Fraction, measure: Measure) -> Finding:
     )
 
 
-def _mitre(key: str, cut: Mitre) -> Finding:
-    return Finding(key, (degrees('mitre', cut.mitre), degrees('bevel', cut.bevel)))
+def _mitre(key: str, cut: Mitre) -> Group:
+    return Group(key, (degrees('mitre', cut.mitre), degrees('bevel', cut.bevel)))
 
 
-def trim_of(at: Corner) -> Finding:
+def trim_of(at: Corner) -> Group:
     """Return the compound mitres of boards on side A and the cut of sheathing."""
-    return Finding(
+    return Group(
         'trim',
         (
             _mitre('standing_plumb', trim.standing_plumb(at)),
             _mitre('square_to_slope', trim.square_to_slope(at)),
             _mitre('in_the_roof_plane', trim.in_the_plane(at)),
-            Finding(
+            Group(
                 'sheathing',
                 (
                     degrees('from_eave', trim.sheathing_from_eave(at)),

@@ -10,12 +10,12 @@ from tablegen.cautions import DEFERS, pitch_cautions, seat_cautions
 from tablegen.errors import BookError
 from tablegen.exact import Exact, exact, root
 from tablegen.figures import Measure
-from tablegen.readings import Finding, Reading, degrees, length, ratio, words
 from tablegen.findings_parts import backing_of, cheeks_of, drop_of, shortening_of, trim_of
 from tablegen.geometry import backing, common, gable, ridge, seat, tail
 from tablegen.geometry.corner import SQUARE, Corner, square_corner
 from tablegen.lumber import Stock, stock
 from tablegen.pitch import Pitch
+from tablegen.readings import Group, Reading, degrees, length, ratio, words
 
 MARKS_SAID = (
     'not past a quarter of the depth',
@@ -49,7 +49,7 @@ class RoofQuestion:
     measure: Measure = Measure()
 
 
-def roof_findings(ask: RoofQuestion) -> tuple[Finding, ...]:
+def roof_findings(ask: RoofQuestion) -> tuple[Group, ...]:
     """Return shortening, seat, tail, cheek, backing, drop, trim, ridge, gable, caution and area, in this order.
 
     Errors:
@@ -67,7 +67,7 @@ def roof_findings(ask: RoofQuestion) -> tuple[Finding, ...]:
         ridge_of(ask, at),
         gable_of(ask),
         caution_of(ask),
-        Finding(
+        Group(
             'area',
             (ratio('roof_per_plan', gable.area_factor(ask.pitch.slope)),),
             'roof over level plan, any unit',
@@ -75,7 +75,7 @@ def roof_findings(ask: RoofQuestion) -> tuple[Finding, ...]:
     )
 
 
-def seat_of(ask: RoofQuestion, at: Corner) -> Finding:
+def seat_of(ask: RoofQuestion, at: Corner) -> Group:
     """Return the bird's mouth of the common, and of a dropped and a backed hip on one height above plate.
 
     The old shortcut's error is told at a square corner only: nobody takes it elsewhere.
@@ -85,7 +85,7 @@ def seat_of(ask: RoofQuestion, at: Corner) -> Finding:
     height = seat.height_above_plate(depth, ask.seat_in, slope)
     notch = seat.notch_depth(ask.seat_in, slope)
     dropped = seat.hip_height_above_plate(height, backing.drop_plumb(ask.hip_in, at))
-    return Finding(
+    return Group(
         'seat',
         (
             words('stock', ask.stock.name),
@@ -109,7 +109,7 @@ def seat_of(ask: RoofQuestion, at: Corner) -> Finding:
     )
 
 
-def hip_seat_of(key: str, ask: RoofQuestion, at: Corner, height: Exact) -> Finding:
+def hip_seat_of(key: str, ask: RoofQuestion, at: Corner, height: Exact) -> Group:
     """Return the bird's mouth of a hip that stands so high above the plate on its centre line."""
     heel = seat.hip_heel(ask.stock.depth_in, height, at)
     reaches = heel > 0
@@ -118,7 +118,7 @@ def hip_seat_of(key: str, ask: RoofQuestion, at: Corner, height: Exact) -> Findi
         if reaches
         else (words('seat', 'none: this stock is too shallow to reach the plate'),)
     )
-    return Finding(
+    return Group(
         key,
         (
             length('height_above_plate', height, ask.measure),
@@ -130,7 +130,7 @@ def hip_seat_of(key: str, ask: RoofQuestion, at: Corner, height: Exact) -> Findi
     )
 
 
-def valley_seat_of(ask: RoofQuestion, at: Corner, height: Exact) -> Finding:
+def valley_seat_of(ask: RoofQuestion, at: Corner, height: Exact) -> Group:
     """Return the bird's mouth of a valley, which is not dropped, at an inside corner of the plates."""
     back = seat.valley_heel_back(ask.hip_in, at)
     heel = seat.hip_heel(ask.stock.depth_in, height, at) - back * at.hip_slope
@@ -143,7 +143,7 @@ def valley_seat_of(ask: RoofQuestion, at: Corner, height: Exact) -> Finding:
         if heel > 0
         else (words('seat', 'none: this stock is too shallow to reach the plate'),)
     )
-    return Finding(
+    return Group(
         'valley',
         (length('height_above_plate', height, ask.measure), *cuts),
         "on the valley's centre line, over the inside corner of the plates; heel: plumb, set back outwards from that "
@@ -152,11 +152,11 @@ def valley_seat_of(ask: RoofQuestion, at: Corner, height: Exact) -> Finding:
     )
 
 
-def _shortcut(ask: RoofQuestion, at: Corner, dropped: Exact, backed: Exact) -> Finding:
+def _shortcut(ask: RoofQuestion, at: Corner, dropped: Exact, backed: Exact) -> Group:
     """Return what a seat of 17/12 of the common's does to a hip's height, 17 being meant for the root of 288."""
     height = seat.shortcut_hip_height(ask.stock.depth_in, ask.seat_in, at, root(2))
     as_said = seat.shortcut_hip_height(ask.stock.depth_in, ask.seat_in, at, exact(Fraction(17, 12)))
-    return Finding(
+    return Group(
         'hip_by_17_over_12',
         (
             length('height_above_plate', height, ask.measure),
@@ -169,7 +169,7 @@ def _shortcut(ask: RoofQuestion, at: Corner, dropped: Exact, backed: Exact) -> F
     )
 
 
-def tail_of(ask: RoofQuestion, at: Corner) -> Finding:
+def tail_of(ask: RoofQuestion, at: Corner) -> Group:
     """Return the tails of common and hip and the three cuts at the end of one."""
     slope, depth, measure = ask.pitch.slope, ask.stock.depth_in, ask.measure
     tail.checked_projection(ask.projection_in, ask.run_in)
@@ -182,7 +182,7 @@ def tail_of(ask: RoofQuestion, at: Corner) -> Finding:
         soffit = (words('level_cut', 'none: it would run in past the outside of plate'),)
     else:
         soffit = (length('level_cut', under, measure), length('below_plate', below, measure))
-    return Finding(
+    return Group(
         'tail',
         (
             length('projection', ask.projection_in, measure),
@@ -192,7 +192,7 @@ def tail_of(ask: RoofQuestion, at: Corner) -> Finding:
             length('plumb_cut', tail.plumb_cut_length(depth, slope), measure),
             length('square_cut_inset', tail.square_cut_set_in(depth, slope), measure),
             length('square_cut_below', tail.square_cut_lower(depth, slope), measure),
-            Finding(
+            Group(
                 'soffit',
                 (length('face', ask.tail_face_in, measure), *soffit),
                 "face: plumb, from the top edge down; level cut: from the tail's end to the underside; below plate: "
@@ -204,12 +204,12 @@ def tail_of(ask: RoofQuestion, at: Corner) -> Finding:
     )
 
 
-def ridge_of(ask: RoofQuestion, at: Corner) -> Finding:
+def ridge_of(ask: RoofQuestion, at: Corner) -> Group:
     """Return the height of the ridge and what each end of a hip roof's ridge is lengthened by."""
     slope, measure = ask.pitch.slope, ask.measure
     height = seat.height_above_plate(ask.stock.depth_in, ask.seat_in, slope)
     ends = (ridge.end_past_commons(ask.rafter_in), ridge.end_past_hips(ask.ridge_in, ask.hip_in, at))
-    return Finding(
+    return Group(
         'ridge',
         (
             length('rise', common.rise(ask.run_in, slope), measure),
@@ -225,7 +225,7 @@ def ridge_of(ask: RoofQuestion, at: Corner) -> Finding:
     )
 
 
-def _hip_roof_ridge(ask: RoofQuestion, ends: tuple[Exact, Exact]) -> tuple[Finding, ...]:
+def _hip_roof_ridge(ask: RoofQuestion, ends: tuple[Exact, Exact]) -> tuple[Group, ...]:
     if ask.plate_length_in is None:
         return ()
     if ask.plate_length_in < 2 * ask.run_in:
@@ -236,7 +236,7 @@ def _hip_roof_ridge(ask: RoofQuestion, ends: tuple[Exact, Exact]) -> tuple[Findi
         )
     bare = ridge.hip_ridge_length(ask.plate_length_in, 2 * ask.run_in)
     return (
-        Finding(
+        Group(
             'hip_roof',
             (
                 length('plate_length', ask.plate_length_in, ask.measure),
@@ -249,25 +249,25 @@ def _hip_roof_ridge(ask: RoofQuestion, ends: tuple[Exact, Exact]) -> tuple[Findi
     )
 
 
-def gable_of(ask: RoofQuestion) -> Finding:
+def gable_of(ask: RoofQuestion) -> Group:
     """Return the difference of gable studs at each spacing and the cut on their tops."""
     slope = ask.pitch.slope
     differences = tuple(
         length(text.rational(one).replace(' ', '_'), gable.stud_difference(one, slope), ask.measure)
         for one in ask.spacings
     )
-    return Finding(
+    return Group(
         'gable_stud',
         (
-            Finding('difference', differences, 'plumb, per space on centre'),
+            Group('difference', differences, 'plumb, per space on centre'),
             degrees('top_cut', common.slope_angle(slope)),
         ),
         "top cut: on the stud's side, from square",
     )
 
 
-def caution_of(ask: RoofQuestion) -> Finding:
+def caution_of(ask: RoofQuestion) -> Group:
     """Return the cautions that these numbers call for, each with its source; none may be called for."""
     slope = ask.pitch.slope
     found = pitch_cautions(slope) + seat_cautions(ask.stock.depth_in, ask.seat_in, ask.projection_in, slope)
-    return Finding('caution', tuple(words(one.key, f'{one.text} ({one.source})') for one in found), DEFERS)
+    return Group('caution', tuple(words(one.key, f'{one.text} ({one.source})') for one in found), DEFERS)

@@ -22,6 +22,8 @@ OTHER_UNIT = re.compile(
 )
 VULGAR = {'½': '1/2', '¼': '1/4', '¾': '3/4', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8'}
 MARKS = str.maketrans({'′': "'", '’': "'", '″': '"', '”': '"', '⁄': '/', '–': '-', '\u00a0': ' '})
+LONGEST_NUMBER = 40
+"""Characters: more digits than this measure nothing."""
 LONGEST_IN = 120_000
 """10,000 ft: past this a length is a slip of the pen."""
 
@@ -30,9 +32,9 @@ def number(written: str) -> Fraction:
     """Return a whole, decimal or mixed number, exactly: '3 1/2' is 7/2 (pint would read 3/2).
 
     Errors:
-        ValueError if it is none, or a fraction has a zero below its line
+        ValueError if it is none, is out of all measure, or a fraction has a zero below its line
     """
-    if not re.fullmatch(NUMBER, written):
+    if len(written) > LONGEST_NUMBER or not re.fullmatch(NUMBER, written):
         raise ValueError(written)
     words = re.split(r'[ -]+', written)
     try:

@@ -85,7 +85,7 @@ def pitch(written: str | int | Fraction, place: str = 'pitch', steep: bool = Fal
 
 def _read(written: str, place: str) -> Pitch:
     refusal = BookError(place, f"'{written}' is no pitch", ALLOWED)
-    clean = re.sub(r'\s+', ' ', written.replace('⁄', '/').replace('½', ' 1/2').strip())
+    clean = re.sub(r'\s+', ' ', written.replace('⁄', '/').replace('−', '-').replace('½', ' 1/2').strip())
     if AMBIGUOUS.fullmatch(clean) and not clean.endswith('/12'):
         raise BookError(
             place,

@@ -27,11 +27,11 @@ class Reading:
 
 
 @dataclass(frozen=True, slots=True)
-class Finding:
+class Group:
     """A group of values under one name."""
 
     key: str
-    values: tuple[Reading | Finding, ...]
+    values: tuple[Reading | Group, ...]
     from_line: str = ''
     """From where to where, and on which face, the values are read; '' where every value below says it."""
 
@@ -79,9 +79,9 @@ def yes_no(key: str, answer: bool) -> Reading:
     return Reading(key, answer, 'yes' if answer else 'no')
 
 
-def as_data(finding: Finding) -> dict:
+def as_data(finding: Group) -> dict:
     """Return a finding's values by key, its line under 'from' where it has one."""
     found = {
-        value.key: as_data(value) if isinstance(value, Finding) else value.data for value in finding.values
+        value.key: as_data(value) if isinstance(value, Group) else value.data for value in finding.values
     }
     return {**found, 'from': finding.from_line} if finding.from_line else found

@@ -102,6 +102,7 @@ def pitch_values(pitch: Pitch, settings: Settings) -> PitchValues:
     plumb, hip_plumb = common.slope_angle(slope), hip.slope_angle(slope)
     jack_side, hip_side = jacks.side_cut_from_edge(slope), hip.side_cut_from_edge(slope)
     foot = Fraction(12)
+    on_square = Measure(measure.per)  # a square's figures are inches, however lengths read
 
     def deg(angle):
         return degree_figure(angle, DEGREE_PLACES)
@@ -119,10 +120,10 @@ def pitch_values(pitch: Pitch, settings: Settings) -> PitchValues:
         hip_per_foot_part=length_figure(hip.line_length(foot, slope), measure),
         jack_side_cut=deg(jack_side),
         jack_side_cut_from_square=deg(jack_side.complement()),
-        jack_side_figure=length_figure(jacks.side_cut_figure(slope), measure),
+        jack_side_figure=length_figure(jacks.side_cut_figure(slope), on_square),
         hip_side_cut=deg(hip_side),
         hip_side_cut_from_square=deg(hip_side.complement()),
-        hip_side_figure=length_figure(hip.side_cut_figure(slope), measure),
+        hip_side_figure=length_figure(hip.side_cut_figure(slope), on_square),
         backing_bevel=deg(hip.backing_bevel(slope)),
         hip_drop=length_figure(hip.drop(settings.hip_thickness, slope), measure),
         jack_differences=tuple(

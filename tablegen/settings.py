@@ -5,12 +5,13 @@ from __future__ import annotations
 import tomllib
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
+from decimal import Decimal
 from fractions import Fraction
 from importlib.resources import files
 from itertools import pairwise
 
 from tablegen import text
-from tablegen.errors import BookError, SettingsFaults
+from tablegen.errors import BookError, SettingsFaults, meant
 from tablegen.figures import Measure
 from tablegen.lengths import length, number
 from tablegen.pitch import Pitch, pitch, pitch_of_rise
@@ -23,6 +24,7 @@ BOOK_PARTS = ('how-to', 'words', 'glance', 'values', 'jacks', 'common', 'hip-val
 MOST_PITCHES = 200
 MOST_SPACINGS = 4
 MOST_RUNS = 100_000
+MOST_DIGITS = 40
 LONGEST_NAME = 48
 
 
@@ -85,20 +87,24 @@ def read_settings(written: str, source: str) -> Settings:
         SettingsFaults with every fault found; BookError where the text is no TOML
     """
     try:
-        tables = tomllib.loads(written, parse_float=Fraction)
-    except ValueError as fault:  # TOMLDecodeError tells line and column; Fraction refuses nan and inf
+        tables = tomllib.loads(written, parse_float=_decimal)
+        _refuse_vast(tables)
+    except RecursionError:
+        raise BookError(source, 'cannot be read as TOML: brackets nested too deep', '', 'mend that') from None
+    except ValueError as fault:  # TOMLDecodeError tells line and column
         raise BookError(source, f'cannot be read as TOML: {fault}', '', 'mend that place') from None
     settings, faults = Settings(source=source), []
     values = dict(_leaves(tables))
     for key in [key for key in READERS if key in values] + [key for key in values if key not in READERS]:
         try:
             if key not in READERS:
-                raise BookError(key, 'unknown key', ', '.join(READERS), 'see: rafterbook settings')
+                advice = meant(key, list(READERS), 'rafterbook settings prints every key')
+                raise BookError(key, 'unknown key', ', '.join(READERS), advice)
             settings = READERS[key](values[key], key, settings)
         except BookError as fault:
             faults += fault.each()
     if not {fault.place for fault in faults} & RUN_KEYS:
-        faults += _run_faults(settings)
+        faults += run_faults(settings)
     if faults:
         raise SettingsFaults(source, faults)
     return settings
@@ -160,6 +166,25 @@ def _pitch_range(first: Pitch, last: Pitch, step: str, place: str) -> list[Pitch
     if count > MOST_PITCHES:
         raise BookError(place, f'{count} pitches are too many', f'up to {MOST_PITCHES}')
     return [pitch_of_rise(first.rise_in + by * place) for place in range(count)]
+
+
+def _decimal(written: str) -> Fraction:
+    """Return a TOML number with a point or an exponent, exactly; Fraction alone would take 1e999999999 up."""
+    value = Decimal(written)
+    if not value.is_finite() or abs(value.adjusted()) > MOST_DIGITS or len(written) > MOST_DIGITS:
+        raise ValueError(f'{written[:MOST_DIGITS]} is no number that measures anything')
+    return Fraction(value)
+
+
+def _refuse_vast(value: object) -> None:
+    """Raise ValueError at a whole number too long to be told."""
+    if isinstance(value, dict):
+        value = list(value.values())
+    if isinstance(value, list):
+        for item in value:
+            _refuse_vast(item)
+    elif isinstance(value, int) and abs(value) >= 10**MOST_DIGITS:
+        raise ValueError(f'a whole number of over {MOST_DIGITS} digits measures nothing')
 
 
 def _leaves(tables: dict, above: str = '') -> list[tuple[str, object]]:
@@ -240,7 +265,8 @@ def _measure(name: str, value: object, settings: Settings) -> Settings:
     return replace(settings, measure=replace(settings.measure, **{name: value}))
 
 
-def _run_faults(settings: Settings) -> list[BookError]:
+def run_faults(settings: Settings) -> list[BookError]:
+    """Return what is wrong with the runs as a whole."""
     runs, part = settings.runs, Fraction(1, settings.measure.per)
     least = f'from {text.rational(part)} in up'
     faults = []

@@ -21,9 +21,10 @@ def mixed(count: int, per: int) -> str:
 
 
 def feet_inches(count: int, per: int) -> str:
-    """Return a whole count of parts of an inch in feet and inches: 4′ 5 11/16″, 0 7/8″, 24′ 0″."""
+    """Return a whole count of parts of an inch in feet and inches: 4′ 5 11/16″, 10′ 0 1/16″, 7/8″, 24′ 0″."""
     feet, parts = divmod(abs(count), 12 * per)
-    inches = f'{mixed(parts, per)}″'
+    nothing = '0 ' if feet and 0 < parts < per else ''  # after feet, less than an inch still names its inches
+    inches = f'{nothing}{mixed(parts, per)}″'
     return (MINUS if count < 0 else '') + (f'{feet}′ {inches}' if feet else inches)
 
 

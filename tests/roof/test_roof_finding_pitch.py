@@ -1,4 +1,4 @@
-"""Finding a pitch, against mpmath."""
+"""Group a pitch, against mpmath."""
 
 from fractions import Fraction
 

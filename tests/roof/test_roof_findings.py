@@ -6,31 +6,14 @@ from fractions import Fraction
 import pytest
 from mpmath import mp, mpf
 from near import NEAR
-from planes import (
-    ORIGIN,
-    Plane,
-    angle,
-    cut_readings,
-    dot,
-    level,
-    meet,
-    member,
-    plumb_plane,
-    roof_corner,
-    scaled,
-    size,
-)
-from planes import sub as less
 
 from tablegen.errors import BookError
 from tablegen.figures import Measure
-from tablegen.readings import Finding, as_data
 from tablegen.findings_corner import many_sides, two_pitches
-from tablegen.findings_layout import brace, pitch_found, rectangle, rectangle_check
 from tablegen.findings_roof import RoofQuestion, roof_findings
-from tablegen.geometry import finding_pitch
 from tablegen.lumber import stock
 from tablegen.pitch import pitch
+from tablegen.readings import Group, as_data
 
 ASK = RoofQuestion(pitch('8'), Fraction(120))
 
@@ -100,7 +83,7 @@ def test_feet_and_inches_are_followed():
 
 def _leaves(finding):
     for value in finding.values:
-        yield from _leaves(value) if isinstance(value, Finding) else [value]
+        yield from _leaves(value) if isinstance(value, Group) else [value]
 
 
 def _all():
@@ -122,7 +105,7 @@ def test_every_length_and_angle_names_its_unit():
 def _lines(finding, above=False):
     told = above or bool(finding.from_line)
     for value in finding.values:
-        if isinstance(value, Finding):
+        if isinstance(value, Group):
             yield from _lines(value, told)
         else:
             yield value.key, told
@@ -132,98 +115,6 @@ def test_every_reading_says_its_line():
     exempt = {'pitch', 'run_in'}
     for finding in _all():
         assert all(told for key, told in _lines(finding) if key not in exempt)
-
-
-def test_two_pitches_against_planes():
-    """8 in 12 as A, 12 in 12 as B: each side's values are that side's."""
-    data = as_data(two_pitches(ASK, pitch('12')))
-    roof = roof_corner(mpf(8) / 12, mpf(1))
-    in_plan = level(roof.hip())
-    hip = roof.hip_member(mpf(3) / 2)
-    jack_a = member(scaled(roof.eave_a, mpf(60)), roof.in_a, mpf(3) / 2, roof.a)
-    jack_b = member(scaled(roof.eave_b, mpf(60)), roof.in_b, mpf(3) / 2, roof.b)
-    end = meet(roof.a, roof.b, Plane(roof.in_a, mpf(120)))
-    cut_a, cut_b = cut_readings(jack_a, hip.right), cut_readings(jack_b, hip.left)
-    degree = mpf('1e-6')
-
-    assert _near(data['hip']['plan_from_eave_a_deg'], mp.degrees(angle(in_plan, roof.eave_a)), degree)
-    assert _near(data['hip']['plan_from_eave_b_deg'], mp.degrees(angle(in_plan, roof.eave_b)), degree)
-    assert _near(data['hip']['length_in'], size(end), NEAR)
-    assert _near(data['side_b']['run_in'], dot(roof.in_b, end), NEAR)
-    assert _near(
-        data['side_a']['cheek']['jack']['top_from_edge_deg'], mp.degrees(cut_a.top_from_edge), degree
-    )
-    assert _near(
-        data['side_b']['cheek']['jack']['top_from_edge_deg'], mp.degrees(cut_b.top_from_edge), degree
-    )
-    assert _near(data['side_b']['cheek']['jack']['blade_deg'], mp.degrees(cut_b.blade), degree)
-    ridge_b = cut_readings(hip, Plane(roof.in_b, mpf(80)))
-    assert _near(
-        data['side_b']['cheek']['hip']['top_from_edge_deg'], mp.degrees(ridge_b.top_from_edge), degree
-    )
-    for side, edge, roof_plane in (('side_a', hip.right, roof.a), ('side_b', hip.left, roof.b)):
-        at_edge = meet(edge, hip.top, Plane(scaled(in_plan, 1 / size(in_plan)), mpf(0)))
-        assert _near(data[side]['drop']['plumb_in'], roof_plane.height(at_edge) / roof_plane.normal[2], NEAR)
-
-
-def test_a_corner_that_is_not_square_against_planes():
-    data = as_data(two_pitches(ASK, pitch('6'), Fraction(120)))
-    roof = roof_corner(mpf(8) / 12, mpf(6) / 12, mp.radians(120))
-    foot = scaled(roof.eave_b, mpf(16))
-    jack = meet(plumb_plane(foot, roof.in_b), roof.b, plumb_plane(ORIGIN, level(roof.hip())))
-
-    assert data['corner_deg'] == '120.000000'
-    assert _near(data['side_b']['jack_difference']['16_in'], size(less(jack, foot)), NEAR)
-
-
-def test_equal_pitches_give_the_regular_answers():
-    """Symmetry: side a, side b and the plain question agree in every shared reading."""
-    both = as_data(two_pitches(ASK, pitch('8')))
-    plain = _data()
-
-    for name in ('shortening', 'cheek', 'backing', 'drop', 'trim'):
-        assert both['side_a'][name] == both['side_b'][name] == plain[name]
-    assert both['slide']['aside_in'] == '0.000000000'
-    assert both['slide']['way'] == 'not needed'
-    assert both['eaves']['raised'] == 'neither plate'
-    assert both['seat']['seat_b_in'] == plain['seat']['seat_in']
-
-
-def test_four_sides_give_the_regular_answers():
-    four, plain = as_data(many_sides(ASK, 4)), _data()
-
-    for name in ('backing', 'drop', 'trim', 'seat'):
-        assert four[name] == plain[name]
-    assert four['cheek']['hip_at_peak'] == plain['cheek']['hip']
-
-
-def test_an_unequal_hip_is_dropped_by_the_greater_drop():
-    """Worked by hand: 8 and 12 in 12, tan a = 3/2, so the drops are 0.75 · 8/12 · 2/√13 and 0.75 · 3/√13."""
-    seats = as_data(two_pitches(ASK, pitch('12')))['seat']
-    height = mpf(seats['height_above_plate_in'])
-
-    assert _near(seats['hip_dropped']['height_above_plate_in'], height - mpf(9) / 4 / mp.sqrt(13), 2 * NEAR)
-    assert _near(seats['seat_b_in'], mpf(29) / 4 * mp.sqrt(2) - height, 2 * NEAR)
-
-
-def test_slide_and_raise_say_which_way():
-    steeper_b = as_data(two_pitches(ASK, pitch('12')))
-    flatter_b = as_data(two_pitches(ASK, pitch('4')))
-
-    assert steeper_b['slide']['way'] == 'towards eave a'
-    assert steeper_b['eaves']['raised'] == 'plate b'
-    assert flatter_b['slide']['way'] == 'towards eave b'
-    assert flatter_b['eaves']['raised'] == 'plate a'
-
-
-def test_an_octagon():
-    data = as_data(many_sides(ASK, 8))
-
-    assert data['corner_deg'] == '135.000000'
-    assert data['plate_mitre_deg'] == '22.500000'
-    assert _near(data['side_in'], 240 * (mp.sqrt(2) - 1), NEAR)
-    assert data['cheek']['jack']['within_saw_scale'] is False
-    assert data['cheek']['jack']['blade_from_end_deg'] == '22.500000'
 
 
 def test_a_cut_on_the_scale_has_no_setting_from_the_end():
@@ -323,34 +214,3 @@ def test_what_cannot_be_is_refused_in_one_line(ask, said):
     assert str(refused.value).startswith(said)
     assert len(refused.value.lines()) == 1
     assert '\n' not in str(refused.value)
-
-
-def test_a_found_pitch():
-    """A level of 24 in with 13⅛ in under its end: 6.5625 in 12, a sixteenth over the half."""
-    data = as_data(pitch_found(finding_pitch.from_level_and_tape(Fraction(24), Fraction(105, 8)), Measure()))
-
-    assert data['rise_per_foot_in'] == '6.562500000'
-    assert data['nearest_half_pitch'] == '6 1/2 in 12'
-    assert data['off_by_per_foot_in'] == '0.062500000'
-
-
-def test_a_layout_out_of_square():
-    """24 by 32 ft with diagonals 40 ft 1 in and 39 ft 11 in: (481² − 479²)/(4 · 384) = 1.25 in."""
-    sides, diagonals = (Fraction(384), Fraction(288)), (Fraction(481), Fraction(479))
-    data = as_data(rectangle_check(*sides, *diagonals, Measure()))
-    turned = as_data(rectangle_check(*sides, *reversed(diagonals), Measure()))
-
-    assert data['diagonals_should_be_in'] == '480.000000000'
-    assert data['push_along_length_in'] == turned['push_along_length_in'] == '1.250000000'
-    assert data['verdict'] == 'the first diagonal is the longer'
-    assert turned['verdict'] == 'the second diagonal is the longer'
-    assert as_data(rectangle_check(*sides, Fraction(480), Fraction(480), Measure()))['verdict'] == 'square'
-
-
-def test_a_rectangle_and_a_brace():
-    """3-4-5 by eight feet: 24 by 32 ft has a diagonal of 40 ft."""
-    assert as_data(rectangle(Fraction(288), Fraction(384), Measure()))['diagonal_in'] == '480.000000000'
-    data = as_data(brace(Fraction(36), Fraction(48), Measure()))
-    assert data['length_in'] == '60.000000000'
-    assert data['cut_on_leg_deg'] == '36.869898'
-    assert data['cut_on_other_leg_deg'] == '53.130102'

@@ -1,0 +1,75 @@
+"""The book as a whole: every page planned from the settings, counted before anything is typeset."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from layouts.back_pages import back_block
+from layouts.example_pages import example_block
+from layouts.front_pages import cover_draft, front_block
+from layouts.pages import Block, Draft, Index, Page
+from layouts.paging import Furniture, finished, lay_out
+from layouts.pitch_pages import pitch_block
+from layouts.trim import Trim, trim_of
+from layouts.words import WORDS
+from tablegen import text
+from tablegen.errors import BookError
+from tablegen.settings import Settings
+
+MOST_PAGES = 1000
+FIGURES_OF_A_PITCH = 17
+"""Figures on a pitch's page of values, jack differences apart."""
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """A book whose every page has its number."""
+
+    settings: Settings
+    trim: Trim
+    drafts: tuple[Draft, ...]
+    index: Index
+    figures: int
+    """Figures in its tables."""
+
+    def pages(self) -> list[Page]:
+        """Return the pages with their contents made."""
+        return finished(self.drafts, self.index)
+
+
+def plan(settings: Settings) -> Plan:
+    """Return the plan of a book.
+
+    Errors:
+        BookError if it would be over 1,000 pages, saying how many
+    """
+    trim = trim_of(settings)
+    figures = figure_count(settings)
+    blocks: list[Block] = [front_block(settings, trim)]
+    blocks += [pitch_block(pitch, place, settings, trim) for place, pitch in enumerate(settings.pitches)]
+    blocks += [block for block in (example_block(settings), back_block(settings, figures)) if block]
+    pages = sum(len(block.drafts) for block in blocks)
+    if pages > MOST_PAGES:
+        raise BookError(
+            'runs.by',
+            f'{text.run(settings.runs.step)} over {len(settings.pitches)} pitches would make {pages:,} pages',
+            f'up to {MOST_PAGES:,} pages',
+            'take a longer step, shorter runs or fewer pitches',
+        )
+    furniture = Furniture(
+        Draft('notes', lambda index: None, '', WORDS['notes']),
+        Draft('closing', lambda index: None, '', ''),
+        lambda place, count, names: cover_draft(settings, place, count, names),
+    )
+    drafts, index = lay_out([block for block in blocks if block.drafts], furniture)
+    return Plan(settings, trim, tuple(drafts), index, figures)
+
+
+def figure_count(settings: Settings) -> int:
+    """Return how many figures the tables of the pitches print."""
+    tables = sum(name in settings.parts for name in ('common', 'hip-valley', 'rise'))
+    jacks = sum(int(settings.runs.last // spacing) for spacing in settings.spacings)
+    each = settings.runs.count() * tables
+    each += jacks if 'jacks' in settings.parts else 0
+    each += FIGURES_OF_A_PITCH + len(settings.spacings) if 'values' in settings.parts else 0
+    return each * len(settings.pitches)

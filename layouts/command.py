@@ -1,0 +1,154 @@
+"""The command: a short verb for each thing that it makes."""
+
+from __future__ import annotations
+
+import argparse
+import io
+import os
+import re
+import sys
+from collections.abc import Sequence
+from contextlib import redirect_stdout, suppress
+from typing import TextIO
+
+from layouts.verbs import VERBS, module_of
+from tablegen.errors import BookError, meant
+
+NAME = 'rafterbook'
+ABOUT = 'Makes a pocket book of rafter tables, and looks its figures up in a terminal.'
+USER_FAULT, STOPPED, READER_LEFT = 2, 130, 141
+"""Exit statuses: a mistake of the user's; Ctrl-C; the reader of a pipe has gone (as shells count them)."""
+MINUS_SIGN = '\u2212'
+
+
+class UsageError(BookError):
+    """A mistake in the words of the command itself; its place is the command."""
+
+
+class Parser(argparse.ArgumentParser):
+    """A parser that raises its complaint instead of printing its usage and leaving."""
+
+    def error(self, message: str):
+        problem = message
+        if missing := re.fullmatch(r'the following arguments are required: (.*)', message):
+            names = missing[1].replace(', ', ' and ')
+            problem = f'{names} {"are" if " and " in names else "is"} missing'
+        elif wanting := re.fullmatch(r'argument (\S+): expected .*', message):
+            problem = f'{wanting[1]} needs a value after it'
+        raise UsageError(self.prog, problem, '', f'see {self.prog} --help')
+
+
+def main(
+    argv: Sequence[str] | None = None, stdout: TextIO | None = None, stderr: TextIO | None = None
+) -> int:
+    """Do what the words of a command line ask.
+
+    Given:
+        argv    the words after the command's name; None for those of this process
+        stdout  where data goes, None for this process's
+        stderr  where remarks go, None for this process's
+
+    Returned:
+        exit status: 0 done, 1 a check that failed, 2 a mistake told in a line, 130 stopped by the user
+    """
+    words = list(sys.argv[1:] if argv is None else argv)
+    out = stdout or _own_output()
+    err = stderr or sys.stderr or io.StringIO()
+    try:
+        status = _answer(words, out, err)
+        out.flush()
+    except BookError as fault:
+        return _tell(fault.advised(_help_of(words)), err)
+    except KeyboardInterrupt:
+        print(f'{NAME}: stopped', file=err)
+        return STOPPED
+    except BrokenPipeError:
+        if stdout is None:
+            _let_go(out)
+        return READER_LEFT
+    except OSError as fault:
+        if stdout is None:
+            _let_go(out)
+        place, problem = str(fault.filename or 'output'), fault.strerror or str(fault)
+        return _tell(BookError(place, problem, '', 'mend that and give the command again'), err)
+    return status
+
+
+def _answer(words: list[str], out: TextIO, err: TextIO) -> int:
+    verb = words[0] if words else '--help'
+    if verb == '--version':
+        from importlib.metadata import version  # slower than a look-up
+
+        print(f'{NAME} {version(NAME)}', file=out)
+        return 0
+    if verb not in ('-h', '--help') and verb not in VERBS:
+        raise UsageError(
+            NAME, f"'{verb}' is no verb", ', '.join(VERBS), meant(verb, VERBS, f'see {NAME} --help')
+        )
+    parser = Parser(prog=NAME, description=ABOUT)
+    parser.add_argument('--version', action='store_true', help='print the version and leave')
+    verbs = parser.add_subparsers(title='verbs', metavar='VERB', dest='verb')
+    for name in [verb] if verb in VERBS else VERBS:
+        module_of(name).add(verbs)
+    try:
+        with redirect_stdout(out):
+            args, beyond = parser.parse_known_args([_plain_minus(word) for word in words or ['--help']])
+    except SystemExit:  # help has been printed
+        return 0
+    if beyond:
+        raise _unasked(beyond, verbs.choices[verb])
+    return args.run(args, out, err)
+
+
+def _unasked(beyond: list[str], parser: argparse.ArgumentParser) -> UsageError:
+    """Return the error for words that a verb does not take."""
+    see = f'see {parser.prog} --help'
+    odd = next((word for word in beyond if word.startswith('-')), None)
+    if odd:
+        name = odd.partition('=')[0]
+        known = list(dict.fromkeys(re.findall(r'--[a-z][a-z-]*', parser.format_usage())))
+        return UsageError(parser.prog, f"'{name}' is unknown", ', '.join(known), meant(name, known, see))
+    return UsageError(
+        parser.prog,
+        f"'{beyond[0]}' is one word too many",
+        '',
+        f'put quotes round what has spaces; {see}',
+    )
+
+
+def _plain_minus(word: str) -> str:
+    """Return a negative value with a minus sign that no parser takes for an option's dash."""
+    return MINUS_SIGN + word[1:] if re.match(r'-[\d.]', word) else word
+
+
+def _help_of(words: list[str]) -> str:
+    return f'see {NAME} {words[0]} --help' if words and words[0] in VERBS else f'see {NAME} --help'
+
+
+def _tell(fault: BookError, err: TextIO) -> int:
+    with suppress(OSError):  # remarks that nobody can hear change nothing
+        for line in fault.lines():
+            print(line if isinstance(fault, UsageError) else f'{NAME}: {line}', file=err)
+    return USER_FAULT
+
+
+def _own_output() -> TextIO:
+    """Return this process's output, set so that every character of the book can pass."""
+    if sys.stdout is None or sys.stdout is not sys.__stdout__:
+        return sys.stdout or io.StringIO()
+    if sys.stdout.isatty():
+        sys.stdout.reconfigure(errors='backslashreplace')
+        return sys.stdout
+    # Data files are UTF-8 whatever the terminal speaks, and buffered even where Python was told not to:
+    # a write cut short by a full disk is told only then.
+    return open(sys.stdout.fileno(), 'w', encoding='utf-8', closefd=False)
+
+
+def _let_go(out: TextIO) -> None:
+    """Point a broken output of this process at nothing, lest leaving the interpreter complain once more."""
+    if isinstance(out, io.TextIOWrapper):
+        os.dup2(os.open(os.devnull, os.O_WRONLY), out.fileno())
+
+
+if __name__ == '__main__':
+    sys.exit(main())

@@ -1,0 +1,77 @@
+"""A board lying flat with the marks of a rafter on it, to scale along and across."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import atan, cos, sin, tan
+
+from markupsafe import Markup
+
+from layouts.drawings import svg
+
+
+@dataclass(frozen=True, slots=True)
+class BoardMarks:
+    """Marks along the top edge, from the ridge's centre line; inches, for ink only."""
+
+    slope: float
+    """Of the member itself."""
+    depth: float
+    shortening: float
+    """Level, from the centre line to the cut."""
+    building: float
+    """To the plumb line over the outside of the plate."""
+    tail: float
+    heel: float
+    seat: float
+    """Of the bird's mouth; 0 where it is not marked."""
+
+
+def marked_board(marks: BoardMarks, words: tuple[str, str, str, str], title: str) -> Markup:
+    """Return the board with its plumb lines, bird's mouth and the distances to mark.
+
+    words: at the cut, building distance, tail distance, at the bird's mouth
+    """
+    width, left = 240.0, 8.0
+    angle = atan(marks.slope)
+    lean = marks.depth * tan(angle)
+    reach = marks.tail + lean + 3
+    along = (width - 2 * left) / (reach + 4)
+    across = max(along, 5.0)  # a long board is drawn deeper than it is, or its marks could not be seen
+    lean_drawn = lean * across
+    top = 40.0
+    depth = marks.depth * across
+    origin = left + 3 * along
+
+    def plumb(x_in: float, back_in: float = 0.0) -> tuple[svg.Point, svg.Point]:
+        x = origin + x_in * along + back_in * across
+        return (x, top), (x + lean_drawn, top + depth)
+
+    centre, cut = plumb(0), plumb(0, marks.shortening / cos(angle))
+    building, tail = plumb(marks.building), plumb(marks.tail)
+    ends = (left - 2, width - 2)
+    shapes = [
+        svg.path([(ends[0], top), (ends[1], top)], svg.LINE),
+        svg.path([(ends[0], top + depth), (ends[1], top + depth)], svg.LINE),
+        svg.line(*centre, svg.HAIR, '5 1.5 1 1.5'),
+        svg.line(*building, svg.HAIR, '3 2'),
+        svg.line(*cut, svg.HEAVY),
+        svg.line(*tail, svg.HEAVY),
+    ]
+    if marks.seat:
+        above = marks.depth / cos(angle) - marks.heel
+        corner = (building[0][0] + above * sin(angle) * across, top + above * cos(angle) * across)
+        toe = (corner[0] - marks.seat * cos(angle) * across, corner[1] + marks.seat * sin(angle) * across)
+        notch = [toe, corner, building[1]]
+        shapes += [svg.shape(notch, 0, '#fff'), svg.hatch(notch, 2.4), svg.path(notch, svg.HEAVY)]
+        shapes.append(svg.text(words[3], (corner[0], top + depth + 9), 7.5, 'middle'))
+    for level, (x, label) in enumerate(((building[0][0], words[1]), (tail[0][0], words[2]))):
+        y = top - 8 - 15 * level
+        shapes += [
+            svg.line((x, y - 3), (x, top - 1), svg.HAIR),
+            svg.arrow((origin, y), (x, y), both=True),
+            svg.text(label, ((origin + x) / 2, y - 2), 8, 'middle', 700),
+        ]
+    shapes.append(svg.line((origin, top - 26), (origin, top - 1), svg.HAIR))
+    shapes.append(svg.text(words[0], (left - 2, top + depth + 9), 7.5))
+    return svg.drawing(width, top + depth + 13, title, shapes)

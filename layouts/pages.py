@@ -1,0 +1,78 @@
+"""Pages as plain records: what stands where, decided before anything is typeset."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+
+MOST_IN_A_SECTION = 80
+"""Pages that a home stapler and a fold take: 20 nested leaves of 80 g paper."""
+
+
+@dataclass(frozen=True, slots=True)
+class Tab:
+    """A thumb tab at the edge of a page."""
+
+    text: str
+    top_mm: float
+    """From the top of the text."""
+    height_mm: float
+
+
+@dataclass(frozen=True, slots=True)
+class Index:
+    """Where everything is, once pages are numbered."""
+
+    pages: dict[str, int]
+    """First page of everything that has a name, such as 'glance' or 'common:6'."""
+    total: int
+    sections: tuple[tuple[int, int], ...]
+    """First page number and number of pages of each section."""
+
+    def __getitem__(self, key: str) -> int:
+        return self.pages[key]
+
+    def __contains__(self, key: str) -> bool:
+        return key in self.pages
+
+
+@dataclass(frozen=True, slots=True)
+class Draft:
+    """A page whose number is not known yet."""
+
+    template: str
+    """Name of the template that sets it."""
+    make: Callable[[Index], object]
+    """Gives the page's contents, once all numbers are known."""
+    key: str = ''
+    head: str = ''
+    """Running head."""
+    tab: Tab | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Block:
+    """Drafts that stay together; a block that opens left begins on a left-hand page."""
+
+    drafts: tuple[Draft, ...]
+    opens_left: bool = False
+    pitches: tuple[str, ...] = ()
+    """Names of the pitches in it, for a section's cover."""
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """A page ready to be typeset."""
+
+    number: int
+    side: str
+    """'left' or 'right'."""
+    template: str
+    head: str
+    tab: Tab | None
+    content: object = field(repr=False)
+
+
+def page_side(number: int) -> str:
+    """Return on which side of an opening a page number lies: odd numbers are on the right."""
+    return 'right' if number % 2 else 'left'

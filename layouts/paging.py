@@ -1,0 +1,80 @@
+"""Paging: blocks of drafts numbered and cut into sections that fold."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from layouts.pages import MOST_IN_A_SECTION, Block, Draft, Index, Page, page_side
+
+
+@dataclass(frozen=True, slots=True)
+class Furniture:
+    """Pages that paging adds by itself."""
+
+    notes: Draft
+    closing: Draft
+    """Last page of every section."""
+    section_cover: Callable[[int, int, Sequence[str]], Draft]
+    """Cover of a later section: its number, how many there are, the pitches in it."""
+
+
+def lay_out(blocks: Sequence[Block], furniture: Furniture) -> tuple[list[Draft], Index]:
+    """Return all drafts in reading order and where they are.
+
+    Notes:
+        1. A book of at most 80 pages is one section. A longer one is cut between blocks into as few
+           sections as will hold it, as even as they go; every later one has a cover of its own.
+        2. Every section is filled with note pages to a multiple of 4 and ends with the closing page.
+    """
+    wanted = 1
+    while True:
+        sections = _cut(blocks, wanted, furniture)
+        if all(len(section) <= MOST_IN_A_SECTION for section in sections) or len(sections) == len(blocks):
+            break
+        wanted += 1
+    drafts, bounds = [], []
+    for section in sections:
+        bounds.append((len(drafts) + 1, len(section)))
+        drafts += section
+    pages: dict[str, int] = {}
+    for number, draft in enumerate(drafts, 1):
+        if draft.key:
+            pages.setdefault(draft.key, number)
+    return drafts, Index(pages, len(drafts), tuple(bounds))
+
+
+def finished(drafts: Sequence[Draft], index: Index) -> list[Page]:
+    """Return the pages with their contents made."""
+    return [
+        Page(number, page_side(number), draft.template, draft.head, draft.tab, draft.make(index))
+        for number, draft in enumerate(drafts, 1)
+    ]
+
+
+def _cut(blocks: Sequence[Block], wanted: int, furniture: Furniture) -> list[list[Draft]]:
+    """Return the sections of a cut into so many, each as near to an even share as blocks allow."""
+    share = sum(len(block.drafts) for block in blocks) / wanted
+    groups: list[list[Block]] = [[]]
+    used = 0
+    for block in blocks:
+        ahead = used + len(block.drafts) / 2
+        if groups[-1] and ahead > share * len(groups) and len(groups) < wanted:
+            groups.append([])
+        groups[-1].append(block)
+        used += len(block.drafts)
+    return [_section(group, place, len(groups), furniture) for place, group in enumerate(groups, 1)]
+
+
+def _section(blocks: Sequence[Block], place: int, count: int, furniture: Furniture) -> list[Draft]:
+    drafts: list[Draft] = []
+    if place > 1:
+        names = [name for block in blocks for name in block.pitches]
+        drafts.append(furniture.section_cover(place, count, names))
+    for block in blocks:
+        if block.opens_left and len(drafts) % 2 == 0:
+            drafts.append(furniture.notes)
+        drafts += block.drafts
+    while (len(drafts) + 1) % 4:
+        drafts.append(furniture.notes)
+    return [*drafts, furniture.closing]

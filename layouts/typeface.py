@@ -1,0 +1,58 @@
+"""The one typeface: where its file is, and whether it has the letters that a cover asks for."""
+
+from __future__ import annotations
+
+from functools import cache
+from pathlib import Path
+
+from tablegen.errors import BookError
+
+FILE = 'OpenSans[wdth,wght].ttf'
+
+
+def font_path() -> Path:
+    """Return the font file that the package fontpkg-open-sans carries.
+
+    Errors:
+        BookError if it is not there
+    """
+    try:
+        import fontpkg_open_sans
+    except ImportError:
+        raise _missing() from None
+    found = Path(fontpkg_open_sans.__file__).parent / 'files' / FILE
+    if not found.is_file():
+        raise _missing()
+    return found
+
+
+def font_address() -> str:
+    """Return the font file's address for a style sheet."""
+    return font_path().as_uri()
+
+
+@cache
+def letters() -> frozenset[int]:
+    """Return the code points that the font can set."""
+    from fontTools.ttLib import TTFont
+
+    with TTFont(font_path(), lazy=True) as font:
+        return frozenset(font.getBestCmap())
+
+
+def check_letters(words: str, place: str) -> None:
+    """Refuse words with a letter that the book's font does not have.
+
+    Errors:
+        BookError naming the letters
+    """
+    if words.isascii():
+        return
+    missing = sorted({letter for letter in words if ord(letter) not in letters()})
+    if missing:
+        said = f"the book's typeface has no {' '.join(missing)}"
+        raise BookError(place, said, 'Latin, Greek and Cyrillic letters', 'write it another way')
+
+
+def _missing() -> BookError:
+    return BookError('font', f'{FILE} is not installed', '', 'run: pip install fontpkg-open-sans==3.3')

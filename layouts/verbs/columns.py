@@ -1,0 +1,43 @@
+"""Text in aligned columns, for a terminal."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+LEFT, RIGHT, MIXED = 'left', 'right', 'mixed'
+"""How a column stands; mixed numbers line up where their fraction begins: '53 11/16' over '72'."""
+GAP = INDENT = '  '
+MIXED_NUMBER = re.compile(r'(?P<whole>.*?) ?(?P<fraction>\d+/\d+)?(?P<mark>″?)')
+
+
+def columns(rows: Sequence[Sequence[str]], stands: Sequence[str]) -> list[str]:
+    """Return lines of aligned columns under their headings.
+
+    Given:
+        rows    texts, as many in every row as there are columns: the headings first; a row of one text
+                alone is the heading of a group
+        stands  how each column stands
+    """
+    cells = [row for row in rows if len(row) > 1]
+    made = [
+        _column(column, how, INDENT if place == 0 else '')
+        for place, (column, how) in enumerate(zip(zip(*cells, strict=True), stands, strict=True))
+    ]
+    lines = iter([GAP.join(line).rstrip() for line in zip(*made, strict=True)])
+    return [row[0] if len(row) == 1 else next(lines) for row in rows]
+
+
+def _column(cells: Sequence[str], how: str, indent: str) -> list[str]:
+    head, *body = cells
+    body = [indent + cell for cell in (_mixed(body) if how == MIXED else body)]
+    width = max(map(len, [head, *body]))
+    return [cell.ljust(width) if how == LEFT else cell.rjust(width) for cell in [head, *body]]
+
+
+def _mixed(cells: Sequence[str]) -> list[str]:
+    matches = [MIXED_NUMBER.fullmatch(cell) for cell in cells]
+    wholes = [match['whole'] for match in matches]
+    tails = [(f' {match["fraction"]}' if match['fraction'] else '') + match['mark'] for match in matches]
+    before, after = max(map(len, wholes)), max(map(len, tails))
+    return [whole.rjust(before) + tail.ljust(after) for whole, tail in zip(wholes, tails, strict=True)]

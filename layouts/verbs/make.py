@@ -1,0 +1,46 @@
+"""make: the booklet and its sheets."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from layouts.verbs.options import add_verb
+from layouts.verbs.settings_file import settings_from
+
+OUTPUT = 'output'
+
+
+def add(subparsers) -> None:
+    """Declare the verb."""
+    parser = add_verb(
+        subparsers,
+        'make',
+        'make the booklet, and its sheets for the printer',
+        run,
+        ['rafterbook make', 'rafterbook make my-book.toml --out my-book'],
+    )
+    parser.add_argument(
+        'settings', nargs='?', metavar='SETTINGS.toml', help="settings file; '-' is standard input"
+    )
+    parser.add_argument(
+        '--out', default=OUTPUT, metavar='DIR', help=f'where the files go (default: {OUTPUT})'
+    )
+
+
+def run(args, out, err) -> int:
+    """Make the files and say what they are."""
+    settings = settings_from(args.settings)
+    from layouts.build import build  # the typesetter takes half a second to load
+    from layouts.progress import Progress
+
+    made = build(settings, Path(args.out), Progress(err))
+    sections = f'{made.sections} section' + ('s' if made.sections > 1 else '')
+    print(
+        f'{made.booklet}: {made.pages} pages in {sections}, {made.figures:,} figures in its tables', file=out
+    )
+    print(
+        f'{made.sheets}: {made.sheets_of_paper} sheets of paper, the first says how to fold the rest',
+        file=out,
+    )
+    print(f'made in {made.seconds:.1f} s', file=err)
+    return 0

@@ -1,0 +1,95 @@
+"""What the verbs share: how a verb is declared, and how its arguments change the settings."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+
+from tablegen import text
+from tablegen.errors import BookError, SettingsFaults
+from tablegen.settings import READERS, Settings, run_faults
+
+
+def add_verb(
+    subparsers, name: str, summary: str, run: Callable, examples: Sequence[str], notes: str = ''
+) -> argparse.ArgumentParser:
+    """Return a new verb's parser, whose help ends with examples that can be pasted."""
+    shown = '\n'.join(f'  {example}' for example in examples)
+    parser = subparsers.add_parser(
+        name,
+        help=summary,
+        description='\n\n'.join(part for part in (f'{summary[0].upper()}{summary[1:]}.', notes) if part),
+        epilog=f'{"examples" if len(examples) > 1 else "example"}:\n{shown}',
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+        allow_abbrev=False,
+    )
+    parser.set_defaults(run=run)
+    return parser
+
+
+def add_reading(parser: argparse.ArgumentParser) -> None:
+    """Declare how lengths are rounded and read."""
+    parser.add_argument(
+        '--nearest', metavar='PART', help='round lengths to this part of an inch: 1/2 to 1/64'
+    )
+    parser.add_argument('--feet-inches', action='store_true', help='read lengths as feet and inches')
+
+
+def add_steep(parser: argparse.ArgumentParser) -> None:
+    """Declare that a pitch may be steep."""
+    parser.add_argument('--steep', action='store_true', help='let pitches over 24 in 12 pass')
+
+
+def choice(value: str, option: str, allowed: Sequence[str]) -> str:
+    """Return a value that is one of those allowed."""
+    if value not in allowed:
+        raise BookError(option, f"'{value}' is unknown", ', '.join(allowed))
+    return value
+
+
+def changed(settings: Settings, key: str, value: object, option: str) -> Settings:
+    """Return the settings with one key as an argument gives it.
+
+    Errors:
+        BookError that names the option
+    """
+    try:
+        return READERS[key](value, option, settings)
+    except SettingsFaults as several:
+        raise SettingsFaults('', several.faults) from None
+
+
+def with_reading(settings: Settings, args: argparse.Namespace) -> Settings:
+    """Return the settings with --nearest, --feet-inches and --steep put in."""
+    if args.nearest is not None:
+        settings = changed(settings, 'smallest_part', args.nearest, '--nearest')
+    if args.feet_inches:
+        settings = changed(settings, 'lengths', text.FEET_INCHES, '--feet-inches')
+    return replace(settings, steep=True) if args.steep else settings
+
+
+def with_pitches(settings: Settings, written: str) -> Settings:
+    """Return the settings with the pitches of an argument: '6', '4,6,8', '4 to 12 by 1/2' or several."""
+    return changed(settings, 'pitches', [item.strip() for item in written.split(',')], '--pitches')
+
+
+def with_runs(settings: Settings, written: str | None) -> Settings:
+    """Return the settings with the runs of an argument: '4 ft' or '1 in to 24 ft by 1 in'; None keeps them.
+
+    Errors:
+        BookError if the runs make no table, also where only the smallest part has changed
+    """
+    if written is not None:
+        first, _, rest = written.partition(' to ')
+        last, by, step = rest.partition(' by ')
+        words = {'runs.from': first, 'runs.to': last or first} | ({'runs.by': step} if by else {})
+        for key, value in words.items():
+            settings = changed(settings, key, value, '--runs')
+    if faults := run_faults(settings):
+        raise SettingsFaults('', [fault if written is None else _at('--runs', fault) for fault in faults])
+    return settings
+
+
+def _at(option: str, fault: BookError) -> BookError:
+    return BookError(option, fault.problem, fault.allowed, fault.next_step)

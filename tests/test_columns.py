@@ -1,0 +1,32 @@
+"""Columns of text line up."""
+
+from __future__ import annotations
+
+from layouts.verbs.columns import LEFT, MIXED, RIGHT, columns
+
+
+def test_columns_line_up_under_their_headings():
+    rows = [
+        ('what', 'how long', 'n'),
+        ('a', '53 11/16', '1'),
+        ('another',),
+        ('longer', '7/8', '22'),
+        ('c', '2', '3'),
+    ]
+    assert columns(rows, (LEFT, MIXED, RIGHT)) == [
+        'what      how long   n',
+        '  a       53 11/16   1',
+        'another',
+        '  longer     7/8    22',
+        '  c        2         3',
+    ]
+
+
+def test_feet_and_inches_line_up_at_the_inch():
+    rows = [('x', ''), ('a', '4′ 5 11/16″'), ('b', '24′ 0″'), ('c', '7/8″')]
+    assert columns(rows, (LEFT, MIXED)) == [
+        'x',
+        '  a   4′ 5 11/16″',
+        '  b  24′ 0″',
+        '  c        7/8″',
+    ]

@@ -1,0 +1,62 @@
+"""Figures: one rounding, with count, unit and finished text kept apart."""
+
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from strategies import parts, rises, runs
+
+from tablegen.angles import Angle
+from tablegen.exact import exact, root
+from tablegen.figures import (
+    Figure,
+    Measure,
+    decimal_figure,
+    degree_figure,
+    length_figure,
+    length_of_count,
+    rounding_left,
+)
+from tablegen.geometry import common
+
+
+@pytest.mark.parametrize(
+    ('run_in', 'per', 'expected'),
+    [(12, 8, '13 3/8'), (48, 8, '53 5/8'), (48, 16, '53 11/16')],
+)
+def test_six_in_twelve_as_the_trade_knows_it(run_in, per, expected):
+    """Common practice, no source: 13 3/8 a foot and 53 5/8 for four feet, to the nearest eighth."""
+    length = common.line_length(Fraction(run_in), exact(Fraction(1, 2)))
+
+    assert length_figure(length, Measure(per)).text == expected
+
+
+def test_a_length():
+    assert length_figure(root(2880), Measure(16)) == Figure(859, 16, 'in', '53 11/16')
+    assert length_figure(root(2880), Measure(16, 'feet-inches')) == Figure(859, 16, 'in', '4′ 5 11/16″')
+    assert length_of_count(859, Measure(16)) == length_figure(root(2880), Measure(16))
+    assert length_figure(-root(2880), Measure(16)).text == '−53 11/16'
+
+
+def test_a_length_that_rounds_to_nothing_has_no_minus():
+    assert length_figure(Fraction(-1, 64), Measure(16)) == Figure(0, 16, 'in', '0')
+    assert decimal_figure(Fraction(-1, 3000), 3).text == '0.000'
+    assert degree_figure(Angle(exact(Fraction(-1, 100_000)))).text == '0.00°'
+
+
+def test_a_decimal():
+    assert decimal_figure(root(180), 3) == Figure(13416, 1000, 'in', '13.416')
+    assert decimal_figure(Fraction(1, 2000), 3, 'ft') == Figure(1, 1000, 'ft', '0.001')
+
+
+def test_an_angle():
+    assert degree_figure(Angle(exact(Fraction(1, 2)))) == Figure(2657, 100, 'deg', '26.57°')
+    assert degree_figure(Angle(None)) == Figure(9000, 100, 'deg', '90.00°')
+
+
+@given(rises(), runs(), parts())
+def test_what_rounding_adds_is_at_most_half_a_part(rise, run_in, per):
+    length = common.line_length(run_in, exact(rise / 12))
+    left = rounding_left(length, length_figure(length, Measure(per)))
+
+    assert -Fraction(1, 2 * per) < left <= Fraction(1, 2 * per)

@@ -1,0 +1,108 @@
+"""settings, and reading the file that it starts: every way a file can fail, told in a line."""
+
+from __future__ import annotations
+
+import sys
+from io import BytesIO, TextIOWrapper
+
+import pytest
+from asking import ask
+
+from layouts.verbs.settings_file import settings_from
+from tablegen.errors import BookError
+from tablegen.settings import Settings, starter
+
+START = 'next: rafterbook settings > my-book.toml makes one to start from'
+KEYS = (
+    'title, owner, lengths, smallest_part, steep, pitches, runs.from, runs.to, runs.by, jacks.spacings, '
+    'stock.ridge, stock.hip, stock.rafter, paper, trim, parts'
+)
+
+
+def refused(path) -> list[str]:
+    """Return the lines that a settings file is refused with."""
+    with pytest.raises(BookError) as refusal:
+        settings_from(str(path))
+    return refusal.value.lines()
+
+
+def test_it_prints_the_starter_file():
+    assert ask('settings') == (0, starter(), '')
+
+
+def test_what_it_prints_says_what_silence_says(tmp_path):
+    file = tmp_path / 'my-book.toml'
+    file.write_text(ask('settings')[1], 'utf-8')
+
+    assert ask('data', str(file)) == ask('data')
+
+
+def test_no_file_gives_the_defaults():
+    assert settings_from(None) == Settings()
+
+
+def test_a_dash_reads_standard_input(monkeypatch):
+    monkeypatch.setattr(sys, 'stdin', TextIOWrapper(BytesIO('title = "Dächer"'.encode())))
+    assert settings_from('-').title == 'Dächer'
+
+
+def test_a_file_that_is_not_there(tmp_path):
+    assert refused(tmp_path / 'no.toml') == [f'{tmp_path}/no.toml: there is no such file; {START}']
+
+
+def test_a_folder(tmp_path):
+    assert refused(tmp_path) == [f'{tmp_path}: this is a folder; allowed: a settings file; {START}']
+
+
+def test_a_place_that_cannot_be_read(tmp_path):
+    (tmp_path / 'file').touch()
+    place = tmp_path / 'file' / 'my-book.toml'
+    assert refused(place) == [f'{place}: cannot be read: Not a directory; allowed: a settings file']
+
+
+def test_a_file_that_is_no_text(tmp_path):
+    file = tmp_path / 'booklet.pdf'
+    file.write_bytes(b'%PDF\xe2\xe3')
+    assert refused(file) == [f'{file}: is no UTF-8 text, at byte 5; allowed: a settings file; {START}']
+
+
+def test_a_file_too_long_for_settings(tmp_path):
+    file = tmp_path / 'my-book.toml'
+    file.write_bytes(b'#' * 1_000_001)
+    assert refused(file) == [f'{file}: is too long for settings; allowed: up to 1,000,000 bytes; {START}']
+
+
+@pytest.mark.parametrize(
+    ('written', 'problem'),
+    [
+        ('a = 1\nb = = 2', 'Invalid value (at line 2, column 5); next: mend that place'),
+        ('a = ' + '[' * 5000, 'brackets nested too deep; next: mend that'),
+        ('pitches = [nan]', 'nan is no number that measures anything; next: mend that place'),
+        ('pitches = [1e999999999]', '1e999999999 is no number that measures anything; next: mend that place'),
+        (
+            f'lengths = 0x{"f" * 5000}',
+            'a whole number of over 40 digits measures nothing; next: mend that place',
+        ),
+    ],
+)
+def test_a_file_that_is_no_toml(tmp_path, written, problem):
+    file = tmp_path / 'my-book.toml'
+    file.write_text(written, 'utf-8')
+    assert refused(file) == [f'{file}: cannot be read as TOML: {problem}']
+
+
+def test_all_faults_of_a_file_are_told_at_once(tmp_path):
+    file = tmp_path / 'my-book.toml'
+    file.write_text(
+        'titel = "x"\nlengths = "metres"\npitches = [6, 121]\nruns = {by = 0}\nzebra = 1', 'utf-8'
+    )
+    told = [
+        "lengths: 'metres' is unknown; allowed: inches, feet-inches; next: rafterbook settings prints every key",
+        "pitches[2]: '121' is steeper than any rafter; allowed: up to 120 in 12; "
+        'next: rafterbook settings prints every key',
+        f'titel: unknown key; allowed: {KEYS}; next: did you mean title?',
+        f'zebra: unknown key; allowed: {KEYS}; next: rafterbook settings prints every key',
+        'runs.by: a step of 0 gets nowhere; allowed: from 1/16 in up; next: rafterbook settings prints every key',
+    ]
+    assert refused(file) == [f'{file}: {line}' for line in told]
+    assert ask('data', str(file)) == (2, '', ''.join(f'rafterbook: {file}: {line}\n' for line in told))

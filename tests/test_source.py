@@ -1,0 +1,183 @@
+"""The source itself: imports run one way, every module stands alone, tests compare with assert, templates only place."""
+
+import ast
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+from jinja2 import Environment, nodes
+
+TOP = Path(__file__).resolve().parent.parent
+TEMPLATES = sorted(TOP.glob('layouts/templates/*.html'))
+LONGEST = 300
+LONGER = {
+    'layouts/bootstrap.py': 'runs before anything is installed, so it is one file with the standard library alone',
+    'tests/test_bootstrap.py': 'the test of that one file',
+    'tests/test_sheets.py': 'reads sheets back from finished PDFs, with its own small reader of content streams',
+}
+NOT_FOR_TABLEGEN = {'jinja2', 'layouts', 'markupsafe', 'pydyf', 'pypdf', 'tqdm', 'weasyprint'}
+ARITHMETIC = (
+    nodes.Add, nodes.Sub, nodes.Mul, nodes.Div, nodes.FloorDiv, nodes.Mod, nodes.Pow, nodes.Neg, nodes.Pos,
+)  # fmt: skip
+SIZES = {'gt', 'gteq', 'lt', 'lteq'}
+RECKONING = {'abs', 'float', 'int', 'max', 'min', 'round', 'sum', 'format', 'filesizeformat'}
+
+CLOSENESS = {'isclose', 'allclose', 'almosteq'}
+
+
+def sources(*folders: str) -> list[Path]:
+    found = sorted(path for folder in folders for path in TOP.glob(f'{folder}/**/*.py'))
+    assert len(found) > 10
+    return found
+
+
+def module_of(path: Path) -> str:
+    return '.'.join(path.relative_to(TOP).with_suffix('').parts).removesuffix('.__init__')
+
+
+def imported(path: Path) -> set[str]:
+    """Return the top packages that a file imports anywhere in it, also within its functions."""
+    found = set()
+    for node in ast.walk(ast.parse(path.read_text('utf-8'))):
+        if isinstance(node, ast.Import):
+            found |= {name.name.partition('.')[0] for name in node.names}
+        if isinstance(node, ast.ImportFrom):
+            assert node.level == 0, f'{path}: imports are written in full'
+            found.add(node.module.partition('.')[0])
+    return found
+
+
+def in_a_fresh_interpreter(code: str, *words: str) -> str:
+    """Return what a new Python prints, started at the top of the project."""
+    done = subprocess.run(
+        [sys.executable, '-c', code, *words], cwd=TOP, capture_output=True, text=True, check=False
+    )
+    assert (done.returncode, done.stderr) == (0, '')
+    return done.stdout
+
+
+def bare_comparisons(written: str) -> list[int]:
+    """Return the lines where closeness is asked for and the answer thrown away: that checks nothing."""
+    calls = [
+        node.value
+        for node in ast.walk(ast.parse(written))
+        if isinstance(node, ast.Expr) and isinstance(node.value, ast.Call)
+    ]
+    return [call.lineno for call in calls if ast.unparse(call.func).rpartition('.')[2] in CLOSENESS]
+
+
+def reckoning(template: str) -> list[str]:
+    """Return what a template computes.
+
+    It may place a finished text, and ask whether there is one, or more than one of a thing; no more.
+    """
+    tree = Environment(autoescape=True).parse(template)
+    found = [type(node).__name__ for node in tree.find_all(ARITHMETIC)]
+    sizes = [node for node in tree.find_all(nodes.Operand) if node.op in SIZES]
+    found += [node.op for node in sizes if (node.op, node.expr) != ('gt', nodes.Const(1))]
+    return found + [node.name for node in tree.find_all(nodes.Filter) if node.name in RECKONING]
+
+
+@pytest.mark.parametrize('path', sources('tablegen'), ids=module_of)
+def test_tablegen_imports_nothing_of_the_pages(path):
+    assert not imported(path) & NOT_FOR_TABLEGEN
+
+
+def test_only_lengths_touch_the_units_library():
+    assert [path.name for path in sources('tablegen', 'layouts') if 'pint' in imported(path)] == [
+        'lengths.py'
+    ]
+
+
+def test_tablegen_loads_nothing_of_the_pages_and_no_units_library():
+    """Also by way of what it imports: all its modules are loaded, and what came with them is looked at."""
+    code = (
+        'import sys, importlib; [importlib.import_module(name) for name in sys.argv[1:]]; print(*sys.modules)'
+    )
+    loaded = {
+        name.partition('.')[0]
+        for name in in_a_fresh_interpreter(code, *map(module_of, sources('tablegen'))).split()
+    }
+
+    assert 'tablegen' in loaded
+    assert not loaded & (NOT_FOR_TABLEGEN | {'pint', 'mpmath'})
+
+
+def test_every_module_imports_alone():
+    """One interpreter, which forgets our own modules before each: none may need another to have come first."""
+    code = """
+import importlib, sys
+for name in sys.argv[1:]:
+    for known in [known for known in sys.modules if known.partition('.')[0] in ('tablegen', 'layouts')]:
+        del sys.modules[known]
+    importlib.import_module(name)
+    print(name)
+"""
+    names = [module_of(path) for path in sources('tablegen', 'layouts')]
+
+    assert in_a_fresh_interpreter(code, *names).split() == names
+
+
+@pytest.mark.parametrize('path', sources('tablegen', 'layouts', 'tests'), ids=module_of)
+def test_a_module_opens_with_a_sentence(path):
+    sentence = ast.get_docstring(ast.parse(path.read_text('utf-8')))
+
+    assert sentence
+    assert sentence.split('\n\n')[0].endswith('.')
+
+
+def test_no_file_is_too_long_to_read():
+    lengths = {
+        path.relative_to(TOP).as_posix(): len(path.read_text('utf-8').splitlines())
+        for path in sources('tablegen', 'layouts', 'tests')
+    }
+
+    assert {name for name, lines in lengths.items() if lines > LONGEST} == set(LONGER)
+    assert all(LONGER.values())
+
+
+@pytest.mark.parametrize('path', sources('tests'), ids=module_of)
+def test_no_comparison_is_thrown_away(path):
+    assert bare_comparisons(path.read_text('utf-8')) == []
+
+
+@pytest.mark.parametrize(
+    ('written', 'lines'),
+    [
+        ('math.isclose(a, b)', [1]),
+        ('x = 1\nallclose(a, b)', [2]),
+        ('mp.almosteq(a, b)', [1]),
+        ('np.testing.assert_allclose(a, b)', []),
+        ('assert isclose(a, b)', []),
+        ('x = isclose(a, b)', []),
+        ('print(a)', []),
+    ],
+)
+def test_a_comparison_thrown_away_is_seen(written, lines):
+    assert bare_comparisons(written) == lines
+
+
+@pytest.mark.parametrize('path', TEMPLATES, ids=lambda path: path.name)
+def test_a_template_only_places(path):
+    assert reckoning(path.read_text('utf-8')) == []
+
+
+@pytest.mark.parametrize(
+    ('template', 'seen'),
+    [
+        ('{{ a + 1 }}', ['Add']),
+        ('{% if a > 24 %}b{% endif %}', ['gt']),
+        ('{% if a <= b %}b{% endif %}', ['lteq']),
+        ('{% if a > 1 %}b{% endif %}', []),
+        ('{{ a|round(2) }}', ['round']),
+        ('{{ -a }}', ['Neg']),
+        ('{% if a %}{{ a.text }}{% endif %}{% for b in a %}{{ loop.index }}{% endfor %}', []),
+    ],
+)
+def test_a_template_that_reckons_is_seen(template, seen):
+    assert reckoning(template) == seen
+
+
+def test_templates_were_found():
+    assert len(TEMPLATES) > 5
