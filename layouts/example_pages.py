@@ -9,6 +9,7 @@ from markupsafe import Markup
 
 from layouts.drawings.details import birds_mouth, ridge_end, top_cut
 from layouts.drawings.marked_board import BoardMarks, marked_board
+from layouts.front_pages import unit_after
 from layouts.pages import Block, Draft, Index
 from layouts.words import WORDS
 from tablegen import text, worked
@@ -46,6 +47,8 @@ class ExamplePage:
     stock: dict[str, str]
     """Thicknesses: ridge, hip, rafter."""
     part: str
+    unit: str
+    """What follows a length: ' in', or nothing where its text has its units."""
     board: Markup | str
     details: tuple[Markup, ...]
     """Two drawings side by side below the board."""
@@ -91,6 +94,7 @@ def _maker(example, settings: Settings):
                 'rafter': text.rational(settings.rafter_thickness),
             },
             text.mixed(1, settings.measure.per),
+            unit_after(settings),
             '' if is_jack else _board(example, settings),
             _details(example, settings),
         )

@@ -35,6 +35,8 @@ class CoverPage:
     owner: str
     fan: Markup
     pitches: str
+    pitch_unit: str
+    """'in 12', or '' where a pitch is in degrees and has its unit with it."""
     runs: str
     part: str
     section: tuple[int, int]
@@ -68,6 +70,8 @@ class HowToPage:
     odd_steps: tuple[tuple[str, str], ...]
     odd_total: str
     part: str
+    unit: str
+    """What follows a length: ' in', or nothing where its text has its units."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,7 +99,7 @@ def cover_draft(settings: Settings, section: int = 1, sections: int = 1, names: 
             settings.title,
             settings.owner,
             pitch_fan(settings.pitches, inside, 202, 202, settings.title),
-            _span_of([pitch.short for pitch in inside]),
+            *_span_of(inside),
             f'{text.run(settings.runs.first)} to {text.run(settings.runs.last)} by {text.run(settings.runs.step)}',
             text.mixed(1, settings.measure.per),
             (section, len(index.sections)),
@@ -133,8 +137,11 @@ def front_block(settings: Settings, trim: Trim) -> Block:
     return Block(tuple(drafts))
 
 
-def _span_of(names: Sequence[str]) -> str:
-    return names[0] if len(names) == 1 else f'{names[0]} to {names[-1]}'
+def _span_of(pitches: Sequence[Pitch]) -> tuple[str, str]:
+    ends = pitches[:1] if len(pitches) == 1 else (pitches[0], pitches[-1])
+    if any(pitch.short.endswith('°') for pitch in ends):
+        return ' to '.join(pitch.text for pitch in ends), ''
+    return ' to '.join(pitch.short for pitch in ends), 'in 12'
 
 
 def _contents_maker(settings: Settings, start: int, per_page: int):
@@ -209,9 +216,15 @@ def _how_to(settings: Settings):
             steps if len(steps) > 1 else (),
             odd_found.total.text,
             text.mixed(1, settings.measure.per),
+            unit_after(settings),
         )
 
     return make
+
+
+def unit_after(settings: Settings) -> str:
+    """Return what follows a length in prose."""
+    return ' in' if settings.measure.style == text.INCHES else ''
 
 
 def _text(table: str, run: Fraction, pitch: Pitch, settings: Settings) -> str:

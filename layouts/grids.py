@@ -56,6 +56,8 @@ class Fit:
     whole: float
     column: float
     columns: int
+    digits: int
+    """Letters of the longest whole part, which every shorter one is padded to."""
 
 
 def fit(trim: Trim, measure: Measure, greatest: int, label: float, most: int) -> Fit:
@@ -79,7 +81,8 @@ def fit(trim: Trim, measure: Measure, greatest: int, label: float, most: int) ->
     best = max(columns for columns, *_ in found)
     columns, size, whole, needed = next(one for one in found if one[0] == best)
     width = (trim.text_width - label + COLUMN_GAP) / max(columns, 1)
-    return Fit(size, whole, min(width, needed + 9), columns)
+    letters = feet + len('′ 10') if feet else digits
+    return Fit(size, whole, min(width, needed + 9), columns, letters)
 
 
 def grid(
@@ -100,7 +103,7 @@ def grid(
         label        width of the labels' column, units
         first_group  rows before the first rule; later rules follow every six
     """
-    digits = max((len(whole_text(cell)) for _, cells in rows for cell in cells if cell), default=1)
+    digits = fitted.digits
     left = label - fitted.column  # the labels stand in a column of their own, before the first tab stop
     longest = max(len(name) for name, _ in rows)
     indent = FIGURE_SPACE * max(0, round(-left / (DIGIT_EM * fitted.size)))
@@ -167,6 +170,8 @@ def _padded(figure: Figure | None, digits: int) -> str:
 
 def _centred(head: str, digits: int) -> str:
     number = head.split(' ')[0]
+    if not number[0].isdigit():
+        return head
     places = min(digits, MOST_PLAIN_DIGITS - 1)
     return FIGURE_SPACE * max(0, places - len(number)) + head
 

@@ -43,7 +43,9 @@ html {{ font-size: {10 * trim.unit_pt}pt; }}
 .left {{ padding: 0 {trim.inner_mm}mm 0 {trim.outer_mm}mm; }}
 .right {{ padding: 0 {trim.outer_mm}mm 0 {trim.inner_mm}mm; }}
 .grid pre {{ line-height: {trim.row_units / 10:.3f}rem; }}
-.tab {{ width: {trim.outer_mm - 1.2}mm; }}
+.tab {{ width: {trim.outer_mm - 1.2 - trim.tab_inset_mm}mm; }}
+.left .tab {{ padding-left: {trim.tab_inset_mm}mm; }}
+.right .tab {{ padding-right: {trim.tab_inset_mm}mm; }}
 .folio {{ top: {trim.height_mm - trim.top_mm - trim.foot_mm + 1.2}mm; }}
 .left .folio {{ left: {trim.outer_mm}mm; }}
 .right .folio {{ right: {trim.outer_mm}mm; }}

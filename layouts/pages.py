@@ -17,6 +17,8 @@ class Tab:
     top_mm: float
     """From the top of the text."""
     height_mm: float
+    size_rem: float
+    """Of its letters."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,6 +50,8 @@ class Draft:
     head: str = ''
     """Running head."""
     tab: Tab | None = None
+    also: tuple[str, ...] = ()
+    """Other names under which the page is looked for."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -39,8 +39,9 @@ def lay_out(blocks: Sequence[Block], furniture: Furniture) -> tuple[list[Draft],
         drafts += section
     pages: dict[str, int] = {}
     for number, draft in enumerate(drafts, 1):
-        if draft.key:
-            pages.setdefault(draft.key, number)
+        for key in (draft.key, *draft.also):
+            if key:
+                pages.setdefault(key, number)
     return drafts, Index(pages, len(drafts), tuple(bounds))
 
 

@@ -10,10 +10,11 @@ from functools import cached_property
 from markupsafe import Markup
 
 from layouts.drawings.framing_square import square_on_board
-from layouts.drawings.wedge import measured_wedge, small_wedge
+from layouts.drawings.wedge import measured_wedge
 from layouts.grids import Grid, cells_of_foot, fit, grid, offsets_of_foot
 from layouts.pages import Block, Draft, Tab
 from layouts.trim import Trim
+from layouts.words import WORDS
 from tablegen import text
 from tablegen.exact import exact, nearest
 from tablegen.figures import Measure, decimal_figure, length_figure
@@ -25,12 +26,15 @@ from tablegen.stepping import Hold, common_hold, hip_hold
 
 FEET_LABEL, RUN_LABEL, JACK_LABEL = 17.0, 58.0, 26.0
 """Widths of the columns that name a row, in units."""
+WIDEST_ADDITION = 34.0
 FEWEST_IN_A_GRID = 3
 """Runs to a foot below which feet and inches make a worse table than a list."""
 TABLES = ('common', 'hip-valley', 'rise')
 SQUARE_MEASURE = Measure(16)
 """A square is read in sixteenths, whatever the tape."""
 FIELD = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}
+TAB_WIDTH_REM = 2.9
+"""Width of a tab in letters of one rem."""
 FEWEST_TABS, MOST_TABS = 12, 24
 """Tabs down an edge: no taller than a twelfth of it, and after 24 the next begins at the top again."""
 
@@ -43,7 +47,8 @@ class Head:
     """The big figure: '6', '7 1/2', '30°'."""
     unit: str
     """'in 12', or '' for a pitch in degrees."""
-    wedge: Markup
+    size: float
+    """Of the big figure, in rem: a longer name is set smaller."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +82,8 @@ class ListPage:
     head: Head
     values: PitchValues
     grid: Grid
-    additions: tuple[tuple[str, str, str, str], ...]
+    added: bool
+    """Whether these are small runs, to add to a run of the list."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,7 +134,11 @@ class PitchTables:
     @cached_property
     def head(self) -> Head:
         unit = '' if self.pitch.short.endswith('°') else 'in 12'
-        return Head(self.pitch.short, unit, small_wedge(self.pitch, 34, 24, self.pitch.text))
+        return Head(
+            self.pitch.short,
+            unit,
+            2.9 if len(self.pitch.short) <= 2 else 2.0 if len(self.pitch.short) <= 5 else 1.6,
+        )
 
 
 def pitch_block(pitch: Pitch, place: int, settings: Settings, trim: Trim) -> Block:
@@ -137,14 +147,17 @@ def pitch_block(pitch: Pitch, place: int, settings: Settings, trim: Trim) -> Blo
     slot_mm = (trim.height_mm - trim.top_mm - trim.foot_mm) / max(
         FEWEST_TABS, min(len(settings.pitches), MOST_TABS)
     )
-    tab = Tab(pitch.short, round(place % MOST_TABS * slot_mm, 3), round(slot_mm, 3))
+    size = min(0.85, TAB_WIDTH_REM / len(pitch.short))
+    tab = Tab(pitch.short, round(place % MOST_TABS * slot_mm, 3), round(slot_mm, 3), round(size, 3))
     drafts: list[Draft] = []
 
-    def add(pages: Sequence[tuple], key: str, even: bool = False) -> None:
+    def add(pages: Sequence[tuple], *names: str, even: bool = False) -> None:
         if even and len(pages) % 2 == 0 and len(drafts) % 2:
             drafts.append(Draft('notes', lambda index: None, '', pitch.text, tab))
+        keys = [f'{name}:{pitch.text}' for name in names]
         for place, (template, make) in enumerate(pages):
-            drafts.append(Draft(template, make, f'{key}:{pitch.text}' if not place else '', pitch.text, tab))
+            known = () if place else keys
+            drafts.append(Draft(template, make, '', pitch.text, tab, tuple(known)))
 
     if 'values' in settings.parts:
         add([('values', lambda index: _values_page(tables))], 'values')
@@ -153,7 +166,7 @@ def pitch_block(pitch: Pitch, place: int, settings: Settings, trim: Trim) -> Blo
     wanted = [name for name in TABLES if name in settings.parts]
     offsets = offsets_of_foot(settings.runs)
     if wanted and (offsets is None or len(offsets) < FEWEST_IN_A_GRID):
-        add(_list_pages(tables, wanted), 'common')
+        add(_list_pages(tables, wanted), *wanted)
     else:
         for name in wanted:
             add(_grid_pages(tables, name, offsets), name, even=True)
@@ -205,9 +218,9 @@ def _grid_maker(tables, name, fitted, band, cut, place, cuts, last):
         group = 6 - band[0] % 6
         page = grid(rows, heads, 'ft', fitted, FEET_LABEL, tables.trim, group)
         parts = _additions(tables, name)
-        share = -(-len(parts) // cuts)
-        mine = parts[place * share : (place + 1) * share]
-        width = tables.trim.text_width / (share + 1) / 10
+        share = -(-len(parts) // min(cuts, 2))  # every opening of a table has them all
+        mine = parts[place % 2 * share : (place % 2 + 1) * share]
+        width = min(tables.trim.text_width / (share + 1), WIDEST_ADDITION) / 10
         additions = Additions(
             '\t'.join(name for name, _ in mine), '\t'.join(figure for _, figure in mine), round(width, 4)
         )
@@ -224,29 +237,31 @@ def _additions(tables: PitchTables, name: str) -> list[tuple[str, str]]:
 
 
 def _list_pages(tables: PitchTables, wanted: Sequence[str]) -> list[tuple]:
+    """Return the list of runs, then the lists of small runs to add to them."""
     settings, trim = tables.settings, tables.trim
     steepest = settings.pitches[-1]
     greatest = nearest(hip.line_length(settings.runs.last, steepest.slope), settings.measure.per)
     fitted = fit(trim, settings.measure, greatest, RUN_LABEL, len(wanted))
-    runs = list(settings.runs)
-    pages = []
-    for at in range(0, len(runs), trim.rows - 1):
-        pages.append(('list', _list_maker(tables, wanted, fitted, at, at + trim.rows - 1)))
-    return pages
+    runs, small = list(settings.runs), part_runs(settings.runs)
+    lists = [(runs[at : at + trim.rows], False) for at in range(0, len(runs), trim.rows)]
+    lists += [
+        (some, True)
+        for some in ([run for run in small if run < 1], [run for run in small if run >= 1])
+        if some
+    ]
+    return [('list', _list_maker(tables, wanted, fitted, some, added)) for some, added in lists]
 
 
-def _list_maker(tables, wanted, fitted, start, stop):
+def _list_maker(tables, wanted, fitted, runs, added):
     def make(index) -> ListPage:
         rows = [
             (text.run(row.run_in), [getattr(row, FIELD[name]) for name in wanted])
-            for row in tables.rows[start:stop]
+            for row in run_rows(tables.pitch, runs, tables.settings.measure)
         ]
-        parts = list(run_rows(tables.pitch, part_runs(tables.settings.runs), tables.settings.measure))
-        additions = tuple(
-            (text.rational(row.run_in), *(getattr(row, FIELD[name]).text for name in wanted)) for row in parts
+        heads = [WORDS['list_heads'][name] for name in wanted]
+        return ListPage(
+            tables.head, tables.values, grid(rows, heads, 'run', fitted, RUN_LABEL, tables.trim), added
         )
-        page = grid(rows, wanted, 'run', fitted, RUN_LABEL, tables.trim)
-        return ListPage(tables.head, tables.values, page, additions)
 
     return make
 

@@ -36,6 +36,11 @@ class Trim:
     """Pages on one side of a sheet."""
 
     @property
+    def tab_inset_mm(self) -> float:
+        """Return how far a tab's letters keep from the edge: a trim as big as its paper is not printed there."""
+        return 4.5 if self.up == 2 else 0.0
+
+    @property
     def text_width(self) -> float:
         """Return the width of the text, in units."""
         return (self.width_mm - self.inner_mm - self.outer_mm) * POINTS_PER_MM / self.unit_pt
@@ -51,7 +56,7 @@ def trim_of(settings: Settings) -> Trim:
     if settings.trim == 'pocket':
         return Trim('pocket', 100, 133, 1.0, 8.0, 6.5, 6.5, 7.5, 25, 10.6, 4)
     width, height = PAPERS_MM[settings.paper]
-    return Trim('large', height / 2, width, 1.3, 12.5, 11.0, 10.0, 11.0, 25, 13.2, 2)
+    return Trim('large', height / 2, width, 1.36, 12.5, 11.0, 10.0, 11.0, 25, 13.2, 2)
 
 
 def whole_em(digits: int, feet_digits: int = 0) -> float:

@@ -14,6 +14,7 @@ WORDS = {
     'checked': 'What they were checked against',
     'made': 'How this copy was made',
     'notes': 'Notes',
+    'list_heads': {'common': 'common', 'hip-valley': 'hip, valley', 'rise': 'rise'},
     'board_drawing': {
         'title': 'The board with its marks',
         'cut': 'ridge cut',

@@ -102,7 +102,7 @@ def pitch_values(pitch: Pitch, settings: Settings) -> PitchValues:
     plumb, hip_plumb = common.slope_angle(slope), hip.slope_angle(slope)
     jack_side, hip_side = jacks.side_cut_from_edge(slope), hip.side_cut_from_edge(slope)
     foot = Fraction(12)
-    on_square = Measure(measure.per)  # a square's figures are inches, however lengths read
+    in_inches = Measure(measure.per)  # a square's figures and unit lengths are inches, however lengths read
 
     def deg(angle):
         return degree_figure(angle, DEGREE_PLACES)
@@ -115,19 +115,19 @@ def pitch_values(pitch: Pitch, settings: Settings) -> PitchValues:
         hip_plumb_cut=deg(hip_plumb),
         hip_level_cut=deg(hip_plumb.complement()),
         common_per_foot=decimal_figure(common.line_length(foot, slope), UNIT_PLACES),
-        common_per_foot_part=length_figure(common.line_length(foot, slope), measure),
+        common_per_foot_part=length_figure(common.line_length(foot, slope), in_inches),
         hip_per_foot=decimal_figure(hip.line_length(foot, slope), UNIT_PLACES),
-        hip_per_foot_part=length_figure(hip.line_length(foot, slope), measure),
+        hip_per_foot_part=length_figure(hip.line_length(foot, slope), in_inches),
         jack_side_cut=deg(jack_side),
         jack_side_cut_from_square=deg(jack_side.complement()),
-        jack_side_figure=length_figure(jacks.side_cut_figure(slope), on_square),
+        jack_side_figure=length_figure(jacks.side_cut_figure(slope), in_inches),
         hip_side_cut=deg(hip_side),
         hip_side_cut_from_square=deg(hip_side.complement()),
-        hip_side_figure=length_figure(hip.side_cut_figure(slope), on_square),
+        hip_side_figure=length_figure(hip.side_cut_figure(slope), in_inches),
         backing_bevel=deg(hip.backing_bevel(slope)),
-        hip_drop=length_figure(hip.drop(settings.hip_thickness, slope), measure),
+        hip_drop=length_figure(hip.drop(settings.hip_thickness, slope), in_inches),
         jack_differences=tuple(
-            length_figure(jacks.difference(spacing, slope), measure) for spacing in settings.spacings
+            length_figure(jacks.difference(spacing, slope), in_inches) for spacing in settings.spacings
         ),
     )
 

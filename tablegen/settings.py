@@ -103,6 +103,8 @@ def read_settings(written: str, source: str) -> Settings:
             settings = READERS[key](values[key], key, settings)
         except BookError as fault:
             faults += fault.each()
+    if 'runs.by' in values and 'runs.from' not in values:
+        settings = replace(settings, runs=replace(settings.runs, first=settings.runs.step))
     if not {fault.place for fault in faults} & RUN_KEYS:
         faults += run_faults(settings)
     if faults:

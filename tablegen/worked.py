@@ -126,7 +126,7 @@ def corner(settings: Settings) -> HipExample | None:
     if length is None or whole is None:
         return None
     steps = _step_off(hip_hold(pitch.slope), hip_steps(run, pitch.slope), settings)
-    shortening = length_figure(settings.ridge_thickness / root(2), settings.measure)
+    shortening = length_figure(settings.ridge_thickness / root(2), Measure(settings.measure.per))
     stamped = root(STAMPED_HIP_RUN * STAMPED_HIP_RUN + (12 * pitch.slope).squared())
     over = steps.whole * (stamped - hip.line_length(Fraction(12), pitch.slope))
     return HipExample(
@@ -152,16 +152,17 @@ def corner_jacks(settings: Settings) -> JackExample:
     count = max(1, int((run - 1) // spacing))
     difference = jacks.difference(spacing, pitch.slope)
     per, measure = settings.measure.per, settings.measure
+    in_inches = Measure(per)  # short deductions are inches, however lengths read
     return JackExample(
         'jacks',
         pitch,
         pitch_values(pitch, settings),
         spacing,
         place,
-        length_figure(difference, measure),
+        length_figure(difference, in_inches),
         tuple((n, length_figure(n * difference, measure), n * spacing) for n in range(1, count + 1)),
-        length_figure(settings.hip_thickness / root(2), measure),
-        length_figure(common.line_length(settings.rafter_thickness / 2, pitch.slope), measure),
+        length_figure(settings.hip_thickness / root(2), in_inches),
+        length_figure(common.line_length(settings.rafter_thickness / 2, pitch.slope), in_inches),
         decimal_figure(difference, 3),
         decimal_figure(count * (Fraction(nearest(difference, per), per) - difference), 3),
     )
@@ -202,7 +203,7 @@ def _common(key, settings, rise, width, run, overhang) -> CommonExample | None:
         length,
         whole,
         heel,
-        None if width is None else length_figure(settings.ridge_thickness / 2, settings.measure),
+        None if width is None else length_figure(settings.ridge_thickness / 2, Measure(settings.measure.per)),
         _step_off(common_hold(pitch.slope), common_steps(run_in, pitch.slope), settings),
     )
 
@@ -216,7 +217,7 @@ def _step_off(held: Hold, steps: Steps, settings: Settings) -> StepOff:
         length_figure(steps.left_level_in, SQUARE),
         length_figure(steps.left_rise_in, SQUARE),
         decimal_figure(steps.step_in, 3),
-        length_figure(steps.step_in, settings.measure),
+        length_figure(steps.step_in, Measure(settings.measure.per)),
         decimal_figure(drift(steps, settings.measure.per), 3),
     )
 

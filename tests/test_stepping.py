@@ -12,33 +12,34 @@ from tablegen.stepping import BODY_REACH, TONGUE_REACH, common_hold, common_step
 
 
 @pytest.mark.parametrize(
-    ('rise', 'body', 'tongue', 'plumb_on_body', 'halved'),
+    ('rise', 'body', 'tongue', 'plumb_on_body', 'holds'),
     [
-        (6, 12, 6, False, False),
-        (16, 12, 16, False, False),
-        (17, 17, 12, True, False),
-        (24, 24, 12, True, False),
-        (30, 6, 15, False, True),
-        (48, 24, 6, True, True),
+        (6, 12, 6, False, 1),
+        (16, 12, 16, False, 1),
+        (17, 17, 12, True, 1),
+        (24, 24, 12, True, 1),
+        (30, 6, 15, False, 2),
+        (48, 24, 6, True, 2),
+        (120, Fraction(3, 2), 15, False, 8),
     ],
 )
-def test_hold_for_a_common(rise, body, tongue, plumb_on_body, halved):
+def test_hold_for_a_common(rise, body, tongue, plumb_on_body, holds):
     held = common_hold(exact(Fraction(rise, 12)))
 
     assert (held.body_in, held.tongue_in) == (exact(body), exact(tongue))
-    assert (held.plumb_on_body, held.halved) == (plumb_on_body, halved)
+    assert (held.plumb_on_body, held.holds) == (plumb_on_body, holds)
 
 
 @pytest.mark.parametrize(
-    ('rise', 'part', 'halved'),
-    [(6, 1, False), (16, 1, False), (17, Fraction(1, 2), True), (24, Fraction(1, 2), True)],
+    ('rise', 'part', 'holds'),
+    [(6, 1, 1), (16, 1, 1), (17, Fraction(1, 2), 2), (24, Fraction(1, 2), 2)],
 )
-def test_hold_for_a_hip(rise, part, halved):
+def test_hold_for_a_hip(rise, part, holds):
     """√288 lies past the tongue's end, so a rise that does too has both halved."""
     held = hip_hold(exact(Fraction(rise, 12)))
 
     assert (held.body_in, held.tongue_in) == (part * root(288), exact(part * rise))
-    assert (held.plumb_on_body, held.halved) == (False, halved)
+    assert (held.plumb_on_body, held.holds) == (False, holds)
 
 
 @given(rises())
@@ -50,8 +51,8 @@ def test_both_figures_are_on_the_square_and_in_proportion(rise):
             level, plumb = plumb, level
         assert held.body_in <= BODY_REACH
         assert held.tongue_in <= TONGUE_REACH
-        assert (1 + held.halved) * level == run
-        assert (1 + held.halved) * plumb == rise
+        assert held.holds * level == run
+        assert held.holds * plumb == rise
 
 
 @given(rises(), runs())

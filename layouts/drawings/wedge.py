@@ -1,4 +1,4 @@
-"""The wedge: a pitch's triangle of run and rise, to scale; the mark of this book."""
+"""The wedge: a pitch's triangle of run and rise, to scale."""
 
 from __future__ import annotations
 
@@ -10,14 +10,6 @@ from tablegen.pitch import Pitch
 
 LOW_DEGREES, STEEP_DEGREES = 20, 50
 """Slopes at which the angle no longer has room inside the triangle."""
-
-
-def small_wedge(pitch: Pitch, width: float, height: float, title: str) -> Markup:
-    """Return the bare wedge in black, as large as fits, its foot at the lower left."""
-    run, rise = _fitted(float(pitch.slope), width, height)
-    return svg.drawing(
-        width, height, title, [svg.shape([(0, height), (run, height), (run, height - rise)], 0, '#000')]
-    )
 
 
 def measured_wedge(pitch: Pitch, labels: tuple[str, str, str], angle: Figure, title: str) -> Markup:
