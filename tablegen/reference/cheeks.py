@@ -9,6 +9,7 @@ from tablegen.geometry import cheeks
 from tablegen.geometry.corner import square_corner
 from tablegen.pitch import Pitch
 from tablegen.reference.finish import deg, mark
+from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
 
@@ -81,3 +82,26 @@ def backed_cheek_rows(settings: Settings) -> list[BackedCheekRow]:
             )
         )
     return rows
+
+
+def listed(settings: Settings) -> list[Table]:
+    """Return the tables of this group."""
+    return [
+        Table(
+            'cheeks',
+            'cheeks',
+            'Cheek cuts, blade at 45°',
+            ('pitch', 'jack side', 'jack top', 'on 12', 'hip side', 'hip top', 'on 12'),
+            'side: on the side, from square; top: on the top edge, from square, the hip left square; on 12: figure on '
+            'the square, marked on the side of the 12',
+            cheek_rows,
+        ),
+        Table(
+            'cheeks',
+            'backed-cheeks',
+            'Cheek cuts of backed hips',
+            ('pitch', 'at ridge', 'on 12', 'at common', 'on 12'),
+            "on the backed face, from the hip's long edge; 12 along the edge",
+            backed_cheek_rows,
+        ),
+    ]

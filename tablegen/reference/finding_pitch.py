@@ -9,6 +9,7 @@ from tablegen.figures import Figure
 from tablegen.geometry import finding_pitch
 from tablegen.pitch import Pitch, pitch_of_rise
 from tablegen.reference.finish import deg, mark, unit
+from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
 DEGREES = range(1, 79)
@@ -67,3 +68,25 @@ def half_pitch_rows(settings: Settings) -> list[HalfPitchRow]:
             )
         )
     return rows
+
+
+def listed(settings: Settings) -> list[Table]:
+    """Return the tables of this group."""
+    return [
+        Table(
+            'find-pitch',
+            'degrees-to-pitch',
+            'Degrees to pitch',
+            ('degrees', 'rise', 'to a part', 'half a degree more'),
+            'inches of rise per foot of level run',
+            degree_rows,
+        ),
+        Table(
+            'find-pitch',
+            'pitch-to-degrees',
+            'Pitch to degrees, and on a level',
+            ('pitch', 'degrees', 'slope of a foot', '24 in level', '48 in level'),
+            "degrees from level; slope: inches along it per foot of level run; plumb, level's underside to the roof",
+            half_pitch_rows,
+        ),
+    ]

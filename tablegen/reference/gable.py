@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from tablegen import text
 from tablegen.figures import RATIO, Figure, decimal_figure
 from tablegen.geometry import common, gable
 from tablegen.pitch import Pitch
 from tablegen.reference.finish import deg, mark
+from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
 
@@ -37,4 +39,19 @@ def gable_rows(settings: Settings) -> list[GableRow]:
             decimal_figure(100 * gable.area_factor(pitch.slope), 1, RATIO),
         )
         for pitch in settings.pitches
+    ]
+
+
+def listed(settings: Settings) -> list[Table]:
+    """Return the tables of this group."""
+    spacings = tuple(text.rational(one) for one in settings.spacings)
+    return [
+        Table(
+            'gable',
+            'gable-and-area',
+            'Gable studs and roof area',
+            ('pitch', *spacings, 'top cut', 'area', 'of 100'),
+            'inches, plumb, per space on centre; top cut from square; roof area over level plan area',
+            gable_rows,
+        ),
     ]

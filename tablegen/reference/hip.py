@@ -9,7 +9,8 @@ from tablegen.geometry import backing, corner
 from tablegen.geometry.corner import square_corner
 from tablegen.pitch import Pitch
 from tablegen.reference.finish import deg, mark, parts, unit
-from tablegen.reference.ridge import COLUMN_THICKNESSES_IN
+from tablegen.reference.ridge import COLUMN_THICKNESSES_IN, THICKNESS_HEADS
+from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
 
@@ -74,3 +75,35 @@ def drop_square_rows(settings: Settings) -> list[DropRow]:
 def _drops(measured, pitch: Pitch, settings: Settings) -> tuple[Figure, ...]:
     at = square_corner(pitch.slope, pitch.slope)
     return parts([measured(t, at) for t in COLUMN_THICKNESSES_IN], settings)
+
+
+def listed(settings: Settings) -> list[Table]:
+    """Return the tables of this group."""
+    by_pitch = ('pitch', *THICKNESS_HEADS)
+    return [
+        Table(
+            'hips',
+            'hips',
+            'Hips and valleys',
+            ('pitch', 'plumb cut', 'level cut', 'per foot', 'backing', 'drop', 'square'),
+            'cuts on the side, from square; per foot of common run; backing from the square top; drop plumb, and '
+            'square to the edge, for the set thickness',
+            hip_rows,
+        ),
+        Table(
+            'hips',
+            'drop-plumb',
+            'Drops, plumb',
+            by_pitch,
+            'inches, plumb, where the planes meet to the square top, by thickness of the hip',
+            drop_plumb_rows,
+        ),
+        Table(
+            'hips',
+            'drop-square',
+            'Drops, square to the edge',
+            by_pitch,
+            "inches, square to the hip's edge; also how far a backed face goes down its side",
+            drop_square_rows,
+        ),
+    ]

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from tablegen import text
 from tablegen.figures import Figure
 from tablegen.geometry import corner, shortening
 from tablegen.geometry.corner import square_corner
 from tablegen.pitch import Pitch
 from tablegen.reference.finish import mark, part
+from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
 
@@ -45,3 +47,18 @@ def take_rows(settings: Settings) -> list[JackTakeRow]:
             )
         )
     return rows
+
+
+def listed(settings: Settings) -> list[Table]:
+    """Return the tables of this group."""
+    spacings = tuple(text.rational(one) for one in settings.spacings)
+    return [
+        Table(
+            'jacks',
+            'jacks',
+            'Jacks: differences and deductions',
+            ('pitch', *spacings, 'at hip', 'at ridge', 'points'),
+            'inches along the slope: difference per space; deductions centre line to face; short point to long point',
+            take_rows,
+        ),
+    ]

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import partial
 
 from tablegen.figures import Figure
 from tablegen.geometry import backing, cheeks, corner, many_sided
 from tablegen.pitch import Pitch
 from tablegen.reference.finish import deg, degrees_figure, mark, unit
+from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
 SIDES = (5, 6, 8, 10, 12)
@@ -99,3 +101,31 @@ def pitch_rows(settings: Settings, sides: int) -> list[ManySidedRow]:
             )
         )
     return rows
+
+
+def listed(settings: Settings) -> list[Table]:
+    """Return the tables of this group."""
+    sides = Table(
+        'many-sided',
+        'sides',
+        'Many-sided plans',
+        ('sides', 'corner', 'plate cut', 'side', 'apothem', 'hip run', 'jack blade', 'peak blade', 'post'),
+        'side and hip run per foot of apothem; apothem per foot of side; blades from square, on the side; post: '
+        'smallest across flats for square-cut hips',
+        sides_rows,
+    )
+    return [
+        sides,
+        *(
+            Table(
+                'many-sided',
+                f'{count}-sides',
+                f'Roofs of {count} sides',
+                ('pitch', 'per foot', 'hip slope', 'jacks 16', 'jack on 12', 'peak on 12', 'backing', 'drop'),
+                'hip per foot of apothem; jacks along the slope; on 12: figure on the square, top edge, hip left '
+                'square; drop plumb',
+                partial(pitch_rows, sides=count),
+            )
+            for count in SIDES
+        ),
+    ]

@@ -5,16 +5,19 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from tablegen import text
 from tablegen.figures import Figure
 from tablegen.geometry import ridge, shortening
 from tablegen.geometry.corner import square_corner
 from tablegen.lumber import THICKNESSES_IN
 from tablegen.pitch import Pitch, pitch_of_rise
 from tablegen.reference.finish import mark, parts
+from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
 COLUMN_THICKNESSES_IN = tuple(map(Fraction, ('3/4', '1', '5/4', '3/2', '5/2', '7/2', '11/2')))
-"""Thicknesses of the columns of shortening_rows, in."""
+"""Thicknesses of the columns of rows by thickness, in."""
+THICKNESS_HEADS = tuple(text.rational(t) for t in COLUMN_THICKNESSES_IN)
 ANY_REGULAR = square_corner(pitch_of_rise(Fraction(12)).slope, pitch_of_rise(Fraction(12)).slope)
 """Level deductions of a regular corner are the same at every pitch."""
 
@@ -116,3 +119,54 @@ def past_end_with_hips(settings: Settings) -> Figure:
         in, level, theoretical end to sawn end, for the set thicknesses of ridge and hip
     """
     return mark(ridge.end_past_hips(settings.ridge_thickness, settings.hip_thickness, ANY_REGULAR), settings)
+
+
+def listed(settings: Settings) -> list[Table]:
+    """Return the tables of this group."""
+    by_pitch = ('pitch', *THICKNESS_HEADS)
+    along = (
+        "inches along the top edge, centre line's plumb line to the face's, by the thickness of what is met"
+    )
+    return [
+        Table(
+            'ridge',
+            'shortening-level',
+            'Shortening, level, any pitch',
+            ('thickness', 'common', 'hip, jack', 'past the end'),
+            'inches, level, centre line to face; common: half; hip at a ridge, and jack at a hip: half of the '
+            "45-degree thickness; past the end: a hip roof's ridge beyond its theoretical end, hips between commons",
+            level_rows,
+        ),
+        Table(
+            'ridge',
+            'shortening-common',
+            'Commons at a ridge, along the edge',
+            by_pitch,
+            along,
+            common_rows,
+        ),
+        Table(
+            'ridge',
+            'shortening-hip',
+            'Hips and valleys at a ridge or commons, along the edge',
+            by_pitch,
+            along,
+            hip_rows,
+        ),
+        Table(
+            'ridge',
+            'shortening-jack',
+            'Jacks at a hip or valley, along the edge',
+            by_pitch,
+            along,
+            jack_rows,
+        ),
+        Table(
+            'ridge',
+            'ridge-sits-down',
+            'How far a ridge sits down',
+            by_pitch,
+            "inches, plumb, where the roof planes meet to the ridge's square top",
+            ridge_rows,
+        ),
+    ]

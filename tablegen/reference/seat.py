@@ -4,19 +4,26 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import partial
 
+from tablegen import text
 from tablegen.exact import Exact, root
 from tablegen.figures import Figure
 from tablegen.geometry import backing, seat
 from tablegen.geometry.corner import Corner, square_corner
-from tablegen.lumber import SIZES, Stock
+from tablegen.lumber import SIZES, Stock, stock
 from tablegen.pitch import Pitch
 from tablegen.reference.finish import mark, parts
+from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
 SEATS_IN = (Fraction(3, 2), Fraction(7, 2), Fraction(11, 2))
 """Seats, in, level: the least bearing on wood in the residential code (IRC R802.6), and the widths of nominal 4
 and 6 in plates. Local code decides."""
+HIP_SEAT_IN = Fraction(7, 2)
+"""The commons' seat of the tables of hips' seats."""
+HIP_STOCK = ('2×6', '2×8', '2×10', '2×12')
+SIZE_HEADS = tuple(size.name for size in SIZES)
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,3 +155,56 @@ def _seat(size: Stock, height: Exact, at: Corner, settings: Settings, back: Exac
 
 def _cuts(size: Stock, seat_in: Fraction, pitch: Pitch) -> bool:
     return seat.stock_left(size.depth_in, seat_in, pitch.slope) > 0
+
+
+def listed(settings: Settings) -> list[Table]:
+    """Return the tables of this group."""
+    found = []
+    for wide in SEATS_IN:
+        said = text.rational(wide)
+        key = said.replace(' ', '-').replace('/', '-')
+        found += [
+            Table(
+                'seat',
+                f'height-{key}',
+                f'Height above plate, seat {said} in',
+                ('pitch', 'heel', *SIZE_HEADS),
+                "inches, plumb: heel, seat to underside at the outside of plate; height, plate's top to top edge there",
+                partial(seat_rows, seat_in=wide),
+            ),
+            Table(
+                'seat',
+                f'stock-left-{key}',
+                f'Stock left, seat {said} in',
+                ('pitch', 'notch', *SIZE_HEADS, *(f'mark {size}' for size in SIZE_HEADS)),
+                "inches, square to the edge: notch, underside to the notch's corner; left, from there to the top edge; "
+                'marks: 1 past a quarter of the depth, 2 past a third',
+                partial(notch_rows, seat_in=wide),
+            ),
+        ]
+    shares = zip(('quarter', 'third'), seat.MARKS, strict=True)
+    return [*found, *map(_hip_seats, HIP_STOCK), *(_longest_seat(word, share) for word, share in shares)]
+
+
+def _hip_seats(size: str) -> Table:
+    said = text.rational(HIP_SEAT_IN)
+    return Table(
+        'seat',
+        f'hip-seat-{size.replace("×", "x")}',
+        f'Hip and valley seats, {size}, common seat {said} in',
+        ('pitch', 'common height', 'dropped height', 'dropped', 'backed', 'valley', '17/12 low by'),
+        "inches: heights plumb, on the centre line over the plates' corner; seats level along the hip; low by: what "
+        'the shortcut of 17/12 costs a dropped hip, plumb',
+        partial(hip_seat_rows, seat_in=HIP_SEAT_IN, size=stock(size)),
+    )
+
+
+def _longest_seat(word: str, share: Fraction) -> Table:
+    return Table(
+        'seat',
+        f'longest-seat-{word}',
+        f'Seats whose notch is a {word} of the depth',
+        ('pitch', *SIZE_HEADS),
+        'inches, level, outside of plate inwards',
+        partial(longest_seat_rows, share=share),
+    )

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import partial
 
 from tablegen.exact import exact
 from tablegen.figures import Figure
 from tablegen.geometry import setting_out
 from tablegen.reference.finish import deg, part
+from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
 WIDTHS_FT = ((4, 6, 8, 10, 12, 14), (16, 18, 20, 22, 24, 26), (28, 30, 32, 34, 36, 40))
@@ -97,3 +99,39 @@ def brace_rows(settings: Settings) -> list[BraceRow]:
 def three_four_five(settings: Settings, most: int = 12) -> list[tuple[Figure, Figure, Figure]]:
     """Return 3-4-5 by 1 to so many feet, in: the two legs and the diagonal."""
     return [tuple(part(exact(12 * k * side), settings) for side in (3, 4, 5)) for k in range(1, most + 1)]
+
+
+def listed(settings: Settings) -> list[Table]:
+    """Return the tables of this group."""
+    found = [
+        Table(
+            'set-out',
+            f'diagonals-{page + 1}',
+            f'Diagonals of rectangles, {widths[0]} to {widths[-1]} ft wide',
+            ('ft', *(str(width) for width in widths)),
+            'inches, outside corner to opposite outside corner; sides in feet',
+            partial(diagonal_rows, page=page),
+        )
+        for page, widths in enumerate(WIDTHS_FT)
+    ]
+    others = tuple(str(other) for other in OTHER_LEGS_IN)
+    return [
+        *found,
+        Table(
+            'set-out',
+            'whole-triangles',
+            'Triangles that are square',
+            ('short', 'long', 'diagonal', '× 2', '× 3', '× 4', '× 5'),
+            'any unit, both legs and the diagonal measured in the same one',
+            lambda settings: triangle_rows(),
+        ),
+        Table(
+            'set-out',
+            'braces',
+            'Braces',
+            ('leg', 'equal', *others, *(f'cut {other}' for other in others)),
+            "legs from the inner corner to the brace's long points; length between the long points; cut on the "
+            "brace's side, from square, where it meets the first leg",
+            brace_rows,
+        ),
+    ]

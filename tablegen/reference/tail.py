@@ -5,16 +5,20 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from tablegen import text
 from tablegen.figures import Figure
 from tablegen.geometry import tail
 from tablegen.geometry.corner import square_corner
 from tablegen.lumber import SIZES
 from tablegen.pitch import Pitch
 from tablegen.reference.finish import parts
+from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
 PROJECTIONS_IN = tuple(map(Fraction, (1, 6, 12, 16, 18, 20, 24)))
 """in, level, square to the eave; lengths for others add up from these, 1 in for every inch over."""
+OUT_HEADS = tuple(text.rational(out) for out in PROJECTIONS_IN)
+SIZE_HEADS = tuple(size.name for size in SIZES)
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,4 +97,38 @@ def square_cut_rows(settings: Settings) -> list[TailCutRow]:
             pitch, parts([tail.square_cut_set_in(size.depth_in, pitch.slope) for size in SIZES], settings)
         )
         for pitch in settings.pitches
+    ]
+
+
+def listed(settings: Settings) -> list[Table]:
+    """Return the tables of this group."""
+    by_out = ('pitch', *OUT_HEADS)
+    along = 'inches along the top edge, plate line to tail end, by the level projection of the common'
+    return [
+        Table('tail', 'tail-common', 'Tails of commons', by_out, along, common_rows),
+        Table('tail', 'tail-hip', 'Tails of hips and valleys', by_out, along, hip_rows),
+        Table(
+            'tail',
+            'tail-fall',
+            'Fall of tails',
+            by_out,
+            'inches, plumb, top edge at the plate line to top edge at the end',
+            fall_rows,
+        ),
+        Table(
+            'tail',
+            'tail-plumb-cut',
+            'Plumb tail cuts',
+            ('pitch', *SIZE_HEADS),
+            'inches, plumb, top edge to underside',
+            plumb_cut_rows,
+        ),
+        Table(
+            'tail',
+            'tail-square-cut',
+            'Square tail cuts, lower corner set in',
+            ('pitch', *SIZE_HEADS),
+            'inches, level, upper corner of the cut to the plumb line of the lower one',
+            square_cut_rows,
+        ),
     ]

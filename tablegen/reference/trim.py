@@ -9,6 +9,7 @@ from tablegen.geometry import trim
 from tablegen.geometry.corner import square_corner
 from tablegen.pitch import Pitch
 from tablegen.reference.finish import deg, mark
+from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
 
@@ -47,3 +48,18 @@ def trim_rows(settings: Settings) -> list[TrimRow]:
             )
         )
     return rows
+
+
+def listed(settings: Settings) -> list[Table]:
+    """Return the tables of this group."""
+    return [
+        Table(
+            'trim',
+            'trim',
+            'Mitres of fascia and trim, and sheathing',
+            ('pitch', 'square: mitre', 'bevel', 'flat: mitre', 'bevel', 'sheathing', 'on 12'),
+            'mitre on the face, from square; bevel: blade from square; square: board square to the slope; flat: lying '
+            'in the roof plane; sheathing from the edge along the eave; a plumb fascia: 0 and 45',
+            trim_rows,
+        ),
+    ]

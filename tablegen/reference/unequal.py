@@ -11,6 +11,7 @@ from tablegen.geometry import backing, cheeks, corner, shortening, tail
 from tablegen.geometry.corner import Corner, square_corner
 from tablegen.pitch import Pitch, pitch_of_rise
 from tablegen.reference.finish import deg, mark, unit
+from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
 PAIRS = tuple(
@@ -167,3 +168,43 @@ def shortening_rows(
 
 def _corners(pairs: tuple[tuple[Pitch, Pitch], ...]) -> list[tuple[Pitch, Pitch, Corner]]:
     return [(a, b, square_corner(a.slope, b.slope)) for a, b in pairs]
+
+
+def listed(settings: Settings) -> list[Table]:
+    """Return the tables of this group."""
+    return [
+        Table(
+            'unequal',
+            'unequal-hips',
+            'Two pitches: the hip and its jacks',
+            ('A', 'B', 'plan', 'per foot', 'slope', 'jacks A', 'jacks B'),
+            'plan: in plan, eave A to the hip; per foot of run of A; slope from level; jacks at 16 in along the slope',
+            hip_rows,
+        ),
+        Table(
+            'unequal',
+            'unequal-cheeks',
+            'Two pitches: cheek cuts',
+            ('A', 'B', 'blade A', 'blade B', 'jack A', 'jack B', 'hip at A', 'hip at B'),
+            'blade: from square, on the side, with the plumb cut of A or B; others: figure on 12, top edge, hip left '
+            'square, against a ridge over A or B',
+            cheek_rows,
+        ),
+        Table(
+            'unequal',
+            'unequal-fit',
+            'Two pitches: backing, drop and eaves',
+            ('A', 'B', 'back A', 'back B', 'drop A', 'drop B', 'slide', 'drop', 'eave B'),
+            'backing from the square top; drops plumb; slide level towards eave A, with its one drop; eave B: level '
+            'projection for 12 in on A',
+            fit_rows,
+        ),
+        Table(
+            'unequal',
+            'unequal-shortening',
+            'Two pitches: shortening, level',
+            ('A', 'B', 'ridge A', 'ridge B', 'commons', 'jack A', 'jack B'),
+            "inches, level, along the member's centre line, centre line of what it meets to its face",
+            shortening_rows,
+        ),
+    ]

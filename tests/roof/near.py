@@ -1,8 +1,6 @@
 """The book's exact numbers as mpmath numbers, and how near is near."""
 
-from fractions import Fraction
-
-from mpmath import mp, mpf
+from fifty_digits import mp, mpf, real
 
 from tablegen.exact import exact
 
@@ -12,10 +10,7 @@ NEAR = mpf('1e-9')
 def number(x):
     """Return an Exact, or a rational, at mpmath's digits."""
     terms = exact(x).terms
-    return sum(
-        (mpf(c.numerator) / c.denominator * mp.sqrt(mpf(q.numerator) / q.denominator) for c, q in terms),
-        mpf(0),
-    )
+    return sum((real(c) * mp.sqrt(real(q)) for c, q in terms), mpf(0))
 
 
 def radians(angle):
@@ -27,7 +22,3 @@ def gap(ours, model):
     """Return how far a number of ours is from the model's, in inches or radians."""
     value = radians(ours) if hasattr(ours, 'tangent') else number(ours)
     return abs(value - model)
-
-
-def real(x: Fraction):
-    return mpf(x.numerator) / x.denominator

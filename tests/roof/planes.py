@@ -1,4 +1,4 @@
-"""Planes, lines and vectors in three dimensions, at 30 digits: an independent model of roof corners.
+"""Planes, lines and vectors in three dimensions, at 50 digits: an independent model of roof corners.
 
 Nothing here knows a formula of the trade. A roof is two planes through two level eave lines; a member is two
 plumb sides and a top plane; a cut is a plane. Every reading is taken from points, lines and angles between them.
@@ -7,9 +7,8 @@ x and y are level, z is up. Lengths in inches, angles in radians.
 
 from dataclasses import dataclass
 
-from mpmath import mp, mpf
+from fifty_digits import mp, mpf
 
-mp.dps = 30
 UP = (mpf(0), mpf(0), mpf(1))
 ORIGIN = (mpf(0), mpf(0), mpf(0))
 

@@ -5,7 +5,8 @@ from itertools import pairwise
 
 import pytest
 from corners import per_foot
-from near import NEAR, gap, number, real
+from fifty_digits import real
+from near import NEAR, gap, number
 from planes import (
     ORIGIN,
     add,

@@ -4,8 +4,9 @@ from fractions import Fraction
 
 import pytest
 from corners import per_foot
+from fifty_digits import real
 from mpmath import mp, mpf
-from near import NEAR, gap, radians, real
+from near import NEAR, gap, radians
 from planes import ORIGIN, Plane, along, cut_readings, dihedral, dot, line_angle, meet, member, plane, scaled
 
 from tablegen.angles import degrees_count

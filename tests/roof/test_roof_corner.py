@@ -5,8 +5,9 @@ from itertools import pairwise
 
 import pytest
 from corners import per_foot
+from fifty_digits import real
 from mpmath import mp
-from near import NEAR, gap, number, real
+from near import NEAR, gap, number
 from planes import ORIGIN, Plane, angle, level, meet, plumb_plane, scaled, size, sub
 
 from tablegen.angles import tangent_of_degrees

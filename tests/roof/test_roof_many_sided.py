@@ -4,8 +4,9 @@ from fractions import Fraction
 
 import pytest
 from corners import SIDES, per_foot
+from fifty_digits import real
 from mpmath import mp, mpf
-from near import NEAR, gap, number, real
+from near import NEAR, gap, number
 from planes import (
     ORIGIN,
     UP,

@@ -1,5 +1,6 @@
 """The shape of reference tables: columns that run one way, pages that hold them, cells for data files."""
 
+import re
 from dataclasses import fields, replace
 from itertools import pairwise
 
@@ -12,14 +13,18 @@ from tablegen.geometry.seat import MARKS
 from tablegen.pitch import Pitch, pitch
 from tablegen.reference import (
     cheeks,
+    finding_pitch,
     gable,
     hip,
     jacks,
+    many_sided,
     ridge,
     seat,
     setting_out,
+    tables,
     tail,
     trim,
+    unequal,
 )
 from tablegen.reference.finish import cells
 
@@ -103,3 +108,56 @@ def test_pitches_in_degrees_have_rows():
     assert isinstance(rows[0].pitch, Pitch)
     is_nearest(rows[1].jack_figure, 12 * cos(pi / 6))
     is_nearest(rows[1].hip_saw, degrees(acos(1 / sqrt(1 + tan(pi / 6) ** 2 / 2))))
+
+
+EVERY = tables.tables(BOOK)
+
+
+@pytest.mark.parametrize('table', EVERY, ids=lambda table: table.key)
+def test_a_table_has_a_head_for_each_cell(table):
+    rows = table.rows(BOOK)
+
+    assert rows
+    assert all(len(cells(row)) == len(table.heads) for row in rows)
+    assert table.title
+    assert table.line
+
+
+def test_every_group_has_tables_and_they_stand_together():
+    groups = [table.group for table in EVERY]
+
+    assert tuple(dict.fromkeys(groups)) == tables.GROUPS
+    assert groups == sorted(groups, key=tables.GROUPS.index)
+    assert set(tables.HOUSE_GROUPS) < set(tables.GROUPS)
+
+
+def test_no_two_tables_have_one_name():
+    assert len({table.key for table in EVERY}) == len({table.title for table in EVERY}) == len(EVERY)
+    assert all(re.fullmatch(r'[a-z0-9-]+', table.key) for table in EVERY)
+
+
+def test_every_module_of_tables_is_listed():
+    """Each function that returns rows is some table's."""
+    listed = {getattr(table.rows, 'func', table.rows) for table in EVERY}
+    modules = {
+        cheeks,
+        finding_pitch,
+        gable,
+        hip,
+        jacks,
+        many_sided,
+        ridge,
+        seat,
+        setting_out,
+        tail,
+        trim,
+        unequal,
+    }
+    made = {
+        function
+        for module in modules
+        for name, function in vars(module).items()
+        if name.endswith('_rows') and not name.startswith('_')
+    }
+
+    assert made - listed == {setting_out.triangle_rows}  # it needs no settings: a table wraps it

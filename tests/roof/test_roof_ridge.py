@@ -5,8 +5,9 @@ from itertools import pairwise
 
 import pytest
 from corners import per_foot
+from fifty_digits import real
 from mpmath import mpf
-from near import NEAR, gap, number, real
+from near import NEAR, gap, number
 from planes import ORIGIN, Plane, cross, dot, level, meet, plane, plumb_plane, scaled, size, sub
 
 from tablegen.exact import exact

@@ -3,8 +3,9 @@
 from fractions import Fraction
 
 import pytest
+from fifty_digits import real
 from mpmath import mp, mpf
-from near import NEAR, gap, number, real
+from near import NEAR, gap, number
 from planes import angle, line_angle, size, sub
 
 from tablegen.errors import BookError

@@ -3,8 +3,9 @@
 from fractions import Fraction
 
 from corners import per_foot
+from fifty_digits import real
 from mpmath import mp
-from near import NEAR, gap, number, real
+from near import NEAR, gap, number
 from planes import ORIGIN, Plane, dot, level, meet, member, scaled, size, sub
 
 from tablegen.exact import root

@@ -5,8 +5,9 @@ from itertools import pairwise
 
 import pytest
 from corners import per_foot
+from fifty_digits import real
 from mpmath import mpf
-from near import NEAR, gap, number, real
+from near import NEAR, gap, number
 from planes import ORIGIN, Plane, dot, meet, plane, plumb_plane, size, sub
 
 from tablegen.errors import BookError
