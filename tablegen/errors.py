@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 LONGEST_PROBLEM = 200
 """Characters; a longer problem keeps its two ends, so that a fault stays a line."""
@@ -81,3 +81,16 @@ def _one_line(words: str) -> str:
     return ''.join(
         letter if letter.isprintable() else letter.encode('unicode_escape').decode() for letter in words
     )
+
+
+def each_of(items: list, place: str, reader: Callable) -> list:
+    """Return what the reader makes of every item; the faults of all items are raised together."""
+    read, faults = [], []
+    for index, item in enumerate(items, 1):
+        try:
+            read.append(reader(item, f'{place}[{index}]'))
+        except BookError as fault:
+            faults += fault.each()
+    if faults:
+        raise SettingsFaults(place, faults)
+    return read

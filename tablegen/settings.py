@@ -2,29 +2,26 @@
 
 from __future__ import annotations
 
-import tomllib
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
-from decimal import Decimal
 from fractions import Fraction
 from importlib.resources import files
-from itertools import pairwise
 
 from tablegen import text
-from tablegen.errors import BookError, SettingsFaults, meant
+from tablegen.errors import BookError, SettingsFaults, each_of, meant
 from tablegen.figures import Measure
 from tablegen.lengths import length, number
-from tablegen.pitch import Pitch, pitch, pitch_of_rise
+from tablegen.pitch import Pitch, pitch_of_rise
+from tablegen.pitch_list import read_pitches
+from tablegen.toml_file import read_toml
 
 PARTS_OF_AN_INCH = (2, 4, 8, 16, 32, 64)
 PAPERS = ('letter', 'a4')
 TRIMS = ('pocket', 'large')
 BOOK_PARTS = ('how-to', 'words', 'glance', 'values', 'jacks', 'common', 'hip-valley', 'rise', 'examples')
 """Parts that may be left out; cover, cautions, contents and the proof of the numbers always stand."""
-MOST_PITCHES = 200
 MOST_SPACINGS = 4
 MOST_RUNS = 100_000
-MOST_DIGITS = 40
 LONGEST_NAME = 48
 
 
@@ -86,13 +83,7 @@ def read_settings(written: str, source: str) -> Settings:
     Errors:
         SettingsFaults with every fault found; BookError where the text is no TOML
     """
-    try:
-        tables = tomllib.loads(written, parse_float=_decimal)
-        _refuse_vast(tables)
-    except RecursionError:
-        raise BookError(source, 'cannot be read as TOML: brackets nested too deep', '', 'mend that') from None
-    except ValueError as fault:  # TOMLDecodeError tells line and column
-        raise BookError(source, f'cannot be read as TOML: {fault}', '', 'mend that place') from None
+    tables = read_toml(written, source)
     settings, faults = Settings(source=source), []
     values = dict(_leaves(tables))
     for key in [key for key in READERS if key in values] + [key for key in values if key not in READERS]:
@@ -103,7 +94,7 @@ def read_settings(written: str, source: str) -> Settings:
             settings = READERS[key](values[key], key, settings)
         except BookError as fault:
             faults += fault.each()
-    if 'runs.by' in values and 'runs.from' not in values:
+    if settings.runs.step and 'runs.by' in values and 'runs.from' not in values:
         settings = replace(settings, runs=replace(settings.runs, first=settings.runs.step))
     if not {fault.place for fault in faults} & RUN_KEYS:
         faults += run_faults(settings)
@@ -126,67 +117,6 @@ def smallest_part(value: object, place: str) -> int:
     if part <= 0 or 1 / part not in PARTS_OF_AN_INCH:
         raise BookError(place, f"'{value}' is not a part of an inch that a tape shows", allowed)
     return int(1 / part)
-
-
-def read_pitches(value: object, place: str, steep: bool) -> tuple[Pitch, ...]:
-    """Return pitches from a list or a range such as '4 to 12 by 1/2', in order, none twice."""
-    items = value if isinstance(value, list) else [value]
-    if not items:
-        raise BookError(place, 'no pitch is given', "a list such as [4, 6, '7 1/2'] or '1 to 24'")
-    read = (
-        _each(items, place, lambda item, here: _pitches_of(item, here, steep))
-        if len(items) > 1
-        else [_pitches_of(items[0], place, steep)]
-    )
-    found = [one for some in read for one in some]
-    found.sort(key=lambda one: one.slope)
-    once = found[:1] + [one for before, one in pairwise(found) if one.slope != before.slope]
-    if len(once) > MOST_PITCHES:
-        raise BookError(place, f'{len(once)} pitches are too many', f'up to {MOST_PITCHES}')
-    return tuple(once)
-
-
-def _pitches_of(item: object, place: str, steep: bool) -> list[Pitch]:
-    words = item.split(' to ') if isinstance(item, str) else [item]
-    if len(words) != 2:
-        return [pitch(item, place, steep)]
-    last, _, step = words[1].partition(' by ')
-    return _pitch_range(pitch(words[0], place, steep), pitch(last, place, steep), step or '1', place)
-
-
-def _pitch_range(first: Pitch, last: Pitch, step: str, place: str) -> list[Pitch]:
-    allowed = "a range such as '4 to 12 by 1/2'"
-    try:
-        by = number(step.strip())
-    except ValueError:
-        by = Fraction(0)
-    if first.rise_in is None or last.rise_in is None or by <= 0:
-        raise BookError(place, 'a range needs inches of rise and a step above 0', allowed)
-    if last.rise_in < first.rise_in:
-        raise BookError(place, f'the range goes backwards, {first.short} to {last.short}', allowed)
-    count = (last.rise_in - first.rise_in) // by + 1
-    if count > MOST_PITCHES:
-        raise BookError(place, f'{count} pitches are too many', f'up to {MOST_PITCHES}')
-    return [pitch_of_rise(first.rise_in + by * place) for place in range(count)]
-
-
-def _decimal(written: str) -> Fraction:
-    """Return a TOML number with a point or an exponent, exactly; Fraction alone would take 1e999999999 up."""
-    value = Decimal(written)
-    if not value.is_finite() or abs(value.adjusted()) > MOST_DIGITS or len(written) > MOST_DIGITS:
-        raise ValueError(f'{written[:MOST_DIGITS]} is no number that measures anything')
-    return Fraction(value)
-
-
-def _refuse_vast(value: object) -> None:
-    """Raise ValueError at a whole number too long to be told."""
-    if isinstance(value, dict):
-        value = list(value.values())
-    if isinstance(value, list):
-        for item in value:
-            _refuse_vast(item)
-    elif isinstance(value, int) and abs(value) >= 10**MOST_DIGITS:
-        raise ValueError(f'a whole number of over {MOST_DIGITS} digits measures nothing')
 
 
 def _leaves(tables: dict, above: str = '') -> list[tuple[str, object]]:
@@ -221,19 +151,6 @@ def _list(value: object, place: str) -> list:
     return value
 
 
-def _each(items: list, place: str, reader: Callable) -> list:
-    """Return what the reader makes of every item; the faults of all items are raised together."""
-    read, faults = [], []
-    for index, item in enumerate(items, 1):
-        try:
-            read.append(reader(item, f'{place}[{index}]'))
-        except BookError as fault:
-            faults += fault.each()
-    if faults:
-        raise SettingsFaults(place, faults)
-    return read
-
-
 def _positive(value: object, place: str, at_most: int) -> Fraction:
     inches = length(value, place)
     if not 0 < inches <= at_most:
@@ -242,14 +159,14 @@ def _positive(value: object, place: str, at_most: int) -> Fraction:
 
 
 def _spacings(value: object, place: str) -> tuple[Fraction, ...]:
-    found = set(_each(_list(value, place), place, lambda one, here: _positive(one, here, 96)))
+    found = set(each_of(_list(value, place), place, lambda one, here: _positive(one, here, 96)))
     if len(found) > MOST_SPACINGS:
         raise BookError(place, f'{len(found)} spacings are too many', f'up to {MOST_SPACINGS}')
     return tuple(sorted(found))
 
 
 def _parts(value: object, place: str) -> tuple[str, ...]:
-    named = _each(_list(value, place), place, lambda one, here: _choice(one, here, BOOK_PARTS))
+    named = each_of(_list(value, place), place, lambda one, here: _choice(one, here, BOOK_PARTS))
     return tuple(part for part in BOOK_PARTS if part in named)
 
 

@@ -220,5 +220,3 @@ def _step_off(held: Hold, steps: Steps, settings: Settings) -> StepOff:
         length_figure(steps.step_in, Measure(settings.measure.per)),
         decimal_figure(drift(steps, settings.measure.per), 3),
     )
-
-

@@ -142,6 +142,13 @@ def test_runs_end_on_the_last_full_step():
     assert list(read_settings('[runs]\nfrom = 5\nto = 5', 'b.toml').runs) == [5]
 
 
+def test_runs_begin_with_their_step_where_nothing_else_is_said():
+    assert list(read_settings('[runs]\nto = 2\nby = 0.5', 'b.toml').runs) == [
+        Fraction(n, 2) for n in (1, 2, 3, 4)
+    ]
+    assert list(read_settings('[runs]\nto = 3', 'b.toml').runs) == [1, 2, 3]
+
+
 @pytest.mark.parametrize(
     ('written', 'expected'),
     [

@@ -38,7 +38,7 @@ def test_hold_for_a_hip(rise, part, holds):
     """√288 lies past the tongue's end, so a rise that does too has both halved."""
     held = hip_hold(exact(Fraction(rise, 12)))
 
-    assert (held.body_in, held.tongue_in) == (part * root(288), exact(part * rise))
+    assert (held.body_in, held.tongue_in) == (root(288) / holds, exact(Fraction(rise, holds)))
     assert (held.plumb_on_body, held.holds) == (False, holds)
 
 

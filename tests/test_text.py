@@ -45,7 +45,10 @@ def test_mixed(count, per, expected):
         (14, 16, '7/8″'),
         (191, 16, '11 15/16″'),
         (192, 16, '1′ 0″'),
-        (193, 16, '1′ 1/16″'),
+        (193, 16, '1′ 0 1/16″'),
+        (207, 16, '1′ 0 15/16″'),
+        (208, 16, '1′ 1″'),
+        (-193, 16, '−1′ 0 1/16″'),
         (383, 16, '1′ 11 15/16″'),
         (384, 16, '2′ 0″'),
         (859, 16, '4′ 5 11/16″'),
@@ -149,9 +152,14 @@ def test_fractions_are_proper_and_in_lowest_terms(count, per, style):
 
 
 @given(counts, parts())
-def test_inches_after_feet_are_under_twelve(count, per):
-    for inches in re.findall(r'′ (\d+)[ ″]', text.feet_inches(count, per)):
-        assert int(inches) < 12
+def test_inches_after_feet_are_always_named_and_under_twelve(count, per):
+    """Whole inches stand after feet even where there are none: 10′ 0 1/16″ is not to be read 10 1/16."""
+    feet, mark, inches = text.feet_inches(count, per).rpartition('′ ')
+
+    assert bool(mark) == (count >= 12 * per)
+    if mark:
+        assert int(feet) == count // (12 * per)
+        assert 0 <= int(re.match(r'(\d+)[ ″]', inches)[1]) < 12
 
 
 @given(counts, parts(), styles())

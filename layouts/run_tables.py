@@ -1,0 +1,185 @@
+"""The tables of runs at one pitch: grids of feet and inches, or lists where the step makes no grid."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cached_property
+
+from layouts.grids import Grid, cells_of_foot, fit, grid
+from layouts.trim import Trim
+from layouts.words import WORDS
+from tablegen import text
+from tablegen.exact import nearest
+from tablegen.geometry import common, hip
+from tablegen.pitch import Pitch
+from tablegen.rows import PitchValues, RunRow, part_runs, pitch_values, run_rows
+from tablegen.settings import Settings
+
+FEET_LABEL, RUN_LABEL = 17.0, 58.0
+"""Widths of the columns that name a row, in units."""
+FIELD = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}
+WIDEST_ADDITION = 34.0
+
+
+@dataclass(frozen=True, slots=True)
+class Head:
+    """The head of a pitch's page."""
+
+    pitch: str
+    """The big figure: '6', '7 1/2', '30°'."""
+    unit: str
+    """'in 12', or '' for a pitch in degrees."""
+    size: float
+    """Of the big figure, in rem: a longer name is set smaller."""
+
+
+@dataclass(frozen=True, slots=True)
+class Additions:
+    """A line of small runs above a line of what each adds, at tab stops."""
+
+    names: str
+    figures: str
+    column: float
+    """Width of a column, in rem."""
+
+
+@dataclass(frozen=True, slots=True)
+class GridPage:
+    """One page of a table of runs."""
+
+    head: Head
+    table: str
+    """'common', 'hip-valley' or 'rise': its words are the template's."""
+    values: PitchValues
+    grid: Grid
+    additions: Additions | None
+    """Small runs and what each adds, this page's share of them."""
+    last_of_table: bool
+
+
+@dataclass(frozen=True, slots=True)
+class ListPage:
+    """One page of runs in a list, for steps that make no grid of feet and inches."""
+
+    head: Head
+    values: PitchValues
+    grid: Grid
+    added: bool
+    """Whether these are small runs, to add to a run of the list."""
+
+
+class PitchTables:
+    """The rows of one pitch, computed once when its first page is made."""
+
+    def __init__(self, pitch: Pitch, settings: Settings, trim: Trim):
+        self.pitch, self.settings, self.trim = pitch, settings, trim
+
+    @cached_property
+    def values(self) -> PitchValues:
+        return pitch_values(self.pitch, self.settings)
+
+    @cached_property
+    def rows(self) -> list[RunRow]:
+        return list(run_rows(self.pitch, self.settings.runs, self.settings.measure))
+
+    @cached_property
+    def head(self) -> Head:
+        unit = '' if self.pitch.short.endswith('°') else 'in 12'
+        return Head(
+            self.pitch.short,
+            unit,
+            2.9 if len(self.pitch.short) <= 2 else 2.0 if len(self.pitch.short) <= 5 else 1.6,
+        )
+
+
+def grid_columns(settings: Settings, trim: Trim, offsets: Sequence[Fraction]) -> tuple:
+    """Return how one table's columns fit the page, the same at every pitch, and how many to a page."""
+    measure, steepest = settings.measure, settings.pitches[-1]
+    greatest = max(
+        nearest(hip.line_length(settings.runs.last, steepest.slope), measure.per),
+        nearest(common.rise(settings.runs.last, steepest.slope), measure.per),
+    )
+    fitted = fit(trim, measure, greatest, FEET_LABEL, len(offsets))
+    pages = -(-len(offsets) // fitted.columns)
+    return fitted, -(-len(offsets) // pages)
+
+
+def grid_pages(tables: PitchTables, name: str, offsets: Sequence[Fraction]) -> list[tuple]:
+    runs = tables.settings.runs
+    fitted, columns = grid_columns(tables.settings, tables.trim, offsets)
+    feet = range(int(runs.first // 12), int(runs.last // 12) + 1)
+    bands = _bands(feet, tables.trim.rows)
+    cuts = [offsets[at : at + columns] for at in range(0, len(offsets), columns)]
+    pages = []
+    for band in bands:
+        for place, cut in enumerate(cuts):
+            last = band == bands[-1] and place == len(cuts) - 1
+            make = _grid_maker(tables, name, fitted, band, cut, place, len(cuts), last)
+            pages.append(('grid', make))
+    return pages
+
+
+def _bands(feet: range, rows: int) -> list[range]:
+    """Return feet cut into pages, at whole groups of six where there is more than one page."""
+    if len(feet) <= rows:
+        return [feet]
+    step = rows - rows % 6
+    return [feet[at : at + step] for at in range(0, len(feet), step)]
+
+
+def _grid_maker(tables, name, fitted, band, cut, place, cuts, last):
+    def make(index) -> GridPage:
+        figures = {row.run_in: getattr(row, FIELD[name]) for row in tables.rows}
+        rows = [(str(feet), cells_of_foot(figures, feet, cut)) for feet in band]
+        heads = [f'{text.rational(offset)} in' for offset in cut]
+        group = 6 - band[0] % 6
+        page = grid(rows, heads, 'ft', fitted, FEET_LABEL, tables.trim, group)
+        parts = _additions(tables, name)
+        share = -(-len(parts) // min(cuts, 2))  # every opening of a table has them all
+        mine = parts[place % 2 * share : (place % 2 + 1) * share]
+        width = min(tables.trim.text_width / (share + 1), WIDEST_ADDITION) / 10
+        additions = Additions(
+            '\t'.join(name for name, _ in mine), '\t'.join(figure for _, figure in mine), round(width, 4)
+        )
+        return GridPage(tables.head, name, tables.values, page, additions if mine else None, last)
+
+    return make
+
+
+def _additions(tables: PitchTables, name: str) -> list[tuple[str, str]]:
+    """Return the small runs to add, each with what it adds to this table's figures."""
+    parts = part_runs(tables.settings.runs)
+    rows = run_rows(tables.pitch, parts, tables.settings.measure)
+    return [(text.rational(row.run_in), getattr(row, FIELD[name]).text) for row in rows]
+
+
+def list_pages(tables: PitchTables, wanted: Sequence[str]) -> list[tuple]:
+    """Return the list of runs, then the lists of small runs to add to them."""
+    settings, trim = tables.settings, tables.trim
+    steepest = settings.pitches[-1]
+    greatest = nearest(hip.line_length(settings.runs.last, steepest.slope), settings.measure.per)
+    fitted = fit(trim, settings.measure, greatest, RUN_LABEL, len(wanted))
+    runs, small = list(settings.runs), part_runs(settings.runs)
+    lists = [(runs[at : at + trim.rows], False) for at in range(0, len(runs), trim.rows)]
+    lists += [
+        (some, True)
+        for some in ([run for run in small if run < 1], [run for run in small if run >= 1])
+        if some
+    ]
+    return [('list', _list_maker(tables, wanted, fitted, some, added)) for some, added in lists]
+
+
+def _list_maker(tables, wanted, fitted, runs, added):
+    def make(index) -> ListPage:
+        rows = [
+            (text.run(row.run_in), [getattr(row, FIELD[name]) for name in wanted])
+            for row in run_rows(tables.pitch, runs, tables.settings.measure)
+        ]
+        heads = [WORDS['list_heads'][name] for name in wanted]
+        return ListPage(
+            tables.head, tables.values, grid(rows, heads, 'run', fitted, RUN_LABEL, tables.trim), added
+        )
+
+    return make
