@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import isqrt
 
-from tablegen.exact import Exact, Rational, exact, floor_of, root, sign
+from tablegen.exact import Exact, Rational, exact, floor_of, one_term, root, sign
 
 UNIT = 10**80  # one, in the fixed-point arithmetic of tangent_of_degrees
 
@@ -21,18 +21,37 @@ class Angle:
     tangent: Exact | None
 
     def complement(self) -> Angle:
-        """Return 90 degrees less this angle (not negative, tangent of one term)."""
+        """Return 90 degrees less this angle, which is not negative; exact for a tangent of one term."""
         if self.tangent is None:
             return Angle(Exact())
-        return Angle(1 / self.tangent if self.tangent.terms else None)
+        return Angle(1 / one_term(self.tangent) if self.tangent.terms else None)
 
     def cosine(self) -> Exact:
-        """Return the cosine; the tangent's square must be rational."""
-        return Exact() if self.tangent is None else root(1 / (1 + self.tangent.squared()))
+        """Return the cosine, one term; exact for a tangent of one term (see one_term)."""
+        return Exact() if self.tangent is None else root(1 / (1 + one_term(self.tangent).squared()))
 
     def sine(self) -> Exact:
-        """Return the sine; the tangent's square must be rational."""
-        return exact(1) if self.tangent is None else self.tangent * self.cosine()
+        """Return the sine, one term; exact for a tangent of one term (see one_term)."""
+        return exact(1) if self.tangent is None else one_term(self.tangent) * self.cosine()
+
+
+def angle_of_sine(sine: Exact) -> Angle:
+    """Return the angle of 0 to 90 degrees that has a sine."""
+    sine = one_term(sine)
+    cosine = root(1 - sine.squared())
+    return Angle(sine / cosine if cosine.terms else None)
+
+
+def half_angle_of_cosine(cosine: Exact) -> Angle:
+    """Return half of the angle of 0 to 180 degrees that has a cosine.
+
+    Source: tan ψ/2 = (1 − cos ψ) / sin ψ, which needs no root of a root.
+    """
+    cosine = one_term(cosine)
+    sine = root(1 - cosine.squared())
+    if sine.terms:
+        return Angle((1 - cosine) / sine)
+    return Angle(Exact() if sign(cosine) > 0 else None)
 
 
 def degrees_count(angle: Angle, places: int) -> int:

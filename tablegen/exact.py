@@ -8,6 +8,7 @@ from fractions import Fraction
 from math import isqrt, lcm
 
 Rational = int | Fraction
+NEAR = 10**70  # steps in one of the rational that stands for a sum of roots, where a square must be rational
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -94,6 +95,17 @@ def root(square: Rational) -> Exact:
     if square < 0:
         raise ValueError(f'square must not be negative, got {square}')
     return Exact(_gathered([(Fraction(1), Fraction(square))]))
+
+
+def one_term(x: Exact | Rational) -> Exact:
+    """Return a number of one term, whose square is rational: itself where it is one.
+
+    Returned:
+        the same number, or a rational within 1e-70 of a sum of several roots, which no printed figure can
+        tell from the sum itself: such a sum is irrational, so it is never on a rounding boundary
+    """
+    x = exact(x)
+    return x if len(x.terms) <= 1 else exact(Fraction(floor_of(x, NEAR), NEAR))
 
 
 def sign(x: Exact) -> int:

@@ -15,6 +15,8 @@ from tablegen.exact import Exact, exact
 from tablegen.geometry import common, hip, jacks
 
 FOLDER = Path(__file__).parent / 'authorities'
+SIZES_AND_LIMITS = {'ps20-lumber.toml', 'residential-code.toml'}
+"""Files with nothing to compute in them: their sizes and limits are checked where the book names them."""
 FOOT = Fraction(12)
 HUNDREDTH = Fraction(1, 100)
 EIGHTH = Fraction(1, 8)
@@ -64,6 +66,7 @@ def load() -> dict[str, dict]:
     return {
         path.name: tomllib.loads(path.read_text('utf-8'), parse_float=Fraction)
         for path in sorted(FOLDER.glob('*.toml'))
+        if path.name not in SIZES_AND_LIMITS
     }
 
 
@@ -71,6 +74,12 @@ def load() -> dict[str, dict]:
 def rows() -> dict[str, dict]:
     """Return every row by id."""
     return {row['id']: row for file in load().values() for row in file['value']}
+
+
+def all_ids() -> set[str]:
+    """Return the id of every row of every file, those of sizes and limits too."""
+    files = (tomllib.loads(path.read_text('utf-8')) for path in FOLDER.glob('*.toml'))
+    return {row['id'] for file in files for row in file['value']}
 
 
 def in_degrees(ours: Exact | Angle) -> Exact:

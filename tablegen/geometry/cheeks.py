@@ -1,0 +1,130 @@
+"""Cheek cuts: plumb cuts that meet something on the skew, each with its readings and the face they lie on."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from tablegen.angles import Angle, angle_of_sine
+from tablegen.exact import Exact
+from tablegen.geometry.corner import Corner, hip_angle
+
+SAW_SCALE_TANGENT = 1
+"""Tangent of the tilt where most saws' scales end, 45 degrees: common practice, no source."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cheek:
+    """One plumb cut on the skew, read three ways."""
+
+    saw: Angle
+    """On the SIDE of the board: the plumb cut, from the line square across. The saw follows this line."""
+    blade: Angle
+    """Tilt of the blade from square, the saw's shoe on that side."""
+    top_from_edge: Angle
+    """On the TOP: from the member's long edge to the cut's line."""
+    top_blade: Angle
+    """Tilt from square if it is cut from the top face along that line, the shoe on the top."""
+
+    def top_from_square(self) -> Angle:
+        """Return the line on the top from the line square across it."""
+        return self.top_from_edge.complement()
+
+    def figure(self) -> Exact:
+        """Return the figure held against 12 on the square for the line on the top, in.
+
+        Notes:
+            1. The 12 lies along the edge of the stock; the line is marked on the side of the 12 for the angle
+               from square whose tangent is 12 over this figure.
+        """
+        return 12 * self.top_from_edge.tangent
+
+    def within_scale(self) -> bool:
+        """Return whether the blade's tilt is on a saw's scale, up to 45 degrees."""
+        return self.blade.tangent is not None and self.blade.tangent <= SAW_SCALE_TANGENT
+
+    def from_end(self) -> Angle:
+        """Return the tilt to set if it is past the scale: 90 degrees less the blade's tilt.
+
+        Notes:
+            1. Cut the end off plumb and square to the side first, past the long point; then cut with the shoe
+               on that end, the blade tilted by this from square, along the plumb line on the side.
+        """
+        return self.blade.complement()
+
+
+def jack(at: Corner) -> Cheek:
+    """Return the cheek of a jack of plane A against a hip or valley with plumb sides.
+
+    Returned:
+        top: the jack's top edge lies in plane A, square to its sides. Both cheeks of a cripple between a hip
+        and a valley, and the lower end of a valley jack, are this cut. Regular: figure 144/Lc.
+
+    Source: the hip's side stands at the plan angle a to a line square across the jack. On the jack's top the
+    part along the jack is stretched by 1/cos θ: tan(from square) = tan a / cos θ. From the top, the blade
+    leans by the part of the cut's level normal that is square to plane A: sin = sin θ cos a.
+    """
+    slope = Angle(at.slope_a)
+    from_square = Angle(at.plan_a.tangent / slope.cosine())
+    return Cheek(
+        saw=slope,
+        blade=at.plan_a,
+        top_from_edge=from_square.complement(),
+        top_blade=angle_of_sine(slope.sine() * at.plan_a.cosine()),
+    )
+
+
+def hip_against(plan: Angle, at: Corner) -> Cheek:
+    """Return the cheek of a square-topped hip or valley against a plumb face.
+
+    Given:
+        plan  the angle in plan between the hip's length and the face, above 0 and below 90
+
+    Returned:
+        top: the square top of a hip that is not backed. Regular: figure 12·√288/Lh.
+
+    Source: on the top the hip's length is stretched by 1/cos H, its width is not: tan(from edge) = tan g cos H.
+    """
+    slope = hip_angle(at)
+    return Cheek(
+        saw=slope,
+        blade=plan.complement(),
+        top_from_edge=Angle(plan.tangent * slope.cosine()),
+        top_blade=angle_of_sine(slope.sine() * plan.sine()),
+    )
+
+
+def hip_at_ridge(at: Corner) -> Cheek:
+    """Return the cheek of a square-topped hip or valley against a ridge parallel to eave A (g = a)."""
+    return hip_against(at.plan_a, at)
+
+
+def hip_at_common(at: Corner) -> Cheek:
+    """Return the cheek of a square-topped hip against a common rafter of plane A (g = 90 − a).
+
+    A double cheek, between a common of A and one of B, is this cut on the hip's side towards A, and the same
+    of the corner turned on its side towards B.
+    """
+    return hip_against(at.plan_a.complement(), at)
+
+
+def backed_top_at_ridge(at: Corner) -> Angle:
+    """Return the line of the hip's cut against a ridge parallel to eave A, on the BACKED face towards A.
+
+    Returned:
+        angle from the hip's long edge: tan = tan a / cos θ
+
+    Source: the backed face lies in plane A, where the ridge's side is level: it is the angle in plane A
+    between the hip's line and a level line.
+    """
+    return Angle(at.plan_a.tangent / Angle(at.slope_a).cosine())
+
+
+def backed_top_at_common(at: Corner) -> Angle:
+    """Return the line of the hip's cut against a common of plane A, on the BACKED face towards A.
+
+    Returned:
+        angle from the hip's long edge: tan = cot a · cos θ (regular: figure 144/Lc)
+
+    Source: in plane A the common's side runs straight up the slope: the complement of backed_top_at_ridge.
+    """
+    return backed_top_at_ridge(at).complement()

@@ -1,0 +1,144 @@
+"""Any corner of two roof planes: where the hip or valley between them runs, in plan and in slope.
+
+The two eaves, A and B, meet at an angle C in plan. The hip makes the angle a with eave A and the rest of C
+with eave B. A valley has the same lines: its 'eaves' are then level lines of the two planes.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from tablegen.angles import Angle
+from tablegen.errors import BookError
+from tablegen.exact import Exact, exact, one_term, root, sign
+
+SQUARE = exact(1)
+"""Tangent of half the plan angle of a square corner."""
+
+
+@dataclass(frozen=True, slots=True)
+class Corner:
+    """The hip or valley of a corner, seen from side A; turned() sees it from side B."""
+
+    slope_a: Exact
+    """Rise over run of plane A."""
+    slope_b: Exact
+    half_tangent: Exact
+    """tan C/2."""
+    sine: Exact
+    """sin C."""
+    cosine: Exact
+    """cos C."""
+    plan_a: Angle
+    """Plan angle a from eave A to the hip, above 0 and below 90."""
+    plan_b: Angle
+    """Plan angle from the hip to eave B."""
+    hip_slope: Exact
+    """tan H: rise of the hip over its own level run."""
+
+    def turned(self) -> Corner:
+        """Return the same corner with A and B changed over."""
+        return Corner(
+            self.slope_b,
+            self.slope_a,
+            self.half_tangent,
+            self.sine,
+            self.cosine,
+            self.plan_b,
+            self.plan_a,
+            self.hip_slope,
+        )
+
+
+def corner(slope_a: Exact, slope_b: Exact, half_tangent: Exact = SQUARE, place: str = 'corner') -> Corner:
+    """Return the corner of two pitches.
+
+    Given:
+        slope_a, slope_b  rise over run, above 0, one term each
+        half_tangent      tangent of half the plan angle C between the eaves, inside the building, one term;
+                          1 for a square corner
+        place             what to call it in an error
+
+    Errors:
+        BookError if the hip would lean back, out over one of the two eaves
+
+    Notes:
+        1. Exact at a square corner. At another one tan a may be a sum of roots, and then stands as one_term.
+
+    Source: a point of the hip is as high over eave A as over eave B. At a distance d from the corner, d sin a
+    from eave A and d sin (C − a) from eave B: mA sin a = mB sin (C − a), so
+    tan a = mB sin C / (mA + mB cos C); and its height over its run is mA sin a.
+    """
+    square = half_tangent.squared()
+    sine, cosine = 2 * half_tangent / (1 + square), exact((1 - square) / (1 + square))
+    forward_a, forward_b = slope_a + slope_b * cosine, slope_b + slope_a * cosine
+    if sign(forward_a) <= 0 or sign(forward_b) <= 0:
+        raise BookError(
+            place,
+            'the hip leans back: the flatter plane never rises to meet the steeper one',
+            'pitches closer to each other, or a corner nearer to square',
+        )
+    plan_a = Angle(one_term(slope_b * sine) / one_term(forward_a))
+    plan_b = Angle(one_term(slope_a * sine) / one_term(forward_b))
+    hip_slope = slope_a * plan_a.sine()
+    return Corner(slope_a, slope_b, half_tangent, sine, cosine, plan_a, plan_b, hip_slope)
+
+
+def square_corner(slope_a: Exact, slope_b: Exact) -> Corner:
+    """Return the corner of two pitches whose eaves meet at 90 degrees."""
+    return corner(slope_a, slope_b)
+
+
+def hip_run(run_a_in: Fraction, at: Corner) -> Exact:
+    """Return the hip's own level run, in: from the corner of the plates to where A's run ends.
+
+    Given:
+        run_a_in  level run of A's common rafter, square to eave A, in, plate line to ridge centre line
+
+    Source: the right triangle in plan of A's run and the hip, run over sin a.
+    """
+    return run_a_in / at.plan_a.sine()
+
+
+def run_b(run_a_in: Fraction, at: Corner) -> Exact:
+    """Return B's common run that rises as high as A's, in, both level.
+
+    Source: one ridge height: run A · mA = run B · mB.
+    """
+    return at.slope_a * run_a_in / at.slope_b
+
+
+def hip_length(run_a_in: Fraction, at: Corner) -> Exact:
+    """Return the line length of the hip or valley, in, along its own slope.
+
+    Given:
+        run_a_in  level run of A's common rafter, in, plate line to ridge centre line
+
+    Returned:
+        from the corner of the plates to the ridge centre line, on the hip's centre line; for 12 in of run
+        of A it is √((12/sin a)² + rA²)
+
+    Source: the right triangle of the hip's own run and its rise.
+    """
+    return run_a_in * root(1 / at.plan_a.sine().squared() + at.slope_a.squared())
+
+
+def hip_angle(at: Corner) -> Angle:
+    """Return the slope angle H of the hip: its plumb cut, from the line square across the board's side."""
+    return Angle(at.hip_slope)
+
+
+def jack_difference(spacing_in: Fraction, at: Corner) -> Exact:
+    """Return the difference in length of neighbouring jacks of plane A.
+
+    Given:
+        spacing_in  on centre along eave A, in
+
+    Returned:
+        in, along A's slope; jack n is n differences from the plate line to the hip's centre line when the
+        first stands one space from the corner
+
+    Source: a space s along the eave adds s tan a of level run, and the slope stretches it by 1/cos θ.
+    """
+    return spacing_in * at.plan_a.tangent / Angle(at.slope_a).cosine()

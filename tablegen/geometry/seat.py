@@ -1,0 +1,167 @@
+"""The bird's mouth: a level seat on the plate and a plumb heel at the plate's outer face.
+
+Depths of stock are square to its edge. The plate line is the outer upper edge of the plate.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from tablegen import text
+from tablegen.angles import Angle
+from tablegen.errors import BookError
+from tablegen.exact import Exact, nearest
+from tablegen.geometry.corner import Corner, hip_angle
+
+MARKS = (Fraction(1, 4), Fraction(1, 3))
+"""Shares of the depth past which a notch is marked. A quarter is the limit at the ends of a sawn member in the
+residential code (IRC R802.7.1); a third is a customary limit, common practice, no source. Local code decides."""
+
+
+def heel(seat_in: Fraction, slope: Exact) -> Exact:
+    """Return the heel cut of a common rafter.
+
+    Given:
+        seat_in  level length of the seat, from the plate's outer face inwards, in
+        slope    rise over run
+
+    Returned:
+        in, PLUMB, from the seat to the underside of the rafter, at the plate's outer face
+
+    Source: the underside rises with the slope over the length of the seat.
+    """
+    return slope * seat_in
+
+
+def height_above_plate(depth_in: Fraction, seat_in: Fraction, slope: Exact) -> Exact:
+    """Return the height above plate of a common rafter.
+
+    Returned:
+        in, PLUMB over the plate line, from the plate's top to the rafter's top edge
+
+    Source: the plumb depth of the stock, D/cos θ, less the heel.
+    """
+    return depth_in / Angle(slope).cosine() - heel(seat_in, slope)
+
+
+def seat_for_height(depth_in: Fraction, height_in: Exact, slope: Exact) -> Exact:
+    """Return the seat that gives a common rafter a wanted height above plate.
+
+    Returned:
+        in, LEVEL, from the plate's outer face inwards; 0 or less if the stock is too shallow to reach the plate
+
+    Source: height_above_plate, turned about: (D / cos θ − HAP) / m.
+    """
+    return (depth_in / Angle(slope).cosine() - height_in) / slope
+
+
+def notch_depth(seat_in: Fraction, slope: Exact) -> Exact:
+    """Return the depth of the notch, in, SQUARE to the rafter's edge, from its underside to the notch's corner.
+
+    Source: the seat times the sine of the slope.
+    """
+    return seat_in * Angle(slope).sine()
+
+
+def stock_left(depth_in: Fraction, seat_in: Fraction, slope: Exact) -> Exact:
+    """Return the stock left over the notch, in, SQUARE to the edge, from the notch's corner to the top edge."""
+    return depth_in - notch_depth(seat_in, slope)
+
+
+def marks_passed(depth_in: Fraction, seat_in: Fraction, slope: Exact) -> int:
+    """Return how many of MARKS the notch is deeper than: 0, 1 or 2. It warns; it allows nothing."""
+    return sum(notch_depth(seat_in, slope) > depth_in * share for share in MARKS)
+
+
+def longest_seat(depth_in: Fraction, share: Fraction, slope: Exact) -> Exact:
+    """Return the seat, in, level, whose notch takes just that share of the depth: share · D / sin θ."""
+    return depth_in * share / Angle(slope).sine()
+
+
+def checked_seat(depth_in: Fraction, seat_in: Fraction, slope: Exact, place: str = 'seat') -> None:
+    """Refuse a seat whose notch would cut through the stock.
+
+    Errors:
+        BookError naming the longest seat that leaves half of the stock
+    """
+    if seat_in <= 0:
+        raise BookError(place, 'a seat needs a length', 'above 0')
+    if stock_left(depth_in, seat_in, slope) <= 0:
+        most = nearest(longest_seat(depth_in, Fraction(1, 2), slope), 100)
+        notch = nearest(notch_depth(seat_in, slope), 100)
+        raise BookError(
+            place,
+            f'its notch is {text.decimal(notch, 2)} in deep and the stock {text.rational(depth_in)} in',
+            f'a seat of {text.decimal(most, 2)} in leaves half of the stock',
+        )
+
+
+def hip_height_above_plate(common_height_in: Exact, drop_in: Exact) -> Exact:
+    """Return the height above plate of a hip whose top serves the same roof planes as the commons.
+
+    Given:
+        common_height_in  height above plate of the commons, in, plumb over the plate line
+        drop_in           plumb drop of a square-topped hip; 0 for a backed one
+
+    Returned:
+        in, PLUMB over the corner of the plates, on the hip's centre line, to its top (to the backed ridge of
+        a backed hip)
+
+    Source: on the centre line of the corner both planes stand as high above plate as on the plate lines.
+    """
+    return common_height_in - drop_in
+
+
+def hip_heel(hip_depth_in: Fraction, hip_height_in: Exact, at: Corner) -> Exact:
+    """Return the heel of a hip or valley.
+
+    Given:
+        hip_depth_in   depth of the hip's stock before any backing, in, square to its edge
+        hip_height_in  from hip_height_above_plate
+
+    Returned:
+        in, PLUMB at the corner of the plates, on the centre line of the hip's side, from seat to underside;
+        0 or less if the hip is too shallow to reach the plate: see hip_least_depth
+
+    Source: the hip's plumb depth D/cos H, less what stands above the plate.
+    """
+    return hip_depth_in / hip_angle(at).cosine() - hip_height_in
+
+
+def hip_seat(hip_heel_in: Exact, at: Corner) -> Exact:
+    """Return the seat of a hip, in, LEVEL along the hip from the corner of the plates: heel / tan H."""
+    return hip_heel_in / at.hip_slope
+
+
+def hip_least_depth(hip_height_in: Exact, at: Corner) -> Exact:
+    """Return the depth of hip stock, in, square to its edge, that only just reaches the plate: HAP · cos H."""
+    return hip_height_in * hip_angle(at).cosine()
+
+
+def valley_heel_back(valley_thickness_in: Fraction, at: Corner) -> Exact:
+    """Return how far the square heel of a valley is set back from the inside corner of the plates.
+
+    Given:
+        valley_thickness_in  in, of the valley
+
+    Returned:
+        in, LEVEL along the valley, outwards from the corner: its seat is longer by so much, its heel shorter
+        by this times tan H. A hip needs none: the corner of its plates touches the middle of its heel.
+
+    Source: the outer faces of the plates run back from an inside corner, and the valley's sides meet them t/2
+    cot a and t/2 cot b outside of it; the farther one decides. Regular: half of the thickness.
+    """
+    return valley_thickness_in / 2 * max(1 / at.plan_a.tangent, 1 / at.plan_b.tangent)
+
+
+def shortcut_hip_height(hip_depth_in: Fraction, seat_in: Fraction, at: Corner, ratio: Exact) -> Exact:
+    """Return the height above plate, in, that an old shortcut gives: hip seat = ratio times the common seat.
+
+    Given:
+        ratio  17/12 as the rule is said, or √2 as it is meant
+
+    Notes:
+        1. It is wrong: it carries the common's seat over and forgets that the hip's plumb depth is less.
+           How wrong is this less hip_height_above_plate.
+    """
+    return hip_depth_in / hip_angle(at).cosine() - ratio * seat_in * at.hip_slope

@@ -1,0 +1,67 @@
+"""How the reference tables finish their numbers: lengths to the smallest part, angles to hundredths."""
+
+from __future__ import annotations
+
+from dataclasses import fields
+from fractions import Fraction
+
+from tablegen import text
+from tablegen.angles import Angle
+from tablegen.exact import Exact, Rational, nearest
+from tablegen.figures import DEGREE, Figure, Measure, decimal_figure, degree_figure, length_figure
+from tablegen.pitch import Pitch
+from tablegen.settings import Settings
+
+DEGREE_PLACES = 2
+UNIT_PLACES = 3
+
+
+def part(inches: Exact | Rational, settings: Settings) -> Figure:
+    """Return a length to the book's smallest part."""
+    return length_figure(inches, settings.measure)
+
+
+def mark(inches: Exact | Rational, settings: Settings) -> Figure:
+    """Return a length of less than a foot or so, to the smallest part, always in plain inches."""
+    return length_figure(inches, Measure(settings.measure.per, text.INCHES))
+
+
+def parts(lengths: list[Exact | Rational], settings: Settings) -> tuple[Figure, ...]:
+    """Return several lengths, each as mark() does."""
+    return tuple(mark(one, settings) for one in lengths)
+
+
+def unit(inches: Exact | Rational) -> Figure:
+    """Return a length per foot of run, or a factor, to thousandths."""
+    return decimal_figure(inches, UNIT_PLACES)
+
+
+def deg(angle: Angle) -> Figure:
+    """Return an angle to hundredths of a degree."""
+    return degree_figure(angle, DEGREE_PLACES)
+
+
+def degrees_figure(degrees: Fraction) -> Figure:
+    """Return an angle that is known as degrees themselves, to hundredths."""
+    count = nearest(degrees, 10**DEGREE_PLACES)
+    return Figure(count, 10**DEGREE_PLACES, DEGREE, text.degrees(count, DEGREE_PLACES))
+
+
+def cells(row: object) -> dict[str, str]:
+    """Return every cell of a row by name, as text for a data file; a tuple's cells are numbered from 1."""
+    found: dict[str, str] = {}
+    for field in fields(row):
+        value = getattr(row, field.name)
+        if isinstance(value, tuple):
+            found |= {f'{field.name}_{place}': _cell(one) for place, one in enumerate(value, 1)}
+        else:
+            found[field.name] = _cell(value)
+    return found
+
+
+def _cell(value: object) -> str:
+    if value is None:
+        return ''
+    if isinstance(value, (Figure, Pitch)):
+        return value.text
+    return text.rational(value) if isinstance(value, Fraction) else str(value)

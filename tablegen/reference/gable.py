@@ -1,0 +1,57 @@
+"""Gable studs and roof areas by pitch."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from tablegen import text
+from tablegen.figures import RATIO, Figure, decimal_figure
+from tablegen.geometry import common, gable
+from tablegen.pitch import Pitch
+from tablegen.reference.finish import deg, mark
+from tablegen.reference.table import Table
+from tablegen.settings import Settings
+
+
+@dataclass(frozen=True, slots=True)
+class GableRow:
+    """One pitch."""
+
+    pitch: Pitch
+    stud_differences: tuple[Figure, ...]
+    """in, PLUMB, neighbouring studs on the same side of each, one a set spacing."""
+    stud_top: Figure
+    """deg, the cut on the stud's side, from square."""
+    area_factor: Figure
+    """Roof area over level plan area, any unit, to thousandths."""
+    area_of_a_square: Figure
+    """Roof area over 100 of plan area, to tenths."""
+
+
+def gable_rows(settings: Settings) -> list[GableRow]:
+    """Return one row a pitch."""
+    return [
+        GableRow(
+            pitch,
+            tuple(mark(gable.stud_difference(one, pitch.slope), settings) for one in settings.spacings),
+            deg(common.slope_angle(pitch.slope)),
+            decimal_figure(gable.area_factor(pitch.slope), 3, RATIO),
+            decimal_figure(100 * gable.area_factor(pitch.slope), 1, RATIO),
+        )
+        for pitch in settings.pitches
+    ]
+
+
+def listed(settings: Settings) -> list[Table]:
+    """Return the tables of this group."""
+    spacings = tuple(text.rational(one) for one in settings.spacings)
+    return [
+        Table(
+            'gable',
+            'gable-and-area',
+            'Gable studs and roof area',
+            ('pitch', *spacings, 'top cut', 'area', 'of 100'),
+            'inches, plumb, per space on centre; top cut from square; roof area over level plan area',
+            gable_rows,
+        ),
+    ]

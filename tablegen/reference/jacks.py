@@ -1,0 +1,64 @@
+"""Jacks of regular corners: differences, deductions, long point to short point."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from tablegen import text
+from tablegen.figures import Figure
+from tablegen.geometry import corner, shortening
+from tablegen.geometry.corner import square_corner
+from tablegen.pitch import Pitch
+from tablegen.reference.finish import mark, part
+from tablegen.reference.table import Table
+from tablegen.settings import Settings
+
+
+@dataclass(frozen=True, slots=True)
+class JackTakeRow:
+    """Differences and deductions of jacks at one pitch, for the set thicknesses."""
+
+    pitch: Pitch
+    differences: tuple[Figure, ...]
+    """in, along the slope, per space, one a set spacing; the first jack, plate line to hip centre line, is one."""
+    at_hip: Figure
+    """in, along the top edge, hip or valley centre line to its side, on the jack's centre line."""
+    at_ridge: Figure
+    """in, along the top edge, ridge centre line to its face: a valley jack's other end."""
+    point_to_point: Figure
+    """in, along the top edge, short point to long point of the cheek; half of it each side of the centre line."""
+
+
+def take_rows(settings: Settings) -> list[JackTakeRow]:
+    """Return one row a pitch."""
+    rows = []
+    for pitch in settings.pitches:
+        at, slope = square_corner(pitch.slope, pitch.slope), pitch.slope
+        rows.append(
+            JackTakeRow(
+                pitch,
+                tuple(part(corner.jack_difference(one, at), settings) for one in settings.spacings),
+                mark(shortening.along(shortening.jack_at_hip(settings.hip_thickness, at), slope), settings),
+                mark(shortening.along(shortening.at_ridge(settings.ridge_thickness), slope), settings),
+                mark(
+                    shortening.along(shortening.point_to_point(settings.rafter_thickness, at), slope),
+                    settings,
+                ),
+            )
+        )
+    return rows
+
+
+def listed(settings: Settings) -> list[Table]:
+    """Return the tables of this group."""
+    spacings = tuple(text.rational(one) for one in settings.spacings)
+    return [
+        Table(
+            'jacks',
+            'jacks',
+            'Jacks: differences and deductions',
+            ('pitch', *spacings, 'at hip', 'at ridge', 'points'),
+            'inches along the slope: difference per space; deductions centre line to face; short point to long point',
+            take_rows,
+        ),
+    ]

@@ -1,0 +1,57 @@
+"""The list of reference tables, in the order of the work."""
+
+from __future__ import annotations
+
+from tablegen.reference import (
+    cheeks,
+    finding_pitch,
+    gable,
+    hip,
+    jacks,
+    many_sided,
+    ridge,
+    seat,
+    setting_out,
+    tail,
+    trim,
+    unequal,
+)
+from tablegen.reference.table import Table
+from tablegen.settings import Settings
+
+GROUPS = (
+    'set-out',
+    'ridge',
+    'seat',
+    'tail',
+    'hips',
+    'jacks',
+    'cheeks',
+    'trim',
+    'gable',
+    'unequal',
+    'many-sided',
+    'find-pitch',
+)
+"""In the order of the work."""
+HOUSE_GROUPS = ('ridge', 'seat', 'tail', 'hips', 'jacks', 'cheeks', 'trim', 'gable', 'find-pitch')
+"""What a house framer needs."""
+MODULES = (
+    setting_out,
+    ridge,
+    seat,
+    tail,
+    hip,
+    jacks,
+    cheeks,
+    trim,
+    gable,
+    unequal,
+    many_sided,
+    finding_pitch,
+)
+
+
+def tables(settings: Settings) -> list[Table]:
+    """Return every table, in order; rows are made when a table's function is called with the settings."""
+    return [table for module in MODULES for table in module.listed(settings)]

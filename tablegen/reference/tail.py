@@ -1,0 +1,134 @@
+"""Tails by projection, and the cuts at their ends by stock."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from tablegen import text
+from tablegen.figures import Figure
+from tablegen.geometry import tail
+from tablegen.geometry.corner import square_corner
+from tablegen.lumber import SIZES
+from tablegen.pitch import Pitch
+from tablegen.reference.finish import parts
+from tablegen.reference.table import Table
+from tablegen.settings import Settings
+
+PROJECTIONS_IN = tuple(map(Fraction, (1, 6, 12, 16, 18, 20, 24)))
+"""in, level, square to the eave; lengths for others add up from these, 1 in for every inch over."""
+OUT_HEADS = tuple(text.rational(out) for out in PROJECTIONS_IN)
+SIZE_HEADS = tuple(size.name for size in SIZES)
+
+
+@dataclass(frozen=True, slots=True)
+class TailRow:
+    """Tails of one kind of rafter at one pitch."""
+
+    pitch: Pitch
+    lengths: tuple[Figure, ...]
+    """in, along the top edge, plate line (hip: corner of the plates, on its centre line) to the plumb line of the
+    tail's end, PROJECTIONS_IN of the COMMON in turn."""
+
+
+@dataclass(frozen=True, slots=True)
+class TailCutRow:
+    """The end of a common's tail at one pitch, one figure a size of lumber.SIZES."""
+
+    pitch: Pitch
+    lengths: tuple[Figure, ...]
+    """in: PLUMB, top edge to underside along a plumb cut; or LEVEL, from the upper corner of a SQUARE cut in to
+    the plumb line of its lower corner."""
+
+
+@dataclass(frozen=True, slots=True)
+class FallRow:
+    """How far a tail falls at one pitch."""
+
+    pitch: Pitch
+    falls: tuple[Figure, ...]
+    """in, PLUMB, top edge at the plate line to top edge at the tail's end, PROJECTIONS_IN in turn."""
+
+
+def common_rows(settings: Settings) -> list[TailRow]:
+    """Return the tails of commons and jacks."""
+    return [
+        TailRow(pitch, parts([tail.common_tail(out, pitch.slope) for out in PROJECTIONS_IN], settings))
+        for pitch in settings.pitches
+    ]
+
+
+def hip_rows(settings: Settings) -> list[TailRow]:
+    """Return the tails of regular hips and valleys for the commons' projections."""
+    return [
+        TailRow(
+            pitch,
+            parts(
+                [tail.hip_tail(out, square_corner(pitch.slope, pitch.slope)) for out in PROJECTIONS_IN],
+                settings,
+            ),
+        )
+        for pitch in settings.pitches
+    ]
+
+
+def fall_rows(settings: Settings) -> list[FallRow]:
+    """Return the falls of tails."""
+    return [
+        FallRow(pitch, parts([tail.fall(out, pitch.slope) for out in PROJECTIONS_IN], settings))
+        for pitch in settings.pitches
+    ]
+
+
+def plumb_cut_rows(settings: Settings) -> list[TailCutRow]:
+    """Return how long plumb tail cuts are, by stock."""
+    return [
+        TailCutRow(
+            pitch, parts([tail.plumb_cut_length(size.depth_in, pitch.slope) for size in SIZES], settings)
+        )
+        for pitch in settings.pitches
+    ]
+
+
+def square_cut_rows(settings: Settings) -> list[TailCutRow]:
+    """Return how far square tail cuts set the lower corner in, by stock."""
+    return [
+        TailCutRow(
+            pitch, parts([tail.square_cut_set_in(size.depth_in, pitch.slope) for size in SIZES], settings)
+        )
+        for pitch in settings.pitches
+    ]
+
+
+def listed(settings: Settings) -> list[Table]:
+    """Return the tables of this group."""
+    by_out = ('pitch', *OUT_HEADS)
+    along = 'inches along the top edge, plate line to tail end, by the level projection of the common'
+    return [
+        Table('tail', 'tail-common', 'Tails of commons', by_out, along, common_rows),
+        Table('tail', 'tail-hip', 'Tails of hips and valleys', by_out, along, hip_rows),
+        Table(
+            'tail',
+            'tail-fall',
+            'Fall of tails',
+            by_out,
+            'inches, plumb, top edge at the plate line to top edge at the end',
+            fall_rows,
+        ),
+        Table(
+            'tail',
+            'tail-plumb-cut',
+            'Plumb tail cuts',
+            ('pitch', *SIZE_HEADS),
+            'inches, plumb, top edge to underside',
+            plumb_cut_rows,
+        ),
+        Table(
+            'tail',
+            'tail-square-cut',
+            'Square tail cuts, lower corner set in',
+            ('pitch', *SIZE_HEADS),
+            'inches, level, upper corner of the cut to the plumb line of the lower one',
+            square_cut_rows,
+        ),
+    ]

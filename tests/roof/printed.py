@@ -1,0 +1,33 @@
+"""Printed figures against mpmath numbers, and what a row's pitch says in plain trigonometry."""
+
+from mpmath import atan, mpf, sqrt
+
+from tablegen.lumber import SIZES
+from tablegen.reference import ridge
+from tablegen.settings import Settings
+
+BOOK = Settings()
+T = mpf(3) / 2
+"""The book's thickness of ridge, hip and rafter, in."""
+THICK = [mpf(t.numerator) / t.denominator for t in ridge.COLUMN_THICKNESSES_IN]
+DEPTHS = [mpf(size.depth_in.numerator) / size.depth_in.denominator for size in SIZES]
+
+
+def is_nearest(figure, expected):
+    """A figure is the whole count of its parts that is nearest to a number; ties may round either way here."""
+    assert abs(mpf(figure.count) / figure.per - expected) <= mpf(1) / (2 * figure.per) + mpf('1e-15')
+
+
+def are_nearest(figures, expected):
+    for figure, number in zip(figures, expected, strict=True):
+        is_nearest(figure, number)
+
+
+def slope_of(row_pitch):
+    return mpf(row_pitch.rise_in.numerator) / row_pitch.rise_in.denominator / 12
+
+
+def angles_of(row):
+    """Return the slope, its angle, and the angle of the regular hip."""
+    m = slope_of(row.pitch)
+    return m, atan(m), atan(m / sqrt(2))

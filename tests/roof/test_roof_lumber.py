@@ -1,0 +1,82 @@
+"""Dressed sizes and the limits that cautions name, against the standards' rows in authorities/."""
+
+import tomllib
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+
+from tablegen import cautions, lumber
+from tablegen.errors import BookError
+from tablegen.exact import exact
+from tablegen.geometry import seat
+from tablegen.lengths import number
+
+FOLDER = Path(__file__).parents[1] / 'authorities'
+
+
+def _rows(file):
+    return tomllib.loads((FOLDER / file).read_text('utf-8'), parse_float=Fraction)['value']
+
+
+def _standard(quantity):
+    """Nominal to dressed dry size, in, of one quantity of PS 20."""
+    rows = [row for row in _rows('ps20-lumber.toml') if row['quantity'] == quantity]
+    assert rows
+    return {row['given']['nominal_in']: number(row['printed'].split(' (')[0]) for row in rows}
+
+
+def _limit(row_id):
+    (row,) = [row for row in _rows('residential-code.toml') if row['id'] == row_id]
+    return Fraction(row['value'])
+
+
+def test_dressed_sizes_are_the_standards():
+    widths = _standard('width, dressed dry (green)')
+    thick = _standard('dimension thickness, dressed dry (green)')
+
+    assert [size.name for size in lumber.SIZES] == ['2×4', '2×6', '2×8', '2×10', '2×12']
+    for size in lumber.SIZES:
+        nominal_thickness, nominal_width = size.name.split('×')
+        assert size.thickness_in == thick[nominal_thickness]
+        assert size.depth_in == widths[nominal_width]
+
+
+def test_thicknesses_are_the_standards():
+    known = {
+        *_standard('board thickness, dressed dry (green)').values(),
+        *_standard('dimension thickness, dressed dry (green)').values(),
+        *_standard('width, dressed dry (green)').values(),
+    }
+
+    assert set(lumber.THICKNESSES_IN) <= known
+    assert (min(lumber.THICKNESSES_IN), max(lumber.THICKNESSES_IN)) == (number('3/4'), number('5 1/2'))
+
+
+@pytest.mark.parametrize('written', ['2x8', '2×8', '2 X 8', ' 2x8 '])
+def test_stock_is_known_by_its_name(written):
+    assert lumber.stock(written).depth_in == number('7 1/4')
+
+
+def test_unknown_stock_is_refused():
+    with pytest.raises(BookError) as refused:
+        lumber.stock('2x7')
+
+    assert str(refused.value) == (
+        "stock: '2x7' is no size of rafter stock; allowed: 2×4, 2×6, 2×8, 2×10, 2×12"
+    )
+
+
+def test_the_limits_of_cautions_are_the_codes():
+    assert _limit('4-code-005') == cautions.LOW_RISE_IN
+    assert _limit('4-code-023') == cautions.LONGEST_NOTCHED_TAIL_IN
+    assert _limit('4-code-022') == cautions.LEAST_STOCK_ON_A_TAIL_IN
+    assert _limit('4-code-013') == cautions.LEAST_SEAT_IN
+    assert _limit('4-code-018') == seat.MARKS[0]
+
+
+def test_a_limit_itself_is_not_past_it():
+    three, eight = exact(Fraction(3, 12)), exact(Fraction(8, 12))
+
+    assert cautions.pitch_cautions(three) == cautions.pitch_cautions(eight) == ()
+    assert cautions.seat_cautions(Fraction(29, 4), Fraction(3, 2), Fraction(24), three) == ()

@@ -1,0 +1,207 @@
+"""Every row of the tables of regular corners, against mpmath: each printed figure is the nearest one.
+
+The relations are written out again here in plain trigonometry, so that a table that reads the wrong function, the
+wrong side or the wrong thickness is found. That the relations themselves hold is shown against planes elsewhere.
+"""
+
+from dataclasses import fields, replace
+from fractions import Fraction
+
+import pytest
+from mpmath import asin, atan, cos, degrees, mpf, sin, sqrt, tan
+from printed import BOOK, DEPTHS, THICK, T, angles_of, are_nearest, is_nearest, slope_of
+
+from tablegen.geometry.seat import MARKS
+from tablegen.lumber import THICKNESSES_IN, stock
+from tablegen.pitch import pitch
+from tablegen.reference import (
+    cheeks,
+    gable,
+    hip,
+    jacks,
+    ridge,
+    seat,
+    tail,
+    trim,
+)
+from tablegen.reference.finish import cells
+
+SEAT = mpf(7) / 2
+
+
+def test_shortening_level():
+    rows = ridge.level_rows(BOOK)
+    assert [row.thickness_in for row in rows] == list(THICKNESSES_IN)
+    for row in rows:
+        t = mpf(row.thickness_in.numerator) / row.thickness_in.denominator
+        are_nearest((row.common, row.hip, row.past_end_between_commons), (t / 2, t / sqrt(2), t / 2))
+
+
+def test_shortening_along_the_edge():
+    for common, jack, at_hip in zip(
+        ridge.common_rows(BOOK), ridge.jack_rows(BOOK), ridge.hip_rows(BOOK), strict=True
+    ):
+        _, theta, h = angles_of(common)
+        are_nearest(common.along, [t / 2 / cos(theta) for t in THICK])
+        are_nearest(jack.along, [t / sqrt(2) / cos(theta) for t in THICK])
+        are_nearest(at_hip.along, [t / sqrt(2) / cos(h) for t in THICK])
+
+
+def test_ridges():
+    for row in ridge.ridge_rows(BOOK):
+        are_nearest(row.sits_down, [t / 2 * slope_of(row.pitch) for t in THICK])
+    is_nearest(ridge.past_end_with_hips(BOOK), T / 2 + T / sqrt(2))
+
+
+def test_seats():
+    for row in seat.seat_rows(BOOK, Fraction(7, 2)):
+        m, theta, _ = angles_of(row)
+        is_nearest(row.heel, SEAT * m)
+        for figure, depth in zip(row.heights, DEPTHS, strict=True):
+            if figure is None:
+                assert depth <= SEAT * sin(theta)
+            else:
+                is_nearest(figure, depth / cos(theta) - SEAT * m)
+
+
+def test_notches():
+    for row in seat.notch_rows(BOOK, Fraction(7, 2)):
+        _, theta, _ = angles_of(row)
+        notch = SEAT * sin(theta)
+        is_nearest(row.notch, notch)
+        for figure, passed, depth in zip(row.left, row.marks, DEPTHS, strict=True):
+            assert passed == (notch > depth / 4) + (notch > depth / 3)
+            assert figure is not None
+            is_nearest(figure, depth - notch)
+
+
+def test_a_notch_through_the_stock_is_left_out():
+    """A seat of 5½ in on a 2×4: at 12 in 12 its notch is 3.89 in."""
+    (row,) = seat.notch_rows(replace(BOOK, pitches=(pitch('12'),)), Fraction(11, 2))
+
+    assert row.left[0] is None
+    assert row.left[1] is not None
+    assert cells(row)['left_1'] == ''
+
+
+def test_longest_seats():
+    for share in MARKS:
+        for row in seat.longest_seat_rows(BOOK, share):
+            _, theta, _ = angles_of(row)
+            are_nearest(
+                row.seats, [depth * share.numerator / share.denominator / sin(theta) for depth in DEPTHS]
+            )
+
+
+@pytest.mark.parametrize('size', [stock('2×8'), stock('2×12')], ids=['2×8', '2×12'])
+def test_hip_seats(size):
+    """A short seat on deep stock at a steep pitch is where a hip of the same stock ends above the plate."""
+    none = 0
+    rows = [(wide, row) for wide in seat.SEATS_IN for row in seat.hip_seat_rows(BOOK, wide, size)]
+    for wide, row in rows:
+        m, theta, h = angles_of(row)
+        level = mpf(wide.numerator) / wide.denominator
+        depth, slope = mpf(size.depth_in.numerator) / size.depth_in.denominator, m / sqrt(2)
+        common = depth / cos(theta) - level * m
+        dropped = common - T / 2 * slope
+        is_nearest(row.common_height, common)
+        is_nearest(row.dropped_height, dropped)
+        is_nearest(row.shortcut_low, dropped - (depth / cos(h) - sqrt(2) * level * slope))
+        for figure, height, back in (
+            (row.dropped_seat, dropped, 0),
+            (row.backed_seat, common, 0),
+            (row.valley_seat, common, T / 2),
+        ):
+            reach = (depth / cos(h) - height) / slope - back
+            if figure is None:
+                none += 1
+                assert reach <= 0
+            else:
+                is_nearest(figure, reach)
+    assert none > 0
+
+
+def test_a_seat_that_cuts_through_leaves_the_hips_row_empty():
+    row = seat.hip_seat_rows(replace(BOOK, pitches=(pitch('24'),)), Fraction(11, 2), stock('2×4'))[0]
+
+    assert [getattr(row, field.name) for field in fields(row)][1:] == [None] * 6
+
+
+def test_tails():
+    outs = [mpf(out.numerator) / out.denominator for out in tail.PROJECTIONS_IN]
+    tables = (
+        tail.common_rows(BOOK),
+        tail.hip_rows(BOOK),
+        tail.fall_rows(BOOK),
+        tail.plumb_cut_rows(BOOK),
+        tail.square_cut_rows(BOOK),
+    )
+    for common, at_hip, fall, plumb, square in zip(*tables, strict=True):
+        m, theta, _ = angles_of(common)
+        are_nearest(common.lengths, [out / cos(theta) for out in outs])
+        are_nearest(at_hip.lengths, [out * sqrt(2 + m * m) for out in outs])
+        are_nearest(fall.falls, [out * m for out in outs])
+        are_nearest(plumb.lengths, [depth / cos(theta) for depth in DEPTHS])
+        are_nearest(square.lengths, [depth * sin(theta) for depth in DEPTHS])
+
+
+def test_hips():
+    for row, plumb, square in zip(
+        hip.hip_rows(BOOK), hip.drop_plumb_rows(BOOK), hip.drop_square_rows(BOOK), strict=True
+    ):
+        m, _, h = angles_of(row)
+        bevel = atan(m / sqrt(2 + m * m))
+        are_nearest((row.plumb_cut, row.level_cut), (degrees(h), 90 - degrees(h)))
+        is_nearest(row.per_foot, 12 * sqrt(2 + m * m))
+        is_nearest(row.backing_bevel, degrees(bevel))
+        are_nearest((row.drop_plumb, row.drop_square), (T / 2 * m / sqrt(2), T / 2 * tan(bevel)))
+        are_nearest(plumb.drops, [t / 2 * m / sqrt(2) for t in THICK])
+        are_nearest(square.drops, [t / 2 * tan(bevel) for t in THICK])
+
+
+def test_jacks():
+    spacings = [mpf(12), mpf(16), mpf(96) / 5, mpf(24)]
+    for row in jacks.take_rows(BOOK):
+        _, theta, _ = angles_of(row)
+        are_nearest(row.differences, [spacing / cos(theta) for spacing in spacings])
+        are_nearest(
+            (row.at_hip, row.at_ridge, row.point_to_point),
+            (T / sqrt(2) / cos(theta), T / 2 / cos(theta), T / cos(theta)),
+        )
+
+
+def test_cheeks():
+    for row in cheeks.cheek_rows(BOOK):
+        _, theta, h = angles_of(row)
+        are_nearest((row.jack_saw, row.hip_saw), (degrees(theta), degrees(h)))
+        are_nearest((row.jack_top, row.hip_top), (degrees(atan(1 / cos(theta))), degrees(atan(1 / cos(h)))))
+        are_nearest((row.jack_figure, row.hip_figure), (12 * cos(theta), 12 * cos(h)))
+    for row in cheeks.backed_cheek_rows(BOOK):
+        _, theta, _ = angles_of(row)
+        are_nearest((row.at_ridge, row.at_common), (degrees(atan(1 / cos(theta))), degrees(atan(cos(theta)))))
+        are_nearest((row.at_ridge_figure, row.at_common_figure), (12 / cos(theta), 12 * cos(theta)))
+
+
+def test_trim():
+    for row in trim.trim_rows(BOOK):
+        _, theta, _ = angles_of(row)
+        are_nearest(
+            (row.square_mitre, row.square_bevel),
+            (degrees(atan(sin(theta))), degrees(asin(cos(theta) / sqrt(2)))),
+        )
+        are_nearest(
+            (row.plane_mitre, row.plane_bevel),
+            (degrees(atan(cos(theta))), degrees(asin(sin(theta) / sqrt(2)))),
+        )
+        are_nearest((row.sheathing, row.sheathing_figure), (degrees(atan(1 / cos(theta))), 12 / cos(theta)))
+
+
+def test_gables():
+    spacings = [mpf(12), mpf(16), mpf(96) / 5, mpf(24)]
+    for row in gable.gable_rows(BOOK):
+        m, theta, _ = angles_of(row)
+        are_nearest(row.stud_differences, [spacing * m for spacing in spacings])
+        are_nearest(
+            (row.stud_top, row.area_factor, row.area_of_a_square),
+            (degrees(theta), 1 / cos(theta), 100 / cos(theta)),
+        )

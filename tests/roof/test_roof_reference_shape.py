@@ -1,0 +1,163 @@
+"""The shape of reference tables: columns that run one way, pages that hold them, cells for data files."""
+
+import re
+from dataclasses import fields, replace
+from itertools import pairwise
+
+import pytest
+from mpmath import acos, cos, degrees, pi, sqrt, tan
+from printed import BOOK, is_nearest
+
+from tablegen.figures import Figure, Measure
+from tablegen.geometry.seat import MARKS
+from tablegen.pitch import Pitch, pitch
+from tablegen.reference import (
+    cheeks,
+    finding_pitch,
+    gable,
+    hip,
+    jacks,
+    many_sided,
+    ridge,
+    seat,
+    setting_out,
+    tables,
+    tail,
+    trim,
+    unequal,
+)
+from tablegen.reference.finish import cells
+
+
+def _longest_seats(settings):
+    return seat.longest_seat_rows(settings, MARKS[0])
+
+
+ALL_BY_PITCH = (
+    ridge.common_rows,
+    ridge.jack_rows,
+    ridge.hip_rows,
+    ridge.ridge_rows,
+    _longest_seats,
+    tail.common_rows,
+    tail.hip_rows,
+    tail.fall_rows,
+    tail.plumb_cut_rows,
+    tail.square_cut_rows,
+    hip.hip_rows,
+    hip.drop_plumb_rows,
+    hip.drop_square_rows,
+    jacks.take_rows,
+    cheeks.cheek_rows,
+    cheeks.backed_cheek_rows,
+    trim.trim_rows,
+    gable.gable_rows,
+)
+
+
+@pytest.mark.parametrize('table', ALL_BY_PITCH)
+def test_columns_run_one_way(table):
+    """A misplaced figure breaks the run of its column: each only grows, or only shrinks, with the pitch."""
+    rows = [_figures(row) for row in table(BOOK)]
+    assert len(rows) == len(BOOK.pitches)
+    for column in zip(*rows, strict=True):
+        steps = [high - low for low, high in pairwise(column)]
+        assert all(step >= 0 for step in steps) or all(step <= 0 for step in steps)
+
+
+def _figures(row):
+    values = [getattr(row, field.name) for field in fields(row)]
+    flat = [one for value in values for one in (value if isinstance(value, tuple) else (value,))]
+    return [one.count for one in flat if isinstance(one, Figure)]
+
+
+def test_a_table_fits_a_page():
+    """At most 26 rows, and no more than seven figures beside the pitch."""
+    for table in ALL_BY_PITCH:
+        rows = table(BOOK)
+        assert len(rows) <= 26
+        assert 1 <= len(_figures(rows[0])) <= 7
+
+
+def test_cells_are_the_finished_text():
+    row = hip.hip_rows(replace(BOOK, pitches=(pitch('8'),)))[0]
+
+    assert cells(row) == {
+        'pitch': '8 in 12',
+        'plumb_cut': '25.24°',
+        'level_cut': '64.76°',
+        'per_foot': '18.762',
+        'backing_bevel': '23.09°',
+        'drop_plumb': '3/8',
+        'drop_square': '5/16',
+    }
+
+
+def test_small_lengths_stay_in_inches_in_a_book_of_feet():
+    """A deduction is read from the tape's inches; a diagonal is as long as the roof."""
+    feet = replace(BOOK, measure=Measure(16, 'feet-inches'))
+
+    assert tail.common_rows(feet)[7].lengths[-1].text == '28 7/8'
+    assert setting_out.diagonal_rows(feet, 0)[0].diagonals[0].text == '5′ 7 7/8″'
+
+
+def test_pitches_in_degrees_have_rows():
+    rows = cheeks.cheek_rows(replace(BOOK, pitches=(pitch('26.565 deg'), pitch('30 deg'))))
+
+    assert [row.jack_saw.text for row in rows] == ['26.57°', '30.00°']
+    assert isinstance(rows[0].pitch, Pitch)
+    is_nearest(rows[1].jack_figure, 12 * cos(pi / 6))
+    is_nearest(rows[1].hip_saw, degrees(acos(1 / sqrt(1 + tan(pi / 6) ** 2 / 2))))
+
+
+EVERY = tables.tables(BOOK)
+
+
+@pytest.mark.parametrize('table', EVERY, ids=lambda table: table.key)
+def test_a_table_has_a_head_for_each_cell(table):
+    rows = table.rows(BOOK)
+
+    assert rows
+    assert all(len(cells(row)) == len(table.heads) for row in rows)
+    assert table.title
+    assert table.line
+
+
+def test_every_group_has_tables_and_they_stand_together():
+    groups = [table.group for table in EVERY]
+
+    assert tuple(dict.fromkeys(groups)) == tables.GROUPS
+    assert groups == sorted(groups, key=tables.GROUPS.index)
+    assert set(tables.HOUSE_GROUPS) < set(tables.GROUPS)
+
+
+def test_no_two_tables_have_one_name():
+    assert len({table.key for table in EVERY}) == len({table.title for table in EVERY}) == len(EVERY)
+    assert all(re.fullmatch(r'[a-z0-9-]+', table.key) for table in EVERY)
+
+
+def test_every_module_of_tables_is_listed():
+    """Each function that returns rows is some table's."""
+    listed = {getattr(table.rows, 'func', table.rows) for table in EVERY}
+    modules = {
+        cheeks,
+        finding_pitch,
+        gable,
+        hip,
+        jacks,
+        many_sided,
+        ridge,
+        seat,
+        setting_out,
+        tail,
+        trim,
+        unequal,
+    }
+    made = {
+        function
+        for module in modules
+        for name, function in vars(module).items()
+        if name.endswith('_rows') and not name.startswith('_')
+    }
+
+    assert made - listed == {setting_out.triangle_rows}  # it needs no settings: a table wraps it
