@@ -13,7 +13,7 @@ from mpmath import mp, mpf
 from layouts.verbs import check
 
 AUTHORITIES = Path(__file__).parent / 'authorities'
-mp.dps = 40
+mp.dps = 50
 
 
 def authority(name: str) -> list[dict]:
