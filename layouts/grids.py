@@ -20,6 +20,8 @@ SIZES = (8.3, 8.0, 7.7)
 GROUP = 6
 """Rows between rules."""
 COLUMN_GAP, FRACTION_GAP, LABEL_RULE = 4.6, 2.2, 2.4
+EDGE = 1.0
+"""Kept free at the right: the typesetter places each letter to a thousandth of an em, and a line of them drifts."""
 BASELINE_SHIFT_EM = 0.388
 """Half of ascent less descent of Open Sans: how far lines of one height set their baselines apart, per em."""
 MOST_PLAIN_DIGITS = 4
@@ -80,7 +82,7 @@ def fit(trim: Trim, measure: Measure, greatest: int, label: float, most: int) ->
         found.append((columns, size, whole, needed))
     best = max(columns for columns, *_ in found)
     columns, size, whole, needed = next(one for one in found if one[0] == best)
-    width = (trim.text_width - label + COLUMN_GAP) / max(columns, 1)
+    width = (trim.text_width - label + COLUMN_GAP - EDGE) / max(columns, 1)
     letters = feet + len('′ 10') if feet else digits
     return Fit(size, whole, min(width, needed + 9), columns, letters)
 

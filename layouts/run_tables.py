@@ -20,7 +20,8 @@ from tablegen.settings import Settings
 FEET_LABEL, RUN_LABEL = 17.0, 58.0
 """Widths of the columns that name a row, in units."""
 FIELD = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}
-WIDEST_ADDITION = 34.0
+WIDEST_ADDITION, MOST_IN_A_LINE, ROWS_OF_A_LINE = 34.0, 8, 2
+"""Width of a small run's column in units; how many stand in a line; rows that each further line takes."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,7 +55,7 @@ class GridPage:
     """'common', 'hip-valley' or 'rise': its words are the template's."""
     values: PitchValues
     grid: Grid
-    additions: Additions | None
+    additions: tuple[Additions, ...]
     """Small runs and what each adds, this page's share of them."""
     last_of_table: bool
 
@@ -107,11 +108,13 @@ def grid_columns(settings: Settings, trim: Trim, offsets: Sequence[Fraction]) ->
 
 
 def grid_pages(tables: PitchTables, name: str, offsets: Sequence[Fraction]) -> list[tuple]:
+    """Return template and maker of every page of one table, feet down and inches across."""
     runs = tables.settings.runs
     fitted, columns = grid_columns(tables.settings, tables.trim, offsets)
     feet = range(int(runs.first // 12), int(runs.last // 12) + 1)
-    bands = _bands(feet, tables.trim.rows)
     cuts = [offsets[at : at + columns] for at in range(0, len(offsets), columns)]
+    lines = -(-_share(tables, len(cuts)) // MOST_IN_A_LINE)
+    bands = _bands(feet, tables.trim.rows - ROWS_OF_A_LINE * max(0, lines - 1))
     pages = []
     for band in bands:
         for place, cut in enumerate(cuts):
@@ -119,6 +122,11 @@ def grid_pages(tables: PitchTables, name: str, offsets: Sequence[Fraction]) -> l
             make = _grid_maker(tables, name, fitted, band, cut, place, len(cuts), last)
             pages.append(('grid', make))
     return pages
+
+
+def _share(tables: PitchTables, cuts: int) -> int:
+    """Return how many small runs stand on a page: every opening of a table has them all."""
+    return -(-len(part_runs(tables.settings.runs)) // min(cuts, 2))
 
 
 def _bands(feet: range, rows: int) -> list[range]:
@@ -136,16 +144,24 @@ def _grid_maker(tables, name, fitted, band, cut, place, cuts, last):
         heads = [f'{text.rational(offset)} in' for offset in cut]
         group = 6 - band[0] % 6
         page = grid(rows, heads, 'ft', fitted, FEET_LABEL, tables.trim, group)
-        parts = _additions(tables, name)
-        share = -(-len(parts) // min(cuts, 2))  # every opening of a table has them all
-        mine = parts[place % 2 * share : (place % 2 + 1) * share]
-        width = min(tables.trim.text_width / (share + 1), WIDEST_ADDITION) / 10
-        additions = Additions(
-            '\t'.join(name for name, _ in mine), '\t'.join(figure for _, figure in mine), round(width, 4)
-        )
-        return GridPage(tables.head, name, tables.values, page, additions if mine else None, last)
+        share = _share(tables, cuts)
+        mine = _additions(tables, name)[place % 2 * share : (place % 2 + 1) * share]
+        return GridPage(tables.head, name, tables.values, page, _lines(mine, tables.trim), last)
 
     return make
+
+
+def _lines(additions: list[tuple[str, str]], trim: Trim) -> tuple[Additions, ...]:
+    """Return small runs and what they add in lines of at most eight."""
+    count = min(len(additions), MOST_IN_A_LINE)
+    column = min(trim.text_width / (count + 1), WIDEST_ADDITION) / 10
+    cuts = [additions[at : at + count] for at in range(0, len(additions), count)] if count else []
+    return tuple(
+        Additions(
+            '\t'.join(name for name, _ in cut), '\t'.join(figure for _, figure in cut), round(column, 4)
+        )
+        for cut in cuts
+    )
 
 
 def _additions(tables: PitchTables, name: str) -> list[tuple[str, str]]:
