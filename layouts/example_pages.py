@@ -64,8 +64,8 @@ def example_block(settings: Settings) -> Block | None:
         if not set(TABLES_OF[key]) <= set(settings.parts):
             continue
         example = make_example(settings)
-        if example is None:
-            continue
+        if example is None or (key == 'jacks' and example.jacks[-1][2] > settings.runs.last):
+            continue  # the book ends before it
         for side in ('table', 'board'):
             name = 'examples' if not drafts else ''
             drafts.append(Draft(f'example_{key}_{side}', _maker(example, settings), name, WORDS['examples']))

@@ -104,7 +104,7 @@ def _jack_pages(tables: PitchTables) -> list[tuple]:
     settings, trim = tables.settings, tables.trim
     most = max(settings.runs.last // spacing for spacing in settings.spacings)
     rows = trim.rows - 1
-    pages = max(1, -(-int(most) // rows))
+    pages = -(-int(most) // rows)  # none where the runs end before the first jack
     return [('jacks', _jack_maker(tables, at * rows, (at + 1) * rows)) for at in range(pages)]
 
 

@@ -17,7 +17,7 @@ from tablegen.pitch import Pitch
 from tablegen.rows import PitchValues, RunRow, part_runs, pitch_values, run_rows
 from tablegen.settings import Settings
 
-FEET_LABEL, RUN_LABEL = 17.0, 58.0
+FEET_LABEL, RUN_LABEL = 17.0, 60.5
 """Widths of the columns that name a row, in units."""
 FIELD = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}
 WIDEST_ADDITION, MOST_IN_A_LINE, ROWS_OF_A_LINE = 34.0, 8, 2
@@ -141,7 +141,8 @@ def _grid_maker(tables, name, fitted, band, cut, place, cuts, last):
     def make(index) -> GridPage:
         figures = {row.run_in: getattr(row, FIELD[name]) for row in tables.rows}
         rows = [(str(feet), cells_of_foot(figures, feet, cut)) for feet in band]
-        heads = [f'{text.rational(offset)} in' for offset in cut]
+        unit = ' in' if all(offset.denominator == 1 for offset in cut) else ''  # a fraction has no room for it
+        heads = [text.rational(offset) + unit for offset in cut]
         group = 6 - band[0] % 6
         page = grid(rows, heads, 'ft', fitted, FEET_LABEL, tables.trim, group)
         share = _share(tables, cuts)
@@ -176,7 +177,7 @@ def list_pages(tables: PitchTables, wanted: Sequence[str]) -> list[tuple]:
     settings, trim = tables.settings, tables.trim
     steepest = settings.pitches[-1]
     greatest = nearest(hip.line_length(settings.runs.last, steepest.slope), settings.measure.per)
-    fitted = fit(trim, settings.measure, greatest, RUN_LABEL, len(wanted))
+    fitted = fit(trim, settings.measure, greatest, RUN_LABEL, len(wanted), RUN_LABEL)
     runs, small = list(settings.runs), part_runs(settings.runs)
     lists = [(runs[at : at + trim.rows], False) for at in range(0, len(runs), trim.rows)]
     lists += [
