@@ -24,6 +24,9 @@ from tablegen.settings import Settings
 from tablegen.worked import nearest_pitch
 
 CONTENTS_COLUMNS, CONTENTS_ROWS = 3, 18
+CONTENTS_KEYS = ('cautions', 'how-to', 'order', 'words', 'glance', 'examples', 'numbers', 'checked', 'made')
+ROWS_WITH_ENTRIES = 19
+"""Rows of the first page of contents that its entries and its pitches share."""
 GLANCE_ROWS = 24
 
 
@@ -113,9 +116,10 @@ def front_block(settings: Settings, trim: Trim) -> Block:
     """Return the pages before the first pitch."""
     drafts = [cover_draft(settings), Draft('cautions', lambda index: None, 'cautions', WORDS['cautions'])]
     per_page = CONTENTS_COLUMNS * CONTENTS_ROWS
-    for start in range(0, len(settings.pitches), per_page):
-        key = 'contents' if not start else ''
-        drafts.append(Draft('contents', _contents_maker(settings, start, per_page), key, WORDS['contents']))
+    on_first = CONTENTS_COLUMNS * (ROWS_WITH_ENTRIES - len(CONTENTS_KEYS))
+    for start in (0, *range(on_first, len(settings.pitches), per_page)):
+        key, count = ('', per_page) if start else ('contents', on_first)
+        drafts.append(Draft('contents', _contents_maker(settings, start, count), key, WORDS['contents']))
     if 'how-to' in settings.parts:
         how = _how_to(settings)
         if how is not None:
@@ -148,17 +152,7 @@ def _contents_maker(settings: Settings, start: int, per_page: int):
     def make(index: Index) -> ContentsPage:
         entries = [
             (WORDS[key], index[key])
-            for key in (
-                'cautions',
-                'how-to',
-                'order',
-                'words',
-                'glance',
-                'examples',
-                'numbers',
-                'checked',
-                'made',
-            )
+            for key in CONTENTS_KEYS
             if key in index
         ]
         listed = [

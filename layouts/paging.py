@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from layouts.pages import MOST_IN_A_SECTION, Block, Draft, Index, Page, page_side
+
+MOST_IN_A_BLOCK = MOST_IN_A_SECTION - 4
+"""Pages, an even number, that a section holds beside its cover, its closing page and what fills it up."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,9 +27,11 @@ def lay_out(blocks: Sequence[Block], furniture: Furniture) -> tuple[list[Draft],
 
     Notes:
         1. A book of at most 80 pages is one section. A longer one is cut between blocks into as few
-           sections as will hold it, as even as they go; every later one has a cover of its own.
+           sections as will hold it, as even as they go; every later one has a cover of its own. A block
+           too long for any section is itself cut, between two openings.
         2. Every section is filled with note pages to a multiple of 4 and ends with the closing page.
     """
+    blocks = [piece for block in blocks for piece in _foldable(block)]
     wanted = 1
     while True:
         sections = _cut(blocks, wanted, furniture)
@@ -51,6 +56,12 @@ def finished(drafts: Sequence[Draft], index: Index) -> list[Page]:
         Page(number, page_side(number), draft.template, draft.head, draft.tab, draft.make(index))
         for number, draft in enumerate(drafts, 1)
     ]
+
+
+def _foldable(block: Block) -> list[Block]:
+    """Return a block in as few pieces as a section can hold."""
+    most, drafts = MOST_IN_A_BLOCK, block.drafts
+    return [replace(block, drafts=drafts[at : at + most]) for at in range(0, len(drafts), most)]
 
 
 def _cut(blocks: Sequence[Block], wanted: int, furniture: Furniture) -> list[list[Draft]]:

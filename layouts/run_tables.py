@@ -19,6 +19,8 @@ from tablegen.settings import Settings
 
 FEET_LABEL, RUN_LABEL = 17.0, 60.5
 """Widths of the columns that name a row, in units."""
+HEAD_SIZES, LEAST_HEAD_SIZE = ((2, 2.9), (5, 2.0), (7, 1.6), (9, 1.2)), 0.9
+"""Letters of a pitch's name, at most, and the size in rem at which they have room."""
 FIELD = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}
 WIDEST_ADDITION, MOST_IN_A_LINE, ROWS_OF_A_LINE = 34.0, 8, 2
 """Width of a small run's column in units; how many stand in a line; rows that each further line takes."""
@@ -91,7 +93,7 @@ class PitchTables:
         return Head(
             self.pitch.short,
             unit,
-            2.9 if len(self.pitch.short) <= 2 else 2.0 if len(self.pitch.short) <= 5 else 1.6,
+            next((size for most, size in HEAD_SIZES if len(self.pitch.short) <= most), LEAST_HEAD_SIZE),
         )
 
 
