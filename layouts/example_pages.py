@@ -56,6 +56,8 @@ class ExamplePage:
 
 def example_block(settings: Settings) -> Block | None:
     """Return the openings of the examples whose tables are in the book, or None if there is none."""
+    if 'examples' not in settings.parts:
+        return None
     drafts: list[Draft] = []
     for make_example in (worked.store, worked.porch, worked.corner, worked.corner_jacks):
         key = {'store': 'store', 'porch': 'porch', 'corner': 'corner', 'corner_jacks': 'jacks'}[

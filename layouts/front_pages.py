@@ -150,11 +150,7 @@ def _span_of(pitches: Sequence[Pitch]) -> tuple[str, str]:
 
 def _contents_maker(settings: Settings, start: int, per_page: int):
     def make(index: Index) -> ContentsPage:
-        entries = [
-            (WORDS[key], index[key])
-            for key in CONTENTS_KEYS
-            if key in index
-        ]
+        entries = [(WORDS[key], index[key]) for key in CONTENTS_KEYS if key in index]
         listed = [
             (pitch.text, _first_page(index, pitch)) for pitch in settings.pitches[start : start + per_page]
         ]
@@ -226,7 +222,8 @@ def _text(table: str, run: Fraction, pitch: Pitch, settings: Settings) -> str:
 
 
 def _rafter_page(settings: Settings):
-    slope = min(1.0, max(0.25, float(nearest_pitch(settings, Fraction(6)).slope)))
+    # flatter and steeper than this the words would meet
+    slope = min(0.9, max(0.375, float(nearest_pitch(settings, Fraction(6)).slope)))
     return lambda index: DrawingPage(labelled_rafter(slope, RafterLabels(**WORDS['rafter_drawing'])))
 
 

@@ -60,8 +60,12 @@ def finished(drafts: Sequence[Draft], index: Index) -> list[Page]:
 
 def _foldable(block: Block) -> list[Block]:
     """Return a block in as few pieces as a section can hold."""
-    most, drafts = MOST_IN_A_BLOCK, block.drafts
-    return [replace(block, drafts=drafts[at : at + most]) for at in range(0, len(drafts), most)]
+    drafts = block.drafts
+    if len(drafts) <= MOST_IN_A_BLOCK:
+        return [block]
+    size = -(-len(drafts) // -(-len(drafts) // MOST_IN_A_BLOCK))
+    size += size % 2
+    return [replace(block, drafts=drafts[at : at + size]) for at in range(0, len(drafts), size)]
 
 
 def _cut(blocks: Sequence[Block], wanted: int, furniture: Furniture) -> list[list[Draft]]:
@@ -81,8 +85,8 @@ def _cut(blocks: Sequence[Block], wanted: int, furniture: Furniture) -> list[lis
 def _section(blocks: Sequence[Block], place: int, count: int, furniture: Furniture) -> list[Draft]:
     drafts: list[Draft] = []
     if place > 1:
-        names = [name for block in blocks for name in block.pitches]
-        drafts.append(furniture.section_cover(place, count, names))
+        names = dict.fromkeys(name for block in blocks for name in block.pitches)
+        drafts.append(furniture.section_cover(place, count, list(names)))
     for block in blocks:
         if block.opens_left and len(drafts) % 2 == 0:
             drafts.append(furniture.notes)

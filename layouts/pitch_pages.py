@@ -18,7 +18,7 @@ from tablegen.exact import exact, nearest
 from tablegen.figures import Measure, decimal_figure, length_figure
 from tablegen.geometry import common
 from tablegen.pitch import Pitch
-from tablegen.rows import PitchValues, jack_rows
+from tablegen.rows import PitchValues
 from tablegen.settings import Settings
 from tablegen.stepping import Hold, common_hold, hip_hold
 
@@ -114,7 +114,7 @@ def _jack_maker(tables, start, stop):
         steepest = settings.pitches[-1]
         greatest = nearest(common.line_length(settings.runs.last, steepest.slope), settings.measure.per)
         fitted = fit(tables.trim, settings.measure, greatest, JACK_LABEL, len(settings.spacings))
-        rows = [(str(row.number), row.lengths) for row in jack_rows(tables.pitch, settings)[start:stop]]
+        rows = [(str(row.number), row.lengths) for row in tables.jacks[start:stop]]
         heads = [f'{text.rational(spacing)} in' for spacing in settings.spacings]
         page = grid(rows, heads, 'jack', fitted, JACK_LABEL, tables.trim)
         differences = tuple(

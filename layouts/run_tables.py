@@ -8,13 +8,13 @@ from fractions import Fraction
 from functools import cached_property
 
 from layouts.grids import Grid, cells_of_foot, fit, grid
-from layouts.trim import Trim
+from layouts.trim import Trim, mixed_em
 from layouts.words import WORDS
 from tablegen import text
 from tablegen.exact import nearest
 from tablegen.geometry import common, hip
 from tablegen.pitch import Pitch
-from tablegen.rows import PitchValues, RunRow, part_runs, pitch_values, run_rows
+from tablegen.rows import JackRow, PitchValues, RunRow, jack_rows, part_runs, pitch_values, run_rows
 from tablegen.settings import Settings
 
 FEET_LABEL, RUN_LABEL = 17.0, 60.5
@@ -24,6 +24,8 @@ HEAD_SIZES, LEAST_HEAD_SIZE = ((2, 2.9), (5, 2.0), (7, 1.6), (9, 1.2)), 0.9
 FIELD = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}
 WIDEST_ADDITION, MOST_IN_A_LINE, ROWS_OF_A_LINE = 34.0, 8, 2
 """Width of a small run's column in units; how many stand in a line; rows that each further line takes."""
+ADDITION_SIZE, ADDITION_GAP = 8.0, 2.0
+"""Size of their type, as the style sheet sets it, and what is free between them, in units."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,6 +90,10 @@ class PitchTables:
         return list(run_rows(self.pitch, self.settings.runs, self.settings.measure))
 
     @cached_property
+    def jacks(self) -> list[JackRow]:
+        return jack_rows(self.pitch, self.settings)
+
+    @cached_property
     def head(self) -> Head:
         unit = '' if self.pitch.short.endswith('°') else 'in 12'
         return Head(
@@ -115,19 +121,19 @@ def grid_pages(tables: PitchTables, name: str, offsets: Sequence[Fraction]) -> l
     fitted, columns = grid_columns(tables.settings, tables.trim, offsets)
     feet = range(int(runs.first // 12), int(runs.last // 12) + 1)
     cuts = [offsets[at : at + columns] for at in range(0, len(offsets), columns)]
-    lines = -(-_share(tables, len(cuts)) // MOST_IN_A_LINE)
+    lines = -(-_share(tables, len(cuts)) // _in_a_line(tables.settings, tables.trim))
     bands = _bands(feet, tables.trim.rows - ROWS_OF_A_LINE * max(0, lines - 1))
     pages = []
     for band in bands:
         for place, cut in enumerate(cuts):
             last = band == bands[-1] and place == len(cuts) - 1
-            make = _grid_maker(tables, name, fitted, band, cut, place, len(cuts), last)
+            make = _grid_maker(tables, name, fitted, band, cut, len(pages), len(cuts), last)
             pages.append(('grid', make))
     return pages
 
 
 def _share(tables: PitchTables, cuts: int) -> int:
-    """Return how many small runs stand on a page: every opening of a table has them all."""
+    """Return how many small runs stand on a page: two facing pages of a table have them all."""
     return -(-len(part_runs(tables.settings.runs)) // min(cuts, 2))
 
 
@@ -143,20 +149,32 @@ def _grid_maker(tables, name, fitted, band, cut, place, cuts, last):
     def make(index) -> GridPage:
         figures = {row.run_in: getattr(row, FIELD[name]) for row in tables.rows}
         rows = [(str(feet), cells_of_foot(figures, feet, cut)) for feet in band]
-        unit = ' in' if all(offset.denominator == 1 for offset in cut) else ''  # a fraction has no room for it
+        whole = all(offset.denominator == 1 for offset in cut)
+        unit = ' in' if whole else ''  # beside a fraction there is no room for it
         heads = [text.rational(offset) + unit for offset in cut]
         group = 6 - band[0] % 6
         page = grid(rows, heads, 'ft', fitted, FEET_LABEL, tables.trim, group)
         share = _share(tables, cuts)
-        mine = _additions(tables, name)[place % 2 * share : (place % 2 + 1) * share]
-        return GridPage(tables.head, name, tables.values, page, _lines(mine, tables.trim), last)
+        turn = place % min(cuts, 2)
+        mine = _additions(tables, name)[turn * share : (turn + 1) * share]
+        return GridPage(tables.head, name, tables.values, page, _lines(mine, tables), last)
 
     return make
 
 
-def _lines(additions: list[tuple[str, str]], trim: Trim) -> tuple[Additions, ...]:
-    """Return small runs and what they add in lines of at most eight."""
-    count = min(len(additions), MOST_IN_A_LINE)
+def _in_a_line(settings: Settings, trim: Trim) -> int:
+    """Return how many small runs stand in a line, the same at every pitch: a wider figure than its column
+    would push the next one under another run."""
+    steepest = settings.pitches[-1]
+    figures = [row.hip_valley.text for row in run_rows(steepest, part_runs(settings.runs), settings.measure)]
+    widest = max(map(mixed_em, figures), default=0) * ADDITION_SIZE + ADDITION_GAP
+    return min(MOST_IN_A_LINE, int(trim.text_width / widest) - 1)
+
+
+def _lines(additions: list[tuple[str, str]], tables: PitchTables) -> tuple[Additions, ...]:
+    """Return small runs and what they add, in lines."""
+    trim = tables.trim
+    count = min(len(additions), _in_a_line(tables.settings, trim))
     column = min(trim.text_width / (count + 1), WIDEST_ADDITION) / 10
     cuts = [additions[at : at + count] for at in range(0, len(additions), count)] if count else []
     return tuple(
@@ -171,16 +189,17 @@ def _additions(tables: PitchTables, name: str) -> list[tuple[str, str]]:
     """Return the small runs to add, each with what it adds to this table's figures."""
     parts = part_runs(tables.settings.runs)
     rows = run_rows(tables.pitch, parts, tables.settings.measure)
-    return [(text.rational(row.run_in), getattr(row, FIELD[name]).text) for row in rows]
+    return [(text.rational(row.run_in), getattr(row, FIELD[name]).text.removesuffix('″')) for row in rows]
 
 
 def list_pages(tables: PitchTables, wanted: Sequence[str]) -> list[tuple]:
     """Return the list of runs, then the lists of small runs to add to them."""
     settings, trim = tables.settings, tables.trim
     steepest = settings.pitches[-1]
-    greatest = nearest(hip.line_length(settings.runs.last, steepest.slope), settings.measure.per)
-    fitted = fit(trim, settings.measure, greatest, RUN_LABEL, len(wanted), RUN_LABEL)
     runs, small = list(settings.runs), part_runs(settings.runs)
+    longest = max([settings.runs.last, *small])
+    greatest = nearest(hip.line_length(longest, steepest.slope), settings.measure.per)
+    fitted = fit(trim, settings.measure, greatest, RUN_LABEL, len(wanted), RUN_LABEL)
     lists = [(runs[at : at + trim.rows], False) for at in range(0, len(runs), trim.rows)]
     lists += [
         (some, True)

@@ -66,6 +66,12 @@ def whole_em(digits: int, feet_digits: int = 0) -> float:
     return inches + (feet_digits * DIGIT_EM + FOOT_EM + SPACE_EM if feet_digits else 0)
 
 
+def mixed_em(words: str) -> float:
+    """Return the width of a mixed number in em."""
+    narrow = {'/': SLASH_EM, ' ': SPACE_EM, '′': FOOT_EM}
+    return sum(narrow.get(letter, DIGIT_EM) for letter in words)
+
+
 def fraction_em(per: int) -> float:
     """Return the width of the widest fraction of a smallest part, in em of its own size."""
     digits = len(str(per))

@@ -63,9 +63,7 @@ def fonts_of(pdf: Path) -> list[tuple[str, bool]]:
     """Return the name of every font, and whether it is embedded; a name cut off by the listing stays cut."""
     listing = told('pdffonts', pdf).splitlines()
     embedded = listing[0].index('emb')
-    return [
-        (line.split()[0].partition('+')[2], line[embedded:].split()[0] == 'yes') for line in listing[2:]
-    ]
+    return [(line.split()[0].partition('+')[2], line[embedded:].split()[0] == 'yes') for line in listing[2:]]
 
 
 def faults_of(pdf: Path) -> str:
