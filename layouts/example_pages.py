@@ -11,6 +11,8 @@ from layouts.drawings.details import birds_mouth, ridge_end, top_cut
 from layouts.drawings.marked_board import BoardMarks, marked_board
 from layouts.front_pages import unit_after
 from layouts.pages import Block, Draft, Index
+from layouts.pitch_pages import page_of_run
+from layouts.trim import trim_of
 from layouts.words import WORDS
 from tablegen import text, worked
 from tablegen.exact import root
@@ -76,7 +78,7 @@ def example_block(settings: Settings) -> Block | None:
 
 def _maker(example, settings: Settings):
     def make(index: Index) -> ExamplePage:
-        pages = {name: index[f'{name}:{example.pitch.text}'] for name in TABLES_OF[example.key]}
+        pages = _cited(example, index, settings)
         is_jack = isinstance(example, JackExample)
         overhang = Fraction(0) if is_jack else example.overhang_in
         return ExamplePage(
@@ -102,6 +104,16 @@ def _maker(example, settings: Settings):
         )
 
     return make
+
+
+def _cited(example, index: Index, settings: Settings) -> dict[str, int]:
+    """Return the page of each table where the example's first figure stands."""
+    pages = {name: index[f'{name}:{example.pitch.text}'] for name in TABLES_OF[example.key]}
+    read = {'common': 'length', 'hip-valley': 'length', 'rise': 'heel'}
+    for table in pages.keys() & read.keys():
+        run = getattr(example, read[table]).readings[0].run_in
+        pages[table] = page_of_run(index, table, run, example.pitch, settings, trim_of(settings))
+    return pages
 
 
 def _read(found: Found) -> tuple[tuple[str, str], ...]:

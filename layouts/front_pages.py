@@ -13,6 +13,7 @@ from layouts.drawings.fan import pitch_fan
 from layouts.drawings.rafter import RafterLabels, labelled_rafter
 from layouts.drawings.reading import found_figure
 from layouts.pages import Block, Draft, Index
+from layouts.pitch_pages import page_of_run
 from layouts.trim import Trim
 from layouts.words import WORDS
 from tablegen import text
@@ -121,7 +122,7 @@ def front_block(settings: Settings, trim: Trim) -> Block:
         key, count = ('', per_page) if start else ('contents', on_first)
         drafts.append(Draft('contents', _contents_maker(settings, start, count), key, WORDS['contents']))
     if 'how-to' in settings.parts:
-        how = _how_to(settings)
+        how = _how_to(settings, trim)
         if how is not None:
             drafts.append(Draft('how_to', how, 'how-to', WORDS['how-to']))
         drafts.append(Draft('order', lambda index: None, 'order', WORDS['order']))
@@ -172,7 +173,7 @@ def _first_page(index: Index, pitch: Pitch) -> int:
     return min(found, default=0)
 
 
-def _how_to(settings: Settings):
+def _how_to(settings: Settings, trim: Trim):
     """Return the maker of the page, or None where no table of the book can show it."""
     tables = [name for name in ('common', 'hip-valley', 'rise') if name in settings.parts]
     pitch = nearest_pitch(settings, Fraction(6))
@@ -199,7 +200,7 @@ def _how_to(settings: Settings):
         return HowToPage(
             pitch.text,
             text.run(run),
-            index[f'{table}:{pitch.text}'],
+            page_of_run(index, table, run, pitch, settings, trim),
             found.total.text,
             picture,
             text.run(odd),

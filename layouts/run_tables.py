@@ -115,26 +115,33 @@ def grid_columns(settings: Settings, trim: Trim, offsets: Sequence[Fraction]) ->
     return fitted, -(-len(offsets) // pages)
 
 
-def grid_pages(tables: PitchTables, name: str, offsets: Sequence[Fraction]) -> list[tuple]:
-    """Return template and maker of every page of one table, feet down and inches across."""
-    runs = tables.settings.runs
-    fitted, columns = grid_columns(tables.settings, tables.trim, offsets)
+def page_shares(
+    settings: Settings, trim: Trim, offsets: Sequence[Fraction]
+) -> list[tuple[range, Sequence[Fraction]]]:
+    """Return the feet and the inches past them of every page of a table, in order."""
+    runs = settings.runs
+    _, columns = grid_columns(settings, trim, offsets)
     feet = range(int(runs.first // 12), int(runs.last // 12) + 1)
     cuts = [offsets[at : at + columns] for at in range(0, len(offsets), columns)]
-    lines = -(-_share(tables, len(cuts)) // _in_a_line(tables.settings, tables.trim))
-    bands = _bands(feet, tables.trim.rows - ROWS_OF_A_LINE * max(0, lines - 1))
-    pages = []
-    for band in bands:
-        for place, cut in enumerate(cuts):
-            last = band == bands[-1] and place == len(cuts) - 1
-            make = _grid_maker(tables, name, fitted, band, cut, len(pages), len(cuts), last)
-            pages.append(('grid', make))
-    return pages
+    lines = -(-_share(settings, len(cuts)) // _in_a_line(settings, trim))
+    bands = _bands(feet, trim.rows - ROWS_OF_A_LINE * max(0, lines - 1))
+    return [(band, cut) for band in bands for cut in cuts]
 
 
-def _share(tables: PitchTables, cuts: int) -> int:
+def grid_pages(tables: PitchTables, name: str, offsets: Sequence[Fraction]) -> list[tuple]:
+    """Return template and maker of every page of one table, feet down and inches across."""
+    fitted, columns = grid_columns(tables.settings, tables.trim, offsets)
+    shares = page_shares(tables.settings, tables.trim, offsets)
+    cuts = -(-len(offsets) // columns)
+    return [
+        ('grid', _grid_maker(tables, name, fitted, band, cut, place, cuts, place == len(shares) - 1))
+        for place, (band, cut) in enumerate(shares)
+    ]
+
+
+def _share(settings: Settings, cuts: int) -> int:
     """Return how many small runs stand on a page: two facing pages of a table have them all."""
-    return -(-len(part_runs(tables.settings.runs)) // min(cuts, 2))
+    return -(-len(part_runs(settings.runs)) // min(cuts, 2))
 
 
 def _bands(feet: range, rows: int) -> list[range]:
@@ -154,7 +161,7 @@ def _grid_maker(tables, name, fitted, band, cut, place, cuts, last):
         heads = [text.rational(offset) + unit for offset in cut]
         group = 6 - band[0] % 6
         page = grid(rows, heads, 'ft', fitted, FEET_LABEL, tables.trim, group)
-        share = _share(tables, cuts)
+        share = _share(tables.settings, cuts)
         turn = place % min(cuts, 2)
         mine = _additions(tables, name)[turn * share : (turn + 1) * share]
         return GridPage(tables.head, name, tables.values, page, _lines(mine, tables), last)
