@@ -28,6 +28,7 @@ OUTLINED = (
     'how-to',
     'order',
     'words',
+    'square',
     'glance',
     'examples',
     'numbers',

@@ -13,6 +13,7 @@ from layouts.drawings.fan import pitch_fan
 from layouts.drawings.rafter import RafterLabels, labelled_rafter
 from layouts.drawings.reading import found_figure
 from layouts.pages import Block, Draft, Index
+from layouts.square_pages import square_drafts
 from layouts.trim import Trim
 from layouts.words import WORDS
 from tablegen import text
@@ -23,7 +24,9 @@ from tablegen.rows import PitchValues, pitch_values
 from tablegen.settings import Settings
 from tablegen.worked import nearest_pitch
 
-CONTENTS_COLUMNS, CONTENTS_ROWS = 3, 18
+CONTENTS_COLUMNS = 3
+CONTENTS_ROWS, CONTENTS_FIRST_ROWS = 18, 9
+"""Rows of pitches on a page of contents; on its first page the parts of the book take the rest."""
 GLANCE_ROWS = 24
 
 
@@ -112,29 +115,36 @@ def cover_draft(settings: Settings, section: int = 1, sections: int = 1, names: 
 def front_block(settings: Settings, trim: Trim) -> Block:
     """Return the pages before the first pitch."""
     drafts = [cover_draft(settings), Draft('cautions', lambda index: None, 'cautions', WORDS['cautions'])]
-    per_page = CONTENTS_COLUMNS * CONTENTS_ROWS
-    for start in range(0, len(settings.pitches), per_page):
-        key = 'contents' if not start else ''
-        drafts.append(Draft('contents', _contents_maker(settings, start, per_page), key, WORDS['contents']))
+    first, later = CONTENTS_COLUMNS * CONTENTS_FIRST_ROWS, CONTENTS_COLUMNS * CONTENTS_ROWS
+    drafts.append(Draft('contents', _contents_maker(settings, 0, first), 'contents', WORDS['contents']))
+    for start in range(first, len(settings.pitches), later):
+        drafts.append(Draft('contents', _contents_maker(settings, start, later), '', WORDS['contents']))
     if 'how-to' in settings.parts:
         how = _how_to(settings)
         if how is not None:
             drafts.append(Draft('how_to', how, 'how-to', WORDS['how-to']))
         drafts.append(Draft('order', lambda index: None, 'order', WORDS['order']))
     if 'words' in settings.parts:
-        if len(drafts) % 2 == 0:
-            drafts.append(Draft('notes', lambda index: None, '', WORDS['notes']))
+        _open_left(drafts)
         drafts.append(Draft('words_rafter', _rafter_page(settings), 'words', WORDS['words']))
         drafts.append(Draft('words_corner', _corner_page, '', WORDS['words']))
+    if 'square' in settings.parts:
+        _open_left(drafts)
+        drafts += square_drafts(settings)
     if 'glance' in settings.parts:
-        if len(drafts) % 2 == 0:
-            drafts.append(Draft('notes', lambda index: None, '', WORDS['notes']))
+        _open_left(drafts)
         for start in range(0, len(settings.pitches), GLANCE_ROWS):
             some = settings.pitches[start : start + GLANCE_ROWS]
             for side in ('left', 'right'):
                 key = 'glance' if not start and side == 'left' else ''
                 drafts.append(Draft(f'glance_{side}', _glance_maker(settings, some), key, WORDS['glance']))
     return Block(tuple(drafts))
+
+
+def _open_left(drafts: list[Draft]) -> None:
+    """Add a page of notes where the next page would not lie on the left of an opening."""
+    if len(drafts) % 2 == 0:
+        drafts.append(Draft('notes', lambda index: None, '', WORDS['notes']))
 
 
 def _span_of(pitches: Sequence[Pitch]) -> tuple[str, str]:
@@ -153,6 +163,7 @@ def _contents_maker(settings: Settings, start: int, per_page: int):
                 'how-to',
                 'order',
                 'words',
+                'square',
                 'glance',
                 'examples',
                 'numbers',
