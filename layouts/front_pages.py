@@ -14,6 +14,7 @@ from layouts.drawings.rafter import RafterLabels, labelled_rafter
 from layouts.drawings.reading import found_figure
 from layouts.pages import Block, Draft, Index
 from layouts.pitch_pages import page_of_run
+from layouts.square_pages import square_drafts
 from layouts.trim import Trim
 from layouts.words import WORDS
 from tablegen import text
@@ -25,7 +26,18 @@ from tablegen.settings import Settings
 from tablegen.worked import nearest_pitch
 
 CONTENTS_COLUMNS, CONTENTS_ROWS = 3, 18
-CONTENTS_KEYS = ('cautions', 'how-to', 'order', 'words', 'glance', 'examples', 'numbers', 'checked', 'made')
+CONTENTS_KEYS = (
+    'cautions',
+    'how-to',
+    'order',
+    'words',
+    'square',
+    'glance',
+    'examples',
+    'numbers',
+    'checked',
+    'made',
+)
 ROWS_WITH_ENTRIES = 19
 """Rows of the first page of contents that its entries and its pitches share."""
 GLANCE_ROWS = 24
@@ -127,19 +139,26 @@ def front_block(settings: Settings, trim: Trim) -> Block:
             drafts.append(Draft('how_to', how, 'how-to', WORDS['how-to']))
         drafts.append(Draft('order', lambda index: None, 'order', WORDS['order']))
     if 'words' in settings.parts:
-        if len(drafts) % 2 == 0:
-            drafts.append(Draft('notes', lambda index: None, '', WORDS['notes']))
+        _open_left(drafts)
         drafts.append(Draft('words_rafter', _rafter_page(settings), 'words', WORDS['words']))
         drafts.append(Draft('words_corner', _corner_page, '', WORDS['words']))
+    if 'square' in settings.parts:
+        _open_left(drafts)
+        drafts += square_drafts(settings)
     if 'glance' in settings.parts:
-        if len(drafts) % 2 == 0:
-            drafts.append(Draft('notes', lambda index: None, '', WORDS['notes']))
+        _open_left(drafts)
         for start in range(0, len(settings.pitches), GLANCE_ROWS):
             some = settings.pitches[start : start + GLANCE_ROWS]
             for side in ('left', 'right'):
                 key = 'glance' if not start and side == 'left' else ''
                 drafts.append(Draft(f'glance_{side}', _glance_maker(settings, some), key, WORDS['glance']))
     return Block(tuple(drafts))
+
+
+def _open_left(drafts: list[Draft]) -> None:
+    """Add a page of notes where the next page would not lie on the left of an opening."""
+    if len(drafts) % 2 == 0:
+        drafts.append(Draft('notes', lambda index: None, '', WORDS['notes']))
 
 
 def _span_of(pitches: Sequence[Pitch]) -> tuple[str, str]:

@@ -18,7 +18,18 @@ from tablegen.toml_file import read_toml
 PARTS_OF_AN_INCH = (2, 4, 8, 16, 32, 64)
 PAPERS = ('letter', 'a4')
 TRIMS = ('pocket', 'large')
-BOOK_PARTS = ('how-to', 'words', 'glance', 'values', 'jacks', 'common', 'hip-valley', 'rise', 'examples')
+BOOK_PARTS = (
+    'how-to',
+    'words',
+    'square',
+    'glance',
+    'values',
+    'jacks',
+    'common',
+    'hip-valley',
+    'rise',
+    'examples',
+)
 """Parts that may be left out; cover, cautions, contents and the proof of the numbers always stand."""
 MOST_SPACINGS = 4
 MOST_RUNS = 100_000
