@@ -33,7 +33,11 @@ def run(args, out, err) -> int:
     from layouts.build import build  # the typesetter takes half a second to load
     from layouts.progress import Progress
 
-    made = build(settings, Path(args.out), Progress(err))
+    progress = Progress(err)
+    try:
+        made = build(settings, Path(args.out), progress)
+    finally:
+        progress.done()  # a fault is not told behind half a bar
     sections = f'{made.sections} section' + ('s' if made.sections > 1 else '')
     print(
         f'{made.booklet}: {made.pages} pages in {sections}, {made.figures:,} figures in its tables', file=out
