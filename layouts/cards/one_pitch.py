@@ -35,14 +35,12 @@ LEAST_FEET = 12
 
 def one_pitch(settings: Settings, form: Format) -> tuple[Format, list[tuple], list[str]]:
     """Return the format as it lies, the cards, and what is said of them."""
-    for lying in (form, form.turned()):
-        sides = _by_the_inch(settings, lying)
-        if sides:
-            name = settings.pitches[0].text
-            runs = f'{text.run(settings.runs.first)} to {text.run(settings.runs.last)}'
-            step = f'by {text.run(settings.runs.step)}'
-            said = [f'{name}, runs {runs} {step}: common on the front, hip and valley on the back']
-            return lying, [sides], said
+    grids = [(lying, sides) for lying in (form, form.turned()) if (sides := _by_the_inch(settings, lying))]
+    if grids:
+        lying, sides = max(grids, key=lambda found: min(side.size for side in found[1]))
+        runs = f'{text.run(settings.runs.first)} to {text.run(settings.runs.last)} by {text.run(settings.runs.step)}'
+        said = [f'{settings.pitches[0].text}, runs {runs}: common on the front, hip and valley on the back']
+        return lying, [sides], said
     front, last = _by_the_foot(settings, form)
     back, parts = _odd_inches(settings, form)
     said = [
