@@ -13,6 +13,7 @@ from layouts.drawings.fan import pitch_fan
 from layouts.drawings.rafter import RafterLabels, labelled_rafter
 from layouts.drawings.reading import found_figure
 from layouts.pages import Block, Draft, Index
+from layouts.pitch_pages import page_of_run
 from layouts.square_pages import square_drafts
 from layouts.trim import Trim
 from layouts.words import WORDS
@@ -24,9 +25,21 @@ from tablegen.rows import PitchValues, pitch_values
 from tablegen.settings import Settings
 from tablegen.worked import nearest_pitch
 
-CONTENTS_COLUMNS = 3
-CONTENTS_ROWS, CONTENTS_FIRST_ROWS = 18, 9
-"""Rows of pitches on a page of contents; on its first page the parts of the book take the rest."""
+CONTENTS_COLUMNS, CONTENTS_ROWS = 3, 18
+CONTENTS_KEYS = (
+    'cautions',
+    'how-to',
+    'order',
+    'words',
+    'square',
+    'glance',
+    'examples',
+    'numbers',
+    'checked',
+    'made',
+)
+ROWS_WITH_ENTRIES = 19
+"""Rows of the first page of contents that its entries and its pitches share."""
 GLANCE_ROWS = 24
 
 
@@ -115,12 +128,13 @@ def cover_draft(settings: Settings, section: int = 1, sections: int = 1, names: 
 def front_block(settings: Settings, trim: Trim) -> Block:
     """Return the pages before the first pitch."""
     drafts = [cover_draft(settings), Draft('cautions', lambda index: None, 'cautions', WORDS['cautions'])]
-    first, later = CONTENTS_COLUMNS * CONTENTS_FIRST_ROWS, CONTENTS_COLUMNS * CONTENTS_ROWS
-    drafts.append(Draft('contents', _contents_maker(settings, 0, first), 'contents', WORDS['contents']))
-    for start in range(first, len(settings.pitches), later):
-        drafts.append(Draft('contents', _contents_maker(settings, start, later), '', WORDS['contents']))
+    per_page = CONTENTS_COLUMNS * CONTENTS_ROWS
+    on_first = CONTENTS_COLUMNS * (ROWS_WITH_ENTRIES - len(CONTENTS_KEYS))
+    for start in (0, *range(on_first, len(settings.pitches), per_page)):
+        key, count = ('', per_page) if start else ('contents', on_first)
+        drafts.append(Draft('contents', _contents_maker(settings, start, count), key, WORDS['contents']))
     if 'how-to' in settings.parts:
-        how = _how_to(settings)
+        how = _how_to(settings, trim)
         if how is not None:
             drafts.append(Draft('how_to', how, 'how-to', WORDS['how-to']))
         drafts.append(Draft('order', lambda index: None, 'order', WORDS['order']))
@@ -156,22 +170,7 @@ def _span_of(pitches: Sequence[Pitch]) -> tuple[str, str]:
 
 def _contents_maker(settings: Settings, start: int, per_page: int):
     def make(index: Index) -> ContentsPage:
-        entries = [
-            (WORDS[key], index[key])
-            for key in (
-                'cautions',
-                'how-to',
-                'order',
-                'words',
-                'square',
-                'glance',
-                'examples',
-                'numbers',
-                'checked',
-                'made',
-            )
-            if key in index
-        ]
+        entries = [(WORDS[key], index[key]) for key in CONTENTS_KEYS if key in index]
         listed = [
             (pitch.text, _first_page(index, pitch)) for pitch in settings.pitches[start : start + per_page]
         ]
@@ -193,7 +192,7 @@ def _first_page(index: Index, pitch: Pitch) -> int:
     return min(found, default=0)
 
 
-def _how_to(settings: Settings):
+def _how_to(settings: Settings, trim: Trim):
     """Return the maker of the page, or None where no table of the book can show it."""
     tables = [name for name in ('common', 'hip-valley', 'rise') if name in settings.parts]
     pitch = nearest_pitch(settings, Fraction(6))
@@ -220,7 +219,7 @@ def _how_to(settings: Settings):
         return HowToPage(
             pitch.text,
             text.run(run),
-            index[f'{table}:{pitch.text}'],
+            page_of_run(index, table, run, pitch, settings, trim),
             found.total.text,
             picture,
             text.run(odd),
@@ -243,7 +242,8 @@ def _text(table: str, run: Fraction, pitch: Pitch, settings: Settings) -> str:
 
 
 def _rafter_page(settings: Settings):
-    slope = min(1.0, max(0.25, float(nearest_pitch(settings, Fraction(6)).slope)))
+    # flatter and steeper than this the words would meet
+    slope = min(0.9, max(0.375, float(nearest_pitch(settings, Fraction(6)).slope)))
     return lambda index: DrawingPage(labelled_rafter(slope, RafterLabels(**WORDS['rafter_drawing'])))
 
 

@@ -1,6 +1,7 @@
 """Exact numbers: sums of roots and their one rounding, shown with Fractions and against mpmath."""
 
 from fractions import Fraction
+from math import isqrt
 
 import pytest
 from fifty_digits import CLEAR, mp, mpf, real
@@ -17,6 +18,10 @@ RATIONAL_HIP = {1: 17, 6: 18, 14: 22, 21: 27}
 """Rises per foot at which √(288 + r²) is whole."""
 NEAR_ZERO = 470832 * root(2) - 665857
 """A convergent of √2: 665857² is 2 · 470832² + 1, so this is below zero by 7.5e-7."""
+
+
+def is_square(whole: int) -> bool:
+    return isqrt(whole) ** 2 == whole
 
 
 def fifty(pairs) -> mpf:
@@ -115,6 +120,31 @@ def test_floor_of_a_sum_agrees_with_fifty_digits(pairs):
     assert value < floor + 1 + CLEAR
 
 
+def test_floor_next_to_a_whole_number():
+    """The convergents p/q of √2 lie by turns below and above it: p - q√2 comes to within 1e-40 of 0."""
+    p, q = 1, 1
+    for turn in range(105):
+        number = p - q * root(2)
+        assert p * p - 2 * q * q == (1 if turn % 2 else -1)
+        assert floor_of(number) == (0 if turn % 2 else -1)
+        assert floor_of(number + 7) == (7 if turn % 2 else 6)
+        assert sign(number) == (1 if turn % 2 else -1)
+        p, q = p + 2 * q, p + q
+
+
+@pytest.mark.parametrize('turns', range(10, 60))
+def test_floor_of_two_roots_next_to_whole_numbers(turns):
+    """q√2 a hair below p and s√3 a hair above r: their sum is next to p + r, on the side of the longer hair."""
+    p, q, r, s = 3, 2, 1, 1
+    for _ in range(turns):
+        p, q = 3 * p + 4 * q, 2 * p + 3 * q
+    while r < 3 * p:
+        r, s = 2 * r + 3 * s, r + 2 * s
+        number = q * root(2) + s * root(3) - p - r
+        assert (p * p - 2 * q * q, r * r - 3 * s * s) == (1, -2)
+        assert floor_of(number) == (0 if r < 2 * p else -1)
+
+
 @given(rationals(), st.integers(1, 50))
 def test_floor_of_a_rational(value, scale):
     assert floor_of(exact(value), scale) == value * scale // 1
@@ -194,13 +224,18 @@ def test_roots_of_one_class_are_put_together(number, same):
     assert len(number.terms) == len(same.terms) == 1
 
 
+@given(squares(500).filter(bool))
+def test_a_rational_root_is_held_as_a_rational(number):
+    assert root(number * number).terms == ((number, 1),)
+
+
 @given(terms())
 def test_no_two_terms_share_a_class(pairs):
     """Of any two radicands kept, the product is no square: that the sum is irrational rests on it."""
     kept = added_up(pairs).terms
 
     products = [q * r for place, (_, q) in enumerate(kept) for _, r in kept[:place]]
-    assert all(root(product).terms[0][1] != 1 for product in products)
+    assert all(not is_square(product.numerator) or not is_square(product.denominator) for product in products)
     assert all(coefficient for coefficient, _ in kept)
 
 

@@ -54,6 +54,14 @@ def test_an_angle():
     assert degree_figure(Angle(None)) == Figure(9000, 100, 'deg', '90.00°')
 
 
+def test_what_rounding_has_added_is_above_zero_where_the_printed_length_is_longer():
+    """At 6 in 12 and 4 ft, 53 11/16 is longer than √2880 = 53.666, and 53 5/8 shorter."""
+    length = root(2880)
+
+    assert rounding_left(length, length_figure(length, Measure(16))) == Fraction(859, 16) - length > 0
+    assert rounding_left(length, length_figure(length, Measure(8))) == Fraction(429, 8) - length < 0
+
+
 @given(rises(), runs(), parts())
 def test_what_rounding_adds_is_at_most_half_a_part(rise, run_in, per):
     length = common.line_length(run_in, exact(rise / 12))

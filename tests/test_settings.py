@@ -101,6 +101,14 @@ def test_every_key_is_read():
     assert book.rafter_thickness == Fraction(225, 127)
 
 
+def test_numbers_with_a_point_are_exact():
+    assert read_settings('jacks.spacings = [19.2, 0.1, 0.30000000000000000001]', '').spacings == (
+        Fraction(1, 10),
+        Fraction('0.30000000000000000001'),
+        Fraction(96, 5),
+    )
+
+
 @pytest.mark.parametrize('written', ['"1/32"', '"1/32 in"', '"1/32\\""', '0.03125', '" 1/32 "'])
 def test_smallest_part(written):
     assert read_settings(f'smallest_part = {written}', 'b.toml').measure.per == 32

@@ -71,6 +71,7 @@ def test_the_corner():
     assert (example.steps.body.text, example.steps.tongue.text, example.steps.whole) == ('17', '8', 6)
     assert example.steps.left_level.count == count_of(3 * mp.sqrt(2), 16)
     assert example.steps.left_rise.text == '2'
+    assert example.seventeen_drift.count == count_of(6 * (mp.sqrt(17**2 + 8**2) - 12 * HIP_8), 1000)
 
 
 def test_the_jacks():
