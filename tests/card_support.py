@@ -32,7 +32,7 @@ def settings_of(pitches: str, paper: str = 'letter') -> Settings:
 @cache
 def made(size: str, pitches: str = '') -> tuple[CardWork, Path, tuple[str, ...]]:
     """Return a card typeset and laid on its sheets: its plan, the file, what was said."""
-    folder = Path(_kept.name) / f'{size} {pitches}'
+    folder = Path(_kept.name) / f'{size} {pitches}'.replace('/', '_')
     folder.mkdir()
     work = card_work(settings_of(pitches), size, folder)
     set_document(work.job)

@@ -53,9 +53,10 @@ def sized(boxes, width, height, dashed):
     ]
 
 
-@pytest.mark.parametrize('size', SIZES)
-def test_each_back_lies_mirrored_behind_its_front(size):
-    work, pdf, _ = made(size, '')
+@pytest.mark.parametrize(('size', 'pitches'), [*((size, '') for size in SIZES), ('id-1', '1 to 24 by 1/2')])
+def test_each_back_lies_mirrored_behind_its_front(size, pitches):
+    """The last has two cards by turns, so that a back behind the wrong front would show."""
+    work, pdf, _ = made(size, pitches)
     front, back = PdfReader(pdf).pages
     width = float(front.mediabox.width) / MM
     behind = sorted((face - 1, width - x - work.plan.form.width_mm, y) for face, x, y in faces_of(back))
