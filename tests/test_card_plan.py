@@ -28,6 +28,7 @@ PITCHES = st.lists(
 ).map(lambda rises: tuple(map(pitch_of_rise, sorted(rises))))
 BOOKS = st.builds(
     Settings,
+    owner=st.text(st.sampled_from('W mi'), max_size=48),
     pitches=PITCHES,
     measure=st.builds(Measure, st.sampled_from((2, 8, 16, 64)), st.sampled_from(('inches', 'feet-inches'))),
     runs=st.sampled_from((Runs(), Runs(last=Fraction(600)), Runs(Fraction(5), Fraction(30), Fraction(5)))),
@@ -156,3 +157,20 @@ def test_words_are_broken_at_spaces_alone(words):
 
 def test_lines_of_figures_are_a_quarter_taller_than_their_type():
     assert pytest.approx(9.3 / 7.5) == LINE
+
+
+@pytest.mark.parametrize(
+    ('owner', 'what', 'foot'),
+    [
+        ('Bank Row', 'Bank Row', 'Geometry, not strength:'),
+        ('WWWWW ' * 7 + 'WWWWW', '', 'WWWWW WWWWW'),
+        ('W' * 48, '', 'Geometry, not strength:'),
+    ],
+)
+def test_an_owner_s_name_keeps_out_of_the_hole(owner, what, foot):
+    """A long one goes to the foot; one that nothing can break is left off."""
+    book = replace(settings_of('4,6'), owner=owner)
+    back = plan_cards(book, 'id-1').faces[1]
+
+    assert back.title.what == what
+    assert ' '.join(back.foot).startswith(foot)

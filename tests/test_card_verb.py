@@ -80,6 +80,14 @@ def test_a_card_bigger_than_the_paper_is_told_in_a_line(tmp_path):
     assert not (tmp_path / 'out').exists()
 
 
+def test_a_book_in_large_print_has_a_large_card(tmp_path):
+    (tmp_path / 'book.toml').write_text('trim = "large"\n', 'utf-8')
+    status, told, _ = ask('card', str(tmp_path / 'book.toml'), '--out', str(tmp_path))
+
+    assert status == 0
+    assert ': 1 card of two sides, half-letter, ' in told.splitlines()[0]
+
+
 def test_an_earlier_card_stays_where_a_new_one_fails(tmp_path):
     (tmp_path / 'card.pdf').write_bytes(b'earlier')
 
