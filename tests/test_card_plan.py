@@ -10,7 +10,8 @@ from card_support import SIZES, settings_of
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from layouts.cards.faces import TableFace, foot_height, head_size
+from layouts.cards.faces import TableFace
+from layouts.cards.fitting import foot_height, head_size
 from layouts.cards.formats import FORMATS
 from layouts.cards.measures import BOLD, LINE, width_pt, wrapped
 from layouts.cards.plan import plan_cards

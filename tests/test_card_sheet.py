@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import subprocess
+from collections import Counter
 
 import pytest
-from card_support import MM, SIZES, made, settings_of
+from card_support import MM, SIZES, made, settings_of, word_boxes
 from pypdf import PdfReader
 from pypdf.generic import ContentStream
 
@@ -154,6 +155,16 @@ def test_a_set_is_repeated_as_often_as_it_fits(cards, sheets):
 
     assert [[card for card, *_ in one] for one in found] == sheets
     assert [place[1:] for place in found[0]] == [(0, 0), (1, 0), (0, 1), (1, 1)][: len(found[0])]
+
+
+@pytest.mark.parametrize('size', SIZES)
+def test_every_word_of_a_face_is_on_its_sheet_once_for_each_card(size):
+    work, pdf, _ = made(size, '')
+    for page in (1, 2):
+        on_face = Counter(word for *_, word in word_boxes(work.job.out, page))
+        on_sheet = Counter(word for *_, word in word_boxes(pdf, page))
+        assert on_face
+        assert all(on_sheet[word] >= count * work.sheet.up for word, count in on_face.items())
 
 
 @pytest.mark.parametrize('size', SIZES)

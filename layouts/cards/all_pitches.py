@@ -6,20 +6,8 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from layouts.cards.columns import Column, columns
-from layouts.cards.faces import (
-    Block,
-    Row,
-    TableFace,
-    Title,
-    WordsFace,
-    cell_of,
-    column_width,
-    foot_lines,
-    label_width,
-    most_rows,
-    table_face,
-    words_face,
-)
+from layouts.cards.faces import Block, Row, TableFace, Title, WordsFace, cell_of
+from layouts.cards.fitting import column_width, foot_lines, label_width, most_rows, table_face, words_face
 from layouts.cards.formats import Format
 from layouts.cards.measures import BOLD, LEAST_PT, width_pt
 from layouts.cards.titles import fitted_title, pitch_title

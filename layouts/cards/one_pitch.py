@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from layouts.cards.faces import Row, TableFace, cell_of, foot_lines, fullest_foot, most_rows, table_face
+from layouts.cards.faces import Row, TableFace, cell_of
+from layouts.cards.fitting import foot_lines, fullest_foot, most_rows, table_face
 from layouts.cards.formats import Format
 from layouts.cards.titles import fitted_title, pitch_title
 from layouts.cards.words import (
