@@ -89,7 +89,7 @@ def build(settings: Settings, folder: Path, progress: Progress) -> Built:
     with _no_looking_for_rubbish(), _workplace(folder) as work:
         progress.stage('planning')
         planned = plan(settings)
-        cards = card_work(settings, USUAL, work)
+        cards = card_work(settings, USUAL[settings.trim], work)
         progress.stage('typesetting', planned.index.total + 1 + cards.job.pages)
         jobs = parts(planned.pages(), planned.trim, settings.title, work)
         guide = instructions_job(planned, work)
