@@ -19,7 +19,7 @@ SIZES = (8.3, 8.0, 7.7)
 """Sizes of type tried for a table, in units; none below the least that reads in bad light."""
 GROUP = 6
 """Rows between rules."""
-COLUMN_GAP, FRACTION_GAP, LABEL_RULE = 4.6, 2.2, 2.4
+COLUMN_GAP, FRACTION_GAP, LABEL_RULE, SPREAD = 4.6, 2.2, 2.4, 9.0
 EDGE = 1.0
 """Kept free at the right: the typesetter places each letter to a thousandth of an em, and a line of them drifts."""
 BASELINE_SHIFT_EM = 0.388
@@ -64,7 +64,15 @@ class Fit:
     """Digits of the longest feet before it; 0 where lengths are in inches alone."""
 
 
-def fit(trim: Trim, measure: Measure, greatest: int, label: float, most: int, least: float = 0) -> Fit:
+def fit(
+    trim: Trim,
+    measure: Measure,
+    greatest: int,
+    label: float,
+    most: int,
+    least: float = 0,
+    spread: float = SPREAD,
+) -> Fit:
     """Return how figures up to a greatest count are set in columns.
 
     Given:
@@ -72,6 +80,7 @@ def fit(trim: Trim, measure: Measure, greatest: int, label: float, most: int, le
         label     width of the label column, units
         most      columns that would be welcome
         least     width that a column's head needs, units
+        spread    how much wider than needed a column may be, units
     """
     whole_in = greatest // measure.per
     feet = len(str(whole_in // 12)) if measure.style == text.FEET_INCHES and whole_in >= 12 else 0
@@ -86,7 +95,7 @@ def fit(trim: Trim, measure: Measure, greatest: int, label: float, most: int, le
     best = max(columns for columns, *_ in found)
     columns, size, whole, needed = next(one for one in found if one[0] == best)
     width = (trim.text_width - label + COLUMN_GAP - EDGE) / max(columns, 1)
-    return Fit(size, whole, min(width, needed + 9), columns, digits, feet)
+    return Fit(size, whole, min(width, needed + spread), columns, digits, feet)
 
 
 def head_width(heads: Sequence[str]) -> float:

@@ -207,7 +207,7 @@ def list_pages(tables: PitchTables, wanted: Sequence[str]) -> list[tuple]:
     runs, small = list(settings.runs), part_runs(settings.runs)
     longest = max([settings.runs.last, *small])
     greatest = nearest(hip.line_length(longest, steepest.slope), settings.measure.per)
-    fitted = fit(trim, settings.measure, greatest, RUN_LABEL, len(wanted), RUN_LABEL)
+    fitted = fit(trim, settings.measure, greatest, RUN_LABEL, len(wanted), RUN_LABEL, 0)
     lists = [(runs[at : at + trim.rows], False) for at in range(0, len(runs), trim.rows)]
     lists += [
         (some, True)

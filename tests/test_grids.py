@@ -8,7 +8,7 @@ from font_measures import advance_em
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from strategies import parts, styles
-from table_pages import FRACTIONS, HEADS, as_read, heads, joined, layers, pages_of, runs_in
+from table_pages import FRACTIONS, HEADS, as_read, cells, heads, joined, layers, pages_of, runs_in
 
 from layouts.grids import FIGURE_SPACE, fraction_text, whole_text
 from layouts.run_tables import GridPage, ListPage
@@ -23,6 +23,8 @@ FIELDS = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}
 TABLES = tuple(FIELDS)
 HAIR = 0.3
 """A tenth of a millimetre, in units: nearer than that two figures touch, and further apart rows look askew."""
+APART = 3.0
+"""Units between columns: more than a word space, so that rows read as figures and not as a line of text."""
 FEWEST = 3
 """Runs to a foot that make a grid worth having."""
 
@@ -129,7 +131,9 @@ def test_figures_stand_apart_in_columns_on_the_page(book):
         stops = [10 * (grid.left + k * grid.column) for k in range(len(heads(grid)) + 1)]
         for row in layers(grid):
             pieces = [piece for pair in row for piece in pair if piece]
+            columns = [[piece for piece in pair if piece] for pair in row if any(pair)]
             assert all(a.right + HAIR < b.left for a, b in pairwise(pieces))
+            assert all(a[-1].right + APART < b[0].left for a, b in pairwise(columns[1:]))
             assert pieces[-1].right <= trim_of(book).text_width
             # at a wider one the tab after it would lead to the next stop but one
             assert all(
@@ -153,14 +157,15 @@ def test_heads_stand_apart_over_their_columns(book):
 @settings(max_examples=40)
 def test_whole_numbers_end_and_fractions_begin_on_one_line(book):
     for grid in grids_of(book):
-        for column in list(zip(*layers(grid), strict=True))[1:]:
+        in_words = 'run' in cells(grid.heads)  # its lengths begin on one line
+        for column in list(zip(*layers(grid), strict=True))[in_words:]:
             ends = [whole.right for whole, _ in column if whole]
             begins = {fraction.left for _, fraction in column if fraction}
             assert max(ends, default=0) - min(ends, default=0) < HAIR
             assert len(begins) <= 1
 
 
-@given(book_settings(sixteenths(), parts=BOOK_PARTS))
+@given(book_settings(grid_steps() | sixteenths(), parts=BOOK_PARTS))
 @settings(max_examples=60)
 def test_no_page_has_more_rows_than_it_holds(book):
     for grid in grids_of(book):
@@ -200,6 +205,16 @@ def test_facing_pages_have_all_small_runs_to_add(book):
         figures = [as_read(getattr(row, FIELDS[left.table])) for row in rows]
         assert set(zip(names, figures, strict=True)) == added
         assert all(fits(line, trim_of(book).text_width) for line in lines)
+
+
+@pytest.mark.parametrize('style', ['inches', 'feet-inches'])
+@pytest.mark.parametrize('step', [1, 2, 3, 4])
+def test_wide_small_runs_stand_in_shorter_lines(step, style):
+    """Steep, and of several inches: a figure wider than its column would push the next under another run."""
+    book = settings_with(16, style, Runs(Fraction(step), Fraction(288), Fraction(step)), [Fraction(24)])
+    pages = [page for _, page in pages_of(book) if isinstance(page, GridPage)]
+
+    assert all(fits(line, trim_of(book).text_width) for page in pages for line in page.additions)
 
 
 def fits(line, width: float) -> bool:

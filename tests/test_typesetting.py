@@ -115,14 +115,17 @@ def test_the_sheets_carry_the_pages_and_say_how_to_fold(small_book):
     assert printed == carried
 
 
+TABLES = 'parts = ["values", "jacks", "common", "hip-valley", "rise"]'
 EDITIONS = [
     'pitches = [6]\ntrim = "large"',
-    'pitches = [6]\ntrim = "large"\npaper = "a4"\nlengths = "feet-inches"\nsmallest_part = "1/64"',
-    'pitches = [20]\nlengths = "feet-inches"\njacks.spacings = ["2 in", "24 in"]',
-    'pitches = [24]\nruns = {by = "4 in"}\npaper = "a4"',
-    'pitches = ["26.565 deg", "45 deg"]\nruns = {by = "5 1/2 in", to = "40 ft"}',
-    'pitches = [0.5]\nruns = {from = "1/2 in", by = "1/2 in", to = "30 in"}\nsmallest_part = "1/2"',
-    'pitches = ["1 to 12 by 1/8"]\nparts = ["glance"]',
+    f'{TABLES}\npitches = [6]\ntrim = "large"\npaper = "a4"\nlengths = "feet-inches"\nsmallest_part = "1/64"',
+    'parts = ["values", "jacks", "common", "rise", "examples"]\npitches = [20]\nlengths = "feet-inches"\n'
+    'jacks.spacings = ["2 in", "24 in"]',
+    'parts = ["values", "hip-valley", "examples"]\npitches = [24]\nruns = {by = "4 in"}\npaper = "a4"',
+    f'{TABLES}\npitches = ["26.565 deg", "45 deg"]\nruns = {{by = "5 1/2 in", to = "40 ft"}}',
+    'parts = ["how-to", "words", "common"]\npitches = [0.5]\nsmallest_part = "1/2"\n'
+    'runs = {from = "1/2 in", by = "1/2 in", to = "30 in"}',
+    'parts = ["glance"]\npitches = ["1 to 12 by 1/8"]',
 ]
 """Where most has to find room: large print, long figures, many jacks, steep, flat, many pitches."""
 
