@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import pairwise
 
 from markupsafe import Markup
 
@@ -13,17 +14,21 @@ from layouts.drawings.fan import pitch_fan
 from layouts.drawings.rafter import RafterLabels, labelled_rafter
 from layouts.drawings.reading import found_figure
 from layouts.pages import Block, Draft, Index
+from layouts.reference_pages import LETTERS
 from layouts.trim import Trim
 from layouts.words import WORDS
 from tablegen import text
 from tablegen.figures import length_figure
 from tablegen.lookup import EXACT_LENGTH, addends, look_up
 from tablegen.pitch import Pitch
+from tablegen.reference.groups import GROUPS
 from tablegen.rows import PitchValues, pitch_values
 from tablegen.settings import Settings
 from tablegen.worked import nearest_pitch
 
-CONTENTS_COLUMNS, CONTENTS_ROWS = 3, 18
+CONTENTS_COLUMNS = 3
+FIRST_CONTENTS_ROWS, CONTENTS_ROWS = 8, 24
+"""Rows of pitches on the first page of contents, below everything else, and on later ones."""
 GLANCE_ROWS = 24
 
 
@@ -54,6 +59,8 @@ class ContentsPage:
     """Columns of pitch and page."""
     sections: tuple[tuple[int, int, int], ...]
     """Number, first page, last page of each section, where there are several."""
+    groups: tuple[tuple[tuple[str, int], ...], ...]
+    """Columns of groups of reference tables, each with its letter, and their pages."""
     first: bool
 
 
@@ -112,10 +119,15 @@ def cover_draft(settings: Settings, section: int = 1, sections: int = 1, names: 
 def front_block(settings: Settings, trim: Trim) -> Block:
     """Return the pages before the first pitch."""
     drafts = [cover_draft(settings), Draft('cautions', lambda index: None, 'cautions', WORDS['cautions'])]
-    per_page = CONTENTS_COLUMNS * CONTENTS_ROWS
-    for start in range(0, len(settings.pitches), per_page):
+    starts = [
+        0,
+        *range(
+            CONTENTS_COLUMNS * FIRST_CONTENTS_ROWS, len(settings.pitches), CONTENTS_COLUMNS * CONTENTS_ROWS
+        ),
+    ]
+    for start, stop in pairwise([*starts, len(settings.pitches)]):
         key = 'contents' if not start else ''
-        drafts.append(Draft('contents', _contents_maker(settings, start, per_page), key, WORDS['contents']))
+        drafts.append(Draft('contents', _contents_maker(settings, start, stop), key, WORDS['contents']))
     if 'how-to' in settings.parts:
         how = _how_to(settings)
         if how is not None:
@@ -144,7 +156,7 @@ def _span_of(pitches: Sequence[Pitch]) -> tuple[str, str]:
     return ' to '.join(pitch.short for pitch in ends), 'in 12'
 
 
-def _contents_maker(settings: Settings, start: int, per_page: int):
+def _contents_maker(settings: Settings, start: int, stop: int):
     def make(index: Index) -> ContentsPage:
         entries = [
             (WORDS[key], index[key])
@@ -154,6 +166,8 @@ def _contents_maker(settings: Settings, start: int, per_page: int):
                 'order',
                 'words',
                 'glance',
+                'after-the-length',
+                'care',
                 'examples',
                 'numbers',
                 'checked',
@@ -161,16 +175,28 @@ def _contents_maker(settings: Settings, start: int, per_page: int):
             )
             if key in index
         ]
-        listed = [
-            (pitch.text, _first_page(index, pitch)) for pitch in settings.pitches[start : start + per_page]
-        ]
+        listed = [(pitch.text, _first_page(index, pitch)) for pitch in settings.pitches[start:stop]]
         listed = [(name, page) for name, page in listed if page]
-        rows = -(-len(listed) // CONTENTS_COLUMNS) or 1
-        columns = tuple(tuple(listed[at : at + rows]) for at in range(0, len(listed), rows))
+        groups = [
+            (f'{LETTERS[group]}  {WORDS["groups"][group]}', index[f'group-{group}'])
+            for group in GROUPS
+            if f'group-{group}' in index
+        ]
         bounds = [(n, first, first + count - 1) for n, (first, count) in enumerate(index.sections, 1)]
-        return ContentsPage(tuple(entries), columns, tuple(bounds) if len(bounds) > 1 else (), start == 0)
+        return ContentsPage(
+            tuple(entries),
+            _in_columns(listed),
+            tuple(bounds) if len(bounds) > 1 else (),
+            _in_columns(groups),
+            start == 0,
+        )
 
     return make
+
+
+def _in_columns(listed: list[tuple[str, int]]) -> tuple[tuple[tuple[str, int], ...], ...]:
+    rows = -(-len(listed) // CONTENTS_COLUMNS) or 1
+    return tuple(tuple(listed[at : at + rows]) for at in range(0, len(listed), rows))
 
 
 def _first_page(index: Index, pitch: Pitch) -> int:

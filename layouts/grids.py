@@ -110,7 +110,7 @@ def grid(
     longest = max(len(name) for name, _ in rows)
     indent = FIGURE_SPACE * max(0, round(-left / (DIGIT_EM * fitted.size)))
     wholes = (
-        '\t'.join([indent + name.rjust(longest, FIGURE_SPACE), *(_padded(cell, digits) for cell in cells)])
+        '\t'.join([indent + name.rjust(longest, FIGURE_SPACE), *(padded(cell, digits) for cell in cells)])
         for name, cells in rows
     )
     fractions = ('\t'.join(fraction_text(cell) for cell in cells) for _, cells in rows)
@@ -159,7 +159,7 @@ def fraction_text(figure: Figure | None) -> str:
     return text.mixed(figure.count % figure.per, figure.per)
 
 
-def _padded(figure: Figure | None, digits: int) -> str:
+def padded(figure: Figure | None, digits: int) -> str:
     """Return the whole number moved right by spaces as wide as a digit; foot marks keep their own width."""
     words = whole_text(figure)
     feet, mark, inches = words.rpartition('′ ')
