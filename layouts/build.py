@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass
 from pathlib import Path
@@ -12,6 +12,7 @@ from time import monotonic
 
 from layouts.book import Plan, plan
 from layouts.booklet import join
+from layouts.fold import sheet_sides
 from layouts.instructions import instructions_job
 from layouts.progress import Progress
 from layouts.sheets import SheetLayout, impose
@@ -19,6 +20,7 @@ from layouts.typeface import check_letters
 from layouts.typeset import parts, typeset
 from layouts.words import WORDS
 from tablegen.errors import BookError
+from tablegen.reference.groups import GROUPS
 from tablegen.settings import Settings
 
 BOOKLET, SHEETS = 'booklet.pdf', 'sheets.pdf'
@@ -29,6 +31,8 @@ OUTLINED = (
     'order',
     'words',
     'glance',
+    'after-the-length',
+    'care',
     'examples',
     'numbers',
     'checked',
@@ -51,11 +55,14 @@ class Built:
     seconds: float
 
 
-def build(settings: Settings, folder: Path, progress: Progress) -> Built:
+def build(
+    settings: Settings, folder: Path, progress: Progress, tell: Callable[[Plan], None] = lambda planned: None
+) -> Built:
     """Make a booklet and its sheets.
 
     Given:
         folder    where the files go; made if it is not there
+        tell      told the plan, with its page count, before anything is typeset
 
     Errors:
         BookError if anything fails; files of an earlier build are then as they were
@@ -66,6 +73,7 @@ def build(settings: Settings, folder: Path, progress: Progress) -> Built:
     with _workplace(folder) as work:
         progress.stage('planning')
         planned = plan(settings)
+        tell(planned)
         progress.stage('typesetting', planned.index.total + 1)
         jobs = parts(planned.pages(), planned.trim, settings.title, work)
         guide = instructions_job(planned, work)
@@ -95,9 +103,17 @@ def sheet_layout(planned: Plan) -> SheetLayout:
     return SheetLayout(planned.settings.paper, trim.width_mm, trim.height_mm, trim.up)
 
 
+def sheet_count(planned: Plan) -> int:
+    """Return how many sheets of paper a plan takes, the one of instructions among them."""
+    bounds = [(first - 1, count) for first, count in planned.index.sections]
+    return len(sheet_sides(bounds, planned.trim.up)) // 2 + 1
+
+
 def _outline(planned: Plan) -> list[tuple[str, int]]:
     index = planned.index
     named = [(WORDS[key], index[key]) for key in OUTLINED if key in index]
+    groups = [(WORDS['groups'][group], f'group-{group}') for group in GROUPS]
+    named += [(name, index[key]) for name, key in groups if key in index]
     firsts: dict[str, int] = {}
     for key, page in index.pages.items():
         _, colon, pitch = key.partition(':')

@@ -8,7 +8,8 @@ from itertools import pairwise
 
 from layouts.pages import Draft, Index, Tab
 from layouts.reference_words import SPANS, notes
-from layouts.table_grid import NOTHING, Columns, TableGrid, columns_of, layout_of, table_grid
+from layouts.table_columns import NOTHING, Columns, columns_of
+from layouts.table_grid import TableGrid, layout_of, table_grid
 from layouts.trim import Trim
 from tablegen.reference.table import Table
 from tablegen.settings import Settings
@@ -94,6 +95,8 @@ def _pieces(table: Table, settings: Settings, trim: Trim) -> list[Piece]:
     told, line = notes(table.key, settings), table.line.partition('; marks:')[0]
     none = '' if table.group == 'set-out' else NOTHING
     made = columns_of(table.rows(settings), table.heads, STUBS.get(table.key, 1), none)
+    if any('′' in getattr(cell, 'text', '') for column in made.columns for cell in column.cells):
+        line = line.replace('inches', 'feet and inches', 1)
     corner = _corner(table, settings)
     parts = _column_parts(table.key, made, corner, trim)
     around = HEAD_UNITS + sum(_lines(words) * LINE_UNITS + 2 for words in (line, *told))

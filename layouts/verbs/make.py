@@ -17,7 +17,7 @@ def add(subparsers) -> None:
         'make',
         'make the booklet, and its sheets for the printer',
         run,
-        ['rafterbook make', 'rafterbook make my-book.toml --out my-book'],
+        ['rafterbook make', 'rafterbook make my-book.toml --out my-book', 'rafterbook make --plan'],
     )
     parser.add_argument(
         'settings', nargs='?', metavar='SETTINGS.toml', help="settings file; '-' is standard input"
@@ -25,18 +25,30 @@ def add(subparsers) -> None:
     parser.add_argument(
         '--out', default=OUTPUT, metavar='DIR', help=f'where the files go (default: {OUTPUT})'
     )
+    parser.add_argument('--plan', action='store_true', help='say how many pages and sheets, and make nothing')
 
 
 def run(args, out, err) -> int:
     """Make the files and say what they are."""
     settings = settings_from(args.settings)
-    from layouts.build import build  # the typesetter takes half a second to load
+    from layouts.book import plan
+    from layouts.build import build, sheet_count  # the typesetter takes half a second to load
     from layouts.progress import Progress
 
-    made = build(settings, Path(args.out), Progress(err))
-    sections = f'{made.sections} section' + ('s' if made.sections > 1 else '')
+    def tell(planned, to=err) -> None:
+        index = planned.index
+        said = (
+            f'{index.total} pages in {_sections(len(index.sections))}, {sheet_count(planned)} sheets of paper'
+        )
+        print(f'planned: {said}', file=to)
+
+    if args.plan:
+        tell(plan(settings), out)
+        return 0
+    made = build(settings, Path(args.out), Progress(err), tell)
     print(
-        f'{made.booklet}: {made.pages} pages in {sections}, {made.figures:,} figures in its tables', file=out
+        f'{made.booklet}: {made.pages} pages in {_sections(made.sections)}, {made.figures:,} figures in its tables',
+        file=out,
     )
     print(
         f'{made.sheets}: {made.sheets_of_paper} sheets of paper, the first says how to fold the rest',
@@ -44,3 +56,7 @@ def run(args, out, err) -> int:
     )
     print(f'made in {made.seconds:.1f} s', file=err)
     return 0
+
+
+def _sections(count: int) -> str:
+    return f'{count} section' + ('s' if count > 1 else '')
