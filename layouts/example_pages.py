@@ -11,6 +11,8 @@ from layouts.drawings.details import birds_mouth, ridge_end, top_cut
 from layouts.drawings.marked_board import BoardMarks, marked_board
 from layouts.front_pages import unit_after
 from layouts.pages import Block, Draft, Index
+from layouts.pitch_pages import page_of_run
+from layouts.trim import trim_of
 from layouts.words import WORDS
 from tablegen import text, worked
 from tablegen.exact import root
@@ -56,6 +58,8 @@ class ExamplePage:
 
 def example_block(settings: Settings) -> Block | None:
     """Return the openings of the examples whose tables are in the book, or None if there is none."""
+    if 'examples' not in settings.parts:
+        return None
     drafts: list[Draft] = []
     for make_example in (worked.store, worked.porch, worked.corner, worked.corner_jacks):
         key = {'store': 'store', 'porch': 'porch', 'corner': 'corner', 'corner_jacks': 'jacks'}[
@@ -64,8 +68,8 @@ def example_block(settings: Settings) -> Block | None:
         if not set(TABLES_OF[key]) <= set(settings.parts):
             continue
         example = make_example(settings)
-        if example is None:
-            continue
+        if example is None or (key == 'jacks' and example.jacks[-1][2] > settings.runs.last):
+            continue  # the book ends before it
         for side in ('table', 'board'):
             name = 'examples' if not drafts else ''
             drafts.append(Draft(f'example_{key}_{side}', _maker(example, settings), name, WORDS['examples']))
@@ -74,7 +78,7 @@ def example_block(settings: Settings) -> Block | None:
 
 def _maker(example, settings: Settings):
     def make(index: Index) -> ExamplePage:
-        pages = {name: index[f'{name}:{example.pitch.text}'] for name in TABLES_OF[example.key]}
+        pages = _cited(example, index, settings)
         is_jack = isinstance(example, JackExample)
         overhang = Fraction(0) if is_jack else example.overhang_in
         return ExamplePage(
@@ -100,6 +104,16 @@ def _maker(example, settings: Settings):
         )
 
     return make
+
+
+def _cited(example, index: Index, settings: Settings) -> dict[str, int]:
+    """Return the page of each table where the example's first figure stands."""
+    pages = {name: index[f'{name}:{example.pitch.text}'] for name in TABLES_OF[example.key]}
+    read = {'common': 'length', 'hip-valley': 'length', 'rise': 'heel'}
+    for table in pages.keys() & read.keys():
+        run = getattr(example, read[table]).readings[0].run_in
+        pages[table] = page_of_run(index, table, run, example.pitch, settings, trim_of(settings))
+    return pages
 
 
 def _read(found: Found) -> tuple[tuple[str, str], ...]:

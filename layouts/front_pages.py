@@ -14,6 +14,7 @@ from layouts.drawings.fan import pitch_fan
 from layouts.drawings.rafter import RafterLabels, labelled_rafter
 from layouts.drawings.reading import found_figure
 from layouts.pages import Block, Draft, Index
+from layouts.pitch_pages import page_of_run
 from layouts.reference_pages import LETTERS
 from layouts.trim import Trim
 from layouts.words import WORDS
@@ -29,6 +30,19 @@ from tablegen.worked import nearest_pitch
 CONTENTS_COLUMNS = 3
 FIRST_CONTENTS_ROWS, CONTENTS_ROWS = 8, 24
 """Rows of pitches on the first page of contents, below everything else, and on later ones."""
+CONTENTS_KEYS = (
+    'cautions',
+    'how-to',
+    'order',
+    'words',
+    'glance',
+    'after-the-length',
+    'care',
+    'examples',
+    'numbers',
+    'checked',
+    'made',
+)
 GLANCE_ROWS = 24
 
 
@@ -46,8 +60,8 @@ class CoverPage:
     part: str
     section: tuple[int, int]
     """Its number and how many there are."""
-    names: tuple[str, ...]
-    """Pitches in a later section."""
+    tables: str
+    """Letters of the groups of reference tables in it, '' for none."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,16 +115,19 @@ def cover_draft(settings: Settings, section: int = 1, sections: int = 1, names: 
     """Return the cover of a section; names are the pitches in a later one."""
 
     def make(index: Index) -> CoverPage:
-        inside = [pitch for pitch in settings.pitches if pitch.short in names] or list(settings.pitches)
+        letters = [name for name in names if name in LETTERS.values()] if section > 1 else _letters(index)
+        inside = [pitch for pitch in settings.pitches if pitch.short in names]
+        if section == 1:
+            inside = list(settings.pitches)
         return CoverPage(
             settings.title,
             settings.owner,
             pitch_fan(settings.pitches, inside, 202, 202, settings.title),
-            *_span_of(inside),
+            *(_span_of(inside) if inside else ('', '')),
             f'{text.run(settings.runs.first)} to {text.run(settings.runs.last)} by {text.run(settings.runs.step)}',
             text.mixed(1, settings.measure.per),
             (section, len(index.sections)),
-            tuple(names),
+            ' to '.join(dict.fromkeys((letters[0], letters[-1]))) if letters else '',
         )
 
     return Draft('cover' if section == 1 else 'section_cover', make, f'section:{section}')
@@ -129,7 +146,7 @@ def front_block(settings: Settings, trim: Trim) -> Block:
         key = 'contents' if not start else ''
         drafts.append(Draft('contents', _contents_maker(settings, start, stop), key, WORDS['contents']))
     if 'how-to' in settings.parts:
-        how = _how_to(settings)
+        how = _how_to(settings, trim)
         if how is not None:
             drafts.append(Draft('how_to', how, 'how-to', WORDS['how-to']))
         drafts.append(Draft('order', lambda index: None, 'order', WORDS['order']))
@@ -149,6 +166,10 @@ def front_block(settings: Settings, trim: Trim) -> Block:
     return Block(tuple(drafts))
 
 
+def _letters(index: Index) -> list[str]:
+    return [LETTERS[group] for group in GROUPS if f'group-{group}' in index]
+
+
 def _span_of(pitches: Sequence[Pitch]) -> tuple[str, str]:
     ends = pitches[:1] if len(pitches) == 1 else (pitches[0], pitches[-1])
     if any(pitch.short.endswith('°') for pitch in ends):
@@ -158,23 +179,7 @@ def _span_of(pitches: Sequence[Pitch]) -> tuple[str, str]:
 
 def _contents_maker(settings: Settings, start: int, stop: int):
     def make(index: Index) -> ContentsPage:
-        entries = [
-            (WORDS[key], index[key])
-            for key in (
-                'cautions',
-                'how-to',
-                'order',
-                'words',
-                'glance',
-                'after-the-length',
-                'care',
-                'examples',
-                'numbers',
-                'checked',
-                'made',
-            )
-            if key in index
-        ]
+        entries = [(WORDS[key], index[key]) for key in CONTENTS_KEYS if key in index]
         listed = [(pitch.text, _first_page(index, pitch)) for pitch in settings.pitches[start:stop]]
         listed = [(name, page) for name, page in listed if page]
         groups = [
@@ -208,7 +213,7 @@ def _first_page(index: Index, pitch: Pitch) -> int:
     return min(found, default=0)
 
 
-def _how_to(settings: Settings):
+def _how_to(settings: Settings, trim: Trim):
     """Return the maker of the page, or None where no table of the book can show it."""
     tables = [name for name in ('common', 'hip-valley', 'rise') if name in settings.parts]
     pitch = nearest_pitch(settings, Fraction(6))
@@ -235,7 +240,7 @@ def _how_to(settings: Settings):
         return HowToPage(
             pitch.text,
             text.run(run),
-            index[f'{table}:{pitch.text}'],
+            page_of_run(index, table, run, pitch, settings, trim),
             found.total.text,
             picture,
             text.run(odd),
@@ -258,7 +263,8 @@ def _text(table: str, run: Fraction, pitch: Pitch, settings: Settings) -> str:
 
 
 def _rafter_page(settings: Settings):
-    slope = min(1.0, max(0.25, float(nearest_pitch(settings, Fraction(6)).slope)))
+    # flatter and steeper than this the words would meet
+    slope = min(0.9, max(0.375, float(nearest_pitch(settings, Fraction(6)).slope)))
     return lambda index: DrawingPage(labelled_rafter(slope, RafterLabels(**WORDS['rafter_drawing'])))
 
 

@@ -24,8 +24,8 @@ EDGE = 1.0
 """Kept free at the right: the typesetter places each letter to a thousandth of an em, and a line of them drifts."""
 BASELINE_SHIFT_EM = 0.388
 """Half of ascent less descent of Open Sans: how far lines of one height set their baselines apart, per em."""
-MOST_PLAIN_DIGITS = 4
-"""Digits of a length in inches; a longer whole part is one with feet."""
+MOST_BEFORE_A_HEAD = 3
+"""Figure spaces and digits that bring a head over the whole numbers below it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,16 +59,19 @@ class Fit:
     column: float
     columns: int
     digits: int
-    """Letters of the longest whole part, which every shorter one is padded to."""
+    """Digits of the longest whole number, which every shorter one is padded to."""
+    feet: int
+    """Digits of the longest feet before it; 0 where lengths are in inches alone."""
 
 
-def fit(trim: Trim, measure: Measure, greatest: int, label: float, most: int) -> Fit:
+def fit(trim: Trim, measure: Measure, greatest: int, label: float, most: int, least: float = 0) -> Fit:
     """Return how figures up to a greatest count are set in columns.
 
     Given:
         greatest  the greatest count of smallest parts in the table
         label     width of the label column, units
         most      columns that would be welcome
+        least     width that a column's head needs, units
     """
     whole_in = greatest // measure.per
     feet = len(str(whole_in // 12)) if measure.style == text.FEET_INCHES and whole_in >= 12 else 0
@@ -77,14 +80,13 @@ def fit(trim: Trim, measure: Measure, greatest: int, label: float, most: int) ->
     for size in SIZES:
         whole = whole_em(digits, feet) * size
         fraction = fraction_em(measure.per) * size * FRACTION_OF_WHOLE
-        needed = whole + FRACTION_GAP + fraction + COLUMN_GAP
+        needed = max(least, whole + FRACTION_GAP + fraction + COLUMN_GAP)
         columns = min(most, int((trim.text_width - label + COLUMN_GAP) // needed))
         found.append((columns, size, whole, needed))
     best = max(columns for columns, *_ in found)
     columns, size, whole, needed = next(one for one in found if one[0] == best)
     width = (trim.text_width - label + COLUMN_GAP - EDGE) / max(columns, 1)
-    letters = feet + len('′ 10') if feet else digits
-    return Fit(size, whole, min(width, needed + 9), columns, letters)
+    return Fit(size, whole, min(width, needed if least else needed + 9), columns, digits, feet)
 
 
 def grid(
@@ -105,17 +107,16 @@ def grid(
         label        width of the labels' column, units
         first_group  rows before the first rule; later rules follow every six
     """
-    digits = fitted.digits
     left = label - fitted.column  # the labels stand in a column of their own, before the first tab stop
     longest = max(len(name) for name, _ in rows)
     indent = FIGURE_SPACE * max(0, round(-left / (DIGIT_EM * fitted.size)))
     wholes = (
-        '\t'.join([indent + name.rjust(longest, FIGURE_SPACE), *(padded(cell, digits) for cell in cells)])
+        '\t'.join([indent + _label(name, longest), *(_padded(cell, fitted) for cell in cells)])
         for name, cells in rows
     )
     fractions = ('\t'.join(fraction_text(cell) for cell in cells) for _, cells in rows)
     return Grid(
-        '\t'.join([indent + corner, *(_centred(head, digits) for head in heads)]),
+        '\t'.join([indent + corner, *(_centred(head, fitted.digits + fitted.feet) for head in heads)]),
         '\n'.join(wholes),
         '\n'.join(fractions),
         _rem(fitted.size),
@@ -159,22 +160,26 @@ def fraction_text(figure: Figure | None) -> str:
     return text.mixed(figure.count % figure.per, figure.per)
 
 
-def padded(figure: Figure | None, digits: int) -> str:
+def _label(name: str, longest: int) -> str:
+    """Return a row's number moved right to stand under the others; a length in words stays at the left."""
+    return name.rjust(longest, FIGURE_SPACE) if name.isdigit() else name
+
+
+def _padded(figure: Figure | None, fitted: Fit) -> str:
     """Return the whole number moved right by spaces as wide as a digit; foot marks keep their own width."""
     words = whole_text(figure)
+    if not fitted.feet or figure is None:
+        return words.rjust(fitted.digits, FIGURE_SPACE)
     feet, mark, inches = words.rpartition('′ ')
-    if digits <= MOST_PLAIN_DIGITS or figure is None:
-        return words.rjust(digits, FIGURE_SPACE)
-    feet_digits = digits - len('′ 10')
     # two word spaces are as wide as the foot mark and its space, to 0.02 em
-    return feet.rjust(feet_digits, FIGURE_SPACE) + (mark or '  ') + inches.rjust(2, FIGURE_SPACE)
+    return feet.rjust(fitted.feet, FIGURE_SPACE) + (mark or '  ') + inches.rjust(2, FIGURE_SPACE)
 
 
 def _centred(head: str, digits: int) -> str:
     number = head.split(' ')[0]
     if not number[0].isdigit():
         return head
-    places = min(digits, MOST_PLAIN_DIGITS - 1)
+    places = min(digits, MOST_BEFORE_A_HEAD)
     return FIGURE_SPACE * max(0, places - len(number)) + head
 
 

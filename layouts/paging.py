@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from layouts.pages import MOST_IN_A_SECTION, Block, Draft, Index, Page, page_side
+
+MOST_IN_A_BLOCK = MOST_IN_A_SECTION - 4
+"""Pages, an even number, that a section holds beside its cover, its closing page and what fills it up."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,9 +27,11 @@ def lay_out(blocks: Sequence[Block], furniture: Furniture) -> tuple[list[Draft],
 
     Notes:
         1. A book of at most 80 pages is one section. A longer one is cut between blocks into as few
-           sections as will hold it, as even as they go; every later one has a cover of its own.
+           sections as will hold it, as even as they go; every later one has a cover of its own. A block
+           too long for any section is itself cut, between two openings.
         2. Every section is filled with note pages to a multiple of 4 and ends with the closing page.
     """
+    blocks = [piece for block in blocks for piece in _foldable(block)]
     wanted = 1
     while True:
         sections = _cut(blocks, wanted, furniture)
@@ -53,6 +58,16 @@ def finished(drafts: Sequence[Draft], index: Index) -> list[Page]:
     ]
 
 
+def _foldable(block: Block) -> list[Block]:
+    """Return a block in as few pieces as a section can hold."""
+    drafts = block.drafts
+    if len(drafts) <= MOST_IN_A_BLOCK:
+        return [block]
+    size = -(-len(drafts) // -(-len(drafts) // MOST_IN_A_BLOCK))
+    size += size % 2
+    return [replace(block, drafts=drafts[at : at + size]) for at in range(0, len(drafts), size)]
+
+
 def _cut(blocks: Sequence[Block], wanted: int, furniture: Furniture) -> list[list[Draft]]:
     """Return the sections of a cut into so many, each as near to an even share as blocks allow."""
     share = sum(len(block.drafts) for block in blocks) / wanted
@@ -70,8 +85,8 @@ def _cut(blocks: Sequence[Block], wanted: int, furniture: Furniture) -> list[lis
 def _section(blocks: Sequence[Block], place: int, count: int, furniture: Furniture) -> list[Draft]:
     drafts: list[Draft] = []
     if place > 1:
-        names = [name for block in blocks for name in block.pitches]
-        drafts.append(furniture.section_cover(place, count, names))
+        names = dict.fromkeys(name for block in blocks for name in block.pitches)
+        drafts.append(furniture.section_cover(place, count, list(names)))
     for block in blocks:
         if block.opens_left and len(drafts) % 2 == 0:
             drafts.append(furniture.notes)

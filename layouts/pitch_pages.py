@@ -4,21 +4,22 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 
 from markupsafe import Markup
 
 from layouts.drawings.framing_square import square_on_board
 from layouts.drawings.wedge import measured_wedge
 from layouts.grids import Grid, fit, grid, offsets_of_foot
-from layouts.pages import Block, Draft, Tab
-from layouts.run_tables import Head, PitchTables, grid_pages, list_pages
+from layouts.pages import Block, Draft, Index, Tab
+from layouts.run_tables import Head, PitchTables, grid_pages, list_pages, page_shares
 from layouts.trim import Trim
 from tablegen import text
 from tablegen.exact import exact, nearest
 from tablegen.figures import Measure, decimal_figure, length_figure
 from tablegen.geometry import common
 from tablegen.pitch import Pitch
-from tablegen.rows import PitchValues, jack_rows
+from tablegen.rows import PitchValues
 from tablegen.settings import Settings
 from tablegen.stepping import Hold, common_hold, hip_hold
 
@@ -89,8 +90,8 @@ def pitch_block(pitch: Pitch, place: int, settings: Settings, trim: Trim) -> Blo
     if 'jacks' in settings.parts:
         add(_jack_pages(tables), 'jacks')
     wanted = [name for name in TABLES if name in settings.parts]
-    offsets = offsets_of_foot(settings.runs)
-    if wanted and (offsets is None or len(offsets) < FEWEST_IN_A_GRID):
+    offsets = _grid_offsets(settings)
+    if wanted and not offsets:
         add(list_pages(tables, wanted), *wanted)
     else:
         for name in wanted:
@@ -100,11 +101,30 @@ def pitch_block(pitch: Pitch, place: int, settings: Settings, trim: Trim) -> Blo
     return Block(tuple(drafts), opens_left=True, pitches=(pitch.short,))
 
 
+def page_of_run(
+    index: Index, table: str, run_in: Fraction, pitch: Pitch, settings: Settings, trim: Trim
+) -> int:
+    """Return the page on which a run's figure stands, or the first of its table for a run below them all."""
+    first, runs, offsets = index[f'{table}:{pitch.text}'], settings.runs, _grid_offsets(settings)
+    if not offsets:
+        return first + max(0, int((run_in - runs.first) // runs.step)) // trim.rows
+    for place, (feet, cut) in enumerate(page_shares(settings, trim, offsets)):
+        if run_in // 12 in feet and run_in % 12 in cut and run_in >= runs.first:
+            return first + place
+    return first
+
+
+def _grid_offsets(settings: Settings) -> list[Fraction]:
+    """Return the inches past a whole foot at which runs fall, none where they make a list."""
+    offsets = offsets_of_foot(settings.runs) or []
+    return offsets if len(offsets) >= FEWEST_IN_A_GRID else []
+
+
 def _jack_pages(tables: PitchTables) -> list[tuple]:
     settings, trim = tables.settings, tables.trim
     most = max(settings.runs.last // spacing for spacing in settings.spacings)
     rows = trim.rows - 1
-    pages = max(1, -(-int(most) // rows))
+    pages = -(-int(most) // rows)  # none where the runs end before the first jack
     return [('jacks', _jack_maker(tables, at * rows, (at + 1) * rows)) for at in range(pages)]
 
 
@@ -114,7 +134,7 @@ def _jack_maker(tables, start, stop):
         steepest = settings.pitches[-1]
         greatest = nearest(common.line_length(settings.runs.last, steepest.slope), settings.measure.per)
         fitted = fit(tables.trim, settings.measure, greatest, JACK_LABEL, len(settings.spacings))
-        rows = [(str(row.number), row.lengths) for row in jack_rows(tables.pitch, settings)[start:stop]]
+        rows = [(str(row.number), row.lengths) for row in tables.jacks[start:stop]]
         heads = [f'{text.rational(spacing)} in' for spacing in settings.spacings]
         page = grid(rows, heads, 'jack', fitted, JACK_LABEL, tables.trim)
         differences = tuple(

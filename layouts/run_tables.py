@@ -8,20 +8,24 @@ from fractions import Fraction
 from functools import cached_property
 
 from layouts.grids import Grid, cells_of_foot, fit, grid
-from layouts.trim import Trim
+from layouts.trim import Trim, mixed_em
 from layouts.words import WORDS
 from tablegen import text
 from tablegen.exact import nearest
 from tablegen.geometry import common, hip
 from tablegen.pitch import Pitch
-from tablegen.rows import PitchValues, RunRow, part_runs, pitch_values, run_rows
+from tablegen.rows import JackRow, PitchValues, RunRow, jack_rows, part_runs, pitch_values, run_rows
 from tablegen.settings import Settings
 
-FEET_LABEL, RUN_LABEL = 17.0, 58.0
+FEET_LABEL, RUN_LABEL = 17.0, 60.5
 """Widths of the columns that name a row, in units."""
+HEAD_SIZES, LEAST_HEAD_SIZE = ((2, 2.9), (5, 2.0), (7, 1.6), (9, 1.2)), 0.9
+"""Letters of a pitch's name, at most, and the size in rem at which they have room."""
 FIELD = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}
 WIDEST_ADDITION, MOST_IN_A_LINE, ROWS_OF_A_LINE = 34.0, 8, 2
 """Width of a small run's column in units; how many stand in a line; rows that each further line takes."""
+ADDITION_SIZE, ADDITION_GAP = 8.0, 2.0
+"""Size of their type, as the style sheet sets it, and what is free between them, in units."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,12 +90,16 @@ class PitchTables:
         return list(run_rows(self.pitch, self.settings.runs, self.settings.measure))
 
     @cached_property
+    def jacks(self) -> list[JackRow]:
+        return jack_rows(self.pitch, self.settings)
+
+    @cached_property
     def head(self) -> Head:
         unit = '' if self.pitch.short.endswith('°') else 'in 12'
         return Head(
             self.pitch.short,
             unit,
-            2.9 if len(self.pitch.short) <= 2 else 2.0 if len(self.pitch.short) <= 5 else 1.6,
+            next((size for most, size in HEAD_SIZES if len(self.pitch.short) <= most), LEAST_HEAD_SIZE),
         )
 
 
@@ -107,26 +115,33 @@ def grid_columns(settings: Settings, trim: Trim, offsets: Sequence[Fraction]) ->
     return fitted, -(-len(offsets) // pages)
 
 
-def grid_pages(tables: PitchTables, name: str, offsets: Sequence[Fraction]) -> list[tuple]:
-    """Return template and maker of every page of one table, feet down and inches across."""
-    runs = tables.settings.runs
-    fitted, columns = grid_columns(tables.settings, tables.trim, offsets)
+def page_shares(
+    settings: Settings, trim: Trim, offsets: Sequence[Fraction]
+) -> list[tuple[range, Sequence[Fraction]]]:
+    """Return the feet and the inches past them of every page of a table, in order."""
+    runs = settings.runs
+    _, columns = grid_columns(settings, trim, offsets)
     feet = range(int(runs.first // 12), int(runs.last // 12) + 1)
     cuts = [offsets[at : at + columns] for at in range(0, len(offsets), columns)]
-    lines = -(-_share(tables, len(cuts)) // MOST_IN_A_LINE)
-    bands = _bands(feet, tables.trim.rows - ROWS_OF_A_LINE * max(0, lines - 1))
-    pages = []
-    for band in bands:
-        for place, cut in enumerate(cuts):
-            last = band == bands[-1] and place == len(cuts) - 1
-            make = _grid_maker(tables, name, fitted, band, cut, place, len(cuts), last)
-            pages.append(('grid', make))
-    return pages
+    lines = -(-_share(settings, len(cuts)) // _in_a_line(settings, trim))
+    bands = _bands(feet, trim.rows - ROWS_OF_A_LINE * max(0, lines - 1))
+    return [(band, cut) for band in bands for cut in cuts]
 
 
-def _share(tables: PitchTables, cuts: int) -> int:
-    """Return how many small runs stand on a page: every opening of a table has them all."""
-    return -(-len(part_runs(tables.settings.runs)) // min(cuts, 2))
+def grid_pages(tables: PitchTables, name: str, offsets: Sequence[Fraction]) -> list[tuple]:
+    """Return template and maker of every page of one table, feet down and inches across."""
+    fitted, columns = grid_columns(tables.settings, tables.trim, offsets)
+    shares = page_shares(tables.settings, tables.trim, offsets)
+    cuts = -(-len(offsets) // columns)
+    return [
+        ('grid', _grid_maker(tables, name, fitted, band, cut, place, cuts, place == len(shares) - 1))
+        for place, (band, cut) in enumerate(shares)
+    ]
+
+
+def _share(settings: Settings, cuts: int) -> int:
+    """Return how many small runs stand on a page: two facing pages of a table have them all."""
+    return -(-len(part_runs(settings.runs)) // min(cuts, 2))
 
 
 def _bands(feet: range, rows: int) -> list[range]:
@@ -141,19 +156,32 @@ def _grid_maker(tables, name, fitted, band, cut, place, cuts, last):
     def make(index) -> GridPage:
         figures = {row.run_in: getattr(row, FIELD[name]) for row in tables.rows}
         rows = [(str(feet), cells_of_foot(figures, feet, cut)) for feet in band]
-        heads = [f'{text.rational(offset)} in' for offset in cut]
+        whole = all(offset.denominator == 1 for offset in cut)
+        unit = ' in' if whole else ''  # beside a fraction there is no room for it
+        heads = [text.rational(offset) + unit for offset in cut]
         group = 6 - band[0] % 6
         page = grid(rows, heads, 'ft', fitted, FEET_LABEL, tables.trim, group)
-        share = _share(tables, cuts)
-        mine = _additions(tables, name)[place % 2 * share : (place % 2 + 1) * share]
-        return GridPage(tables.head, name, tables.values, page, _lines(mine, tables.trim), last)
+        share = _share(tables.settings, cuts)
+        turn = place % min(cuts, 2)
+        mine = _additions(tables, name)[turn * share : (turn + 1) * share]
+        return GridPage(tables.head, name, tables.values, page, _lines(mine, tables), last)
 
     return make
 
 
-def _lines(additions: list[tuple[str, str]], trim: Trim) -> tuple[Additions, ...]:
-    """Return small runs and what they add in lines of at most eight."""
-    count = min(len(additions), MOST_IN_A_LINE)
+def _in_a_line(settings: Settings, trim: Trim) -> int:
+    """Return how many small runs stand in a line, the same at every pitch: a wider figure than its column
+    would push the next one under another run."""
+    steepest = settings.pitches[-1]
+    figures = [row.hip_valley.text for row in run_rows(steepest, part_runs(settings.runs), settings.measure)]
+    widest = max(map(mixed_em, figures), default=0) * ADDITION_SIZE + ADDITION_GAP
+    return min(MOST_IN_A_LINE, int(trim.text_width / widest) - 1)
+
+
+def _lines(additions: list[tuple[str, str]], tables: PitchTables) -> tuple[Additions, ...]:
+    """Return small runs and what they add, in lines."""
+    trim = tables.trim
+    count = min(len(additions), _in_a_line(tables.settings, trim))
     column = min(trim.text_width / (count + 1), WIDEST_ADDITION) / 10
     cuts = [additions[at : at + count] for at in range(0, len(additions), count)] if count else []
     return tuple(
@@ -168,16 +196,17 @@ def _additions(tables: PitchTables, name: str) -> list[tuple[str, str]]:
     """Return the small runs to add, each with what it adds to this table's figures."""
     parts = part_runs(tables.settings.runs)
     rows = run_rows(tables.pitch, parts, tables.settings.measure)
-    return [(text.rational(row.run_in), getattr(row, FIELD[name]).text) for row in rows]
+    return [(text.rational(row.run_in), getattr(row, FIELD[name]).text.removesuffix('″')) for row in rows]
 
 
 def list_pages(tables: PitchTables, wanted: Sequence[str]) -> list[tuple]:
     """Return the list of runs, then the lists of small runs to add to them."""
     settings, trim = tables.settings, tables.trim
     steepest = settings.pitches[-1]
-    greatest = nearest(hip.line_length(settings.runs.last, steepest.slope), settings.measure.per)
-    fitted = fit(trim, settings.measure, greatest, RUN_LABEL, len(wanted))
     runs, small = list(settings.runs), part_runs(settings.runs)
+    longest = max([settings.runs.last, *small])
+    greatest = nearest(hip.line_length(longest, steepest.slope), settings.measure.per)
+    fitted = fit(trim, settings.measure, greatest, RUN_LABEL, len(wanted), RUN_LABEL)
     lists = [(runs[at : at + trim.rows], False) for at in range(0, len(runs), trim.rows)]
     lists += [
         (some, True)

@@ -10,12 +10,12 @@ from markupsafe import Markup
 from layouts.drawings import svg
 from layouts.grids import (
     BASELINE_SHIFT_EM,
+    EDGE,
     FIGURE_SPACE,
     FRACTION_GAP,
     LABEL_RULE,
     SIZES,
     fraction_text,
-    padded,
     whole_text,
 )
 from layouts.table_columns import NOTHING, Column, Columns
@@ -46,8 +46,10 @@ class Layout:
     label: float
     column: float
     whole: float
-    letters: int
-    """Letters of the longest whole part of a length."""
+    digits: int
+    """Of the longest whole number of a length."""
+    feet: int
+    """Digits of the longest feet before it, 0 for none."""
     columns: int
     """On one page."""
 
@@ -74,7 +76,7 @@ class TableGrid:
 def layout_of(table: Columns, corner: str, trim: Trim) -> Layout:
     """Return how a table's columns are set: as many as will go on a page, in the largest type that takes them."""
     lengths = [cell for column in table.columns for cell in column.cells if _is_length(cell)]
-    letters, feet = _letters(lengths)
+    digits, feet = _digits(lengths)
     per = max((cell.per for cell in lengths), default=1)
     marked = any(mark for column in table.columns for mark in column.marks)
     plain = max((_plain_em(column) for column in table.columns), default=0)
@@ -82,18 +84,18 @@ def layout_of(table: Columns, corner: str, trim: Trim) -> Layout:
     found = []
     for gap in GAPS:
         for size in SIZES:
-            whole = whole_em(letters if not feet else 2, feet) * size
+            whole = whole_em(digits, feet) * size
             part = (fraction_em(per) + MARK_EM * marked) * size * FRACTION_OF_WHOLE
             needed = max(whole + FRACTION_GAP + part if lengths else 0, plain * size) + gap
             label = max(longest * size + LABEL_GAP, len(corner) * HEAD_LETTER + HEAD_GAP)
-            count = int((trim.text_width - label + gap) // needed)
-            found.append((min(count, len(table.columns)), size, label, needed, whole))
+            count = int((trim.text_width - label + gap - EDGE) // needed)
+            found.append((min(count, len(table.columns)), size, label, needed, whole, gap))
     most = max(count for count, *_ in found)
-    count, size, label, needed, whole = next(one for one in found if one[0] == most)
+    count, size, label, needed, whole, gap = next(one for one in found if one[0] == most)
     pages = -(-len(table.columns) // most)
     count = -(-len(table.columns) // pages)
-    width = min((trim.text_width - label) / count, needed + MOST_SPREAD)
-    return Layout(size, label, width, whole, letters + (feet and len('′ 1')), count)
+    width = min((trim.text_width - label + gap - EDGE) / count, needed + MOST_SPREAD)
+    return Layout(size, label, width, whole, digits, feet, count)
 
 
 def table_grid(
@@ -119,8 +121,7 @@ def table_grid(
     shift = _pushed(PLAIN_SHIFT / size) if laid.whole else ''
     wholes, fractions = [], []
     lines = [
-        [_texts(column, place, laid.letters, shift) for column in table.columns]
-        for place in range(len(table.labels))
+        [_texts(column, place, laid, shift) for column in table.columns] for place in range(len(table.labels))
     ]
     for name, cells in zip(table.labels, lines, strict=True):
         wholes.append('\t'.join([indent + name, *(whole for whole, _ in cells)]))
@@ -156,11 +157,11 @@ def _is_length(cell: object) -> bool:
     return isinstance(cell, Figure) and cell.unit == INCH and cell.per & (cell.per - 1) == 0
 
 
-def _letters(lengths: Sequence[Figure]) -> tuple[int, int]:
-    """Return digits of the longest whole part, and of its feet where lengths are in feet."""
+def _digits(lengths: Sequence[Figure]) -> tuple[int, int]:
+    """Return digits of the longest whole number, and of the feet before it where lengths are in feet."""
     feet = [len(cell.text.partition('′')[0].lstrip(text.MINUS)) for cell in lengths if '′' in cell.text]
     if feet:
-        return max(feet), max(feet)
+        return 2, max(feet)
     return max(
         (len(text.mixed(cell.count - cell.count % cell.per, cell.per)) for cell in lengths), default=0
     ), 0
@@ -181,18 +182,26 @@ def _plain(cell: object) -> str:
     return cell.text if isinstance(cell, Figure) else str(cell)
 
 
-def _texts(column: Column, place: int, letters: int, shift: str) -> tuple[str, str]:
+def _texts(column: Column, place: int, laid: Layout, shift: str) -> tuple[str, str]:
     """Return what stands in the layer of whole numbers, and in that of fractions."""
     cell, mark = column.cells[place], column.marks[place]
     if _is_length(cell):
         size = replace(cell, count=abs(cell.count), text=cell.text.removeprefix(text.MINUS))
         sign = text.MINUS if cell.count < 0 else ''
-        whole = sign + whole_text(size) if sign else padded(size, letters)
-        return whole.rjust(letters, FIGURE_SPACE), fraction_text(size) + mark
+        return _padded(sign + whole_text(size), laid), fraction_text(size) + mark
     if cell is None:
-        return FIGURE_SPACE * max(0, letters - 1) + column.none, ''
+        return FIGURE_SPACE * max(0, laid.digits - 1) + column.none, ''
     before = max(len(_plain(one).partition('.')[0]) for one in column.cells if one is not None)
     return shift + FIGURE_SPACE * (before - len(_plain(cell).partition('.')[0])) + _plain(cell), ''
+
+
+def _padded(words: str, laid: Layout) -> str:
+    """Return a whole part moved right by spaces as wide as a digit; a foot mark keeps its own width."""
+    if not laid.feet:
+        return words.rjust(laid.digits, FIGURE_SPACE)
+    feet, mark, inches = words.rpartition('′ ')
+    # two word spaces are as wide as the foot mark and its space, to 0.02 em
+    return feet.rjust(laid.feet, FIGURE_SPACE) + (mark or '  ') + inches.rjust(laid.digits, FIGURE_SPACE)
 
 
 def _heads(table: Columns, laid: Layout, corner: str, indent: str, span: str) -> str:

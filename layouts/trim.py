@@ -56,13 +56,20 @@ def trim_of(settings: Settings) -> Trim:
     if settings.trim == 'pocket':
         return Trim('pocket', 100, 133, 1.0, 8.0, 6.5, 6.5, 7.5, 25, 10.6, 4)
     width, height = PAPERS_MM[settings.paper]
-    return Trim('large', height / 2, width, 1.36, 12.5, 11.0, 10.0, 11.0, 25, 13.2, 2)
+    row = 13.2 if settings.paper == 'letter' else 12.6  # half of A4 is the shorter page
+    return Trim('large', height / 2, width, 1.36, 12.5, 11.0, 10.0, 11.0, 25, row, 2)
 
 
 def whole_em(digits: int, feet_digits: int = 0) -> float:
     """Return the width of a whole number in em, or of feet and whole inches where feet have digits."""
     inches = digits * DIGIT_EM
     return inches + (feet_digits * DIGIT_EM + FOOT_EM + SPACE_EM if feet_digits else 0)
+
+
+def mixed_em(words: str) -> float:
+    """Return the width of a mixed number in em."""
+    narrow = {'/': SLASH_EM, ' ': SPACE_EM, '′': FOOT_EM}
+    return sum(narrow.get(letter, DIGIT_EM) for letter in words)
 
 
 def fraction_em(per: int) -> float:

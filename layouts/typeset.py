@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import gc
 import logging
 import multiprocessing
 import os
@@ -83,21 +82,17 @@ def set_document(job: Job, tell: Callable[[int], None] = lambda pages: None) -> 
         BookError if there are more or fewer pages than said, or any message
     """
     os.environ['SOURCE_DATE_EPOCH'] = EPOCH
-    gc.disable()  # a document is one large live tree: looking for rubbish in it costs a tenth of the time
     weasyprint = load_typesetter()
     from weasyprint.text.fonts import FontConfiguration
 
-    try:
-        with _listening(tell) as said:
-            fonts = FontConfiguration()
-            sheet = weasyprint.CSS(string=job.css, font_config=fonts)
-            document = weasyprint.HTML(string=job.html).render(stylesheets=[sheet], font_config=fonts)
-            if len(document.pages) != job.pages:
-                counts = f'set {len(document.pages)} pages where {job.pages} were planned'
-                raise BookError('typesetter', f'{counts}: {_overfull(document)} runs over', '', REPORT)
-            document.write_pdf(job.out, pdf_identifier=b'rafterbook')
-    finally:
-        gc.enable()
+    with _listening(tell) as said:
+        fonts = FontConfiguration()
+        sheet = weasyprint.CSS(string=job.css, font_config=fonts)
+        document = weasyprint.HTML(string=job.html).render(stylesheets=[sheet], font_config=fonts)
+        if len(document.pages) != job.pages:
+            counts = f'set {len(document.pages)} pages where {job.pages} were planned'
+            raise BookError('typesetter', f'{counts}: {_overfull(document)} runs over', '', REPORT)
+        document.write_pdf(job.out, pdf_identifier=b'rafterbook')
     if said:
         raise BookError('typesetter', f'said: {said[0]}', '', REPORT)
 

@@ -35,7 +35,7 @@ class Found:
     total: Figure
     """Sum of the readings."""
     direct: Figure
-    """The exact length, rounded once; the total may be off by a part for every figure added."""
+    """The exact length, rounded once; the total may be off by one part."""
 
 
 def addends(run_in: Fraction, settings: Settings) -> list[Fraction] | None:

@@ -23,6 +23,8 @@ STAMPED_HIP_RUN = Fraction(17)
 """What most squares are stamped with for a hip's run in a foot of common run, in place of √288."""
 SEAT = Fraction(7, 2)
 """Level seat on the plate, in."""
+MOST_JACKS = 6
+"""Jacks of the example, where they stand so close that there would be no end of them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,7 +151,7 @@ def corner_jacks(settings: Settings) -> JackExample:
     run = _reachable(Fraction(75), settings)
     place = min(range(len(settings.spacings)), key=lambda i: abs(settings.spacings[i] - 16))
     spacing = settings.spacings[place]
-    count = max(1, int((run - 1) // spacing))
+    count = max(1, min(MOST_JACKS, int((run - 1) // spacing)))
     difference = jacks.difference(spacing, pitch.slope)
     per, measure = settings.measure.per, settings.measure
     in_inches = Measure(per)  # short deductions are inches, however lengths read

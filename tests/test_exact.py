@@ -132,6 +132,19 @@ def test_floor_next_to_a_whole_number():
         p, q = p + 2 * q, p + q
 
 
+@pytest.mark.parametrize('turns', range(10, 60))
+def test_floor_of_two_roots_next_to_whole_numbers(turns):
+    """q√2 a hair below p and s√3 a hair above r: their sum is next to p + r, on the side of the longer hair."""
+    p, q, r, s = 3, 2, 1, 1
+    for _ in range(turns):
+        p, q = 3 * p + 4 * q, 2 * p + 3 * q
+    while r < 3 * p:
+        r, s = 2 * r + 3 * s, r + 2 * s
+        number = q * root(2) + s * root(3) - p - r
+        assert (p * p - 2 * q * q, r * r - 3 * s * s) == (1, -2)
+        assert floor_of(number) == (0 if r < 2 * p else -1)
+
+
 @given(rationals(), st.integers(1, 50))
 def test_floor_of_a_rational(value, scale):
     assert floor_of(exact(value), scale) == value * scale // 1

@@ -139,6 +139,14 @@ def test_the_figures_a_pitch_has_once(rise):
     ]
 
 
+def test_what_is_set_on_a_square_reads_in_inches_however_lengths_read():
+    values = pitch_values(pitch('24'), Settings(measure=Measure(16, text.FEET_INCHES)))
+
+    assert (values.common_per_foot_part.text, values.hip_per_foot_part.text) == ('26 13/16', '29 3/8')
+    assert [one.text for one in values.jack_differences] == ['26 13/16', '35 3/4', '42 15/16', '53 11/16']
+    assert run_row(pitch('24'), Fraction(12), Measure(16, text.FEET_INCHES)).common.text == '2′ 2 13/16″'
+
+
 @PITCHES
 def test_jacks_from_the_corner(rise):
     rows, lc = jack_rows(pitch_of_rise(Fraction(rise)), BOOK), mp.sqrt(144 + rise * rise) / 12

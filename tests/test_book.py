@@ -1,0 +1,176 @@
+"""The book as a whole: what is planned from the settings, and that every setting gives pages."""
+
+from fractions import Fraction
+from itertools import product
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from layouts.book import figure_count, plan
+from layouts.html import pages_html
+from layouts.pages import MOST_IN_A_SECTION
+from layouts.run_tables import GridPage
+from tablegen.errors import BookError
+from tablegen.pitch import pitch_of_rise
+from tablegen.reference.groups import GROUPS
+from tablegen.settings import BOOK_PARTS, Settings, read_settings
+
+DEFAULT = plan(Settings())
+PITCHES = [f'{rise} in 12' for rise in range(1, 25)]
+TABLES = ('values', 'jacks', 'common', 'hip-valley', 'rise')
+NEEDS = {'glance': 'glance', 'words': 'words', 'how-to': 'order', 'examples': 'examples'} | {
+    group: f'group-{group}' for group in GROUPS
+}
+"""Parts of a book and the page at which they begin."""
+
+
+def templates(planned) -> list[str]:
+    return [draft.template for draft in planned.drafts]
+
+
+def read(written: str) -> Settings:
+    return read_settings(written, '')
+
+
+def test_the_default_book():
+    """276 pages in four sections, with every pitch's five tables; 24 pitches of 864 lengths and more."""
+    index = DEFAULT.index
+
+    assert index.total == len(DEFAULT.drafts) == len(DEFAULT.pages()) == 276
+    assert [count for _, count in index.sections] == [68, 68, 68, 72]
+    assert all(f'{table}:{name}' in index for table in TABLES for name in PITCHES)
+    assert DEFAULT.figures == 22_896
+
+
+@pytest.mark.parametrize('table', TABLES)
+def test_pitches_follow_one_another(table):
+    places = [DEFAULT.index[f'{table}:{name}'] for name in PITCHES]
+    assert places == sorted(places)
+    assert all(place % 2 == places[0] % 2 for place in places)
+
+
+def test_every_pitch_opens_left_and_keeps_its_order():
+    """The same place on every opening holds the same thing."""
+    for name in PITCHES:
+        first = DEFAULT.index[f'values:{name}']
+        assert first % 2 == 0
+        assert [DEFAULT.index[f'{table}:{name}'] - first for table in TABLES] == [0, 1, 2, 4, 6]
+
+
+def test_the_tabs_stand_apart_down_the_edge():
+    tabs = {draft.tab.text: draft.tab for draft in DEFAULT.drafts if draft.tab and draft.tab.text.isdigit()}
+    ends = [(tab.top_mm, tab.top_mm + tab.height_mm) for tab in tabs.values()]
+
+    assert list(tabs) == [str(rise) for rise in range(1, 25)]
+    assert all(end <= begin + 0.01 for (_, end), (begin, _) in zip(ends, ends[1:], strict=False))
+    assert ends[-1][1] <= DEFAULT.trim.height_mm - DEFAULT.trim.top_mm - DEFAULT.trim.foot_mm + 0.01
+
+
+def test_the_figures_counted_are_those_in_the_tables():
+    """Runs in three tables, jacks at each spacing, and what stands on the page of values."""
+    book = read('pitches = [4, 6]\nruns = {to = "30 in"}\njacks = {spacings = [12, 16]}')
+
+    assert figure_count(book) == 2 * (3 * 30 + (2 + 1) + (17 + 2))
+    assert figure_count(read('parts = ["glance"]')) == 0
+
+
+def test_over_a_thousand_pages_are_refused_with_their_number():
+    with pytest.raises(BookError) as refusal:
+        plan(read('runs.by = "1/16 in"'))
+
+    assert str(refusal.value) == (
+        'runs.by: 1/16 in over 24 pitches would make 2,420 pages; allowed: up to 1,000 pages; '
+        'next: take a longer step, shorter runs or fewer pitches'
+    )
+
+
+@pytest.mark.parametrize('count', range(1, 25))
+def test_a_book_of_any_number_of_pitches_folds(count):
+    pitches = tuple(pitch_of_rise(Fraction(rise)) for rise in range(1, count + 1))
+    index = plan(Settings(pitches=pitches)).index
+
+    assert all(pages % 4 == 0 and pages <= MOST_IN_A_SECTION for _, pages in index.sections)
+    assert sum(pages for _, pages in index.sections) == index.total
+    assert [first for first, _ in index.sections] == [
+        1 + sum(pages for _, pages in index.sections[:place]) for place in range(len(index.sections))
+    ]
+    assert all(index[f'values:{pitch.text}'] % 2 == 0 for pitch in pitches)
+
+
+@pytest.mark.parametrize('part', BOOK_PARTS)
+def test_a_part_left_out_is_nowhere(part):
+    kept = [name for name in BOOK_PARTS if name != part]
+    planned = plan(Settings(pitches=(pitch_of_rise(Fraction(6)),), parts=tuple(kept)))
+
+    assert NEEDS.get(part, f'{part}:6 in 12') not in planned.index
+    assert not {page.content.table for page in planned.pages() if isinstance(page.content, GridPage)} & {part}
+    assert all(NEEDS.get(name, f'{name}:6 in 12') in planned.index for name in kept)
+
+
+@given(st.sets(st.sampled_from(BOOK_PARTS), min_size=1))
+@settings(max_examples=60)
+def test_nothing_cites_a_page_that_is_not_there(parts):
+    """Every page is made from the index, which has no answer for what is left out; then it is placed."""
+    kept = tuple(part for part in BOOK_PARTS if part in parts)
+    planned = plan(Settings(pitches=(pitch_of_rise(Fraction(6)),), parts=kept))
+    pages = planned.pages()
+    shown = {page.template.split('_')[1] for page in pages if page.template.startswith('example_')}
+
+    assert pages_html(pages, 'Rafter Tables').count('<section ') == planned.index.total
+    assert ('store' in shown) == ({'examples', 'common', 'rise'} <= parts)
+    assert ('corner' in shown) == ({'examples', 'hip-valley', 'values'} <= parts)
+    assert ('jacks' in shown) == ({'examples', 'jacks', 'values'} <= parts)
+    contents = next(page.content for page in pages if page.template == 'contents')
+    assert {number for _, number in contents.entries} <= set(planned.index.pages.values())
+
+
+TRIMMED = ['trim = "pocket"', 'trim = "large"']
+PAPERS = ['paper = "letter"', 'paper = "a4"']
+LENGTHS = ['lengths = "inches"', 'lengths = "feet-inches"']
+PARTS = ['smallest_part = "1/16"', 'smallest_part = "1/64"', 'smallest_part = "1/2"']
+RUNS = [
+    '', 'runs = {to = "9 in"}', 'runs = {by = "5 in"}', 'runs = {by = "3 1/2 in", to = "90 ft"}',
+    'runs = {from = "1/2 in", to = "6 ft", by = "1/2 in"}', 'runs = {by = "12 in", to = "60 ft"}',
+    'runs = {from = "40 ft", to = "40 ft"}',
+]  # fmt: skip
+PITCHED = [
+    'pitches = [6]', 'pitches = ["26.565 deg", "45 deg"]', 'pitches = [0.5, 7.5, 100]\nsteep = true',
+]  # fmt: skip
+KEPT = ['', 'parts = ["common"]', 'parts = ["rise", "examples", "how-to"]', 'parts = ["jacks", "values"]']
+STOCK = ['', 'jacks.spacings = ["2 in", "400 mm"]\nstock.ridge = 3.5']
+PRODUCT = list(product(TRIMMED, PAPERS, LENGTHS, PARTS, RUNS, PITCHED, KEPT, STOCK))
+EVERY = 59
+"""Of all books only one in so many is made: each pair of choices still comes up, as a test counts."""
+
+
+def test_every_setting_gives_a_book():
+    """Planned, its pages made, and placed by templates that refuse a missing name."""
+    for chosen in PRODUCT[::EVERY]:
+        planned = plan(read('\n'.join(chosen)))
+        html = pages_html(planned.pages(), planned.settings.title)
+        assert html.count('<section ') == planned.index.total, chosen
+        assert 'None' not in html, chosen
+
+
+def test_the_product_is_covered_in_pairs():
+    chosen = PRODUCT[::EVERY]
+    kinds = [TRIMMED, PAPERS, LENGTHS, PARTS, RUNS, PITCHED, KEPT, STOCK]
+    for one in range(len(kinds)):
+        for other in range(one):
+            found = {(book[one], book[other]) for book in chosen}
+            assert len(found) == len(kinds[one]) * len(kinds[other])
+
+
+def test_a_book_needs_no_owner_and_no_title():
+    assert plan(read('title = ""\nowner = ""\npitches = [6]')).pages()[0].content.owner == ''
+
+
+def test_a_later_section_is_named_after_its_pitches():
+    pages = DEFAULT.pages()
+    covers = [page for page in pages if page.template == 'section_cover']
+
+    assert [page.number for page in covers] == [first for first, _ in DEFAULT.index.sections[1:]]
+    assert [page.content.pitches for page in covers] == ['8 to 15', '16 to 23', '24']
+    assert [page.content.section for page in covers] == [(2, 4), (3, 4), (4, 4)]
+    assert [page.content.tables for page in covers] == ['', '', 'B to L']
