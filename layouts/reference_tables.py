@@ -148,7 +148,7 @@ def _corner(table: Table, settings: Settings) -> str:
     if table.key == 'whole-triangles':
         return 'sides'
     plain = not any(pitch.short.endswith('°') for pitch in settings.pitches)
-    return 'in 12' if table.heads[0] == 'pitch' and plain else table.heads[0]
+    return 'in\n12' if table.heads[0] == 'pitch' and plain else table.heads[0]
 
 
 def _rules(table: Table, labels: Sequence[str]) -> list[int]:

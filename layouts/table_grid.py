@@ -12,7 +12,6 @@ from layouts.grids import (
     BASELINE_SHIFT_EM,
     EDGE,
     FIGURE_SPACE,
-    FRACTION_GAP,
     LABEL_RULE,
     SIZES,
     fraction_text,
@@ -23,7 +22,7 @@ from layouts.trim import DIGIT_EM, FRACTION_OF_WHOLE, SPACE_EM, Trim, fraction_e
 from tablegen import text
 from tablegen.figures import INCH, Figure
 
-GAPS = (4.6, 3.4, 2.0)
+GAPS = (4.6, 3.4, 1.6)
 """Widths between columns tried for a table, in units."""
 MOST_SPREAD = 24.0
 """What a column may be wider than its figures, in units."""
@@ -32,6 +31,10 @@ HEAD_SIZE = 7.6
 HEAD_LETTER = 3.9
 """Size of a head and width of its letters on average, in units."""
 MARK_EM = 0.5
+FRACTION_GAP = 2.6
+PX_PER_POINT, STRETCH = 4 / 3, 1.024
+"""The typesetter cuts a tab stop down to whole CSS pixels, then sets it 1024/1000 as far: measured, and columns are
+made to fit such stops, lest the layers part from column to column."""
 PLAIN_SHIFT = 2.6
 """How far decimals keep from the fractions of the column before, in units."""
 NARROW_EM = {'.': 0.28, '°': 0.44, '-': 0.33, ' ': 0.25}
@@ -45,6 +48,9 @@ class Layout:
     size: float
     label: float
     column: float
+    """From one tab stop to the next as it is set."""
+    tab: float
+    """The tab stop to ask for, in rem."""
     whole: float
     digits: int
     """Of the longest whole number of a length."""
@@ -87,7 +93,9 @@ def layout_of(table: Columns, corner: str, trim: Trim) -> Layout:
             whole = whole_em(digits, feet) * size
             part = (fraction_em(per) + MARK_EM * marked) * size * FRACTION_OF_WHOLE
             needed = max(whole + FRACTION_GAP + part if lengths else 0, plain * size) + gap
-            label = max(longest * size + LABEL_GAP, len(corner) * HEAD_LETTER + HEAD_GAP)
+            label = max(
+                longest * size + LABEL_GAP, max(map(len, corner.split('\n'))) * HEAD_LETTER + HEAD_GAP
+            )
             count = int((trim.text_width - label + gap - EDGE) // needed)
             found.append((min(count, len(table.columns)), size, label, needed, whole, gap))
     most = max(count for count, *_ in found)
@@ -95,7 +103,10 @@ def layout_of(table: Columns, corner: str, trim: Trim) -> Layout:
     pages = -(-len(table.columns) // most)
     count = -(-len(table.columns) // pages)
     width = min((trim.text_width - label + gap - EDGE) / count, needed + MOST_SPREAD)
-    return Layout(size, label, width, whole, digits, feet, count)
+    per_pixel = STRETCH / (trim.unit_pt * PX_PER_POINT)  # units
+    pixels = int(width / per_pixel)
+    tab = (pixels + 0.25) / (10 * trim.unit_pt * PX_PER_POINT)
+    return Layout(size, label, pixels * per_pixel, round(tab, 4), whole, digits, feet, count)
 
 
 def table_grid(
@@ -111,7 +122,7 @@ def table_grid(
 
     Given:
         table      this page's rows and columns
-        corner     head of the labels
+        corner     head of the labels, in one line or two
         span       what the heads have in common, above them; '' for nothing
         rules      rows after which a rule is drawn
         row_units  height of a row, units
@@ -132,7 +143,7 @@ def table_grid(
         '\n'.join(fractions),
         _rem(size),
         _rem(size * FRACTION_OF_WHOLE),
-        _rem(laid.column),
+        laid.tab,
         _rem(left),
         _rem(laid.label + laid.whole + FRACTION_GAP),
         _rem((1 - FRACTION_OF_WHOLE) * size * BASELINE_SHIFT_EM),
@@ -207,17 +218,12 @@ def _padded(words: str, laid: Layout) -> str:
 def _heads(table: Columns, laid: Layout, corner: str, indent: str, span: str) -> str:
     room = int((laid.column - 2) / HEAD_LETTER)
     pairs = [_broken(column.head, room) for column in table.columns]
-    corner = indent + corner
+    high_corner, _, low_corner = corner.rpartition('\n')
     if span:
-        return '\n'.join(
-            ['\t'.join([indent, span]), '\t'.join([corner, *(low or high for high, low in pairs)])]
-        )
-    return '\n'.join(
-        [
-            '\t'.join([indent, *(high for high, _ in pairs)]),
-            '\t'.join([corner, *(low for _, low in pairs)]),
-        ]
-    )
+        high, low = [span], [low or high for high, low in pairs]
+    else:
+        high, low = [high for high, _ in pairs], [low for _, low in pairs]
+    return '\n'.join('\t'.join(line) for line in ([indent + high_corner, *high], [indent + low_corner, *low]))
 
 
 def _broken(head: str, room: int) -> tuple[str, str]:
