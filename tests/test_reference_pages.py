@@ -5,14 +5,17 @@ from __future__ import annotations
 import re
 from dataclasses import fields
 from fractions import Fraction
-from itertools import pairwise
+from itertools import pairwise, takewhile
+from pathlib import Path
 
 import pytest
-from printed_words import lines_of
+from printed_words import lines_of, words_of
 
 from layouts.book import plan
 from layouts.html import pages_html, style
+from layouts.reference_pages import LETTERS
 from layouts.reference_tables import TablePage
+from layouts.trim import trim_of
 from layouts.typeset import Job, set_document
 from tablegen.figures import Figure
 from tablegen.pitch import Pitch
@@ -35,14 +38,14 @@ def book(name: str) -> Settings:
 
 
 @pytest.fixture(scope='module', params=BOOKS)
-def printed(request, tmp_path_factory) -> tuple[Settings, list[tuple[object, list[str]]]]:
+def printed(request, tmp_path_factory) -> tuple[Settings, list[tuple[object, list[str]]], Path]:
     """Return settings and the reference pages, each with what it holds and the lines that another program reads."""
     settings = book(request.param)
     planned = plan(settings)
     pages = [page for page in planned.pages() if page.template.startswith('ref_')]
     pdf = tmp_path_factory.mktemp('book') / 'tables.pdf'
     set_document(Job(pages_html(pages, 'x'), style(planned.trim), len(pages), pdf))
-    return settings, list(zip([page.content for page in pages], lines_of(pdf), strict=True))
+    return settings, list(zip([page.content for page in pages], lines_of(pdf), strict=True)), pdf
 
 
 def cells_of(row: object) -> list[str]:
@@ -67,7 +70,7 @@ def text_of(value: object) -> str:
     return '' if value is None else rational(value) if isinstance(value, Fraction) else str(value)
 
 
-def words_of(cells: list[str]) -> list[str]:
+def split(cells: list[str]) -> list[str]:
     return ' '.join(cells).split()
 
 
@@ -81,7 +84,7 @@ def rows_read(lines: list[str]) -> list[list[str]]:
 
 def test_every_figure_of_every_table_is_read_back(printed):
     """All columns of a row in order, wherever a table was cut between columns: nothing more, nothing less."""
-    settings, pages = printed
+    settings, pages, _ = printed
     for table in tables(settings):
         read: dict[int, list[str]] = {}
         parts = [
@@ -95,7 +98,7 @@ def test_every_figure_of_every_table_is_read_back(printed):
         rows = table.rows(settings)
         stubs = {'unequal': 2}.get(table.group, 3 if table.key == 'whole-triangles' else 1)
         place = 0
-        names = [words_of(cells_of(row)[:stubs]) for row in rows]
+        names = [split(cells_of(row)[:stubs]) for row in rows]
         for section, lines in parts:
             body = rows_read(after(section.title, lines))
             here = len(section.grid.wholes.split('\n'))
@@ -109,9 +112,7 @@ def test_every_figure_of_every_table_is_read_back(printed):
                 body = body[body.index(row) + 1 :]
             place += here
         for number, row in enumerate(rows):
-            expected = words_of(
-                [cell.replace('†', ' †').replace('‡', ' ‡') for cell in cells_of(row)[stubs:]]
-            )
+            expected = split([cell.replace('†', ' †').replace('‡', ' ‡') for cell in cells_of(row)[stubs:]])
             assert read[number] == expected, (table.key, number)
 
 
@@ -122,7 +123,7 @@ def after(title: str, lines: list[str]) -> list[str]:
 
 
 def test_every_table_says_from_where_to_where(printed):
-    settings, pages = printed
+    settings, pages, _ = printed
     sections = [
         section for content, _ in pages if isinstance(content, TablePage) for section in content.sections
     ]
@@ -135,7 +136,7 @@ def test_every_table_says_from_where_to_where(printed):
 
 
 def test_marks_are_explained_where_they_stand(printed):
-    _, pages = printed
+    _, pages, _ = printed
     marked = [lines for content, lines in pages if isinstance(content, TablePage) and '†' in ''.join(lines)]
     assert marked
     assert all(
@@ -145,7 +146,7 @@ def test_marks_are_explained_where_they_stand(printed):
 
 
 def test_cautions_stand_where_they_matter(printed):
-    _, pages = printed
+    _, pages, _ = printed
     words = [' '.join(' '.join(lines).split()) for _, lines in pages]
     care = next(page for page in words if page.startswith('Where care is due'))
 
@@ -153,6 +154,21 @@ def test_cautions_stand_where_they_matter(printed):
     assert 'A rafter notched at the plate overhangs by more than 24 in.' in care
     assert sum('licensed designer' in page for page in words) > 1
     assert any('it is never propped' in page for page in words)
+
+
+def test_no_words_run_into_each_other_or_off_the_page(printed):
+    settings, _, pdf = printed
+    trim = trim_of(settings)
+    for page in words_of(pdf):
+        assert all(
+            word.left >= 0 and word.right <= trim.width_mm - 2
+            for word in page
+            if word.text not in LETTERS.values()
+        )
+        places = sorted(page, key=lambda word: word.top)
+        for place, word in enumerate(places):
+            below = takewhile(lambda other: other.top < word.foot, places[place + 1 :])  # noqa: B023
+            assert not [(word.text, other.text) for other in below if word.overlaps(other)]
 
 
 @pytest.mark.parametrize('group', GROUPS)

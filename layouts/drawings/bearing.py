@@ -14,6 +14,8 @@ SEAT_UNITS, TAIL_UNITS = 118.0, 128.0
 LETTER = 4.3
 """Width of a letter, on average."""
 PLATE_THICK = 1.5
+STUB = 2.5
+"""Inches of a rafter's underside drawn outside the plate."""
 
 
 def seat_points(slope: float, depth: float, seat: float, height: float) -> dict[str, svg.Point]:
@@ -57,7 +59,7 @@ def seat_detail(
     points = seat_points(slope, depth, seat, height)
     angle = atan(slope)
     ends = -7.0, max(8.0, seat + 2)
-    tall = height + drop + ends[1] * slope + max(0.0, depth / cos(angle) - height, PLATE_THICK)
+    tall = height + drop + ends[1] * slope + max(depth / cos(angle) - height + STUB * slope, PLATE_THICK)
     scale = min(11.0, SEAT_UNITS / tall)
     x0, y0 = 112.0, 4 + (height + ends[1] * slope + drop) * scale
 
@@ -77,7 +79,7 @@ def seat_detail(
         points['toe'],
         (0.0, 0.0),
         points['foot'],
-        low(ends[0]),
+        low(-STUB),
     ]
     plate = [(0.0, 0.0), (max(seat, 1.5), 0.0), (max(seat, 1.5), -PLATE_THICK), (0.0, -PLATE_THICK)]
     plate = [at(one) for one in plate]
@@ -100,13 +102,18 @@ def seat_detail(
     if words['notch']:
         shapes.append(svg.line(at(points['corner']), at(points['under']), svg.HAIR))
         middle = tuple(sum(pair) / 2 for pair in zip(points['corner'], points['under'], strict=True))
-        shapes += _note(words['notch'], at(middle), (at((0, 0))[0] - 16, at(points['foot'])[1] + 14), 'end')
+        shapes += _note(words['notch'], at(middle), (at((-STUB, 0))[0] - 6, at(points['foot'])[1] + 1), 'end')
     shapes += _note(words['height'], at((0, height * 0.55)), (reach, at((0, height * 0.9))[1] + 12), 'start')
-    shapes += _note(words['seat'], at((seat * 0.6, 0)), (reach, at((0, 0))[1] - 6), 'start')
+    shapes += _note(
+        words['seat'],
+        at((seat * 0.97, -0.05)),
+        (at((seat, 0))[0] + 16, at((0, -PLATE_THICK))[1] + 2),
+        'start',
+    )
     shapes += _note(
         words['heel'], at((0, points['foot'][1] * 0.6)), (at((0, 0))[0] - 16, at((0, 0))[1] + 2), 'end'
     )
-    height_units = max(at(points['foot'])[1], at((0, -PLATE_THICK))[1]) + 12
+    height_units = max(at(low(-STUB))[1], at((0, -PLATE_THICK))[1]) + 8
     return svg.drawing(WIDTH, height_units + 6 * bool(words['notch']), title, shapes)
 
 
