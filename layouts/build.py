@@ -13,7 +13,10 @@ from time import monotonic
 
 from layouts.book import Plan, plan
 from layouts.booklet import join
+from layouts.cards.formats import USUAL
+from layouts.cards.make import CARD, card_work, finish_cards
 from layouts.fold import sheet_sides
+from layouts.front_pages import CONTENTS_KEYS
 from layouts.instructions import instructions_job
 from layouts.progress import Progress
 from layouts.sheets import SheetLayout, impose
@@ -25,20 +28,7 @@ from tablegen.reference.groups import GROUPS
 from tablegen.settings import Settings
 
 BOOKLET, SHEETS = 'booklet.pdf', 'sheets.pdf'
-OUTLINED = (
-    'cautions',
-    'contents',
-    'how-to',
-    'order',
-    'words',
-    'glance',
-    'after-the-length',
-    'care',
-    'examples',
-    'numbers',
-    'checked',
-    'made',
-)
+OUTLINED = ('contents', *CONTENTS_KEYS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,6 +44,37 @@ class Built:
     figures: int
     """Figures in the tables of the pitches."""
     seconds: float
+    card: BuiltCard
+
+
+@dataclass(frozen=True, slots=True)
+class BuiltCard:
+    """A card that has been made."""
+
+    path: Path
+    said: tuple[str, ...]
+    """What it is and what is on it, in lines."""
+    seconds: float
+
+
+def build_cards(settings: Settings, size: str, folder: Path) -> BuiltCard:
+    """Make the cards of some settings.
+
+    Given:
+        size    the name of a format
+        folder  where the file goes; made if it is not there
+
+    Errors:
+        BookError if anything fails; a card made earlier is then as it was
+    """
+    began = monotonic()
+    _check_names(settings)
+    with _workplace(folder) as work:
+        cards = card_work(settings, size, work)
+        typeset([cards.job])
+        said = finish_cards(cards, work / CARD)
+        os.replace(work / CARD, folder / CARD)
+    return BuiltCard(folder / CARD, tuple(said), monotonic() - began)
 
 
 def build(
@@ -69,24 +90,26 @@ def build(
         BookError if anything fails; files of an earlier build are then as they were
     """
     began = monotonic()
-    for place, words in (('title', settings.title), ('owner', settings.owner)):
-        check_letters(words, place)
+    _check_names(settings)
     with _no_looking_for_rubbish(), _workplace(folder) as work:
         progress.stage('planning')
         planned = plan(settings)
         tell(planned)
-        progress.stage('typesetting', planned.index.total + 1)
+        cards = card_work(settings, USUAL, work)
+        progress.stage('typesetting', planned.index.total + 1 + cards.job.pages)
         jobs = parts(planned.pages(), planned.trim, settings.title, work)
         guide = instructions_job(planned, work)
-        typeset([*jobs, guide], progress.advance)
+        typeset([*jobs, guide, cards.job], progress.advance)
         progress.stage('joining')
         join([job.out for job in jobs], settings.title, settings.owner, _outline(planned), work / BOOKLET)
         progress.stage('imposing')
         sections = [(first - 1, count) for first, count in planned.index.sections]
         count = impose(work / BOOKLET, sections, sheet_layout(planned), work / SHEETS, guide.out)
-        for name in (BOOKLET, SHEETS):
+        said = finish_cards(cards, work / CARD)
+        for name in (BOOKLET, SHEETS, CARD):
             os.replace(work / name, folder / name)
     progress.done()
+    seconds = monotonic() - began
     return Built(
         folder / BOOKLET,
         folder / SHEETS,
@@ -94,7 +117,8 @@ def build(
         len(sections),
         count.total,
         planned.figures,
-        monotonic() - began,
+        seconds,
+        BuiltCard(folder / CARD, tuple(said), seconds),
     )
 
 
@@ -108,6 +132,11 @@ def sheet_count(planned: Plan) -> int:
     """Return how many sheets of paper a plan takes, the one of instructions among them."""
     bounds = [(first - 1, count) for first, count in planned.index.sections]
     return len(sheet_sides(bounds, planned.trim.up)) // 2 + 1
+
+
+def _check_names(settings: Settings) -> None:
+    for place, words in (('title', settings.title), ('owner', settings.owner)):
+        check_letters(words, place)
 
 
 def _outline(planned: Plan) -> list[tuple[str, int]]:

@@ -35,6 +35,10 @@ class Parser(argparse.ArgumentParser):
             problem = f'{names} {"are" if " and " in names else "is"} missing'
         elif wanting := re.fullmatch(r'argument (\S+): expected .*', message):
             problem = f'{wanting[1]} needs a value after it'
+        elif unknown := re.fullmatch(r"argument (\S+): invalid choice: '(.*)' \(choose from (.*)\)", message):
+            known = re.findall(r'[\w-]+', unknown[3])
+            advice = meant(unknown[2], known, f'see {self.prog} --help')
+            raise UsageError(self.prog, f"'{unknown[2]}' is no {unknown[1]}", ', '.join(known), advice)
         raise UsageError(self.prog, problem, '', f'see {self.prog} --help')
 
 
@@ -96,8 +100,11 @@ def _answer(words: list[str], out: TextIO, err: TextIO) -> int:
     except SystemExit:  # help has been printed
         return 0
     if beyond:
-        raise _unasked(beyond, verbs.choices[verb])
-    return args.run(args, out, err)
+        raise _unasked(beyond, args.parser)
+    try:
+        return args.run(args, out, err)
+    except BookError as fault:
+        raise fault.advised(f'see {args.parser.prog} --help') from None
 
 
 def _unasked(beyond: list[str], parser: argparse.ArgumentParser) -> UsageError:

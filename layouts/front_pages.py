@@ -16,6 +16,7 @@ from layouts.drawings.reading import found_figure
 from layouts.pages import Block, Draft, Index
 from layouts.pitch_pages import page_of_run
 from layouts.reference_pages import LETTERS
+from layouts.square_pages import square_drafts
 from layouts.trim import Trim
 from layouts.words import WORDS
 from tablegen import text
@@ -35,9 +36,9 @@ CONTENTS_KEYS = (
     'how-to',
     'order',
     'words',
+    'square',
     'glance',
     'after-the-length',
-    'care',
     'examples',
     'numbers',
     'checked',
@@ -151,13 +152,14 @@ def front_block(settings: Settings, trim: Trim) -> Block:
             drafts.append(Draft('how_to', how, 'how-to', WORDS['how-to']))
         drafts.append(Draft('order', lambda index: None, 'order', WORDS['order']))
     if 'words' in settings.parts:
-        if len(drafts) % 2 == 0:
-            drafts.append(Draft('notes', lambda index: None, '', WORDS['notes']))
+        _open_left(drafts)
         drafts.append(Draft('words_rafter', _rafter_page(settings), 'words', WORDS['words']))
         drafts.append(Draft('words_corner', _corner_page, '', WORDS['words']))
+    if 'square' in settings.parts:
+        _open_left(drafts)
+        drafts += square_drafts(settings)
     if 'glance' in settings.parts:
-        if len(drafts) % 2 == 0:
-            drafts.append(Draft('notes', lambda index: None, '', WORDS['notes']))
+        _open_left(drafts)
         for start in range(0, len(settings.pitches), GLANCE_ROWS):
             some = settings.pitches[start : start + GLANCE_ROWS]
             for side in ('left', 'right'):
@@ -168,6 +170,12 @@ def front_block(settings: Settings, trim: Trim) -> Block:
 
 def _letters(index: Index) -> list[str]:
     return [LETTERS[group] for group in GROUPS if f'group-{group}' in index]
+
+
+def _open_left(drafts: list[Draft]) -> None:
+    """Add a page of notes where the next page would not lie on the left of an opening."""
+    if len(drafts) % 2 == 0:
+        drafts.append(Draft('notes', lambda index: None, '', WORDS['notes']))
 
 
 def _span_of(pitches: Sequence[Pitch]) -> tuple[str, str]:

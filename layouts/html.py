@@ -8,21 +8,25 @@ from importlib.resources import files
 
 from jinja2 import Environment, PackageLoader, StrictUndefined
 
+from layouts.grids import fraction_text, whole_text
 from layouts.pages import Page
 from layouts.trim import Trim
 from layouts.typeface import font_address
+from tablegen.checking.amounts import signed
 
 
 @cache
 def environment() -> Environment:
     """Return the templates; a misspelt name is an error, and every string is escaped."""
-    return Environment(
+    made = Environment(
         loader=PackageLoader('layouts', 'templates'),
         undefined=StrictUndefined,
         autoescape=True,
         trim_blocks=True,
         lstrip_blocks=True,
     )
+    made.filters |= {'whole': whole_text, 'fraction': fraction_text, 'signed': signed}
+    return made
 
 
 def pages_html(pages: Sequence[Page], title: str) -> str:

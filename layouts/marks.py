@@ -94,12 +94,22 @@ def draw_lines(lines: list[Line]) -> str:
     return 'q\n' + '\n'.join(drawn) + '\nQ\n'
 
 
-def draw_label(layout: SheetLayout, text: str) -> tuple[str, set[str]]:
-    """Return the drawing of a label in the upper margin, left of the fold mark, and the glyphs it needs.
+def fold_label(layout: SheetLayout, text: str) -> tuple[str, set[str]]:
+    """Return the drawing of a label in the upper margin, left of the fold mark, and the glyphs it needs."""
+    width, _ = layout.sheet_mm
+    return draw_label(layout.sheet_mm, layout.margins_mm, width / 2 - LABEL_INSET_MM, text)
+
+
+def draw_label(
+    sheet_mm: tuple[float, float], margins_mm: tuple[float, float], right_mm: float, text: str
+) -> tuple[str, set[str]]:
+    """Return the drawing of a label in the upper margin, and the glyphs it needs.
 
     Given:
-        layout   how pages lie on the sheet
-        text     one line
+        sheet_mm    width and height of the sheet
+        margins_mm  free at each side, and above
+        right_mm    where the label may end
+        text        one line
 
     Returned:
         PDF operators that draw each glyph as a form named /glyph-NAME, and the names; nothing at all where
@@ -116,15 +126,15 @@ def draw_label(layout: SheetLayout, text: str) -> tuple[str, set[str]]:
         return '', set()
     units = _font()['head'].unitsPerEm
     low, high = min(box[1] for box in boxes), max(box[3] for box in boxes)
-    beside, above = layout.margins_mm
+    beside, above = margins_mm
     x = POINTS_PER_MM * (max(beside, UNPRINTABLE_MM) + LABEL_INSET_MM)
-    length = POINTS_PER_MM * (layout.sheet_mm[0] / 2 - LABEL_INSET_MM) - x
+    length = POINTS_PER_MM * right_mm - x
     band = POINTS_PER_MM * (above - UNPRINTABLE_MM)
     highest = min(LABEL_PT, band * units / (high - low))
     if highest < LEAST_LABEL_PT:
         return '', set()
     scale = min(highest / units, length / sum(_glyph_set()[name].width for name in glyphs))
-    y = POINTS_PER_MM * (layout.sheet_mm[1] - above) + band / 2 - (low + high) / 2 * scale
+    y = POINTS_PER_MM * (sheet_mm[1] - above) + band / 2 - (low + high) / 2 * scale
     hidden = text.encode('utf-16-be').hex()
     drawn = [
         f'/Span <</ActualText <feff{hidden}>>> BDC q 0 g',

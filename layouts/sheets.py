@@ -3,25 +3,16 @@
 from __future__ import annotations
 
 import hashlib
-import os
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
-from pypdf import PageObject, PdfReader, PdfWriter
-from pypdf.generic import (
-    ArrayObject,
-    ByteStringObject,
-    DecodedStreamObject,
-    DictionaryObject,
-    IndirectObject,
-    NameObject,
-    RectangleObject,
-    StreamObject,
-)
+from pypdf import PdfReader, PdfWriter
+from pypdf.generic import ArrayObject, ByteStringObject, IndirectObject, StreamObject
 
-from layouts.fold import FIT_MM, PAPERS_MM, POINTS_PER_MM, SheetLayout, SheetSide, sheet_sides
-from layouts.marks import draw_label, draw_lines, english_label, glyph_outline, mark_lines
+from layouts.fold import PAPERS_MM, POINTS_PER_MM, SheetLayout, SheetSide, sheet_sides
+from layouts.marks import draw_lines, english_label, fold_label, mark_lines
+from layouts.sheet_forms import add_sheet, glyph_form, page_form, write_whole
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,15 +76,15 @@ def impose(
     if instructions is not None:
         digest.update(instructions.read_bytes())
         _add_instructions(writer, instructions, layout)
-    forms = [_page_form(writer, page, trim, booklet) for page in reader.pages]
+    forms = [page_form(writer, page, trim, booklet) for page in reader.pages]
     glyph_forms: dict[str, IndirectObject] = {}
     for side in sides:
         drawn, named = _side(writer, layout, side, labels(side), forms, glyph_forms)
         digest.update(drawn)
-        _add_sheet(writer, layout.sheet_mm, drawn, named)
+        add_sheet(writer, layout.sheet_mm, drawn, named)
     identifier = ByteStringObject(digest.digest()[:16])
     writer._ID = ArrayObject([identifier, identifier])
-    _write_whole(writer, out)
+    write_whole(writer, out)
     counts = {side.section: side.sheets for side in sides}
     return SheetCount(tuple(counts.values()), int(instructions is not None))
 
@@ -107,9 +98,9 @@ def _side(
     glyph_forms: dict[str, IndirectObject],
 ) -> tuple[bytes, dict[str, IndirectObject]]:
     """Return the drawing of a side and the forms it names; marks first, so that they never cover a page."""
-    words, glyphs = draw_label(layout, label)
+    words, glyphs = fold_label(layout, label)
     for name in sorted(glyphs - glyph_forms.keys()):
-        glyph_forms[name] = _glyph_form(writer, name)
+        glyph_forms[name] = glyph_form(writer, name)
     named = {f'/glyph-{name}': glyph_forms[name] for name in sorted(glyphs)}
     drawn = [draw_lines(mark_lines(layout, side)), words]
     width, height = (POINTS_PER_MM * length for length in (layout.trim_width_mm, layout.trim_height_mm))
@@ -125,45 +116,6 @@ def _side(
     return ''.join(drawn).encode('ascii'), named
 
 
-def _page_form(
-    writer: PdfWriter, page: PageObject, size_mm: tuple[float, float], source: Path
-) -> StreamObject:
-    """Return a page as a form of the new file: its data untouched, its resources copied once for all pages."""
-    box = page.trimbox
-    found = (float(box.width) / POINTS_PER_MM, float(box.height) / POINTS_PER_MM)
-    if page.rotation:
-        raise ValueError(f'{source}: page {page.page_number + 1} is turned by {page.rotation}°')
-    if any(abs(a - b) > FIT_MM for a, b in zip(found, size_mm, strict=True)):
-        shown, wanted = (' × '.join(f'{length:.2f}' for length in size) for size in (found, size_mm))
-        raise ValueError(f'{source}: page {page.page_number + 1} is {shown} mm, not {wanted} mm')
-    contents = page['/Contents'].get_object() if '/Contents' in page else ArrayObject()
-    if '/Filter' in contents:
-        form = contents.clone(writer, force_duplicate=True)
-    else:
-        parts = contents if isinstance(contents, ArrayObject) else [contents]
-        joined = DecodedStreamObject()
-        joined.set_data(b'\n'.join(part.get_object().get_data() for part in parts))
-        form = writer._add_object(joined.flate_encode()).get_object()
-    form[NameObject('/Type')] = NameObject('/XObject')
-    form[NameObject('/Subtype')] = NameObject('/Form')
-    form[NameObject('/BBox')] = RectangleObject([float(edge) for edge in box])
-    for key in ('/Resources', '/Group'):
-        if key in page:
-            form[NameObject(key)] = page.raw_get(key).clone(writer)
-    return form
-
-
-def _glyph_form(writer: PdfWriter, name: str) -> IndirectObject:
-    outline, box = glyph_outline(name)
-    form = DecodedStreamObject()
-    form.set_data(outline.encode('ascii'))
-    form = form.flate_encode()
-    form[NameObject('/Type')] = NameObject('/XObject')
-    form[NameObject('/Subtype')] = NameObject('/Form')
-    form[NameObject('/BBox')] = RectangleObject(box)
-    return writer._add_object(form)
-
-
 def _add_instructions(writer: PdfWriter, instructions: Path, layout: SheetLayout) -> None:
     """Add the one page of instructions and an empty back, so that the next sheet begins on a front."""
     pages = PdfReader(instructions).pages
@@ -172,30 +124,8 @@ def _add_instructions(writer: PdfWriter, instructions: Path, layout: SheetLayout
     size = PAPERS_MM[layout.paper]
     if pages[0].trimbox.width > pages[0].trimbox.height:
         size = size[::-1]
-    form = _page_form(writer, pages[0], size, instructions)
+    form = page_form(writer, pages[0], size, instructions)
     x, y = (-float(edge) for edge in form['/BBox'][:2])
     drawn = f'q 1 0 0 1 {x:.3f} {y:.3f} cm /instructions Do Q\n'
-    _add_sheet(writer, size, drawn.encode('ascii'), {'/instructions': form.indirect_reference})
-    _add_sheet(writer, size, b'', {})
-
-
-def _add_sheet(
-    writer: PdfWriter, size_mm: tuple[float, float], drawn: bytes, named: dict[str, IndirectObject]
-) -> None:
-    page = writer.add_blank_page(*(round(POINTS_PER_MM * length, 3) for length in size_mm))
-    contents = DecodedStreamObject()
-    contents.set_data(drawn)
-    page[NameObject('/Contents')] = writer._add_object(contents.flate_encode())
-    forms = DictionaryObject({NameObject(name): form for name, form in named.items()})
-    page[NameObject('/Resources')] = DictionaryObject({NameObject('/XObject'): forms})
-
-
-def _write_whole(writer: PdfWriter, out: Path) -> None:
-    """Write beside the file and rename, so that no half-written file ever bears its name."""
-    partial = out.with_name(out.name + '.partial')
-    try:
-        with partial.open('wb') as stream:
-            writer.write(stream)
-        os.replace(partial, out)
-    finally:
-        partial.unlink(missing_ok=True)
+    add_sheet(writer, size, drawn.encode('ascii'), {'/instructions': form.indirect_reference})
+    add_sheet(writer, size, b'', {})

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from functools import cache
+from io import BytesIO
 from pathlib import Path
 
 from tablegen.errors import BookError
@@ -34,10 +35,27 @@ def font_address() -> str:
 @cache
 def letters() -> frozenset[int]:
     """Return the code points that the font can set."""
+    return frozenset(_font().getBestCmap())
+
+
+@cache
+def advance_em(words: str, width: float, weight: float) -> float:
+    """Return how far words advance, in em, at one place of the font's two axes."""
+    glyphs, names = _glyphs(width, weight), _font().getBestCmap()
+    units = sum(glyphs[names.get(ord(letter), '.notdef')].width for letter in words)
+    return units / _font()['head'].unitsPerEm
+
+
+@cache
+def _font():
     from fontTools.ttLib import TTFont
 
-    with TTFont(font_path(), lazy=True) as font:
-        return frozenset(font.getBestCmap())
+    return TTFont(BytesIO(font_path().read_bytes()), lazy=True)
+
+
+@cache
+def _glyphs(width: float, weight: float):
+    return _font().getGlyphSet(location={'wdth': width, 'wght': weight})
 
 
 def check_letters(words: str, place: str) -> None:

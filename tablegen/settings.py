@@ -19,7 +19,7 @@ from tablegen.toml_file import read_toml
 PARTS_OF_AN_INCH = (2, 4, 8, 16, 32, 64)
 PAPERS = ('letter', 'a4')
 TRIMS = ('pocket', 'large')
-BEFORE_REFERENCE = ('how-to', 'words', 'glance', 'values', 'jacks', 'common', 'hip-valley', 'rise')
+BEFORE_REFERENCE = ('how-to', 'words', 'square', 'glance', 'values', 'jacks', 'common', 'hip-valley', 'rise')
 BOOK_PARTS = (*BEFORE_REFERENCE, *GROUPS, 'examples')
 """Parts that may be left out; cover, cautions, contents and the proof of the numbers always stand."""
 USUAL_PARTS = (*BEFORE_REFERENCE, *HOUSE_GROUPS, 'examples')

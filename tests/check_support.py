@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
-import argparse
-import io
+import json
 import tomllib
 from fractions import Fraction
 from pathlib import Path
 
+from asking import ask
 from mpmath import mp, mpf
-
-from layouts.verbs import check
 
 AUTHORITIES = Path(__file__).parent / 'authorities'
 mp.dps = 50
@@ -46,8 +44,14 @@ def near(amount, wanted: mpf) -> bool:
 
 def run_check(*argv: str) -> tuple[int, str, str]:
     """Return exit status, output and remarks of the verb."""
-    parser = argparse.ArgumentParser(prog='rafterbook')
-    check.add(parser.add_subparsers())
-    args = parser.parse_args(['check', *argv])
-    out, err = io.StringIO(), io.StringIO()
-    return args.run(args, out, err), out.getvalue(), err.getvalue()
+    return ask('check', *argv)
+
+
+def refuse_float(written: str):
+    raise AssertionError(f'{written} is a float')
+
+
+def data(*argv: str) -> tuple[int, dict]:
+    """Return exit status and the object that a check answers with; a float in it is an error."""
+    status, out, _ = run_check(*argv, '--format', 'json')
+    return status, json.loads(out, parse_float=refuse_float)

@@ -54,9 +54,16 @@ def _word(node: ET.Element) -> Word:
     )
 
 
-def lines_of(pdf: Path) -> list[list[str]]:
-    """Return the lines of every page, their words as far apart as they are printed."""
-    return [page.splitlines() for page in told('pdftotext', '-layout', pdf, '-').split('\f')[:-1]]
+def lines_of(pdf: Path, box_mm: tuple[float, float, float, float]) -> list[list[str]]:
+    """Return the lines of every page within a box, their words as far apart as they are printed.
+
+    Given:
+        box_mm  left, top, width, height
+    """
+    box = (str(round(edge * MM)) for edge in box_mm)  # in points, which this tool wants whole
+    clip = [word for pair in zip(('-x', '-y', '-W', '-H'), box, strict=True) for word in pair]
+    pages = told('pdftotext', '-layout', *clip, pdf, '-').split('\f')[:-1]
+    return [page.splitlines() for page in pages]
 
 
 def fonts_of(pdf: Path) -> list[tuple[str, bool]]:

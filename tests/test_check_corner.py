@@ -8,6 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from mpmath import acos, asin, degrees, sin, sqrt
 
+from tablegen.checking.amounts import amount, signed
 from tablegen.checking.book_rows import diagonal_rows, drift_rows, turn_over_rows
 from tablegen.checking.corner import check_corner, turn_over
 from tablegen.checking.written import written
@@ -171,3 +172,11 @@ def test_the_book_s_drift_rows():
         near(cell, n * (real('14.4375') - sqrt(208))) for cell, n in zip(row.common, (10, 24), strict=True)
     ] == [True] * 2
     assert near(row.hip_valley[1], 24 * (real('18.75') - sqrt(352)))
+    assert (row.step.text, row.hip_step.text) == ('14 7/16', '18 3/4')
+
+
+@pytest.mark.parametrize(
+    ('number', 'said'), [('0.0841', '+0.084'), ('-1/16', '−0.063'), ('0', '0'), ('1/9999', '+0.000')]
+)
+def test_an_amount_told_with_its_direction(number, said):
+    assert signed(amount(Fraction(number))) == said

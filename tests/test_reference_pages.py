@@ -45,7 +45,17 @@ def printed(request, tmp_path_factory) -> tuple[Settings, list[tuple[object, lis
     pages = [page for page in planned.pages() if page.template.startswith('ref_')]
     pdf = tmp_path_factory.mktemp('book') / 'tables.pdf'
     set_document(Job(pages_html(pages, 'x'), style(planned.trim), len(pages), pdf))
-    return settings, list(zip([page.content for page in pages], lines_of(pdf), strict=True)), pdf
+    return (
+        settings,
+        list(
+            zip(
+                [page.content for page in pages],
+                lines_of(pdf, (0, 0, planned.trim.width_mm, planned.trim.height_mm)),
+                strict=True,
+            )
+        ),
+        pdf,
+    )
 
 
 def cells_of(row: object) -> list[str]:

@@ -22,7 +22,7 @@ KEYS = (
     'stock.ridge, stock.hip, stock.rafter, paper, trim, parts'
 )
 BOOK_PARTS = (
-    'how-to, words, glance, values, jacks, common, hip-valley, rise, set-out, ridge, seat, tail, hips, '
+    'how-to, words, square, glance, values, jacks, common, hip-valley, rise, set-out, ridge, seat, tail, hips, '
     'jack-deductions, cheeks, trim, gable, unequal, many-sided, find-pitch, examples'
 )
 SAY_SO = 'if it is meant, say so: steep = true in the settings, --steep on the command line'

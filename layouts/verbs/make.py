@@ -15,7 +15,7 @@ def add(subparsers) -> None:
     parser = add_verb(
         subparsers,
         'make',
-        'make the booklet, and its sheets for the printer',
+        'make the booklet, its sheets for the printer, and a card',
         run,
         ['rafterbook make', 'rafterbook make my-book.toml --out my-book', 'rafterbook make --plan'],
     )
@@ -54,6 +54,7 @@ def run(args, out, err) -> int:
         f'{made.sheets}: {made.sheets_of_paper} sheets of paper, the first says how to fold the rest',
         file=out,
     )
+    print(f'{made.card.path}: {made.card.said[0]}', file=out)
     print(f'made in {made.seconds:.1f} s', file=err)
     return 0
 

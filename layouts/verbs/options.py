@@ -30,7 +30,7 @@ def add_verb(
         formatter_class=argparse.RawDescriptionHelpFormatter,
         allow_abbrev=False,
     )
-    parser.set_defaults(run=run)
+    parser.set_defaults(run=run, parser=parser)
     return parser
 
 
@@ -97,6 +97,11 @@ def with_reading(settings: Settings, args: argparse.Namespace) -> Settings:
         settings = changed(settings, 'smallest_part', args.nearest, '--nearest')
     if args.feet_inches:
         settings = changed(settings, 'lengths', text.FEET_INCHES, '--feet-inches')
+    return with_steep(settings, args)
+
+
+def with_steep(settings: Settings, args: argparse.Namespace) -> Settings:
+    """Return the settings with --steep put in."""
     return replace(settings, steep=True) if getattr(args, 'steep', False) else settings
 
 

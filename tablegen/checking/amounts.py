@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from tablegen import text
 from tablegen.angles import Angle
 from tablegen.exact import Exact, Rational, exact, sign
 from tablegen.figures import INCH, Figure, decimal_figure, degree_figure
@@ -37,3 +38,10 @@ def angle_amount(angle: Angle, places: int = PLACES) -> Amount:
     way = 1 if angle.tangent is None else sign(angle.tangent)
     size = Angle(-angle.tangent) if way < 0 else angle
     return Amount(way, degree_figure(size, places), degree_figure(angle, FINE_PLACES))
+
+
+def signed(told: Amount) -> str:
+    """Return an amount to be read with its direction: '+0.084', '−0.096'; '0' for exactly nothing."""
+    if not told.sign:
+        return '0'
+    return ('+' if told.sign > 0 else text.MINUS) + told.size.text

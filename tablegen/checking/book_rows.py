@@ -8,10 +8,12 @@ from fractions import Fraction
 
 from tablegen.checking.amounts import Amount, amount
 from tablegen.checking.corner import BODY_IN, TurnOver, sine_of_excess, turn_over
+from tablegen.checking.members import STEP_RUN
 from tablegen.checking.steps import drift_row
 from tablegen.checking.written import written
 from tablegen.exact import root
 from tablegen.figures import Figure, Measure, length_figure
+from tablegen.geometry import common, hip
 from tablegen.pitch import Pitch
 
 GAPS = ('1/64', '1/32', '3/64', '1/16', '3/32', '1/8')
@@ -22,7 +24,7 @@ MARKS = ((12, 5), (12, 9), (16, 12), (15, 8), (20, 15), (24, 7), (24, 10), (12, 
 """Marks on the longer and the shorter arm, in; the first seven have whole diagonals."""
 DIAGONAL_EXCESS = Fraction(1, 32)
 """in; the least that is surely seen on a tape with sixteenths (chosen here, no source)."""
-STEP_COUNTS = (4, 6, 8, 10, 12, 16, 20, 24)
+STEP_COUNTS = (4, 8, 12, 16, 20, 24)
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,8 +48,11 @@ class DriftRow:
     """How far stepping drifts at one pitch, each step set to the smallest part."""
 
     pitch: Pitch
+    step: Figure
+    """What a step of the common is set to, in."""
     common: tuple[Amount, ...]
     """in, a cell a step count; above 0 is long."""
+    hip_step: Figure
     hip_valley: tuple[Amount, ...]
 
 
@@ -76,7 +81,9 @@ def drift_rows(
     return tuple(
         DriftRow(
             pitch,
+            length_figure(common.line_length(STEP_RUN, pitch.slope), measure),
             drift_row('common', pitch, counts, measure),
+            length_figure(hip.line_length(STEP_RUN, pitch.slope), measure),
             drift_row('hip-valley', pitch, counts, measure),
         )
         for pitch in pitches

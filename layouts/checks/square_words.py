@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from textwrap import wrap
 
-from layouts.check_words import WIDTH, table, way
+from layouts.checks.words import WIDTH, table, way
 from tablegen.checking.square_figures import SquareRow
 from tablegen.checking.square_judging import (
     COARSER,

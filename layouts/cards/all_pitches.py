@@ -1,0 +1,161 @@
+"""Cards of several pitches, a row each: as many columns and rows as stand, then how they are used."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from fractions import Fraction
+
+from layouts.cards.columns import Column, columns
+from layouts.cards.faces import (
+    Block,
+    Row,
+    TableFace,
+    Title,
+    WordsFace,
+    cell_of,
+    column_width,
+    foot_lines,
+    label_width,
+    most_rows,
+    table_face,
+    words_face,
+)
+from layouts.cards.formats import Format
+from layouts.cards.measures import LEAST_PT
+from layouts.cards.titles import fitted_title, pitch_title
+from layouts.cards.words import (
+    ALL_PITCHES,
+    CAUTION,
+    EXAMPLE,
+    EXAMPLE_HEAD,
+    MEANINGS_HEAD,
+    ON_SITE,
+    PARTS_HEAD,
+    PITCH_HEAD,
+    SITE_HEAD,
+    STEPS,
+    USE,
+)
+from tablegen import text
+from tablegen.cautions import LOW_SLOPE, STEEP
+from tablegen.errors import BookError
+from tablegen.exact import nearest
+from tablegen.pitch import Pitch
+from tablegen.rows import PitchValues, pitch_values
+from tablegen.settings import Settings
+from tablegen.worked import nearest_pitch
+
+PART_PLACES = 3
+NO_BREAK = '\u00a0'
+LEAST_FOR_FOUR = 23
+"""Width of four pairs, in em."""
+EXAMPLE_FEET = Fraction(25, 2)
+"""Run of the example, ft."""
+
+
+def all_pitches(settings: Settings, upright: Format) -> tuple[Format, list[tuple], list[str]]:
+    """Return the format as it lies, the cards, and what is said of them.
+
+    Notes:
+        1. A card lies the way that takes fewer sides, then more columns.
+        2. Pitches that stand on one side leave the other for how to use it; more go on both sides, still
+           more on several cards.
+    """
+    values = [pitch_values(pitch, settings) for pitch in settings.pitches]
+
+    def cost(form: Format) -> tuple[int, int]:
+        rows = most_rows(form, foot_lines(CAUTION, form), form.type_pt)
+        return -(-len(values) // max(1, rows)), -len(_columns(settings, form, values)[0])
+
+    form = min((upright, upright.turned()), key=cost)
+    foot = foot_lines(CAUTION, form)
+    chosen, left_out = _columns(settings, form, values)
+    most = most_rows(form, foot)
+    faces = -(-len(values) // most)
+    share = -(-len(values) // faces)
+    tables = [_table(form, chosen, values[at : at + share], foot) for at in range(0, len(values), share)]
+    sides = [*tables, *([_use(settings, form, chosen, foot)] if len(tables) % 2 else [])]
+    cards = list(zip(sides[::2], sides[1::2], strict=True))
+    return form, cards, _said(settings.pitches, chosen, left_out, len(tables), len(cards))
+
+
+def _said(
+    pitches: Sequence[Pitch], chosen: Sequence[Column], left_out: Sequence[Column], tables: int, cards: int
+) -> list[str]:
+    span = ' '.join(part for part in (pitch_title(pitches)) if part)
+    back = ' and how to use it' if tables % 2 else ''
+    where = {1: 'on the front', 2: 'on both sides'}.get(tables, f'on {cards} cards')
+    said = [
+        f'{len(pitches)} pitches, {span}, {where}{back}',
+        f'columns: {", ".join(column.name for column in chosen)}',
+    ]
+    return said + ([f'no room for: {", ".join(column.name for column in left_out)}'] if left_out else [])
+
+
+def _columns(
+    settings: Settings, form: Format, values: Sequence[PitchValues]
+) -> tuple[list[Column], list[Column]]:
+    """Return the columns that stand in the type aimed at, or in the least if not three do, and the rest."""
+    stand, wanted = columns(settings)
+    labels = [one.pitch.short for one in values]
+    for size in (form.type_pt, LEAST_PT):
+        used = label_width(PITCH_HEAD, labels, size)
+        chosen: list[Column] = []
+        for column in wanted:
+            cells = [cell_of(column.figure(one)) for one in values]
+            used += column_width(column.head, cells, size)
+            if used > form.inner_pt:
+                break
+            chosen.append(column)
+        if len(chosen) >= 3:
+            break
+    if not chosen:
+        raise BookError('--size', f"'{form.name}' is too narrow for these pitches", '', 'take a larger card')
+    return [column for column in stand if column in chosen], [one for one in stand if one not in chosen]
+
+
+def _table(
+    form: Format, chosen: Sequence[Column], values: Sequence[PitchValues], foot: Sequence[str]
+) -> TableFace:
+    rows = [Row(one.pitch.short, tuple(cell_of(column.figure(one)) for column in chosen)) for one in values]
+    title = fitted_title(form, pitch_title([one.pitch for one in values]), ALL_PITCHES)
+    face = table_face(form, title, [PITCH_HEAD, *(column.head for column in chosen)], rows, foot)
+    if face is None:  # the columns were chosen to fit in the least type
+        raise ValueError(f'a table of {len(rows)} rows does not stand on {form.name}')
+    return face
+
+
+def _use(settings: Settings, form: Format, chosen: Sequence[Column], foot: Sequence[str]) -> WordsFace:
+    steps = Block('', tuple((str(number), step) for number, step in enumerate(STEPS, 1)))
+    meanings = tuple((' '.join(column.head).replace('- ', ''), column.meaning) for column in chosen)
+    site = Block(SITE_HEAD, tuple((line,) for line in (*ON_SITE, LOW_SLOPE.text, STEEP.text)))
+    blocks = [steps, _parts(form), Block(MEANINGS_HEAD, meanings), _example(settings), site]
+    return words_face(form, Title(USE, '', settings.owner or settings.title), blocks, foot)
+
+
+def _example(settings: Settings) -> Block:
+    """Return a length worked with the card's own figure; the product of printed figures, rounded once."""
+    pitch = nearest_pitch(settings, Fraction(6))
+    unit = pitch_values(pitch, settings).common_per_foot
+    product = EXAMPLE_FEET * Fraction(unit.count, unit.per)
+    words = EXAMPLE.format(
+        pitch=pitch.text,
+        run=text.run(12 * EXAMPLE_FEET),
+        feet=text.decimal(nearest(EXAMPLE_FEET, 10), 1),
+        unit=unit.text,
+        length=text.decimal(nearest(product, 10**PART_PLACES), PART_PLACES),
+        rounded=text.mixed(nearest(product, settings.measure.per), settings.measure.per).replace(
+            ' ', NO_BREAK
+        ),
+    )
+    return Block(EXAMPLE_HEAD, ((words,),))
+
+
+def _parts(form: Format) -> Block:
+    """Return the sixteenths of an inch in thousandths, pairs in a row, down the columns."""
+    pairs = [
+        (text.mixed(part, 16), text.decimal(nearest(Fraction(part, 16), 10**PART_PLACES), PART_PLACES))
+        for part in range(1, 17)
+    ]
+    down = len(pairs) // (4 if form.inner_pt >= LEAST_FOR_FOUR * form.type_pt else 2)
+    return Block(PARTS_HEAD, tuple(sum(pairs[row::down], ()) for row in range(down)), figures=True)

@@ -1,0 +1,72 @@
+"""Faces laid on sheets: fronts, then their backs mirrored, with marks and a line that says what to do."""
+
+from __future__ import annotations
+
+import hashlib
+from pathlib import Path
+
+from pypdf import PdfReader, PdfWriter
+from pypdf.generic import ArrayObject, ByteStringObject, IndirectObject
+
+from layouts.cards.formats import Format
+from layouts.cards.sheet import CardSheet, placed
+from layouts.cards.sheet_marks import card_marks
+from layouts.fold import POINTS_PER_MM
+from layouts.marks import draw_label
+from layouts.sheet_forms import add_sheet, glyph_form, page_form, write_whole
+
+
+def lay_cards(faces: Path, form: Format, sheet: CardSheet, out: Path) -> int:
+    """Write the sheets of some cards, ready for a two-sided printer, and return how many they are.
+
+    Given:
+        faces  PDF of the cards' sides, front and back by turns
+        out    PDF to write: front, back, front, back
+
+    Notes:
+        1. A sheet turns about its upright centre line, so the back of a card in column c lies in column
+           columns − 1 − c; the viewer is asked for that flip and for actual size.
+        2. Same input, same bytes.
+    """
+    pages = PdfReader(faces).pages
+    writer = PdfWriter()
+    writer.pdf_header = '%PDF-1.7'
+    preferences = writer.create_viewer_preferences()
+    preferences.duplex = '/DuplexFlipLongEdge' if sheet.flip == 'long' else '/DuplexFlipShortEdge'
+    preferences.print_scaling = '/None'
+    forms = [page_form(writer, page, sheet.card_mm, faces) for page in pages]
+    letters: dict[str, IndirectObject] = {}
+    digest = hashlib.sha256(faces.read_bytes())
+    sheets = placed(len(forms) // 2, sheet)
+    for place, cards in enumerate(sheets, 1):
+        for back in (False, True):
+            label = card_label(form, sheet, place, len(sheets), 'back' if back else 'front')
+            words, glyphs = draw_label(sheet.sheet_mm, sheet.label_margins_mm, sheet.label_end_mm, label)
+            for name in sorted(glyphs - letters.keys()):
+                letters[name] = glyph_form(writer, name)
+            named = {f'/glyph-{name}': letters[name] for name in sorted(glyphs)}
+            lying = [
+                (card, sheet.columns - 1 - column if back else column, row) for card, column, row in cards
+            ]
+            drawn = [card_marks(sheet, form, [where for _, *where in lying], back), words]
+            for card, column, row in lying:
+                face = 2 * card + back
+                x, y = (POINTS_PER_MM * length for length in sheet.corner_mm(column, row))
+                drawn.append(f'q 1 0 0 1 {x:.3f} {y:.3f} cm /face-{face} Do Q\n')
+                named[f'/face-{face}'] = forms[face].indirect_reference
+            side = ''.join(drawn).encode('ascii')
+            digest.update(side)
+            add_sheet(writer, sheet.sheet_mm, side, named)
+    identifier = ByteStringObject(digest.digest()[:16])
+    writer._ID = ArrayObject([identifier, identifier])
+    write_whole(writer, out)
+    return len(sheets)
+
+
+def card_label(form: Format, sheet: CardSheet, place: int, sheets: int, face: str) -> str:
+    """Return the words in the margin of a side."""
+    film = ' × '.join(f'{length:g}' for length in form.film_mm)
+    return (
+        f'sheet {place} of {sheets} · {face} · flip on the {sheet.flip} edge · 100 % · '
+        f'cut, round, punch on the solid lines · laminate, {film} mm'
+    )

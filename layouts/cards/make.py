@@ -1,0 +1,51 @@
+"""Making cards: from settings to one PDF of sheets, written only once it is whole."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+
+from layouts.cards.formats import format_named
+from layouts.cards.html import faces_job
+from layouts.cards.impose import lay_cards
+from layouts.cards.plan import CardPlan, plan_cards
+from layouts.cards.sheet import CardSheet, card_sheet
+from layouts.typeset import Job
+from tablegen.settings import Settings
+
+CARD = 'card.pdf'
+
+
+@dataclass(frozen=True, slots=True)
+class CardWork:
+    """Cards planned and ready to be typeset."""
+
+    plan: CardPlan
+    sheet: CardSheet
+    job: Job
+
+
+def card_work(settings: Settings, size: str, folder: Path) -> CardWork:
+    """Return cards planned from settings; their faces are to be typeset into the folder.
+
+    Errors:
+        BookError for a size that is none, that the paper cannot hold, or that cannot hold the pitches
+    """
+    card_sheet(
+        format_named(size), settings.paper
+    )  # a size too big for the paper is told before anything else
+    plan = plan_cards(settings, size)
+    return CardWork(plan, card_sheet(plan.form, settings.paper), faces_job(plan, settings.title, folder))
+
+
+def finish_cards(work: CardWork, out: Path) -> list[str]:
+    """Write the sheets of typeset cards, and return what has been made, in lines."""
+    sheets = lay_cards(work.job.out, work.plan.form, work.sheet, out)
+    form, many = work.plan.form, len(work.plan.cards)
+    cards = f'{many} card' + ('s' if many > 1 else '')
+    lies = f'{form.name}, {form.width_mm:g} × {form.height_mm:g} mm'
+    paper = f'{sheets} sheet' + ('s' if sheets > 1 else '')
+    return [
+        f'{cards} of two sides, {lies}; {work.sheet.up} on a sheet, {paper}, flip on the {work.sheet.flip} edge',
+        *work.plan.said,
+    ]

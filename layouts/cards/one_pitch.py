@@ -1,0 +1,132 @@
+"""Cards of one pitch: its runs by the inch where the card is wide enough, else by the foot with inches to add."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from fractions import Fraction
+
+from layouts.cards.faces import Row, TableFace, cell_of, foot_lines, fullest_foot, most_rows, table_face
+from layouts.cards.formats import Format
+from layouts.cards.titles import fitted_title, pitch_title
+from layouts.cards.words import (
+    BY_FOOT,
+    CAUTION,
+    PART_HEAD,
+    RUN_COLUMNS,
+    RUN_HEAD,
+    RUN_STEPS,
+    TABLES,
+    TO_ADD,
+    values_line,
+)
+from layouts.grids import cells_of_foot, offsets_of_foot
+from tablegen import text
+from tablegen.errors import BookError
+from tablegen.rows import RunRow, part_runs, pitch_values, run_rows
+from tablegen.settings import Runs, Settings
+
+FOOT = Fraction(12)
+FIELDS = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}
+FEWEST_TO_THE_FOOT = 3
+"""Runs to a foot below which a grid of inches is no better than a list of feet."""
+LEAST_FEET = 12
+"""Feet, or inches with a half, for which words at the foot make room."""
+
+
+def one_pitch(settings: Settings, form: Format) -> tuple[Format, list[tuple], list[str]]:
+    """Return the format as it lies, the cards, and what is said of them."""
+    for lying in (form, form.turned()):
+        sides = _by_the_inch(settings, lying)
+        if sides:
+            name = settings.pitches[0].text
+            runs = f'{text.run(settings.runs.first)} to {text.run(settings.runs.last)}'
+            step = f'by {text.run(settings.runs.step)}'
+            said = [f'{name}, runs {runs} {step}: common on the front, hip and valley on the back']
+            return lying, [sides], said
+    front, last = _by_the_foot(settings, form)
+    back, parts = _odd_inches(settings, form)
+    said = [
+        f'{settings.pitches[0].text}, runs 1 ft to {last} ft by the foot on the front: common, hip and valley, rise',
+        f'on the back what the odd inches{parts} add',
+    ]
+    longest = int(settings.runs.last // FOOT)
+    if last < longest:
+        said.append(f'no room for: runs over {last} ft')
+    return form, [(front, back)], said
+
+
+def _by_the_inch(settings: Settings, form: Format) -> tuple[TableFace, TableFace] | None:
+    """Return both sides with feet down and inches across, or None where that is no grid or does not stand."""
+    offsets = offsets_of_foot(settings.runs)
+    if offsets is None or not FEWEST_TO_THE_FOOT <= len(offsets) <= FOOT:
+        return None
+    pitch = settings.pitches[0]
+    found = {row.run_in: row for row in run_rows(pitch, settings.runs, settings.measure)}
+    feet = sorted({int(run // FOOT) for run in found})
+    values = pitch_values(pitch, settings)
+    foot = foot_lines(f'{values_line(values)} {CAUTION}', form)
+    heads = [('ft', 'in'), *(('', text.rational(offset)) for offset in offsets)]
+    sides = []
+    for name, (title, line) in TABLES.items():
+        figures = {run: getattr(row, FIELDS[name]) for run, row in found.items()}
+        rows = [
+            Row(str(foot), tuple(cell_of(figure) for figure in cells_of_foot(figures, foot, offsets)))
+            for foot in feet
+        ]
+        words = fitted_title(form, pitch_title([pitch]), f'{title}: {line}')
+        sides.append(table_face(form, words, heads, rows, foot, range(6 - feet[0] % 6, len(rows), 6)))
+    return (sides[0], sides[1]) if all(sides) else None
+
+
+def _by_the_foot(settings: Settings, form: Format) -> tuple[TableFace, int]:
+    """Return the front, and the longest run on it in feet."""
+    pitch = settings.pitches[0]
+    values = pitch_values(pitch, settings)
+    longest = max(1, int(settings.runs.last // FOOT))
+    foot = fullest_foot(form, min(longest, LEAST_FEET), f'{values_line(values)} {CAUTION}', CAUTION)
+    last = min(longest, most_rows(form, foot))
+    rows = _rows(settings, [FOOT * feet for feet in range(1, last + 1)])
+    labels = [Row(str(feet), row) for feet, row in enumerate(rows, 1)]
+    title = fitted_title(form, pitch_title([pitch]), BY_FOOT)
+    return _standing(form, title, RUN_HEAD, labels, foot, None), last
+
+
+def _odd_inches(settings: Settings, form: Format) -> tuple[TableFace, str]:
+    """Return the back, and which parts of an inch are on it besides whole inches, as words."""
+    pitch, part = settings.pitches[0], text.mixed(1, settings.measure.per)
+    words = [
+        ' '.join([*RUN_STEPS[:kept], CAUTION]).format(part=part) for kept in range(len(RUN_STEPS), -1, -1)
+    ]
+    foot = fullest_foot(form, LEAST_FEET, *words)
+    small = part_runs(Runs(FOOT, FOOT, FOOT))
+    inches = [run for run in small if run.denominator == 1]
+    most = most_rows(form, foot) - len(inches)
+    parts = next(
+        (
+            some
+            for per in (16, 8, 4, 2)
+            if len(some := [run for run in small if run < 1 and per % run.denominator == 0]) <= most
+        ),
+        [],
+    )
+    runs = inches + parts
+    rows = [Row(text.rational(run), row) for run, row in zip(runs, _rows(settings, runs), strict=True)]
+    title = fitted_title(form, pitch_title([pitch]), TO_ADD)
+    face = _standing(form, title, PART_HEAD, rows, foot, [len(inches)] if parts else [])
+    return face, f' and parts to {text.rational(min(parts))}' if parts else ''
+
+
+def _rows(settings: Settings, runs: Sequence[Fraction]) -> list[tuple]:
+    def cells(row: RunRow):
+        return tuple(cell_of(getattr(row, field)) for field in FIELDS.values())
+
+    return [cells(row) for row in run_rows(settings.pitches[0], runs, settings.measure)]
+
+
+def _standing(form: Format, title, head, rows, foot, breaks) -> TableFace:
+    """Return a face, or an error where even its least type is too wide."""
+    face = table_face(form, title, [head, *RUN_COLUMNS.values()], rows, foot, breaks)
+    if face is None:
+        said = f"'{form.name}' is too small for the runs of {title.figure} {title.unit}".rstrip()
+        raise BookError('--size', said, '', 'take a larger card or shorter runs')
+    return face

@@ -1,0 +1,50 @@
+"""card: a card for the toolbox, to cut and laminate."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from layouts.cards.formats import FORMATS, USUAL
+from layouts.verbs.make import OUTPUT
+from layouts.verbs.options import add_steep, add_verb, with_pitches, with_steep
+from layouts.verbs.settings_file import settings_from
+
+NOTES = """\
+Several pitches make a card of all pitches, a row each, and how to use it; one
+pitch makes a card of its runs. What fits the size is chosen, and said."""
+EXAMPLES = (
+    'rafterbook card',
+    'rafterbook card --size index --pitches "3 to 12" --out my-card',
+    'rafterbook card my-book.toml --size half-letter --pitches 6',
+)
+
+
+def add(subparsers) -> None:
+    """Declare the verb."""
+    parser = add_verb(
+        subparsers, 'card', 'make a card for the toolbox, to cut and laminate', run, EXAMPLES, NOTES
+    )
+    parser.add_argument(
+        'settings', nargs='?', metavar='SETTINGS.toml', help="settings file; '-' is standard input"
+    )
+    parser.add_argument(
+        '--size', default=USUAL, metavar='SIZE', help=f'{", ".join(FORMATS)} (default: {USUAL})'
+    )
+    parser.add_argument('--pitches', metavar='LIST', help='such as 6, "4,6,8,12" or "4 to 12 by 1/2"')
+    parser.add_argument(
+        '--out', default=OUTPUT, metavar='DIR', help=f'where the file goes (default: {OUTPUT})'
+    )
+    add_steep(parser)
+
+
+def run(args, out, err) -> int:
+    """Make the card and say what is on it."""
+    settings = with_steep(settings_from(args.settings), args)
+    if args.pitches is not None:
+        settings = with_pitches(settings, args.pitches)
+    from layouts.build import build_cards  # the typesetter takes half a second to load
+
+    made = build_cards(settings, args.size, Path(args.out))
+    print(f'{made.path}: {made.said[0]}', *made.said[1:], sep='\n', file=out)
+    print(f'made in {made.seconds:.1f} s', file=err)
+    return 0

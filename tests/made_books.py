@@ -1,0 +1,95 @@
+"""Books made for the tests, with their plan beside them, and what is out of place on a printed page."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+from io import StringIO
+from itertools import combinations
+from pathlib import Path
+
+from printed_words import Word, lines_of, words_of
+
+from layouts.book import Plan, plan
+from layouts.build import Built, build
+from layouts.pages import Page
+from layouts.progress import Progress
+from layouts.trim import Trim
+from layouts.typeset import Job
+from tablegen.settings import read_settings
+
+SMALL = 'title = "Three Pitches"\nowner = "The Garden Store"\npitches = [4, 6, 8]'
+ANYWHERE_ELSE = ('built-in', 'None', 'Undefined', 'Markup(', '{{', '}}', '{%', 'object at')
+"""What is printed when a template names the wrong thing."""
+OVERHANG, HAIR = 0.75, 0.1
+"""mm: row labels may begin that far left of the text, less than half a figure; anything else not at all."""
+
+
+@dataclass
+class MadeBook:
+    """A finished book and what it was made from."""
+
+    planned: Plan
+    built: Built
+
+    @cached_property
+    def pages(self) -> list[Page]:
+        return self.planned.pages()
+
+    @cached_property
+    def words(self) -> list[list[Word]]:
+        return words_of(self.built.booklet)
+
+    @cached_property
+    def lines(self) -> list[list[str]]:
+        return lines_of(self.built.booklet, text_box(self.planned.trim))
+
+
+def made(written: str, folder: Path) -> MadeBook:
+    """Return a book made from the text of a settings file."""
+    settings = read_settings(written, '')
+    return MadeBook(plan(settings), build(settings, folder, Progress(StringIO())))
+
+
+def text_box(trim: Trim) -> tuple[float, float, float, float]:
+    """Return left, top, width and height in mm of what holds the text of a left or a right page, and no tab."""
+    margin = min(trim.outer_mm, trim.inner_mm)
+    return margin, 0, trim.width_mm - 2 * margin, trim.height_mm
+
+
+def misplaced(page: Page, words: list[Word], trim: Trim) -> list[str]:
+    """Return every word that stands outside its page's text, its tab and its folio, or on another word."""
+    left, right = (trim.outer_mm, trim.inner_mm) if page.side == 'left' else (trim.inner_mm, trim.outer_mm)
+    right, foot = trim.width_mm - right, trim.height_mm - trim.foot_mm
+    folio = {str(page.number), *page.head.split()}
+    found = []
+    for word in words:
+        if word.right <= left + HAIR - OVERHANG or word.left >= right:
+            fits = page.tab is not None and word.text in page.tab.text and _in_tab(word, page, trim)
+        elif word.top >= foot:
+            fits = word.text in folio and word.foot <= trim.height_mm - 2
+        else:
+            fits = word.left >= left - OVERHANG and word.right <= right + HAIR
+            fits = fits and word.top >= trim.top_mm - HAIR and word.foot <= foot + HAIR
+        if not fits:
+            found.append(f'page {page.number}, {page.template}: {word}')
+    pairs = [(a, b) for a, b in combinations(words, 2) if a.overlaps(b)]
+    return found + [f'page {page.number}, {page.template}: {a} on {b}' for a, b in pairs]
+
+
+def _in_tab(word: Word, page: Page, trim: Trim) -> bool:
+    outer = (0, trim.outer_mm) if page.side == 'left' else (trim.width_mm - trim.outer_mm, trim.width_mm)
+    top = trim.top_mm + page.tab.top_mm
+    return (
+        outer[0] + trim.tab_inset_mm * (page.side == 'left') <= word.left
+        and word.right <= outer[1] - trim.tab_inset_mm * (page.side == 'right')
+        and top <= word.top
+        and word.foot <= top + page.tab.height_mm
+    )
+
+
+def strayed(pages: list[Page], job: Job, trim: Trim) -> list[str]:
+    """Return what is out of place in a typeset document of some pages."""
+    found = words_of(job.out)
+    assert len(found) == len(pages)
+    return [line for page, words in zip(pages, found, strict=True) for line in misplaced(page, words, trim)]
