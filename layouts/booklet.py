@@ -26,7 +26,7 @@ def join(
     for part in parts:
         writer.append(PdfReader(part), import_outline=False)
     for name, number in outline:
-        writer.add_outline_item(name, number - 1)
+        writer.add_outline_item(title=name, page_number=number - 1)
     writer.metadata = None
     writer.add_metadata({'/Title': title, '/Producer': 'rafterbook'} | ({'/Author': owner} if owner else {}))
     writer.create_viewer_preferences()

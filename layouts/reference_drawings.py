@@ -127,6 +127,13 @@ def cheeks(ask: RoofQuestion, found: Found) -> Made:
     return (cheek_faces(_number(saw), _number(top), labels, words['title']),), {}
 
 
+def past_scale(ask: RoofQuestion, found: Found) -> Made:
+    words, hip = WORDS['roof_drawings']['hip-cheeks'], group_of(found['cheek'], 'hip')
+    saw, top = pick(hip, 'saw_deg'), pick(hip, 'top_from_square_deg')
+    labels = (top.text, saw.text, words['top'], words['side'])
+    return (cheek_faces(_number(saw), _number(top), labels, words['title']),), {}
+
+
 def trim(ask: RoofQuestion, found: Found) -> Made:
     words = WORDS['roof_drawings']['trim']
     slant = _number(pick(group_of(found['cheek'], 'jack'), 'saw_deg'))
@@ -181,6 +188,7 @@ PICTURES = {
     'hips': hips,
     'jack_deductions': jack_deductions,
     'cheeks': cheeks,
+    'past_scale': past_scale,
     'trim': trim,
     'gable': gable,
     'unequal': unequal,

@@ -160,6 +160,11 @@ WORDS = {
             'top': 'top edge',
             'side': 'side',
         },
+        'hip-cheeks': {
+            'title': 'A hip’s cheek on its square top and on its side',
+            'top': 'square top',
+            'side': 'side',
+        },
         'trim': {
             'title': 'Boards at an eave: plumb, square to the slope, flat on it',
             'standing_plumb': 'plumb',

@@ -8,8 +8,8 @@ from markupsafe import Markup
 
 from layouts.drawings import svg
 
-WIDTH, HEIGHT = 241.0, 116.0
-TOP_UNITS, SIDE_UNITS = 30.0, 52.0
+WIDTH, HEIGHT = 241.0, 92.0
+TOP_UNITS, SIDE_UNITS = 28.0, 42.0
 """Breadth of the top edge and of the side as drawn."""
 START = 58.0
 
@@ -28,7 +28,7 @@ def cheek_faces(
     """
     across_side, across_top = cheek_lines(saw_degrees, top_from_square)
     edge, above, below = 12 + TOP_UNITS, 12.0, 12 + TOP_UNITS + SIDE_UNITS
-    start = START + max(across_side, 0) * 0
+    start = START
     point = (start, edge)
     top_end, side_end = (start + across_top, above), (start + across_side, below)
     right = WIDTH - 4
@@ -45,7 +45,7 @@ def cheek_faces(
         svg.text(words[0], (start - 5, edge - 13), 9, 'end', 700),
         svg.text(words[1], (start - 5, edge + 22), 9, 'end', 700),
         svg.text(words[2], (right, edge - 11), 8, 'end'),
-        svg.text(words[3], (right, edge + 28), 8, 'end'),
+        svg.text(words[3], (right, edge + 24), 8, 'end'),
         svg.dot(point, 1.7),
     ]
-    return svg.drawing(WIDTH, HEIGHT - 8, title, shapes)
+    return svg.drawing(WIDTH, HEIGHT, title, shapes)
