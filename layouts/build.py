@@ -5,7 +5,7 @@ from __future__ import annotations
 import gc
 import os
 import tempfile
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass
 from pathlib import Path
@@ -77,14 +77,11 @@ def build_cards(settings: Settings, size: str, folder: Path) -> BuiltCard:
     return BuiltCard(folder / CARD, tuple(said), monotonic() - began)
 
 
-def build(
-    settings: Settings, folder: Path, progress: Progress, tell: Callable[[Plan], None] = lambda planned: None
-) -> Built:
+def build(settings: Settings, folder: Path, progress: Progress) -> Built:
     """Make a booklet and its sheets.
 
     Given:
         folder    where the files go; made if it is not there
-        tell      told the plan, with its page count, before anything is typeset
 
     Errors:
         BookError if anything fails; files of an earlier build are then as they were
@@ -94,8 +91,7 @@ def build(
     with _no_looking_for_rubbish(), _workplace(folder) as work:
         progress.stage('planning')
         planned = plan(settings)
-        tell(planned)
-        cards = card_work(settings, USUAL, work)
+        cards = card_work(settings, USUAL[settings.trim], work)
         progress.stage('typesetting', planned.index.total + 1 + cards.job.pages)
         jobs = parts(planned.pages(), planned.trim, settings.title, work)
         guide = instructions_job(planned, work)

@@ -9,7 +9,7 @@ from fractions import Fraction
 from markupsafe import Markup
 
 from layouts.drawings import svg
-from layouts.trim import DIGIT_EM, FRACTION_OF_WHOLE, Trim, fraction_em, whole_em
+from layouts.trim import DIGIT_EM, FRACTION_OF_WHOLE, Trim, fraction_em, mixed_em, whole_em
 from tablegen import text
 from tablegen.figures import Figure, Measure
 from tablegen.settings import Runs
@@ -86,7 +86,12 @@ def fit(trim: Trim, measure: Measure, greatest: int, label: float, most: int, le
     best = max(columns for columns, *_ in found)
     columns, size, whole, needed = next(one for one in found if one[0] == best)
     width = (trim.text_width - label + COLUMN_GAP - EDGE) / max(columns, 1)
-    return Fit(size, whole, min(width, needed if least else needed + 9), columns, digits, feet)
+    return Fit(size, whole, min(width, needed + 9), columns, digits, feet)
+
+
+def head_width(heads: Sequence[str]) -> float:
+    """Return the width of a column that the widest of some heads needs, in units."""
+    return max(map(mixed_em, heads)) * SIZES[0] + COLUMN_GAP
 
 
 def grid(
@@ -177,7 +182,7 @@ def _padded(figure: Figure | None, fitted: Fit) -> str:
 
 def _centred(head: str, digits: int) -> str:
     number = head.split(' ')[0]
-    if not number[0].isdigit():
+    if not number[0].isdigit() or '/' in head:  # a fraction leaves no room to move
         return head
     places = min(digits, MOST_BEFORE_A_HEAD)
     return FIGURE_SPACE * max(0, places - len(number)) + head

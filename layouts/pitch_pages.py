@@ -10,7 +10,7 @@ from markupsafe import Markup
 
 from layouts.drawings.framing_square import square_on_board
 from layouts.drawings.wedge import measured_wedge
-from layouts.grids import Grid, fit, grid, offsets_of_foot
+from layouts.grids import Grid, fit, grid, head_width, offsets_of_foot
 from layouts.pages import Block, Draft, Index, Tab
 from layouts.run_tables import Head, PitchTables, grid_pages, list_pages, page_shares
 from layouts.trim import Trim
@@ -136,9 +136,9 @@ def _jack_maker(tables, start, stop):
         settings = tables.settings
         steepest = settings.pitches[-1]
         greatest = nearest(common.line_length(settings.runs.last, steepest.slope), settings.measure.per)
-        fitted = fit(tables.trim, settings.measure, greatest, JACK_LABEL, len(settings.spacings))
         rows = [(str(row.number), row.lengths) for row in tables.jacks[start:stop]]
         heads = [f'{text.rational(spacing)} in' for spacing in settings.spacings]
+        fitted = fit(tables.trim, settings.measure, greatest, JACK_LABEL, len(heads), head_width(heads))
         page = grid(rows, heads, 'jack', fitted, JACK_LABEL, tables.trim)
         differences = tuple(
             zip(heads, (figure.text for figure in tables.values.jack_differences), strict=True)

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
 
-from layouts.grids import Grid, cells_of_foot, fit, grid
+from layouts.grids import Grid, cells_of_foot, fit, grid, head_width
 from layouts.trim import Trim, mixed_em
 from layouts.words import WORDS
 from tablegen import text
@@ -110,7 +110,8 @@ def grid_columns(settings: Settings, trim: Trim, offsets: Sequence[Fraction]) ->
         nearest(hip.line_length(settings.runs.last, steepest.slope), measure.per),
         nearest(common.rise(settings.runs.last, steepest.slope), measure.per),
     )
-    fitted = fit(trim, measure, greatest, FEET_LABEL, len(offsets))
+    least = head_width([text.rational(offset) for offset in offsets])
+    fitted = fit(trim, measure, greatest, FEET_LABEL, len(offsets), least)
     pages = -(-len(offsets) // fitted.columns)
     return fitted, -(-len(offsets) // pages)
 

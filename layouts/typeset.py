@@ -134,15 +134,13 @@ class _Remarks(logging.Handler):
 @contextmanager
 def _listening(tell: Callable[[int], None]):
     remarks = _Remarks(tell)
-    loggers = [logging.getLogger(name) for name in ('weasyprint', 'weasyprint.progress')]
-    loggers[1].setLevel(logging.INFO)
-    for logger in loggers:
-        logger.addHandler(remarks)
+    logging.getLogger('weasyprint.progress').setLevel(logging.INFO)
+    logger = logging.getLogger('weasyprint')  # hears of progress too
+    logger.addHandler(remarks)
     try:
         yield remarks.said
     finally:
-        for logger in loggers:
-            logger.removeHandler(remarks)
+        logger.removeHandler(remarks)
 
 
 _pages_laid_out = None

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cached_property
 from io import StringIO
-from itertools import combinations
+from itertools import takewhile
 from pathlib import Path
 
 from printed_words import Word, lines_of, words_of
@@ -73,8 +73,18 @@ def misplaced(page: Page, words: list[Word], trim: Trim) -> list[str]:
             fits = fits and word.top >= trim.top_mm - HAIR and word.foot <= foot + HAIR
         if not fits:
             found.append(f'page {page.number}, {page.template}: {word}')
-    pairs = [(a, b) for a, b in combinations(words, 2) if a.overlaps(b)]
-    return found + [f'page {page.number}, {page.template}: {a} on {b}' for a, b in pairs]
+    return found + [f'page {page.number}, {page.template}: {a} on {b}' for a, b in meeting(words)]
+
+
+def meeting(words: list[Word]) -> list[tuple[Word, Word]]:
+    """Return the pairs of words that lie on one another, looking no further down than a word reaches."""
+    ordered = sorted(words, key=lambda word: word.top)
+    return [
+        (a, b)
+        for place, a in enumerate(ordered)
+        for b in takewhile(lambda b, foot=a.foot: b.top < foot, ordered[place + 1 :])
+        if a.overlaps(b)
+    ]
 
 
 def _in_tab(word: Word, page: Page, trim: Trim) -> bool:

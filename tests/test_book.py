@@ -20,12 +20,10 @@ DEFAULT = plan(Settings())
 PITCHES = [f'{rise} in 12' for rise in range(1, 25)]
 TABLES = ('values', 'jacks', 'common', 'hip-valley', 'rise')
 NEEDS = {
-    'glance': 'glance',
-    'words': 'words',
     'how-to': 'order',
-    'examples': 'examples',
-    'square': 'square',
-} | {group: f'group-{group}' for group in GROUPS}
+    **{part: part for part in ('words', 'square', 'glance', 'examples')},
+    **{group: f'group-{group}' for group in GROUPS},
+}
 """Parts of a book and the page at which they begin."""
 
 

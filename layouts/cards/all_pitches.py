@@ -6,22 +6,10 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from layouts.cards.columns import Column, columns
-from layouts.cards.faces import (
-    Block,
-    Row,
-    TableFace,
-    Title,
-    WordsFace,
-    cell_of,
-    column_width,
-    foot_lines,
-    label_width,
-    most_rows,
-    table_face,
-    words_face,
-)
+from layouts.cards.faces import Block, Row, TableFace, Title, WordsFace, cell_of
+from layouts.cards.fitting import column_width, foot_lines, label_width, most_rows, table_face, words_face
 from layouts.cards.formats import Format
-from layouts.cards.measures import LEAST_PT
+from layouts.cards.measures import BOLD, LEAST_PT, width_pt
 from layouts.cards.titles import fitted_title, pitch_title
 from layouts.cards.words import (
     ALL_PITCHES,
@@ -130,7 +118,12 @@ def _use(settings: Settings, form: Format, chosen: Sequence[Column], foot: Seque
     meanings = tuple((' '.join(column.head).replace('- ', ''), column.meaning) for column in chosen)
     site = Block(SITE_HEAD, tuple((line,) for line in (*ON_SITE, LOW_SLOPE.text, STEEP.text)))
     blocks = [steps, _parts(form), Block(MEANINGS_HEAD, meanings), _example(settings), site]
-    return words_face(form, Title(USE, '', settings.owner or settings.title), blocks, foot)
+    name = settings.owner or settings.title
+    if width_pt(name, form.note_pt, BOLD) <= form.title_pt:
+        return words_face(form, Title(USE, '', name), blocks, foot)
+    named = foot_lines(f'{name}. {CAUTION}', form)
+    fits = all(width_pt(line, form.note_pt) <= form.inner_pt for line in named)
+    return words_face(form, Title(USE, '', ''), blocks, named if fits else foot)
 
 
 def _example(settings: Settings) -> Block:

@@ -78,7 +78,8 @@ FORMATS = {
     )
 }
 """By name, the smallest first."""
-USUAL = 'a6'
+USUAL = {'pocket': 'a6', 'large': 'half-letter'}
+"""Format of the card beside a booklet, by the trim of its pages."""
 
 
 def format_named(name: str, place: str = '--size') -> Format:

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from layouts.cards.faces import Row, TableFace, cell_of, foot_lines, fullest_foot, most_rows, table_face
+from layouts.cards.faces import Row, TableFace, cell_of
+from layouts.cards.fitting import foot_lines, fullest_foot, most_rows, table_face
 from layouts.cards.formats import Format
 from layouts.cards.titles import fitted_title, pitch_title
 from layouts.cards.words import (
@@ -35,14 +36,12 @@ LEAST_FEET = 12
 
 def one_pitch(settings: Settings, form: Format) -> tuple[Format, list[tuple], list[str]]:
     """Return the format as it lies, the cards, and what is said of them."""
-    for lying in (form, form.turned()):
-        sides = _by_the_inch(settings, lying)
-        if sides:
-            name = settings.pitches[0].text
-            runs = f'{text.run(settings.runs.first)} to {text.run(settings.runs.last)}'
-            step = f'by {text.run(settings.runs.step)}'
-            said = [f'{name}, runs {runs} {step}: common on the front, hip and valley on the back']
-            return lying, [sides], said
+    grids = [(lying, sides) for lying in (form, form.turned()) if (sides := _by_the_inch(settings, lying))]
+    if grids:
+        lying, sides = max(grids, key=lambda found: min(side.size for side in found[1]))
+        runs = f'{text.run(settings.runs.first)} to {text.run(settings.runs.last)} by {text.run(settings.runs.step)}'
+        said = [f'{settings.pitches[0].text}, runs {runs}: common on the front, hip and valley on the back']
+        return lying, [sides], said
     front, last = _by_the_foot(settings, form)
     back, parts = _odd_inches(settings, form)
     said = [

@@ -99,12 +99,12 @@ def placed(cards: int, sheet: CardSheet) -> list[list[tuple[int, int, int]]]:
     copies = max(1, sheet.up // cards)
     order = [card for _ in range(copies) for card in range(cards)]
     return [
-        [(card, *divmod_places(place, sheet.columns)) for place, card in enumerate(order[at : at + sheet.up])]
+        [(card, *_place(place, sheet.columns)) for place, card in enumerate(order[at : at + sheet.up])]
         for at in range(0, len(order), sheet.up)
     ]
 
 
-def divmod_places(place: int, columns: int) -> tuple[int, int]:
+def _place(place: int, columns: int) -> tuple[int, int]:
     """Return column and row of a place, counted along the rows."""
     row, column = divmod(place, columns)
     return column, row

@@ -61,7 +61,7 @@ def birds_mouth(slope: float, depth: float, seat: float, words: tuple[str, str, 
     """
     angle, scale = atan(slope), BOARD_HEIGHT / depth
     lean = BOARD_HEIGHT * tan(angle)
-    start = max(30.0, (WIDTH - lean) / 2)
+    start = max(18.0, (WIDTH - lean) / 2)
     above = depth / cos(angle) - seat * slope
     corner = (start + above * sin(angle) * scale, TOP + above * cos(angle) * scale)
     toe = (corner[0] - seat * cos(angle) * scale, corner[1] + seat * sin(angle) * scale)

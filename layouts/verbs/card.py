@@ -28,7 +28,9 @@ def add(subparsers) -> None:
         'settings', nargs='?', metavar='SETTINGS.toml', help="settings file; '-' is standard input"
     )
     parser.add_argument(
-        '--size', default=USUAL, metavar='SIZE', help=f'{", ".join(FORMATS)} (default: {USUAL})'
+        '--size',
+        metavar='SIZE',
+        help=f'{", ".join(FORMATS)} ({USUAL["pocket"]}; for large print {USUAL["large"]})',
     )
     parser.add_argument('--pitches', metavar='LIST', help='such as 6, "4,6,8,12" or "4 to 12 by 1/2"')
     parser.add_argument(
@@ -44,7 +46,8 @@ def run(args, out, err) -> int:
         settings = with_pitches(settings, args.pitches)
     from layouts.build import build_cards  # the typesetter takes half a second to load
 
-    made = build_cards(settings, args.size, Path(args.out))
+    size = USUAL[settings.trim] if args.size is None else args.size
+    made = build_cards(settings, size, Path(args.out))
     print(f'{made.path}: {made.said[0]}', *made.said[1:], sep='\n', file=out)
     print(f'made in {made.seconds:.1f} s', file=err)
     return 0

@@ -35,17 +35,16 @@ def run(args, out, err) -> int:
     from layouts.build import build, sheet_count  # the typesetter takes half a second to load
     from layouts.progress import Progress
 
-    def tell(planned, to=err) -> None:
-        index = planned.index
-        said = (
-            f'{index.total} pages in {_sections(len(index.sections))}, {sheet_count(planned)} sheets of paper'
-        )
-        print(f'planned: {said}', file=to)
-
     if args.plan:
-        tell(plan(settings), out)
+        planned = plan(settings)
+        sections = _sections(len(planned.index.sections))
+        print(f'{planned.index.total} pages in {sections}, {sheet_count(planned)} sheets of paper', file=out)
         return 0
-    made = build(settings, Path(args.out), Progress(err), tell)
+    progress = Progress(err)
+    try:
+        made = build(settings, Path(args.out), progress)
+    finally:
+        progress.done()  # a fault is not told behind half a bar
     print(
         f'{made.booklet}: {made.pages} pages in {_sections(made.sections)}, {made.figures:,} figures in its tables',
         file=out,

@@ -1,0 +1,112 @@
+"""What the tests of cards share: figures by another arithmetic, faces typeset once, PDFs read back."""
+
+from __future__ import annotations
+
+import re
+import subprocess
+from collections.abc import Callable
+from functools import cache
+from pathlib import Path
+from tempfile import TemporaryDirectory
+
+from check_support import real, rounded
+from mpmath import atan, degrees, mpf, sqrt
+
+from layouts.cards.make import CardWork, card_work, finish_cards
+from layouts.typeset import set_document
+from layouts.verbs.options import with_pitches
+from tablegen import text
+from tablegen.settings import Settings
+
+SIZES = ('id-1', 'index', 'a6', 'half-letter', 'letter')
+MM = 72 / 25.4
+_kept = TemporaryDirectory(prefix='cards-')
+
+
+def settings_of(pitches: str, paper: str = 'letter') -> Settings:
+    """Return settings with pitches as the command takes them; '' keeps the usual ones."""
+    settings = Settings(paper=paper)
+    return with_pitches(settings, pitches) if pitches else settings
+
+
+@cache
+def made(size: str, pitches: str = '') -> tuple[CardWork, Path, tuple[str, ...]]:
+    """Return a card typeset and laid on its sheets: its plan, the file, what was said."""
+    folder = Path(_kept.name) / f'{size} {pitches}'.replace('/', '_')
+    folder.mkdir()
+    work = card_work(settings_of(pitches), size, folder)
+    set_document(work.job)
+    return work, folder / 'card.pdf', tuple(finish_cards(work, folder / 'card.pdf'))
+
+
+def lines_of(pdf: Path, page: int) -> list[str]:
+    """Return the lines of a page as they lie, spaces drawn together."""
+    told = subprocess.run(
+        ['pdftotext', '-layout', '-f', str(page), '-l', str(page), pdf, '-'],
+        capture_output=True,
+        text=True,
+        check=True,
+    ).stdout
+    return [' '.join(line.split()) for line in told.splitlines() if line.strip()]
+
+
+def word_boxes(pdf: Path, page: int) -> list[tuple[float, float, float, float, str]]:
+    """Return the words of a page with their boxes: left, top, right, foot in mm from the upper left."""
+    told = subprocess.run(
+        ['pdftotext', '-bbox', '-f', str(page), '-l', str(page), pdf, '-'],
+        capture_output=True,
+        text=True,
+        check=True,
+    ).stdout
+    found = re.findall(r'<word xMin="(.*?)" yMin="(.*?)" xMax="(.*?)" yMax="(.*?)">(.*?)</word>', told)
+    return [(*(float(edge) / MM for edge in edges), word) for *edges, word in found]
+
+
+def ink(pdf: Path, page: int, dots_per_mm: int = 8) -> tuple[int, int, bytes]:
+    """Return a page as a picture: width, height, and a byte a dot, 255 for white."""
+    picture = subprocess.run(
+        ['pdftoppm', '-gray', '-r', str(25.4 * dots_per_mm), '-f', str(page), '-l', str(page), pdf],
+        capture_output=True,
+        check=True,
+    ).stdout
+    header = re.match(rb'P5\s+(\d+)\s+(\d+)\s+255\s', picture)
+    return int(header[1]), int(header[2]), picture[header.end() :]
+
+
+def mixed(length: mpf, per: int = 16) -> str:
+    """Return a length to its nearest part as it is printed."""
+    return text.mixed(rounded(length, per), per)
+
+
+def decimals(number: mpf, places: int) -> str:
+    return text.decimal(rounded(number, 10**places), places)
+
+
+def angle(tangent: mpf) -> str:
+    return f'{decimals(degrees(atan(tangent)), 2)}°'
+
+
+def hip_cosine(r: mpf) -> mpf:
+    return sqrt(288) / sqrt(288 + r * r)
+
+
+def common_cosine(r: mpf) -> mpf:
+    return 12 / sqrt(144 + r * r)
+
+
+COLUMN: dict[str, Callable[[mpf], str]] = {
+    'plumb cut': lambda r: angle(r / 12),
+    'level cut': lambda r: angle(12 / r),
+    'plumb cut of the hip': lambda r: angle(r / sqrt(288)),
+    'common per foot': lambda r: decimals(sqrt(144 + r * r), 3),
+    'hip per foot': lambda r: decimals(sqrt(288 + r * r), 3),
+    **{
+        f'jacks at {spacing}': lambda r, spacing=spacing: mixed(real(spacing) * sqrt(144 + r * r) / 12)
+        for spacing in ('12', '16', '19.2', '24')
+    },
+    'side cut of jacks': lambda r: angle(common_cosine(r)),
+    'side cut of the hip': lambda r: angle(hip_cosine(r)),
+    'backing': lambda r: angle(r / sqrt(288 + r * r)),
+    'drop of the hip': lambda r: mixed(real('0.75') * r / sqrt(288)),
+}
+"""Each column's figure for a rise in inches per foot, by mpmath: tan, √ and arctan of the right triangles."""

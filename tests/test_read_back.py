@@ -1,0 +1,236 @@
+"""A finished booklet read back from its PDF: every cell of one pitch, every citation, nothing out of place."""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+from itertools import pairwise
+
+import pytest
+from made_books import ANYWHERE_ELSE, misplaced
+from printed_words import Word
+from table_pages import as_read
+
+from layouts.example_pages import ExamplePage
+from layouts.front_pages import ContentsPage, HowToPage
+from layouts.run_tables import GridPage
+from tablegen.rows import part_runs, pitch_values, run_rows
+
+SIX = '6 in 12'
+FIELDS = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}
+LINE_MM, COLUMN_MM = 1.0, 0.4
+"""Words whose feet are closer than the first stand in one line; edges closer than the second are one edge."""
+
+
+def figures_of(book, table: str, name: str = SIX) -> dict[Fraction, str]:
+    """Return the figures of one table by their run, computed anew."""
+    settings = book.planned.settings
+    pitch = next(pitch for pitch in settings.pitches if pitch.text == name)
+    rows = run_rows(pitch, settings.runs, settings.measure)
+    return {row.run_in: as_read(getattr(row, FIELDS[table])) for row in rows}
+
+
+def pages_of(book, table: str, name: str = SIX) -> list:
+    return [
+        page
+        for page in book.pages
+        if isinstance(page.content, GridPage) and (page.content.table, page.head) == (table, name)
+    ]
+
+
+def lines_on(book, number: int) -> list[str]:
+    return [' '.join(line.split()) for line in book.lines[number - 1]]
+
+
+def printed_rows(words: list[Word]) -> dict[str, list[Word]]:
+    """Return the words right of each row's label, which is the first in its line."""
+    rows: list[list[Word]] = []
+    for word in sorted(words, key=lambda word: word.foot):
+        if not rows or word.foot - rows[-1][0].foot > LINE_MM:
+            rows.append([])
+        rows[-1].append(word)
+    ordered = [sorted(row, key=lambda word: word.left) for row in rows]
+    return {row[0].text: row[1:] for row in ordered}
+
+
+@pytest.mark.parametrize('table', FIELDS)
+def test_every_cell_of_a_pitch_is_printed(small_book, table):
+    """Line by line as one tool gives the text: label, then each figure in its order, and no more."""
+    figures = figures_of(small_book, table)
+    pages = pages_of(small_book, table)
+    seen = 0
+    for page, first_inch in zip(pages, (0, 6), strict=True):
+        lines = lines_on(small_book, page.number)
+        for feet in range(25):
+            row = [figures.get(Fraction(12 * feet + first_inch + inch), '') for inch in range(6)]
+            assert ' '.join(filter(None, [str(feet), *row])) in lines
+            seen += sum(map(bool, row))
+
+    assert seen == len(figures) == 288
+
+
+@pytest.mark.parametrize('table', FIELDS)
+def test_every_cell_stands_under_its_inches(small_book, table):
+    """By the places of the words: a whole number ends where its head's number ends, its fraction follows it."""
+    figures, trim = figures_of(small_book, table), small_book.planned.trim
+    foot = trim.height_mm - trim.foot_mm
+    for page in pages_of(small_book, table):
+        words = [
+            word
+            for word in small_book.words[page.number - 1]
+            if word.right > 6 and word.left < 94 and word.foot < foot
+        ]
+        rows = printed_rows(words)
+        heads = [word for word in rows['ft'] if word.text.isdigit()]
+        for feet in range(25):
+            cells = {head.text: '' for head in heads}
+            for word in rows[str(feet)]:
+                head = max((head for head in heads if head.left < word.right), key=lambda head: head.left)
+                assert '/' in word.text or abs(word.right - head.right) < COLUMN_MM
+                cells[head.text] = f'{cells[head.text]} {word.text}'.strip()
+            wanted = {inch: figures.get(Fraction(12 * feet + int(inch)), '') for inch in cells}
+            assert wanted == cells
+
+
+def test_the_small_runs_stand_at_the_foot_of_every_table(small_book):
+    settings = small_book.planned.settings
+    pitch = next(pitch for pitch in settings.pitches if pitch.text == SIX)
+    rows = list(run_rows(pitch, part_runs(settings.runs), settings.measure))
+    for table, field in FIELDS.items():
+        lines = [line for page in pages_of(small_book, table) for line in lines_on(small_book, page.number)]
+        names, added = (
+            [word for line in lines if line.startswith(start) for word in line.removeprefix(start).split()]
+            for start in ('for ', 'add ')
+        )
+        assert names == [f'{n.numerator}/{n.denominator}' for n in part_runs(settings.runs)]
+        assert added == ' '.join(getattr(row, field).text for row in rows).split()
+
+
+def test_the_values_of_a_pitch_are_printed_beside_their_names(small_book):
+    settings = small_book.planned.settings
+    pitch = next(pitch for pitch in settings.pitches if pitch.text == SIX)
+    values = pitch_values(pitch, settings)
+    text = ' '.join(' '.join(lines_on(small_book, small_book.planned.index[f'values:{SIX}'])).split())
+
+    for figure in (
+        values.plumb_cut, values.level_cut, values.hip_plumb_cut, values.hip_level_cut, values.common_per_foot,
+        values.hip_per_foot, values.jack_side_cut, values.hip_side_cut, values.backing_bevel, values.hip_drop,
+        values.jack_side_figure, values.hip_side_figure, *values.jack_differences,
+    ):  # fmt: skip
+        assert f' {figure.text} ' in text
+
+
+def test_nothing_is_printed_outside_its_place(small_book):
+    """Every word of every page is in the text, the tab or the folio, and none on another."""
+    found = [
+        line
+        for page, words in zip(small_book.pages, small_book.words, strict=True)
+        for line in misplaced(page, words, small_book.planned.trim)
+    ]
+    assert found == []
+
+
+def test_every_page_but_a_cover_bears_its_number_and_tab(small_book):
+    for page, words in zip(small_book.pages, small_book.words, strict=True):
+        low = small_book.planned.trim.height_mm - small_book.planned.trim.foot_mm
+        folio = {word.text for word in words if word.top >= low}
+        assert (str(page.number) in folio) == ('cover' not in page.template)
+        beside = [word.text for word in words if word.right < 6.4 or word.left > 93.6]
+        assert beside == ([page.tab.text] if page.tab else [])
+
+
+def test_no_slip_of_a_template_is_printed(small_book):
+    words = [word.text for page in small_book.words for word in page]
+    assert [word for word in words if any(slip in word for slip in ANYWHERE_ELSE)] == []
+
+
+# Citations ---------------------------------------------------------------------------------------------------
+
+
+def cell_is_on(book, number: int, table: str, run: Fraction, name: str) -> bool:
+    """Return whether a page prints the figure of a run in the row of its feet."""
+    feet, figure = str(run // 12), figures_of(book, table, name)[run]
+    return any(
+        line.split()[0] == feet and f' {figure} ' in f'{line} ' for line in lines_on(book, number) if line.split()
+    )  # fmt: skip
+
+
+def examples(book) -> list[ExamplePage]:
+    return [page.content for page in book.pages if isinstance(page.content, ExamplePage)]
+
+
+def test_the_examples_cite_pages_that_have_their_figures(small_book):
+    """A tabled run on the very page; a small run to add on that page or the one that faces it."""
+    found = 0
+    for page in examples(small_book):
+        name = page.example.pitch.text
+        for table in page.pages.keys() & FIELDS.keys():
+            readings = (page.example.heel if table == 'rise' else page.example.length).readings
+            number = page.pages[table]
+            assert cell_is_on(small_book, number, table, readings[0].run_in, name)
+            for reading in readings[1:]:
+                facing = number + 1 if number % 2 == 0 else number - 1
+                lines = [line for at in (number, facing) for line in lines_on(small_book, at)]
+                assert any(
+                    line.startswith('add ') and f' {reading.figure.text} ' in f'{line} ' for line in lines
+                )
+            found += 1
+    assert found == 2 * (2 + 2 + 1)
+
+
+def test_the_examples_cite_the_page_of_values_and_of_jacks(small_book):
+    for page in examples(small_book):
+        example = page.example
+        if 'values' in page.pages:
+            text = ' '.join(lines_on(small_book, page.pages['values']))
+            for figure in (
+                example.values.plumb_cut,
+                example.values.hip_side_cut,
+                example.values.jack_side_cut,
+            ):
+                assert figure.text in text
+        if 'jacks' in page.pages:
+            lines = lines_on(small_book, page.pages['jacks'])
+            for number, figure, _ in example.jacks:
+                assert any(re.match(rf'{number} .*\b{re.escape(figure.text)}( |$)', line) for line in lines)
+
+
+def test_the_page_cited_is_the_page_printed(small_book):
+    """What a reader sees beside the word 'page' in examples and how-to is one of the pages found above."""
+    cited = 0
+    for page, words in zip(small_book.pages, small_book.words, strict=True):
+        if isinstance(page.content, ExamplePage | HowToPage):
+            known = (
+                page.content.pages.values() if isinstance(page.content, ExamplePage) else [page.content.page]
+            )
+            numbers = [
+                int(after.text.strip('.,:;')) for word, after in pairwise(words) if word.text == 'page'
+            ]
+            assert set(numbers) <= set(known)
+            cited += len(numbers)
+    assert cited > 8
+
+
+def test_the_how_to_leads_to_its_figure(small_book):
+    how = next(page.content for page in small_book.pages if isinstance(page.content, HowToPage))
+    (run,) = [
+        run
+        for run in figures_of(small_book, 'common', how.pitch)
+        if f'{run // 12} ft {run % 12} in' == how.run
+    ]
+
+    assert cell_is_on(small_book, how.page, 'common', run, how.pitch)
+    assert figures_of(small_book, 'common', how.pitch)[run] == how.answer
+
+
+def test_the_contents_lead_to_what_they_name(small_book):
+    contents = next(page.content for page in small_book.pages if isinstance(page.content, ContentsPage))
+    pitches = [entry for column in contents.pitches for entry in column]
+
+    for name, number in contents.entries:
+        assert small_book.pages[number - 1].head == name
+        assert small_book.pages[number - 2].head != name
+    assert [name for name, _ in pitches] == ['4 in 12', '6 in 12', '8 in 12']
+    for name, number in pitches:
+        assert small_book.pages[number - 1].head == name
+        assert small_book.pages[number - 2].head != name

@@ -1,0 +1,177 @@
+"""README: its commands run, what it shows is what they print, its links lead somewhere."""
+
+from __future__ import annotations
+
+import re
+import shlex
+import shutil
+import tomllib
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+import pytest
+from asking import ask
+
+from layouts import build as building
+from layouts.book import plan
+from layouts.verbs import VERBS
+from tablegen.pitch import pitch_of_rise
+from tablegen.settings import Runs, Settings
+
+TOP = Path(__file__).resolve().parent.parent
+README = TOP / 'README.md'
+FENCE = re.compile(r'^```(?P<kind>[^\n]*)\n(?P<body>.*?)^```$', re.MULTILINE | re.DOTALL)
+LINK = re.compile(r'!?\[[^\]]*\]\((?P<target>[^)\s]+)[^)]*\)|<(?:img|a)\b[^>]*?(?:src|href)="(?P<tag>[^"]+)"')
+CUT_OFF = '…'
+"""A shown line that stands for lines left out."""
+
+
+@dataclass(frozen=True)
+class Shown:
+    """A command as README shows it, with the output that it shows, if any."""
+
+    command: str
+    output: tuple[str, ...]
+
+
+def text() -> str:
+    return README.read_text('utf-8')
+
+
+def fences() -> list[tuple[str, str]]:
+    """Return kind and body of every fenced block."""
+    return [(match['kind'].strip(), match['body']) for match in FENCE.finditer(text())]
+
+
+def shown() -> list[Shown]:
+    """Return the commands of all fenced blocks in order.
+
+    A line is a command if it begins with one, or with a prompt of '$ '; what follows a prompted line is its output.
+    """
+    found: list[Shown] = []
+    for _, body in fences():
+        prompted = False
+        for line in body.splitlines():
+            command = line.removeprefix('$ ')
+            if line.startswith('$ ') or command.split(' ')[0] == 'rafterbook':
+                prompted = line.startswith('$ ')
+                found.append(Shown(command, ()))
+            elif prompted:
+                found[-1] = replace(found[-1], output=(*found[-1].output, line))
+    return [one for one in found if one.command.split(' ')[0] == 'rafterbook']
+
+
+@pytest.fixture
+def beside_readme(tmp_path, monkeypatch) -> Path:
+    """A folder with what README speaks of: files of the project that a command names, and files it shows.
+
+    A TOML block whose first line is a comment with a file's name is that file.
+    """
+    for one in shown():
+        for word in shlex.split(one.command, comments=True):
+            if '/' in word and (TOP / word).is_file():
+                (tmp_path / word).parent.mkdir(parents=True, exist_ok=True)
+                shutil.copy(TOP / word, tmp_path / word)
+    for kind, body in fences():
+        if name := re.match(r'# (\S+\.toml)\n', body):
+            assert kind == 'toml'
+            (tmp_path / name[1]).write_text(body)
+    monkeypatch.chdir(tmp_path)
+    return tmp_path
+
+
+@pytest.fixture
+def small_books(monkeypatch):
+    """Makes every booklet a short one, its settings having been read as they are."""
+    build = building.build
+
+    def shorter(settings, folder, progress):
+        runs = Runs(settings.runs.step, 12 * settings.runs.step, settings.runs.step)
+        return build(
+            replace(settings, pitches=(pitch_of_rise(settings.pitches[0].rise_in or 6),), runs=runs, parts=('values',)),
+            folder,
+            progress,
+        )  # fmt: skip
+
+    monkeypatch.setattr(building, 'build', shorter)
+
+
+def test_every_command_of_ours_runs_and_prints_what_is_shown(beside_readme, small_books):
+    """In README's order in one folder, so that a file which one writes is there for the next."""
+    assert shown()
+    for one in shown():
+        command, _, written = one.command.partition(' > ')
+        status, told, remarks = ask(*shlex.split(command.partition(' | ')[0], comments=True)[1:])
+        assert (one.command, status, remarks.count('rafterbook: ')) == (one.command, 0, 0)
+        if written:
+            (beside_readme / written.split(' ')[0]).write_text(told)
+        printed = [line.rstrip() for line in told.splitlines()]
+        for line in (line.rstrip() for line in one.output if line.strip() != CUT_OFF):
+            assert line in printed, f'{one.command} does not print: {line}'
+
+
+def test_the_commands_shown_are_those_there_are():
+    assert {shlex.split(one.command, comments=True)[1] for one in shown()} - {'--help', '--version'} <= set(
+        VERBS
+    )
+    assert 'make' in {one.command.split(' ')[1] for one in shown()}
+
+
+@pytest.mark.parametrize('verb', ['make', 'test'])
+def test_one_line_sets_up_and_makes_or_tests(verb):
+    """Each stands as a line of its own in a fenced block, with nothing to do before it."""
+    lines = [line.strip().removeprefix('$ ') for _, body in fences() for line in body.splitlines()]
+    assert any(re.fullmatch(rf'(.* && )?python3? layouts/bootstrap\.py {verb}( .*)?', line) for line in lines)
+
+
+def test_the_projects_own_check_runs_the_test_command():
+    (command,) = [line for line in (TOP / '.ci' / 'run').read_text().splitlines() if 'bootstrap' in line]
+    assert command in text()
+
+
+def test_settings_that_it_shows_can_be_read():
+    for kind, body in fences():
+        if kind == 'toml':
+            assert tomllib.loads(body)
+
+
+def targets() -> list[str]:
+    return [match['target'] or match['tag'] for match in LINK.finditer(text())]
+
+
+def anchors() -> set[str]:
+    """Return the names by which headings are linked to: small letters, words joined by hyphens."""
+    headings = re.findall(r'^#+ (.+)$', FENCE.sub('', text()), re.MULTILINE)
+    return {re.sub(r'[^\w\- ]', '', heading.lower()).strip().replace(' ', '-') for heading in headings}
+
+
+def test_every_link_and_picture_leads_somewhere():
+    for target in targets():
+        path, _, anchor = target.partition('#')
+        if path.startswith(('http://', 'https://', 'mailto:')):
+            continue
+        assert not path or (TOP / path).exists(), f'{target} is not there'
+        assert path or anchor in anchors(), f'{target} is no heading'
+
+
+def test_it_shows_pages_of_the_sample_that_the_project_keeps():
+    pictures = [target for target in targets() if target.endswith('.png')]
+
+    assert pictures
+    assert all(picture.startswith('output/') for picture in pictures)
+    for name in ('booklet.pdf', 'sheets.pdf'):
+        assert name in text()
+        assert (TOP / 'output' / name).is_file()
+
+
+def test_it_counts_the_standard_book_rightly():
+    planned = plan(Settings())
+    glance = planned.index['glance']
+
+    assert f'{planned.index.total} pages' in text()
+    for cited in re.findall(r'[Pp]ages (\d+) and (\d+) are all pitches', text()):
+        assert cited == (str(glance), str(glance + 1))
+
+
+def test_nothing_in_it_waits_to_be_filled_in():
+    assert re.findall(r'@[A-Z]+@|TODO|FIXME|XXX', text()) == []

@@ -1,0 +1,238 @@
+"""Typesetting: finished PDFs checked by other people's tools, and every complaint of the typesetter's an error."""
+
+from __future__ import annotations
+
+import sys
+from collections import Counter
+from dataclasses import replace
+from importlib.abc import MetaPathFinder
+
+import pytest
+from made_books import SMALL, made, strayed
+from printed_words import MM, faults_of, fonts_of, words_of
+from pypdf import PdfReader
+
+from layouts import typeset as typesetting
+from layouts.book import plan
+from layouts.html import pages_html, style
+from layouts.pages import Draft, Page, page_side
+from layouts.trim import trim_of
+from layouts.typeset import Job, load_typesetter, parts, set_document, typeset
+from tablegen.errors import BookError
+from tablegen.settings import Settings, read_settings
+
+POCKET = trim_of(Settings())
+FACE = 'Open-Sans'
+
+
+def empty(number: int) -> Page:
+    """Return a page of lines to write on: it needs no contents."""
+    return Page(number, page_side(number), 'notes', 'Notes', None, None)
+
+
+def job(folder, count: int = 2, css: str = '', trim=POCKET, pages: int | None = None) -> Job:
+    """Return a document of empty pages, from page 6."""
+    numbers = range(6, 6 + count)
+    html = pages_html([empty(number) for number in numbers], 'Notes')
+    return Job(html, style(trim) + css, pages or count, folder / 'notes.pdf')
+
+
+def set_and_told(jobs) -> tuple[list[int], None]:
+    said = []
+    typeset(jobs, said.append)
+    return said
+
+
+# The finished files ------------------------------------------------------------------------------------------
+
+
+def test_as_many_pages_as_were_planned_and_said(small_book):
+    built, planned = small_book.built, small_book.planned
+
+    assert len(words_of(built.booklet)) == planned.index.total == built.pages == 52
+    assert len(words_of(built.sheets)) == 2 * built.sheets_of_paper
+    assert built.sections == len(planned.index.sections)
+    assert built.figures == planned.figures
+
+
+@pytest.mark.parametrize('name', ['booklet', 'sheets'])
+def test_a_checker_of_pdf_finds_nothing_wrong(small_book, name):
+    assert faults_of(getattr(small_book.built, name)) == ''
+
+
+@pytest.mark.parametrize('name', ['booklet', 'sheets'])
+def test_only_our_typeface_is_inside(small_book, name):
+    fonts = fonts_of(getattr(small_book.built, name))
+
+    assert fonts
+    assert {font.startswith(FACE) for font, _ in fonts} == {True}
+    assert {embedded for _, embedded in fonts} == {True}
+
+
+def test_pages_and_sheets_have_their_sizes(small_book):
+    sizes = [
+        {(round(float(page.mediabox.width) / MM, 1), round(float(page.mediabox.height) / MM, 1)) for page in PdfReader(file).pages}
+        for file in (small_book.built.booklet, small_book.built.sheets)
+    ]  # fmt: skip
+    assert sizes == [{(100.0, 133.0)}, {(215.9, 279.4)}]
+
+
+def test_the_file_names_its_book(small_book):
+    reader = PdfReader(small_book.built.booklet)
+
+    assert (reader.metadata.title, reader.metadata.author) == ('Three Pitches', 'The Garden Store')
+    assert reader.page_layout == '/TwoPageRight'
+
+
+def test_its_outline_leads_to_every_pitch_and_part(small_book):
+    reader, index = PdfReader(small_book.built.booklet), small_book.planned.index
+    outline = [(entry.title, reader.get_destination_page_number(entry) + 1) for entry in reader.outline]
+    wanted = {index[key] for key in ('cautions', 'contents', 'how-to', 'words', 'glance', 'examples', 'made')}
+
+    assert [page for _, page in outline] == sorted(page for _, page in outline)
+    assert wanted <= {page for _, page in outline}
+    for name in ('4 in 12', '6 in 12', '8 in 12'):
+        assert (name, index[f'values:{name}']) in outline
+
+
+def test_two_builds_are_the_same_to_the_byte(small_book, tmp_path):
+    again = made(SMALL, tmp_path).built
+
+    assert again.booklet.read_bytes() == small_book.built.booklet.read_bytes()
+    assert again.sheets.read_bytes() == small_book.built.sheets.read_bytes()
+
+
+def test_the_sheets_carry_the_pages_and_say_how_to_fold(small_book):
+    """Every letter of the booklet is on a sheet; the first sheet, whose back is blank, is not of the booklet."""
+    sheets = words_of(small_book.built.sheets)
+    printed, carried = (
+        Counter(letter for page in pages for word in page for letter in word.text)
+        for pages in (small_book.words, sheets[2:])
+    )
+
+    assert {'Print', 'Cut', 'Fold', 'Staple'} <= {word.text for word in sheets[0]}
+    assert sheets[1] == []
+    assert printed == carried
+
+
+EDITIONS = [
+    'pitches = [6]\ntrim = "large"',
+    'pitches = [6]\ntrim = "large"\npaper = "a4"\nlengths = "feet-inches"\nsmallest_part = "1/64"',
+    'pitches = [20]\nlengths = "feet-inches"\njacks.spacings = ["2 in", "24 in"]',
+    'pitches = [24]\nruns = {by = "4 in"}\npaper = "a4"',
+    'pitches = ["26.565 deg", "45 deg"]\nruns = {by = "5 1/2 in", to = "40 ft"}',
+    'pitches = [0.5]\nruns = {from = "1/2 in", by = "1/2 in", to = "30 in"}\nsmallest_part = "1/2"',
+    'pitches = ["1 to 12 by 1/8"]\nparts = ["glance"]',
+]
+"""Where most has to find room: large print, long figures, many jacks, steep, flat, many pitches."""
+
+
+@pytest.mark.parametrize('written', EDITIONS)
+def test_every_edition_keeps_to_its_pages(written, tmp_path, monkeypatch):
+    """As many pages as planned, each word in the text, the tab or the folio, and none on another."""
+    monkeypatch.setattr(typesetting, '_cores', lambda: 1)
+    planned = plan(read_settings(written, ''))
+    (whole,) = parts(planned.pages(), planned.trim, '', tmp_path)
+    set_document(whole)
+
+    assert strayed(planned.pages(), whole, planned.trim) == []
+
+
+# The typesetter's own voice ----------------------------------------------------------------------------------
+
+
+def test_whatever_the_typesetter_says_is_an_error(tmp_path):
+    with pytest.raises(BookError) as refusal:
+        set_document(job(tmp_path, css='p { colr: red }'))
+
+    assert str(refusal.value).startswith('typesetter: said: Ignored `colr: red')
+    assert str(refusal.value).endswith(
+        '; next: this is a fault of the program: report it with the settings file'
+    )
+
+
+def test_silence_is_none(tmp_path):
+    set_document(job(tmp_path))
+    assert len(words_of(tmp_path / 'notes.pdf')) == 2
+
+
+def test_a_page_that_runs_over_is_told_by_its_number(tmp_path):
+    """Page 7 is taller than its paper; nothing is written."""
+    with pytest.raises(BookError) as refusal:
+        set_document(job(tmp_path, 3, css='#page-7 .ruled { height: 12mm }'))
+
+    assert refusal.value.problem == 'set 4 pages where 3 were planned: page 7 runs over'
+    assert not (tmp_path / 'notes.pdf').exists()
+
+
+def test_fewer_pages_than_planned_are_an_error_too(tmp_path):
+    with pytest.raises(BookError, match='set 2 pages where 3 were planned'):
+        set_document(job(tmp_path, 2, pages=3))
+
+
+@pytest.mark.parametrize('cores', [1, 2])
+def test_an_error_comes_home_from_every_process(cores, tmp_path, monkeypatch):
+    monkeypatch.setattr(typesetting, '_cores', lambda: cores)
+    bad = job(tmp_path, css='p { colr: red }')
+
+    with pytest.raises(BookError, match='typesetter: said: Ignored'):
+        typeset([bad, replace(bad, out=tmp_path / 'other.pdf')])
+
+
+@pytest.mark.parametrize('cores', [1, 2])
+def test_every_page_laid_out_is_told(cores, tmp_path, monkeypatch):
+    monkeypatch.setattr(typesetting, '_cores', lambda: cores)
+    one, two = job(tmp_path, 3), replace(job(tmp_path, 2), out=tmp_path / 'other.pdf')
+
+    assert sum(set_and_told([one, two])) == 5
+    assert (tmp_path / 'notes.pdf').exists()
+    assert (tmp_path / 'other.pdf').exists()
+
+
+@pytest.mark.parametrize(('cores', 'pages', 'shares'), [(1, 60, [60]), (2, 60, [30, 30]), (4, 60, [30, 30]), (8, 12, [12])])  # fmt: skip
+def test_a_document_a_core_where_that_pays(cores, pages, shares, tmp_path, monkeypatch):
+    monkeypatch.setattr(typesetting, '_cores', lambda: cores)
+    jobs = parts([empty(number) for number in range(1, pages + 1)], POCKET, 'Notes', tmp_path)
+
+    assert [one.pages for one in jobs] == shares
+    assert [one.html.count('<section ') for one in jobs] == shares
+    assert len({one.out for one in jobs}) == len(jobs)
+
+
+class Refusing(MetaPathFinder):
+    """Stands in for a system without Pango: the typesetter's import fails as it does there."""
+
+    def find_spec(self, name, path=None, target=None):
+        if name == 'weasyprint':
+            raise OSError(
+                "cannot load library 'libpango-1.0-0': libpango-1.0-0: cannot open shared object file"
+            )
+
+
+def test_a_missing_system_library_is_named(monkeypatch):
+    monkeypatch.delitem(sys.modules, 'weasyprint', raising=False)
+    monkeypatch.setattr(sys, 'meta_path', [Refusing(), *sys.meta_path])
+
+    with pytest.raises(BookError) as refusal:
+        load_typesetter()
+
+    assert str(refusal.value) == (
+        'typesetter: the system library libpango-1.0-0 is missing; '
+        'next: run: python3 layouts/bootstrap.py setup (it says what to install on this system)'
+    )
+
+
+def test_a_misspelt_name_in_a_template_is_an_error():
+    draft = Draft('cover', lambda index: None)
+    page = Page(1, 'right', draft.template, '', None, {'titel': 'Rafter Tables'})
+
+    with pytest.raises(Exception, match=r'has no attribute .title'):
+        pages_html([page], 'Rafter Tables')
+
+
+def test_words_of_the_users_are_escaped():
+    planned = plan(read_settings('title = "<b>&amp;"\npitches = [6]\nparts = ["values"]', ''))
+    html = pages_html(planned.pages(), planned.settings.title)
+
+    assert '<b>&amp;</h1>' not in html
+    assert '&lt;b&gt;&amp;amp;' in html

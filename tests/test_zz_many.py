@@ -1,0 +1,263 @@
+"""Grids: every figure in the cell of its feet and inches, both layers in their columns, columns on the page."""
+
+from fractions import Fraction
+from itertools import pairwise
+
+import pytest
+from font_measures import advance_em
+from hypothesis import assume, given, settings
+from hypothesis import strategies as st
+from strategies import parts, styles
+from table_pages import FRACTIONS, HEADS, as_read, heads, joined, layers, pages_of, runs_in
+
+from layouts.grids import FIGURE_SPACE, fraction_text, whole_text
+from layouts.run_tables import GridPage, ListPage
+from layouts.trim import trim_of
+from tablegen import text
+from tablegen.figures import Figure, Measure, length_of_count
+from tablegen.pitch import pitch, pitch_of_rise
+from tablegen.rows import jack_rows, part_runs, run_rows
+from tablegen.settings import BOOK_PARTS, PAPERS, TRIMS, Runs, Settings, read_settings
+
+FIELDS = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}
+TABLES = tuple(FIELDS)
+HAIR = 0.3
+"""A tenth of a millimetre, in units: nearer than that two figures touch, and further apart rows look askew."""
+FEWEST = 3
+"""Runs to a foot that make a grid worth having."""
+
+
+def settings_with(per, style, runs, rises, **others) -> Settings:
+    pitches = tuple(map(pitch_of_rise, sorted(rises)))
+    return Settings(measure=Measure(per, style), runs=runs, pitches=pitches, **others)
+
+
+@st.composite
+def book_settings(draw, steps, **others):
+    """Settings of all trims, parts of an inch and styles, over at most 150 runs."""
+    per, step = draw(parts()), draw(steps)
+    assume(step >= Fraction(1, per))
+    first = Fraction(draw(st.integers(1, 60 * 16)), 16)
+    last = first + step * draw(st.integers(0, 150)) + draw(st.sampled_from([0, step / 2]))
+    rises = draw(
+        st.sets(st.sampled_from([Fraction(n, 4) for n in (1, 6, 24, 30, 48, 96)]), min_size=1, max_size=2)
+    )
+    return settings_with(
+        per, draw(styles()), Runs(first, last, step), rises,
+        paper=draw(st.sampled_from(PAPERS)), trim=draw(st.sampled_from(TRIMS)), **others,
+    )  # fmt: skip
+
+
+def sixteenths():
+    """Steps from a sixteenth to a foot."""
+    return st.integers(1, 192).map(lambda count: Fraction(count, 16))
+
+
+def grid_steps():
+    """Steps of which at least three fill a foot, in binary parts and in tenths."""
+    return st.sampled_from([Fraction(12, n) for n in (3, 4, 5, 6, 8, 10, 12, 24, 32, 48, 96, 192)])
+
+
+def list_steps():
+    """Steps that fill no foot, or fewer than three of which do."""
+    return sixteenths().filter(lambda step: (12 / step).denominator != 1 or 12 / step < FEWEST)
+
+
+def expected(book: Settings, place: int, field: str) -> dict[Fraction, str]:
+    rows = run_rows(book.pitches[place], book.runs, book.measure)
+    return {row.run_in: as_read(getattr(row, field)) for row in rows}
+
+
+def printed(book: Settings, place: int, table: str) -> list[tuple[Fraction, str]]:
+    """Return the cells with a figure on all pages of a table, in the order in which they are read."""
+    pages = [page for _, page in pages_of(book, place) if isinstance(page, GridPage) and page.table == table]
+    return [cell for page in pages for cell in runs_in(page.grid) if cell[1]]
+
+
+def grids_of(book: Settings, place: int = 0) -> list:
+    return [page.grid for _, page in pages_of(book, place) if hasattr(page, 'grid')]
+
+
+@given(book_settings(grid_steps(), parts=TABLES))
+@settings(max_examples=300)
+def test_every_run_stands_in_the_cell_of_its_feet_and_inches(book):
+    """Once, and nothing stands where the book has no run."""
+    assume(len({run % 12 for run in book.runs}) >= FEWEST)
+    for place in range(len(book.pitches)):
+        for table, field in FIELDS.items():
+            cells = printed(book, place, table)
+            assert expected(book, place, field) == dict(cells)
+            assert len(cells) == book.runs.count()
+
+
+@given(book_settings(list_steps(), parts=TABLES))
+@settings(max_examples=700)
+def test_a_step_that_fills_no_foot_makes_a_list(book):
+    lists = [page for _, page in pages_of(book) if isinstance(page, ListPage)]
+    columns = zip(*(expected(book, 0, field).values() for field in FIELDS.values()), strict=True)
+    rows = [[text.run(run), *figures] for run, figures in zip(book.runs, columns, strict=True)]
+
+    assert rows == [row for page in lists if not page.added for row in joined(page.grid)]
+    assert [text.run(run) for run in part_runs(book.runs)] == [
+        row[0] for page in lists if page.added for row in joined(page.grid)
+    ]
+
+
+def test_a_list_has_the_small_runs_to_add():
+    """Sixteenths below the step, then whole inches, each with what it adds to each table."""
+    book = settings_with(16, text.INCHES, Runs(Fraction(7, 2), Fraction(60), Fraction(7, 2)), [Fraction(6)])
+    added = [page for _, page in pages_of(book) if isinstance(page, ListPage) and page.added]
+
+    assert [len(joined(page.grid)) for page in added] == [15, 3]
+    assert joined(added[0].grid)[12] == ['13/16 in', '15/16', '1 1/4', '7/16']
+    assert joined(added[1].grid)[2] == ['3 in', '3 3/8', '4 1/2', '1 1/2']
+
+
+@pytest.mark.parametrize('last', [4, 8, 12])
+def test_fewer_than_three_runs_make_a_list(last):
+    book = settings_with(16, text.INCHES, Runs(Fraction(4), Fraction(last), Fraction(4)), [Fraction(6)])
+    templates = {template for template, _ in pages_of(book)}
+
+    assert ('grid' in templates, 'list' in templates) == (last == 12, last != 12)
+
+
+@given(book_settings(sixteenths(), parts=(*TABLES, 'jacks')))
+@settings(max_examples=300)
+def test_figures_stand_apart_in_columns_on_the_page(book):
+    """Every piece is measured in the font: none is wider than its column, meets another or leaves the text."""
+    for grid in grids_of(book):
+        stops = [10 * (grid.left + k * grid.column) for k in range(len(heads(grid)) + 1)]
+        for row in layers(grid):
+            pieces = [piece for pair in row for piece in pair if piece]
+            assert all(a.right + HAIR < b.left for a, b in pairwise(pieces))
+            assert pieces[-1].right <= trim_of(book).text_width
+            # at a wider one the tab after it would lead to the next stop but one
+            assert all(
+                whole.right < stop for (whole, _), stop in zip(row[:-1], stops[1:], strict=False) if whole
+            )
+
+
+@given(book_settings(sixteenths(), parts=(*TABLES, 'jacks')))
+@settings(max_examples=700)
+def test_heads_stand_apart_over_their_columns(book):
+    for grid in grids_of(book):
+        found = heads(grid)
+        starts = [10 * (grid.left + k * grid.column) for k in range(len(found))]
+
+        assert len(found) == len(layers(grid)[0])
+        assert all(head.right < stop for head, stop in zip(found, starts[1:], strict=False))
+        assert found[-1].right < trim_of(book).text_width + 1
+
+
+@given(book_settings(sixteenths(), parts=(*TABLES, 'jacks')))
+@settings(max_examples=700)
+def test_whole_numbers_end_and_fractions_begin_on_one_line(book):
+    for grid in grids_of(book):
+        for column in list(zip(*layers(grid), strict=True))[1:]:
+            ends = [whole.right for whole, _ in column if whole]
+            begins = {fraction.left for _, fraction in column if fraction}
+            assert max(ends, default=0) - min(ends, default=0) < HAIR
+            assert len(begins) <= 1
+
+
+@given(book_settings(sixteenths(), parts=BOOK_PARTS))
+@settings(max_examples=300)
+def test_no_page_has_more_rows_than_it_holds(book):
+    for grid in grids_of(book):
+        assert 0 < len(joined(grid)) <= trim_of(book).rows
+
+
+@given(book_settings(sixteenths(), parts=('jacks',)), st.sets(st.integers(96, 512), min_size=1, max_size=4))
+@settings(max_examples=700)
+def test_jacks_stand_by_their_number(book, spacings):
+    book = Settings(
+        measure=book.measure, runs=book.runs, pitches=book.pitches, trim=book.trim, parts=('jacks',),
+        spacings=tuple(Fraction(spacing, 16) for spacing in sorted(spacings)),
+    )  # fmt: skip
+    rows = [row for grid in grids_of(book) for row in joined(grid)]
+    wanted = [[str(row.number), *map(as_read, row.lengths)] for row in jack_rows(book.pitches[0], book)]
+
+    assert wanted == rows
+
+
+@given(book_settings(grid_steps(), parts=TABLES))
+@settings(max_examples=700)
+def test_facing_pages_have_all_small_runs_to_add(book):
+    """Each with what it adds to that table's figures, apart from its neighbours and on the page."""
+    small = part_runs(book.runs)
+    names = [text.rational(run) for run in small]
+    rows = list(run_rows(book.pitches[0], small, book.measure))
+    pages = [page for _, page in pages_of(book)]
+    for left, right in zip(pages[::2], pages[1::2], strict=True):
+        if not (isinstance(left, GridPage) and isinstance(right, GridPage) and left.table == right.table):
+            continue
+        lines = [line for page in (left, right) for line in page.additions]
+        added = {
+            pair
+            for line in lines
+            for pair in zip(line.names.split('\t'), line.figures.split('\t'), strict=True)
+        }
+        figures = [as_read(getattr(row, FIELDS[left.table])) for row in rows]
+        assert set(zip(names, figures, strict=True)) == added
+        assert all(fits(line, trim_of(book).text_width) for line in lines)
+
+
+def fits(line, width: float) -> bool:
+    """Return whether the pieces of a line of small runs are narrower than their column, and it than the text."""
+    size, column = 8.0, 10 * line.column
+    names, figures = line.names.split('\t'), line.figures.split('\t')
+    widths = [advance_em(name, *HEADS) * size for name in ['for', *names]]
+    widths += [advance_em(figure, *FRACTIONS) * size for figure in ['add', *figures]]
+    last = max(widths[len(names)], widths[-1])
+    return max(widths) < column and len(names) == len(figures) and len(names) * column + last < width
+
+
+def test_a_book_that_ends_before_its_first_jack_has_no_page_of_them():
+    book = read_settings('parts = ["jacks"]\nruns = {to = "11 15/16 in"}', '')
+    assert pages_of(book) == []
+
+
+@given(st.integers(0, 10**6), parts(), styles())
+def test_two_layers_make_the_figures_text(count, per, style):
+    figure = length_of_count(count, Measure(per, style))
+    whole, fraction = whole_text(figure), fraction_text(figure)
+
+    assert ' '.join(filter(None, (whole, fraction))) == as_read(figure)
+    assert '/' not in whole
+    assert ' ' not in fraction
+
+
+@pytest.mark.parametrize(
+    ('figure', 'whole', 'fraction'),
+    [
+        (Figure(859, 16, 'in', '53 11/16'), '53', '11/16'),
+        (Figure(11, 16, 'in', '11/16'), '', '11/16'),
+        (Figure(848, 16, 'in', '53'), '53', ''),
+        (Figure(859, 16, 'in', '4′ 5 11/16″'), '4′ 5', '11/16'),
+        (Figure(1921, 16, 'in', '10′ 0 1/16″'), '10′ 0', '1/16'),
+        (Figure(4608, 16, 'in', '24′ 0″'), '24′ 0', ''),
+        (Figure(0, 16, 'in', '0'), '0', ''),
+        (None, '', ''),
+    ],
+)
+def test_a_figure_in_two_layers(figure, whole, fraction):
+    assert (whole_text(figure), fraction_text(figure)) == (whole, fraction)
+
+
+def test_feet_and_inches_keep_their_columns():
+    """Tens of feet, ones of feet, tens and ones of inches, each under its like."""
+    book = settings_with(16, text.FEET_INCHES, Runs(), [Fraction(6)], parts=('rise',))
+    lines = grids_of(book)[0].wholes.split('\n')
+    cells = [line.split('\t')[1] for line in lines]
+
+    assert cells[1] == FIGURE_SPACE * 2 + '  ' + FIGURE_SPACE + '6'
+    assert cells[2] == FIGURE_SPACE + '1′ ' + FIGURE_SPACE + '0'
+    assert cells[21] == '10′ ' + FIGURE_SPACE + '6'
+
+
+def test_a_fractional_head_has_room_for_no_unit():
+    book = settings_with(16, text.INCHES, Runs(Fraction(1, 2), Fraction(36), Fraction(1, 2)), [Fraction(6)])
+    lines = [grid.heads.split('\t') for grid in grids_of(book)]
+
+    assert not any(head.endswith('in') for head in lines[1][1:])
+    assert any(head.endswith('in') for head in grids_of(Settings(pitches=(pitch('6'),)))[1].heads.split('\t'))
