@@ -10,6 +10,7 @@ from layouts.front_pages import cover_draft, front_block
 from layouts.pages import Block, Draft, Index, Page
 from layouts.paging import Furniture, finished, lay_out
 from layouts.pitch_pages import pitch_block
+from layouts.reference_pages import reference_blocks
 from layouts.trim import Trim, trim_of
 from layouts.words import WORDS
 from tablegen import text
@@ -47,6 +48,7 @@ def plan(settings: Settings) -> Plan:
     figures = figure_count(settings)
     blocks: list[Block] = [front_block(settings, trim)]
     blocks += [pitch_block(pitch, place, settings, trim) for place, pitch in enumerate(settings.pitches)]
+    blocks += reference_blocks(settings, trim)
     blocks += [block for block in (example_block(settings), back_block(settings, figures)) if block]
     pages = sum(len(block.drafts) for block in blocks)
     if pages > MOST_PAGES:

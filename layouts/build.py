@@ -15,6 +15,7 @@ from layouts.book import Plan, plan
 from layouts.booklet import join
 from layouts.cards.formats import USUAL
 from layouts.cards.make import CARD, card_work, finish_cards
+from layouts.fold import sheet_sides
 from layouts.front_pages import CONTENTS_KEYS
 from layouts.instructions import instructions_job
 from layouts.progress import Progress
@@ -23,6 +24,7 @@ from layouts.typeface import check_letters
 from layouts.typeset import parts, typeset
 from layouts.words import WORDS
 from tablegen.errors import BookError
+from tablegen.reference.groups import GROUPS
 from tablegen.settings import Settings
 
 BOOKLET, SHEETS = 'booklet.pdf', 'sheets.pdf'
@@ -122,6 +124,12 @@ def sheet_layout(planned: Plan) -> SheetLayout:
     return SheetLayout(planned.settings.paper, trim.width_mm, trim.height_mm, trim.up)
 
 
+def sheet_count(planned: Plan) -> int:
+    """Return how many sheets of paper a plan takes, the one of instructions among them."""
+    bounds = [(first - 1, count) for first, count in planned.index.sections]
+    return len(sheet_sides(bounds, planned.trim.up)) // 2 + 1
+
+
 def _check_names(settings: Settings) -> None:
     for place, words in (('title', settings.title), ('owner', settings.owner)):
         check_letters(words, place)
@@ -130,6 +138,8 @@ def _check_names(settings: Settings) -> None:
 def _outline(planned: Plan) -> list[tuple[str, int]]:
     index = planned.index
     named = [(WORDS[key], index[key]) for key in OUTLINED if key in index]
+    groups = [(WORDS['groups'][group], f'group-{group}') for group in GROUPS]
+    named += [(name, index[key]) for name, key in groups if key in index]
     firsts: dict[str, int] = {}
     for key, page in index.pages.items():
         _, colon, pitch = key.partition(':')

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import pairwise
 
 from markupsafe import Markup
 
@@ -14,6 +15,7 @@ from layouts.drawings.rafter import RafterLabels, labelled_rafter
 from layouts.drawings.reading import found_figure
 from layouts.pages import Block, Draft, Index
 from layouts.pitch_pages import page_of_run
+from layouts.reference_pages import LETTERS
 from layouts.square_pages import square_drafts
 from layouts.trim import Trim
 from layouts.words import WORDS
@@ -21,11 +23,14 @@ from tablegen import text
 from tablegen.figures import length_figure
 from tablegen.lookup import EXACT_LENGTH, addends, look_up
 from tablegen.pitch import Pitch
+from tablegen.reference.groups import GROUPS
 from tablegen.rows import PitchValues, pitch_values
 from tablegen.settings import Settings
 from tablegen.worked import nearest_pitch
 
-CONTENTS_COLUMNS, CONTENTS_ROWS = 3, 18
+CONTENTS_COLUMNS = 3
+FIRST_CONTENTS_ROWS, CONTENTS_ROWS = 8, 24
+"""Rows of pitches on the first page of contents, below everything else, and on later ones."""
 CONTENTS_KEYS = (
     'cautions',
     'how-to',
@@ -33,13 +38,12 @@ CONTENTS_KEYS = (
     'words',
     'square',
     'glance',
+    'after-the-length',
     'examples',
     'numbers',
     'checked',
     'made',
 )
-ROWS_WITH_ENTRIES = 19
-"""Rows of the first page of contents that its entries and its pitches share."""
 GLANCE_ROWS = 24
 
 
@@ -57,8 +61,8 @@ class CoverPage:
     part: str
     section: tuple[int, int]
     """Its number and how many there are."""
-    names: tuple[str, ...]
-    """Pitches in a later section."""
+    tables: str
+    """Letters of the groups of reference tables in it, '' for none."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,6 +74,8 @@ class ContentsPage:
     """Columns of pitch and page."""
     sections: tuple[tuple[int, int, int], ...]
     """Number, first page, last page of each section, where there are several."""
+    groups: tuple[tuple[tuple[str, int], ...], ...]
+    """Columns of groups of reference tables, each with its letter, and their pages."""
     first: bool
 
 
@@ -110,16 +116,19 @@ def cover_draft(settings: Settings, section: int = 1, sections: int = 1, names: 
     """Return the cover of a section; names are the pitches in a later one."""
 
     def make(index: Index) -> CoverPage:
-        inside = [pitch for pitch in settings.pitches if pitch.short in names] or list(settings.pitches)
+        letters = [name for name in names if name in LETTERS.values()] if section > 1 else _letters(index)
+        inside = [pitch for pitch in settings.pitches if pitch.short in names]
+        if section == 1:
+            inside = list(settings.pitches)
         return CoverPage(
             settings.title,
             settings.owner,
             pitch_fan(settings.pitches, inside, 202, 202, settings.title),
-            *_span_of(inside),
+            *(_span_of(inside) if inside else ('', '')),
             f'{text.run(settings.runs.first)} to {text.run(settings.runs.last)} by {text.run(settings.runs.step)}',
             text.mixed(1, settings.measure.per),
             (section, len(index.sections)),
-            tuple(names),
+            ' to '.join(dict.fromkeys((letters[0], letters[-1]))) if letters else '',
         )
 
     return Draft('cover' if section == 1 else 'section_cover', make, f'section:{section}')
@@ -128,11 +137,15 @@ def cover_draft(settings: Settings, section: int = 1, sections: int = 1, names: 
 def front_block(settings: Settings, trim: Trim) -> Block:
     """Return the pages before the first pitch."""
     drafts = [cover_draft(settings), Draft('cautions', lambda index: None, 'cautions', WORDS['cautions'])]
-    per_page = CONTENTS_COLUMNS * CONTENTS_ROWS
-    on_first = CONTENTS_COLUMNS * (ROWS_WITH_ENTRIES - len(CONTENTS_KEYS))
-    for start in (0, *range(on_first, len(settings.pitches), per_page)):
-        key, count = ('', per_page) if start else ('contents', on_first)
-        drafts.append(Draft('contents', _contents_maker(settings, start, count), key, WORDS['contents']))
+    starts = [
+        0,
+        *range(
+            CONTENTS_COLUMNS * FIRST_CONTENTS_ROWS, len(settings.pitches), CONTENTS_COLUMNS * CONTENTS_ROWS
+        ),
+    ]
+    for start, stop in pairwise([*starts, len(settings.pitches)]):
+        key = 'contents' if not start else ''
+        drafts.append(Draft('contents', _contents_maker(settings, start, stop), key, WORDS['contents']))
     if 'how-to' in settings.parts:
         how = _how_to(settings, trim)
         if how is not None:
@@ -155,6 +168,10 @@ def front_block(settings: Settings, trim: Trim) -> Block:
     return Block(tuple(drafts))
 
 
+def _letters(index: Index) -> list[str]:
+    return [LETTERS[group] for group in GROUPS if f'group-{group}' in index]
+
+
 def _open_left(drafts: list[Draft]) -> None:
     """Add a page of notes where the next page would not lie on the left of an opening."""
     if len(drafts) % 2 == 0:
@@ -168,19 +185,31 @@ def _span_of(pitches: Sequence[Pitch]) -> tuple[str, str]:
     return ' to '.join(pitch.short for pitch in ends), 'in 12'
 
 
-def _contents_maker(settings: Settings, start: int, per_page: int):
+def _contents_maker(settings: Settings, start: int, stop: int):
     def make(index: Index) -> ContentsPage:
         entries = [(WORDS[key], index[key]) for key in CONTENTS_KEYS if key in index]
-        listed = [
-            (pitch.text, _first_page(index, pitch)) for pitch in settings.pitches[start : start + per_page]
-        ]
+        listed = [(pitch.text, _first_page(index, pitch)) for pitch in settings.pitches[start:stop]]
         listed = [(name, page) for name, page in listed if page]
-        rows = -(-len(listed) // CONTENTS_COLUMNS) or 1
-        columns = tuple(tuple(listed[at : at + rows]) for at in range(0, len(listed), rows))
+        groups = [
+            (f'{LETTERS[group]}  {WORDS["groups"][group]}', index[f'group-{group}'])
+            for group in GROUPS
+            if f'group-{group}' in index
+        ]
         bounds = [(n, first, first + count - 1) for n, (first, count) in enumerate(index.sections, 1)]
-        return ContentsPage(tuple(entries), columns, tuple(bounds) if len(bounds) > 1 else (), start == 0)
+        return ContentsPage(
+            tuple(entries),
+            _in_columns(listed),
+            tuple(bounds) if len(bounds) > 1 else (),
+            _in_columns(groups),
+            start == 0,
+        )
 
     return make
+
+
+def _in_columns(listed: list[tuple[str, int]]) -> tuple[tuple[tuple[str, int], ...], ...]:
+    rows = -(-len(listed) // CONTENTS_COLUMNS) or 1
+    return tuple(tuple(listed[at : at + rows]) for at in range(0, len(listed), rows))
 
 
 def _first_page(index: Index, pitch: Pitch) -> int:

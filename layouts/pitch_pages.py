@@ -15,6 +15,7 @@ from layouts.pages import Block, Draft, Index, Tab
 from layouts.run_tables import Head, PitchTables, grid_pages, list_pages, page_shares
 from layouts.trim import Trim
 from tablegen import text
+from tablegen.cautions import LOW_SLOPE, pitch_cautions
 from tablegen.exact import exact, nearest
 from tablegen.figures import Measure, decimal_figure, length_figure
 from tablegen.geometry import common
@@ -55,6 +56,8 @@ class ValuesPage:
     """Spacing and jack difference."""
     hip_thickness: str
     part: str
+    caution_page: int
+    """Where the cautions for a pitch under 3 in 12 stand, 0 where it is none."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,7 +89,7 @@ def pitch_block(pitch: Pitch, place: int, settings: Settings, trim: Trim) -> Blo
             drafts.append(Draft(template, make, '', pitch.text, tab, tuple(known)))
 
     if 'values' in settings.parts:
-        add([('values', lambda index: _values_page(tables))], 'values')
+        add([('values', lambda index: _values_page(tables, _caution_page(index)))], 'values')
     if 'jacks' in settings.parts:
         add(_jack_pages(tables), 'jacks')
     wanted = [name for name in TABLES if name in settings.parts]
@@ -145,7 +148,11 @@ def _jack_maker(tables, start, stop):
     return make
 
 
-def _values_page(tables: PitchTables) -> ValuesPage:
+def _caution_page(index: Index) -> int:
+    return next((index[key] for key in ('care', 'cautions') if key in index), 0)
+
+
+def _values_page(tables: PitchTables, caution_page: int) -> ValuesPage:
     pitch, settings, values = tables.pitch, tables.settings, tables.values
     held, hip_held = common_hold(pitch.slope), hip_hold(pitch.slope)
     read, hip_read = _read_on_square(held), _read_on_square(hip_held)
@@ -164,6 +171,7 @@ def _values_page(tables: PitchTables) -> ValuesPage:
         tuple(zip(heads, (figure.text for figure in values.jack_differences), strict=True)),
         text.rational(settings.hip_thickness),
         text.mixed(1, settings.measure.per),
+        caution_page if LOW_SLOPE in pitch_cautions(pitch.slope) else 0,
     )
 
 

@@ -13,24 +13,17 @@ from tablegen.figures import Measure
 from tablegen.lengths import length, number
 from tablegen.pitch import Pitch, pitch_of_rise
 from tablegen.pitch_list import read_pitches
+from tablegen.reference.groups import GROUPS, HOUSE_GROUPS
 from tablegen.toml_file import read_toml
 
 PARTS_OF_AN_INCH = (2, 4, 8, 16, 32, 64)
 PAPERS = ('letter', 'a4')
 TRIMS = ('pocket', 'large')
-BOOK_PARTS = (
-    'how-to',
-    'words',
-    'square',
-    'glance',
-    'values',
-    'jacks',
-    'common',
-    'hip-valley',
-    'rise',
-    'examples',
-)
+BEFORE_REFERENCE = ('how-to', 'words', 'square', 'glance', 'values', 'jacks', 'common', 'hip-valley', 'rise')
+BOOK_PARTS = (*BEFORE_REFERENCE, *GROUPS, 'examples')
 """Parts that may be left out; cover, cautions, contents and the proof of the numbers always stand."""
+USUAL_PARTS = (*BEFORE_REFERENCE, *HOUSE_GROUPS, 'examples')
+"""What a house framer needs."""
 MOST_SPACINGS = 4
 MOST_RUNS = 100_000
 LONGEST_NAME = 48
@@ -74,7 +67,7 @@ class Settings:
     rafter_thickness: Fraction = Fraction(3, 2)
     paper: str = 'letter'
     trim: str = 'pocket'
-    parts: tuple[str, ...] = BOOK_PARTS
+    parts: tuple[str, ...] = USUAL_PARTS
     """Parts of the book that are in."""
     source: str = ''
     """The settings file, by name; '' when none was given."""

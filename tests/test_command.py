@@ -20,7 +20,11 @@ from layouts.command import main
 from layouts.verbs import VERBS
 
 ROOT = Path(__file__).parent.parent
-LOOK_UPS = ('find', 'check', 'data', 'settings')
+LOOK_UPS = ('find', 'pitch', 'diagonal', 'brace', 'check', 'data', 'settings')
+FIND_OPTIONS = (
+    '--format, --all, --show, --nearest, --feet-inches, --spacing, --stock, --seat, --projection, --plate-length, '
+    '--ridge-thickness, --hip-thickness, --rafter-thickness, --with, --corner, --sides, --steep'
+)
 SLOW = {'pint', 'jinja2', 'weasyprint', 'pypdf', 'pydyf', 'tqdm'}
 EXAMPLE_HEADING = re.compile(r'^examples?:$', re.MULTILINE)
 
@@ -96,13 +100,13 @@ def test_examples_run(verb):
         ),
         (
             ['find', '6', '4', '--neerest', '1/8'],
-            "rafterbook find: '--neerest' is unknown; allowed: --format, --nearest, --feet-inches, "
-            '--spacing, --hip-thickness, --steep; next: did you mean --nearest?',
+            f"rafterbook find: '--neerest' is unknown; allowed: {FIND_OPTIONS}; "
+            'next: did you mean --nearest?',
         ),
         (
             ['find', '6', '4', '--feet'],
-            "rafterbook find: '--feet' is unknown; allowed: --format, --nearest, --feet-inches, "
-            '--spacing, --hip-thickness, --steep; next: did you mean --feet-inches?',
+            f"rafterbook find: '--feet' is unknown; allowed: {FIND_OPTIONS}; "
+            'next: did you mean --feet-inches?',
         ),
         (
             ['find', '6', '4', '--nearest'],
@@ -126,7 +130,19 @@ def test_whatever_is_asked_gets_an_answer_or_one_line(pitch, run):
 
 
 @pytest.mark.parametrize(
-    'words', [['find', '6', '4 ft'], ['check', 'square'], ['data', '--runs', '4 ft'], ['settings']]
+    'words',
+    [
+        ['find', '6', '4 ft'],
+        ['find', '6', '4 ft', '--with', '8', '--all'],
+        ['find', '6', '4 ft', '--sides', '8', '--format', 'json'],
+        ['pitch', '--degrees', '30'],
+        ['diagonal', '4 ft', '3 ft'],
+        ['brace', '4 ft', '3 ft'],
+        ['check', 'square'],
+        ['data', '--runs', '4 ft'],
+        ['data', '--table', 'hips'],
+        ['settings'],
+    ],
 )
 def test_a_look_up_imports_nothing_slow(words):
     asking = (

@@ -21,7 +21,10 @@ KEYS = (
     'title, owner, lengths, smallest_part, steep, pitches, runs.from, runs.to, runs.by, jacks.spacings, '
     'stock.ridge, stock.hip, stock.rafter, paper, trim, parts'
 )
-BOOK_PARTS = 'how-to, words, square, glance, values, jacks, common, hip-valley, rise, examples'
+BOOK_PARTS = (
+    'how-to, words, square, glance, values, jacks, common, hip-valley, rise, set-out, ridge, seat, tail, hips, '
+    'jack-deductions, cheeks, trim, gable, unequal, many-sided, find-pitch, examples'
+)
 SAY_SO = 'if it is meant, say so: steep = true in the settings, --steep on the command line'
 
 

@@ -1,36 +1,46 @@
-"""find: the lengths and cuts of one run at one pitch, for a person or for a program."""
+"""find: the lengths, cuts and deductions of one run at one pitch, for a person or for a program."""
 
 from __future__ import annotations
 
-import json
+from fractions import Fraction
 
+from layouts.find_data import as_json
+from layouts.find_words import as_text, asked, listed, many_sides_text, two_pitches_text
 from layouts.verbs import options
-from layouts.verbs.columns import LEFT, MIXED, RIGHT, columns
-from tablegen import findings
-from tablegen.errors import BookError
-from tablegen.findings import Cut, Finding, Length
+from layouts.verbs.options import FORMATS
+from tablegen import findings, text
+from tablegen.errors import BookError, meant
+from tablegen.findings_corner import SQUARE_DEGREES, many_sides, two_pitches
+from tablegen.findings_roof import RoofQuestion, caution_of, roof_findings
 from tablegen.lengths import ALLOWED, length
-from tablegen.pitch import pitch
+from tablegen.lumber import stock
+from tablegen.pitch import Pitch, pitch
 from tablegen.settings import Settings
 
-FORMATS = ('text', 'json')
 PLACES = {'text': findings.Places(length=6, degree=3), 'json': findings.Places(length=9, degree=9)}
+GROUPS = ('shortening', 'seat', 'tail', 'cheek', 'backing', 'drop', 'trim', 'ridge', 'gable-stud', 'area')
+"""What --show may name: keys of the findings of a roof."""
 NOTES = """\
 PITCH is 6, 6/12, 6 in 12, 6:12, 7.5, 7 1/2 or 26.565 deg. RUN is the level run
 of the common rafter: 4 ft, 4' 7 1/2", 55.5 in, 55 1/2 (inches), 1.4 m. Put
-quotes round what has spaces."""
+quotes round what has spaces. --with and --corner answer for a corner of two
+pitches, RUN being that of PITCH's side; --sides for a many-sided roof, RUN from
+the middle of the plan to the middle of a side. JSON carries everything."""
 EXAMPLES = (
     'rafterbook find 6 "4 ft"',
     'rafterbook find "7 1/2" "13 ft 5 in" --nearest 1/8 --spacing "16 in"',
-    'rafterbook find 6 "4 ft" --format json',
+    'rafterbook find 8 "10 ft" --stock 2x10 --seat "5 1/2" --show seat,tail',
+    'rafterbook find 8 "10 ft" --with 12',
+    'rafterbook find 8 "10 ft" --sides 8 --all',
+    'rafterbook find 8 "10 ft" --format json',
 )
-DROP_FROM = 'lowered plumb, so that the edges of an unbacked hip meet the roof planes'
-FOOT = """\
-Lengths run along the member, before anything is taken off for the thickness of
-ridge or hip. Rounding is the measure less the exact length, in inches; a half
-goes up. Held: one figure on each arm of the square, at the board's edge; mark
-along the arm of the last. Geometry is not strength: local code and a licensed
-designer decide."""
+PLACE_OF = {
+    'seat': '--seat',
+    'projection': '--projection',
+    'plate length': '--plate-length',
+    'sides': '--sides',
+}
+"""Which option a finding complains of."""
 
 
 def add(subparsers) -> None:
@@ -41,144 +51,134 @@ def add(subparsers) -> None:
     parser.add_argument('pitch', metavar='PITCH', help='rise of the roof')
     parser.add_argument('level_run', metavar='RUN', help='level run, outside of plate to centre of ridge')
     parser.add_argument('--format', metavar='FORMAT', default='text', help='text (default) or json')
+    parser.add_argument('--all', action='store_true', help='every value, each with its line')
+    parser.add_argument('--show', metavar='NAMES', action='append', help=f'these only: {", ".join(GROUPS)}')
     options.add_reading(parser)
     parser.add_argument(
         '--spacing', metavar='LENGTH', action='append', help='a spacing of jacks; give it once for each'
     )
+    parser.add_argument('--stock', metavar='SIZE', help='of rafters and hips: 2x4 to 2x12 (default 2x8)')
+    parser.add_argument('--seat', metavar='LENGTH', help="level seat of the bird's mouth (default 3 1/2 in)")
+    parser.add_argument('--projection', metavar='LENGTH', help='of the tail, level (default 12 in)')
     parser.add_argument(
-        '--hip-thickness', metavar='LENGTH', help='for the drop of the hip (default 1 1/2 in)'
+        '--plate-length', metavar='LENGTH', help='of a hip roof, outside to outside, for its ridge'
     )
+    for part in ('ridge', 'hip', 'rafter'):
+        parser.add_argument(f'--{part}-thickness', metavar='LENGTH', help=f'of the {part} (default 1 1/2 in)')
+    parser.add_argument('--with', metavar='PITCH', dest='other', help="the other side's pitch at a corner")
+    parser.add_argument('--corner', metavar='DEGREES', help='plan angle of that corner (default 90)')
+    parser.add_argument('--sides', metavar='NUMBER', help='of a regular many-sided roof')
     options.add_steep(parser)
 
 
 def run(args, out, err) -> int:
     """Print what is known of the run."""
     form = options.choice(args.format, '--format', FORMATS)
+    shown = _shown(args)
     settings = options.with_reading(Settings(), args)
     if args.spacing:
         settings = options.changed(settings, 'jacks.spacings', args.spacing, '--spacing')
-    if args.hip_thickness is not None:
-        settings = options.changed(settings, 'stock.hip', args.hip_thickness, '--hip-thickness')
+    for part in ('ridge', 'hip', 'rafter'):
+        wanted = getattr(args, f'{part}_thickness')
+        if wanted is not None:
+            settings = options.changed(settings, f'stock.{part}', wanted, f'--{part}-thickness')
     roof = pitch(args.pitch, 'PITCH', settings.steep)
     run_in = length(args.level_run, 'RUN')
     if not run_in:
         raise BookError('RUN', f"'{args.level_run}' is 0, and a run of 0 has no rafter", ALLOWED)
-    found = findings.find(roof, run_in, settings, PLACES[form])
-    out.write(as_json(found) if form == 'json' else as_text(found))
+    ask = _question(args, roof, run_in, settings)
+    try:
+        out.write(_answer(args, form, shown, ask, settings))
+    except BookError as fault:
+        place = PLACE_OF.get(fault.place, fault.place)
+        if place == 'corner':
+            place = '--with' if args.corner is None else '--corner'
+        raise BookError(place, fault.problem, fault.allowed, fault.next_step) from None
     return 0
 
 
-def as_text(found: Finding) -> str:
-    """Return a finding for a terminal 80 columns wide."""
-    roof = found.pitch.text
-    if found.pitch.rise_in is None:
-        roof += f' ({found.rise_per_foot.text} in 12)'
-    asked = f'{roof}, run {found.run.text}, to the nearest {found.part_text} in'
-    blocks = [[asked], lengths_block(found), cuts_block(found), FOOT.split('\n')]
-    return '\n\n'.join('\n'.join(block) for block in blocks) + '\n'
+def _answer(args, form: str, shown: list[str], ask: RoofQuestion, settings: Settings) -> str:
+    corner = _corner(args, ask, settings)
+    sides = _sides(args)
+    found = findings.find(ask.pitch, ask.run_in, settings, PLACES[form])
+    caution = caution_of(ask)
+    head = asked(found)
+    if corner:
+        other, degrees = corner
+        group = two_pitches(ask, other, degrees)
+        head = f'{head}\nside A; side B {other.text}, corner {text.rational(degrees)} degrees'
+        short = two_pitches_text
+    elif sides:
+        group, short = many_sides(ask, sides), many_sides_text
+        head += f', {sides} sides'
+    else:
+        groups = roof_findings(ask)
+        if form == 'json':
+            return as_json(found, True, groups)
+        by_key = {group.key: group for group in groups}
+        if args.all or shown:
+            wanted = [key for key in by_key if args.all or key.replace('_', '-') in shown]
+            return listed(head, [by_key[key] for key in wanted], by_key['caution'])
+        return as_text(found, by_key)
+    if form == 'json':
+        return as_json(found, False, (group, caution))
+    return listed(head, [group], caution) if args.all else short(head, group, caution)
 
 
-def lengths_block(found: Finding) -> list[str]:
-    """Return the lines of the lengths, each saying from where to where it runs."""
-    named = [
-        ('common, plate line to ridge centre', found.common),
-        ('hip/valley, plate corner to ridge centre', found.hip_valley),
-        ('rise, plumb, plate line to ridge centre', found.rise),
-    ]
-    named += [
-        (f'jack difference, {jack.spacing.text} on centre', jack.difference)
-        for jack in found.jack_differences
-    ]
-    named += [(f'hip drop, plumb, hip {found.hip_thickness.text} thick', found.hip_drop)]
-    rows = [(name, told.part.text, told.inches.text, _signed(told)) for name, told in named]
-    return columns([('Lengths', 'measure', 'exact in', 'rounding'), *rows], (LEFT, MIXED, RIGHT, RIGHT))
+def _question(args, roof: Pitch, run_in: Fraction, settings: Settings) -> RoofQuestion:
+    def asked_or(value: str | None, option: str, otherwise: Fraction | None) -> Fraction | None:
+        return otherwise if value is None else length(value, option)
 
-
-def cuts_block(found: Finding) -> list[str]:
-    """Return the lines of the cuts, each group saying from which line on which face it is measured."""
-    return columns(
-        [
-            ('Cuts, from square across the side', 'degrees', 'held, marked by the last'),
-            _cut('common, plumb cut', found.plumb_cut),
-            _cut('common, level cut', found.level_cut),
-            _cut('hip/valley, plumb cut', found.hip_plumb_cut),
-            _cut('hip/valley, level cut', found.hip_level_cut),
-            ('Cuts, from square across the top face',),
-            _cut('jack, side cut', found.jack_side_cut),
-            _cut('hip, side cut, top not backed', found.hip_side_cut),
-            ('Bevel, from the square top, seen from the end',),
-            ('hip, backing of each side', found.backing_bevel.text, ''),
-        ],
-        (LEFT, RIGHT, LEFT),
+    usual = RoofQuestion(roof, run_in)
+    return RoofQuestion(
+        pitch=roof,
+        run_in=run_in,
+        stock=usual.stock if args.stock is None else stock(args.stock, '--stock'),
+        seat_in=asked_or(args.seat, '--seat', usual.seat_in),
+        projection_in=asked_or(args.projection, '--projection', min(usual.projection_in, run_in)),
+        plate_length_in=asked_or(args.plate_length, '--plate-length', None),
+        ridge_in=settings.ridge_thickness,
+        hip_in=settings.hip_thickness,
+        rafter_in=settings.rafter_thickness,
+        spacings=settings.spacings,
+        measure=settings.measure,
     )
 
 
-def as_json(found: Finding) -> str:
-    """Return a finding as one JSON object, every number a decimal string."""
-    return (
-        json.dumps(
-            {
-                'pitch': found.pitch.text,
-                'rise_per_foot': findings.plain(found.rise_per_foot),
-                'run': {'inches': findings.plain(found.run.inches), 'text': found.run.text},
-                'nearest': found.part_text,
-                'lengths': lengths_object(found),
-                'degrees': degrees_object(found),
-                'drop': drop_object(found),
-            },
-            indent=2,
+def _shown(args) -> list[str]:
+    """Return the groups asked for by name."""
+    names = [name.strip() for names in args.show or () for name in names.split(',')]
+    for name in names:
+        if name not in GROUPS:
+            raise BookError(
+                '--show',
+                f"'{name}' is unknown",
+                ', '.join(GROUPS),
+                meant(name, GROUPS, '--all shows everything'),
+            )
+    if names and (args.other is not None or args.corner is not None or args.sides is not None):
+        raise BookError(
+            '--show', 'picks from a square corner of one pitch', '', 'leave it out, or give --all'
         )
-        + '\n'
-    )
+    return names
 
 
-def lengths_object(found: Finding) -> dict:
-    """Return the lengths in inches, in decimals and as text."""
-    return {
-        'rise': length_object(found.rise),
-        'common': length_object(found.common),
-        'hip_valley': length_object(found.hip_valley),
-        'jack_difference': {
-            jack.spacing.text: length_object(jack.difference) for jack in found.jack_differences
-        },
-    }
+def _corner(args, ask: RoofQuestion, settings: Settings) -> tuple[Pitch, Fraction] | None:
+    if args.other is None and args.corner is None:
+        return None
+    if args.sides is not None:
+        raise BookError(
+            '--sides', 'a many-sided roof has one pitch and its own corners', '', 'leave it or --with out'
+        )
+    other = ask.pitch if args.other is None else pitch(args.other, '--with', settings.steep)
+    return other, SQUARE_DEGREES if args.corner is None else options.degrees(args.corner, '--corner', 180)
 
 
-def length_object(told: Length) -> dict:
-    """Return one length in inches, in decimals and as text."""
-    return {'inches': findings.plain(told.inches), 'text': told.part.text}
-
-
-def degrees_object(found: Finding) -> dict:
-    """Return the angles in degrees."""
-    cuts = {
-        'plumb_cut': found.plumb_cut.degrees,
-        'level_cut': found.level_cut.degrees,
-        'hip_plumb_cut': found.hip_plumb_cut.degrees,
-        'hip_level_cut': found.hip_level_cut.degrees,
-        'jack_side_cut_from_square': found.jack_side_cut.degrees,
-        'hip_side_cut_from_square': found.hip_side_cut.degrees,
-        'backing_bevel': found.backing_bevel,
-    }
-    return {name: findings.plain(figure) for name, figure in cuts.items()}
-
-
-def drop_object(found: Finding) -> dict:
-    """Return how far an unbacked hip is lowered."""
-    return {
-        'hip_thickness_inches': findings.plain(found.hip_thickness.inches),
-        'plumb_inches': findings.plain(found.hip_drop.inches),
-        'plumb_text': found.hip_drop.part.text,
-        'from': DROP_FROM,
-    }
-
-
-def _signed(told: Length) -> str:
-    """Return what rounding has added, with its sign; a length that lost nothing says so."""
-    if not told.left.count:
-        return 'none'
-    return f'+{told.left.text}' if told.left.count > 0 else told.left.text
-
-
-def _cut(name: str, cut: Cut) -> tuple[str, str, str]:
-    return name, cut.degrees.text, f'{cut.other.text} and {cut.mark.text}'
+def _sides(args) -> int | None:
+    if args.sides is None:
+        return None
+    if not args.sides.isascii() or not args.sides.isdigit() or len(args.sides) > 4:
+        raise BookError(
+            '--sides', f"'{args.sides}' is no number of sides", 'a whole number such as 5, 6, 8, 12'
+        )
+    return int(args.sides)

@@ -17,7 +17,7 @@ def add(subparsers) -> None:
         'make',
         'make the booklet, its sheets for the printer, and a card',
         run,
-        ['rafterbook make', 'rafterbook make my-book.toml --out my-book'],
+        ['rafterbook make', 'rafterbook make my-book.toml --out my-book', 'rafterbook make --plan'],
     )
     parser.add_argument(
         'settings', nargs='?', metavar='SETTINGS.toml', help="settings file; '-' is standard input"
@@ -25,22 +25,29 @@ def add(subparsers) -> None:
     parser.add_argument(
         '--out', default=OUTPUT, metavar='DIR', help=f'where the files go (default: {OUTPUT})'
     )
+    parser.add_argument('--plan', action='store_true', help='say how many pages and sheets, and make nothing')
 
 
 def run(args, out, err) -> int:
     """Make the files and say what they are."""
     settings = settings_from(args.settings)
-    from layouts.build import build  # the typesetter takes half a second to load
+    from layouts.book import plan
+    from layouts.build import build, sheet_count  # the typesetter takes half a second to load
     from layouts.progress import Progress
 
+    if args.plan:
+        planned = plan(settings)
+        sections = _sections(len(planned.index.sections))
+        print(f'{planned.index.total} pages in {sections}, {sheet_count(planned)} sheets of paper', file=out)
+        return 0
     progress = Progress(err)
     try:
         made = build(settings, Path(args.out), progress)
     finally:
         progress.done()  # a fault is not told behind half a bar
-    sections = f'{made.sections} section' + ('s' if made.sections > 1 else '')
     print(
-        f'{made.booklet}: {made.pages} pages in {sections}, {made.figures:,} figures in its tables', file=out
+        f'{made.booklet}: {made.pages} pages in {_sections(made.sections)}, {made.figures:,} figures in its tables',
+        file=out,
     )
     print(
         f'{made.sheets}: {made.sheets_of_paper} sheets of paper, the first says how to fold the rest',
@@ -49,3 +56,7 @@ def run(args, out, err) -> int:
     print(f'{made.card.path}: {made.card.said[0]}', file=out)
     print(f'made in {made.seconds:.1f} s', file=err)
     return 0
+
+
+def _sections(count: int) -> str:
+    return f'{count} section' + ('s' if count > 1 else '')

@@ -3,12 +3,18 @@
 from __future__ import annotations
 
 import argparse
+import json
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from fractions import Fraction
 
 from tablegen import text
 from tablegen.errors import BookError, SettingsFaults
+from tablegen.lengths import ALLOWED, length, number
+from tablegen.readings import Group, as_data
 from tablegen.settings import READERS, Settings, run_faults
+
+FORMATS = ('text', 'json')
 
 
 def add_verb(
@@ -48,6 +54,31 @@ def choice(value: str, option: str, allowed: Sequence[str]) -> str:
     return value
 
 
+def above_zero(written: str, place: str) -> Fraction:
+    """Return a length in inches that is not 0."""
+    inches = length(written, place)
+    if not inches:
+        raise BookError(place, f"'{written}' measures nothing", ALLOWED)
+    return inches
+
+
+def degrees(written: str, option: str, below: int) -> Fraction:
+    """Return degrees above 0 and below a limit: 30, 30 deg, 30°."""
+    bare = written.lower().replace('degrees', '').replace('deg', '').replace('°', '').strip()
+    try:
+        found = number(bare)
+    except ValueError:
+        found = Fraction(0)
+    if not 0 < found < below:
+        raise BookError(option, f"'{written}' is no such angle", f'degrees above 0 and below {below}')
+    return found
+
+
+def groups_json(groups: Sequence[Group]) -> str:
+    """Return named findings as one JSON object."""
+    return json.dumps({group.key: as_data(group) for group in groups}, indent=2, ensure_ascii=False) + '\n'
+
+
 def changed(settings: Settings, key: str, value: object, option: str) -> Settings:
     """Return the settings with one key as an argument gives it.
 
@@ -71,7 +102,7 @@ def with_reading(settings: Settings, args: argparse.Namespace) -> Settings:
 
 def with_steep(settings: Settings, args: argparse.Namespace) -> Settings:
     """Return the settings with --steep put in."""
-    return replace(settings, steep=True) if args.steep else settings
+    return replace(settings, steep=True) if getattr(args, 'steep', False) else settings
 
 
 def with_pitches(settings: Settings, written: str) -> Settings:

@@ -54,7 +54,7 @@ def listed(settings: Settings) -> list[Table]:
     spacings = tuple(text.rational(one) for one in settings.spacings)
     return [
         Table(
-            'jacks',
+            'jack-deductions',
             'jacks',
             'Jacks: differences and deductions',
             ('pitch', *spacings, 'at hip', 'at ridge', 'points'),

@@ -140,7 +140,7 @@ def listed(settings: Settings) -> list[Table]:
         Table(
             'ridge',
             'shortening-common',
-            'Commons at a ridge, along the edge',
+            'Shortening of commons at a ridge',
             by_pitch,
             along,
             common_rows,
@@ -148,7 +148,7 @@ def listed(settings: Settings) -> list[Table]:
         Table(
             'ridge',
             'shortening-hip',
-            'Hips and valleys at a ridge or commons, along the edge',
+            'Shortening of hips and valleys',
             by_pitch,
             along,
             hip_rows,
@@ -156,7 +156,7 @@ def listed(settings: Settings) -> list[Table]:
         Table(
             'ridge',
             'shortening-jack',
-            'Jacks at a hip or valley, along the edge',
+            'Shortening of jacks at a hip or valley',
             by_pitch,
             along,
             jack_rows,

@@ -191,10 +191,10 @@ def _hip_seats(size: str) -> Table:
     return Table(
         'seat',
         f'hip-seat-{size.replace("×", "x")}',
-        f'Hip and valley seats, {size}, common seat {said} in',
+        f'Hip and valley seats, {size}',
         ('pitch', 'common height', 'dropped height', 'dropped', 'backed', 'valley', '17/12 low by'),
-        "inches: heights plumb, on the centre line over the plates' corner; seats level along the hip; low by: what "
-        'the shortcut of 17/12 costs a dropped hip, plumb',
+        f"inches, for a common seat of {said}: heights plumb, on the centre line over the plates' corner; seats level "
+        'along the hip; low by: what the shortcut of 17/12 costs a dropped hip, plumb',
         partial(hip_seat_rows, seat_in=HIP_SEAT_IN, size=stock(size)),
     )
 

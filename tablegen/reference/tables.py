@@ -16,26 +16,11 @@ from tablegen.reference import (
     trim,
     unequal,
 )
+from tablegen.reference.groups import GROUPS, HOUSE_GROUPS
 from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
-GROUPS = (
-    'set-out',
-    'ridge',
-    'seat',
-    'tail',
-    'hips',
-    'jacks',
-    'cheeks',
-    'trim',
-    'gable',
-    'unequal',
-    'many-sided',
-    'find-pitch',
-)
-"""In the order of the work."""
-HOUSE_GROUPS = ('ridge', 'seat', 'tail', 'hips', 'jacks', 'cheeks', 'trim', 'gable', 'find-pitch')
-"""What a house framer needs."""
+__all__ = ['GROUPS', 'HOUSE_GROUPS', 'MODULES', 'tables']
 MODULES = (
     setting_out,
     ridge,

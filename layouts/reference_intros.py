@@ -1,0 +1,114 @@
+"""The first pages of each group of reference tables: the idea drawn to scale, and how its figures are used."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from fractions import Fraction
+
+from markupsafe import Markup
+
+from layouts.pages import Draft, Tab
+from layouts.reference_drawings import PICTURES
+from layouts.reference_words import low_pitches, span, steep_pitches
+from tablegen import cautions
+from tablegen.figures import Measure
+from tablegen.findings_roof import RoofQuestion, roof_findings
+from tablegen.pitch import Pitch, pitch_of_rise
+from tablegen.settings import Settings
+from tablegen.worked import nearest_pitch
+
+RUN_IN = Fraction(120)
+"""Level run of the roof that is drawn."""
+WANTED = Fraction(8)
+FLATTEST, STEEPEST = 4, 12
+"""Rises per foot between which the drawings can be read."""
+PAGES = {
+    'set-out': ('set_out',),
+    'ridge': ('ridge',),
+    'seat': ('seat', 'hip_seat'),
+    'tail': ('tail',),
+    'hips': ('hips',),
+    'jack-deductions': ('jack_deductions',),
+    'cheeks': ('cheeks', 'past_scale'),
+    'trim': ('trim',),
+    'gable': ('gable',),
+    'unequal': ('unequal',),
+    'many-sided': ('many_sided',),
+    'find-pitch': ('find_pitch',),
+}
+"""Templates of each group's first pages."""
+
+
+@dataclass(frozen=True, slots=True)
+class IntroPage:
+    """A page with the drawing of an idea."""
+
+    pitch: str
+    """Of the roof that is drawn."""
+    pictures: tuple[Markup, ...]
+    v: dict[str, str]
+    """Figures of that roof, by name."""
+    cautions: dict[str, str]
+    low: str
+    """Pitches of the book under 3 in 12, '' for none."""
+    steep: str
+    """Pitches over 8 in 12."""
+    defers: str
+
+
+def intro_drafts(group: str, settings: Settings, tab: Tab, head: str) -> list[Draft]:
+    """Return a group's first pages."""
+    return [
+        Draft(f'ref_{name}', _maker(name, settings), '' if place else f'group-{group}', head, tab)
+        for place, name in enumerate(PAGES[group])
+    ]
+
+
+def drawn_pitch(settings: Settings) -> Pitch:
+    """Return the book's pitch that is drawn: near 8 in 12; 8 itself where none can be read in a drawing."""
+    near = nearest_pitch(settings, WANTED)
+    return near if FLATTEST <= float(near.rise) <= STEEPEST else pitch_of_rise(WANTED)
+
+
+def question(settings: Settings) -> RoofQuestion:
+    """Return the roof that is drawn, its thicknesses being the book's."""
+    return RoofQuestion(
+        drawn_pitch(settings),
+        RUN_IN,
+        ridge_in=settings.ridge_thickness,
+        hip_in=settings.hip_thickness,
+        rafter_in=settings.rafter_thickness,
+        spacings=settings.spacings,
+        measure=replace(Measure(), per=settings.measure.per),
+    )
+
+
+def _maker(name: str, settings: Settings) -> Callable:
+    def make(index) -> IntroPage:
+        ask = question(settings)
+        found = {group.key: group for group in roof_findings(ask)}
+        pictures, values = PICTURES[name](ask, found) if name in PICTURES else ((), {})
+        return IntroPage(
+            ask.pitch.text,
+            pictures,
+            values,
+            _cautions(),
+            span(low_pitches(settings)),
+            span(steep_pitches(settings)),
+            cautions.DEFERS,
+        )
+
+    return make
+
+
+def _cautions() -> dict[str, str]:
+    return {
+        'low': cautions.LOW_SLOPE.text,
+        'steep': cautions.STEEP.text,
+        'quarter': 'A quarter is what the code allows at the ends of a member; a third is custom.',
+        'short': cautions.SHORT_SEAT.text.replace('The seat bears on less', 'No seat bears on less'),
+        'long': f'{cautions.LONG_TAIL.text.rstrip(".")}: {cautions.LONG_TAIL.source} forbids it.',
+        'thin': f'{cautions.THIN_TAIL.text} ({cautions.THIN_TAIL.source})',
+        'clauses': f'{cautions.PAST_A_QUARTER.source}; {cautions.SHORT_SEAT.source}',
+    }

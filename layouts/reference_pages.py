@@ -1,0 +1,92 @@
+"""The part after the pitches: reference tables in groups as the work goes, each group with its drawings."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from layouts.pages import Block, Draft, Index, Tab
+from layouts.reference_intros import intro_drafts
+from layouts.reference_tables import table_drafts
+from layouts.reference_words import low_pitches, span, steep_pitches
+from layouts.trim import Trim
+from layouts.words import WORDS
+from tablegen import cautions, text
+from tablegen.reference.groups import GROUPS
+from tablegen.reference.tables import tables
+from tablegen.settings import Settings
+
+LETTERS = dict(zip(GROUPS, 'ABCDEFGHIJKL', strict=True))
+"""On the thumb tabs: pitches have numbers."""
+TAB_REM = 0.85
+CAUTIONS = (
+    ('Flat', cautions.LOW_SLOPE),
+    ('Steep', cautions.STEEP),
+    ('Notch †', cautions.PAST_A_QUARTER),
+    ('Notch ‡', cautions.PAST_A_THIRD),
+    ('Short seat', cautions.SHORT_SEAT),
+    ('Long tail', cautions.LONG_TAIL),
+    ('Thin tail', cautions.THIN_TAIL),
+)
+
+
+@dataclass(frozen=True, slots=True)
+class PartPage:
+    """What the part holds."""
+
+    groups: tuple[tuple[str, str, str, int], ...]
+    """Letter, name, what it tells, page."""
+    part: str
+    """The smallest printed part of an inch."""
+
+
+@dataclass(frozen=True, slots=True)
+class CarePage:
+    """The cautions that the tables call for."""
+
+    cautions: tuple[tuple[str, str, str], ...]
+    """Its name, what is said, and its source."""
+    low: str
+    """The book's pitches under 3 in 12, '' for none."""
+    steep: str
+    """Its pitches over 8 in 12."""
+    defers: str
+
+
+def reference_blocks(settings: Settings, trim: Trim) -> list[Block]:
+    """Return a block for each group that is in the book, beginning on a left-hand page; none for no group."""
+    wanted = [group for group in GROUPS if group in settings.parts]
+    if not wanted:
+        return []
+    listed = tables(settings)
+    blocks = [_opening(settings, wanted)]
+    for group in wanted:
+        tab, head = _tab(group, trim), WORDS['groups'][group]
+        drafts = intro_drafts(group, settings, tab, head)
+        drafts += table_drafts([table for table in listed if table.group == group], settings, trim, tab, head)
+        blocks.append(Block(tuple(drafts), opens_left=True, pitches=(LETTERS[group],)))
+    return blocks
+
+
+def _opening(settings: Settings, wanted: list[str]) -> Block:
+    def part(index: Index) -> PartPage:
+        groups = tuple(
+            (LETTERS[one], WORDS['groups'][one], WORDS['group_says'][one], index[f'group-{one}'])
+            for one in wanted
+        )
+        return PartPage(groups, text.mixed(1, settings.measure.per))
+
+    def care(index: Index) -> CarePage:
+        said = tuple((name, one.text, one.source) for name, one in CAUTIONS)
+        low, steep = span(low_pitches(settings)), span(steep_pitches(settings))
+        return CarePage(said, low, steep, cautions.DEFERS)
+
+    drafts = (
+        Draft('ref_part', part, 'after-the-length', WORDS['after-the-length']),
+        Draft('ref_care', care, 'care', WORDS['care']),
+    )
+    return Block(drafts, opens_left=True)
+
+
+def _tab(group: str, trim: Trim) -> Tab:
+    slot_mm = (trim.height_mm - trim.top_mm - trim.foot_mm) / len(GROUPS)
+    return Tab(LETTERS[group], round(GROUPS.index(group) * slot_mm, 3), round(slot_mm, 3), TAB_REM)

@@ -1,0 +1,88 @@
+"""Records of a reference table as the labels and columns of a printed one."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, fields
+from fractions import Fraction
+
+from layouts.grids import FIGURE_SPACE
+from tablegen import text
+from tablegen.pitch import Pitch
+
+NOTHING = '–'
+MARKS = ('', '†', '‡')
+"""Beside a figure: nothing; a notch past a quarter of the depth; past a third."""
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """One column of finished figures."""
+
+    head: str
+    cells: tuple[object, ...]
+    """Figures, whole numbers, words, or None for none."""
+    marks: tuple[str, ...]
+    """What stands after each figure, mostly nothing."""
+    none: str = NOTHING
+    """What stands where there is no figure."""
+
+
+@dataclass(frozen=True, slots=True)
+class Columns:
+    """A table's rows as labels and columns."""
+
+    labels: tuple[str, ...]
+    columns: tuple[Column, ...]
+
+
+def columns_of(rows: Sequence[object], heads: Sequence[str], stubs: int, none: str = NOTHING) -> Columns:
+    """Return the labels and columns of a table's records.
+
+    Given:
+        heads  one for each value of a row, a tuple's each for itself
+        stubs  values at the beginning of a row that name it
+        none   what stands where there is no figure
+    """
+    flat = [_flat(row) for row in rows]
+    labels = _aligned(['  '.join(_label(value) for _, value in row[:stubs]) for row in flat])
+    found = []
+    for place in range(stubs, len(flat[0])):
+        name = flat[0][place][0]
+        if name == 'marks':
+            continue
+        cells = tuple(row[place][1] for row in flat)
+        marks = [tuple(value for key, value in row if key == 'marks') for row in flat]
+        nth = sum(key == name for key, _ in flat[0][:place])
+        found.append(
+            Column(
+                heads[place],
+                cells,
+                tuple(MARKS[one[nth]] if name == 'left' and one else '' for one in marks),
+                none,
+            )
+        )
+    return Columns(labels, tuple(found))
+
+
+def _flat(row: object) -> list[tuple[str, object]]:
+    found = []
+    for field in fields(row):
+        value = getattr(row, field.name)
+        found += [(field.name, one) for one in value] if isinstance(value, tuple) else [(field.name, value)]
+    return found
+
+
+def _aligned(names: Sequence[str]) -> tuple[str, ...]:
+    """Return names of rows with whole numbers under each other, whatever fraction follows."""
+    parts = [(name, '') if '/' not in name else name.rpartition(' ')[::2] for name in names]
+    before = max(len(whole) for whole, _ in parts)
+    if not any(fraction for _, fraction in parts):
+        return tuple(name.rjust(before, FIGURE_SPACE) for name in names)
+    return tuple(f'{whole.rjust(before, FIGURE_SPACE)} {fraction}'.rstrip(' ') for whole, fraction in parts)
+
+
+def _label(value: object) -> str:
+    if isinstance(value, Pitch):
+        return value.short
+    return text.rational(value) if isinstance(value, Fraction) else str(value)

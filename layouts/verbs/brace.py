@@ -1,0 +1,31 @@
+"""brace: the length and the cuts of a brace between two legs square to each other."""
+
+from __future__ import annotations
+
+from layouts.reading_words import group_lines
+from layouts.verbs import options
+from layouts.verbs.options import FORMATS, groups_json
+from tablegen.findings_layout import brace
+from tablegen.settings import Settings
+
+EXAMPLES = ('rafterbook brace "3 ft" "3 ft"', 'rafterbook brace "3 ft" "2 ft" --format json')
+
+
+def add(subparsers) -> None:
+    """Declare the verb."""
+    parser = options.add_verb(
+        subparsers, 'brace', 'length and cuts of a brace between two legs', run, EXAMPLES
+    )
+    parser.add_argument('leg', metavar='LEG', help="inner corner to the brace's long point, along one leg")
+    parser.add_argument('other', metavar='LEG', help='the same along the leg square to it')
+    parser.add_argument('--format', metavar='FORMAT', default='text', help='text (default) or json')
+    options.add_reading(parser)
+
+
+def run(args, out, err) -> int:
+    """Print the brace."""
+    form = options.choice(args.format, '--format', FORMATS)
+    measure = options.with_reading(Settings(), args).measure
+    group = brace(options.above_zero(args.leg, 'LEG'), options.above_zero(args.other, 'LEG'), measure)
+    out.write(groups_json([group]) if form == 'json' else '\n'.join(group_lines(group)) + '\n')
+    return 0

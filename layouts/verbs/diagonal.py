@@ -1,0 +1,53 @@
+"""diagonal: what makes a rectangle of plates square, and how far out two measured diagonals are."""
+
+from __future__ import annotations
+
+from layouts.reading_words import group_lines
+from layouts.verbs import options
+from layouts.verbs.options import FORMATS, groups_json
+from tablegen.errors import BookError
+from tablegen.findings_layout import rectangle, rectangle_check
+from tablegen.lengths import length
+from tablegen.settings import Settings
+
+EXAMPLES = (
+    'rafterbook diagonal "24 ft" "16 ft"',
+    'rafterbook diagonal "24 ft" "16 ft" --measured "28 ft 10 1/2" "28 ft 9"',
+)
+NOTES = """\
+Sides and diagonals run outside to outside, to the same corners. --measured
+takes the two diagonals of a layout whose opposite sides are equal."""
+
+
+def add(subparsers) -> None:
+    """Declare the verb."""
+    parser = options.add_verb(
+        subparsers, 'diagonal', 'lay a rectangle out square by its diagonals', run, EXAMPLES, NOTES
+    )
+    parser.add_argument('length', metavar='LENGTH', help='one side')
+    parser.add_argument('width', metavar='WIDTH', help='the side square to it')
+    parser.add_argument('--measured', metavar='LENGTH', nargs=2, help='both diagonals, as measured')
+    parser.add_argument('--format', metavar='FORMAT', default='text', help='text (default) or json')
+    options.add_reading(parser)
+
+
+def run(args, out, err) -> int:
+    """Print the diagonal, and what two measured ones say."""
+    form = options.choice(args.format, '--format', FORMATS)
+    measure = options.with_reading(Settings(), args).measure
+    sides = options.above_zero(args.length, 'LENGTH'), options.above_zero(args.width, 'WIDTH')
+    groups = [rectangle(*sides, measure)]
+    if args.measured:
+        both = [length(one, '--measured') for one in args.measured]
+        if not all(abs(sides[0] - sides[1]) < one < sum(sides) for one in both):
+            raise BookError(
+                '--measured',
+                'no such layout has these diagonals',
+                'between the difference and the sum of its sides',
+            )
+        groups.append(rectangle_check(*sides, *both, measure))
+    if form == 'json':
+        out.write(groups_json(groups))
+    else:
+        out.write('\n\n'.join('\n'.join(group_lines(group)) for group in groups) + '\n')
+    return 0

@@ -1,0 +1,86 @@
+"""pitch: finds a roof's pitch from what can be measured on it."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from layouts.reading_words import group_lines
+from layouts.verbs import options
+from layouts.verbs.options import FORMATS, groups_json
+from tablegen.errors import BookError
+from tablegen.exact import Exact
+from tablegen.figures import Measure
+from tablegen.findings_layout import pitch_found
+from tablegen.geometry import finding_pitch
+from tablegen.lengths import length
+from tablegen.settings import Settings
+
+MEASURED = ('rise', 'run', 'length', 'level', 'gap')
+WAYS = {
+    frozenset(('rise', 'run')): finding_pitch.from_rise_and_run,
+    frozenset(('level', 'gap')): finding_pitch.from_level_and_tape,
+    frozenset(('length', 'run')): finding_pitch.from_length_and_run,
+    frozenset(('length', 'rise')): finding_pitch.from_length_and_rise,
+}
+"""What two measures give a pitch, and how; each function takes them in this order."""
+ORDER = ('length', 'rise', 'level', 'run', 'gap')
+ALLOWED = '--rise and --run, --level and --gap, --length and --run, --length and --rise, or --degrees alone'
+NOTES = """\
+Give two measures between the same two plumb lines, or degrees. --level is how
+much of a level, one end on the roof and held level, lies over it; --gap is
+plumb from its underside down to the roof at the far end."""
+EXAMPLES = (
+    'rafterbook pitch --rise 52 --run "8 ft"',
+    'rafterbook pitch --level 24 --gap "13 1/4"',
+    'rafterbook pitch --length "14 ft 5 in" --run "12 ft"',
+    'rafterbook pitch --degrees 30 --format json',
+)
+
+
+def add(subparsers) -> None:
+    """Declare the verb."""
+    parser = options.add_verb(
+        subparsers, 'pitch', "find a roof's pitch from what is measured on it", run, EXAMPLES, NOTES
+    )
+    for name, said in zip(
+        MEASURED,
+        (
+            'plumb rise',
+            'level run under that rise or length',
+            'length along the slope',
+            'length of a level held level',
+            "plumb from the level's free end to the roof",
+        ),
+        strict=True,
+    ):
+        parser.add_argument(f'--{name}', metavar='LENGTH', dest=f'measured_{name}', help=said)
+    parser.add_argument('--degrees', metavar='NUMBER', help='slope from level')
+    parser.add_argument('--format', metavar='FORMAT', default='text', help='text (default) or json')
+    parser.add_argument(
+        '--nearest', metavar='PART', help='round lengths to this part of an inch: 1/2 to 1/64'
+    )
+
+
+def run(args, out, err) -> int:
+    """Print the pitch that was measured."""
+    form = options.choice(args.format, '--format', FORMATS)
+    settings = Settings()
+    if args.nearest is not None:
+        settings = options.changed(settings, 'smallest_part', args.nearest, '--nearest')
+    group = pitch_found(_slope(args), replace(Measure(), per=settings.measure.per))
+    out.write(groups_json([group]) if form == 'json' else '\n'.join(group_lines(group)) + '\n')
+    return 0
+
+
+def _slope(args) -> Exact:
+    written = {name: getattr(args, f'measured_{name}') for name in MEASURED}
+    given = {name: value for name, value in written.items() if value is not None}
+    if args.degrees is not None and not given:
+        return finding_pitch.from_degrees(options.degrees(args.degrees, '--degrees', 90))
+    if args.degrees is not None or frozenset(given) not in WAYS:
+        raise BookError('pitch', 'these measures do not make a pitch', ALLOWED)
+    read = [length(given[name], f'--{name}') for name in ORDER if name in given]
+    try:
+        return WAYS[frozenset(given)](*read)
+    except BookError as fault:
+        raise BookError(f'--{fault.place}', fault.problem, fault.allowed, fault.next_step) from None

@@ -1,0 +1,87 @@
+"""Reference tables for other programs: every printed figure as a number, and as text where it is no decimal."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import fields
+from fractions import Fraction
+
+from tablegen import text
+from tablegen.exact import nearest
+from tablegen.figures import DEGREE, INCH, Figure
+from tablegen.pitch import Pitch
+
+UNIT_NAMES = {INCH: 'inches', DEGREE: 'degrees'}
+MOST_PLACES = 6
+"""Decimals that show a 64th exactly."""
+
+
+def table_data(rows: list) -> Iterator[tuple[str, ...]]:
+    """Return a table's column names, then its rows as text, one at a time.
+
+    Given:
+        rows  records of one kind, all of one table
+
+    Notes:
+        1. A length to a part of an inch makes two columns: NAME_inches, the value of the printed figure in
+           decimals, and NAME_text, as printed. A figure in decimals makes one. No figure leaves its cells empty.
+        2. A column of several figures is numbered from 1, in the order of the table's heads.
+    """
+    kinds = [_kind([flat[place] for flat in map(_flat, rows)]) for place in range(len(_flat(rows[0])))]
+    yield tuple(
+        name for (key, _), kind in zip(_flat(rows[0]), kinds, strict=True) for name in _names(key, kind)
+    )
+    for row in rows:
+        yield tuple(
+            cell for (_, value), kind in zip(_flat(row), kinds, strict=True) for cell in _cells(value, kind)
+        )
+
+
+def _flat(row: object) -> list[tuple[str, object]]:
+    """Return the values of a row by name, a tuple's numbered from 1."""
+    found = []
+    for field in fields(row):
+        value = getattr(row, field.name)
+        several = isinstance(value, tuple)
+        found += (
+            [(f'{field.name}_{n}', one) for n, one in enumerate(value, 1)]
+            if several
+            else [(field.name, value)]
+        )
+    return found
+
+
+def _kind(column: list[tuple[str, object]]) -> Figure | None:
+    """Return a figure that shows how a column is told, None for a column without figures."""
+    return next((value for _, value in column if isinstance(value, Figure)), None)
+
+
+def _fraction(figure: Figure) -> bool:
+    return figure.per & (figure.per - 1) == 0 and figure.unit == INCH
+
+
+def _names(key: str, kind: Figure | None) -> list[str]:
+    if kind is None:
+        return [key]
+    unit = UNIT_NAMES.get(kind.unit)
+    name = f'{key}_{unit}' if unit else key
+    return [name, f'{key}_text'] if _fraction(kind) else [name]
+
+
+def _cells(value: object, kind: Figure | None) -> list[str]:
+    if kind is None:
+        return [_plain(value)]
+    if value is None:
+        return ['', ''] if _fraction(kind) else ['']
+    return [_number(value), value.text] if _fraction(kind) else [_number(value)]
+
+
+def _number(figure: Figure) -> str:
+    places = MOST_PLACES if _fraction(figure) else len(str(figure.per)) - 1
+    return text.plain_decimal(nearest(Fraction(figure.count, figure.per), 10**places), places)
+
+
+def _plain(value: object) -> str:
+    if isinstance(value, Pitch):
+        return value.text
+    return text.rational(value) if isinstance(value, Fraction) else str(value)

@@ -1,0 +1,39 @@
+"""make: how many pages and sheets a book takes is said before anything is made."""
+
+from __future__ import annotations
+
+from asking import ask
+
+from layouts.book import plan
+from layouts.build import sheet_count
+from tablegen.settings import read_settings
+
+SMALL = 'pitches = [6]\nparts = ["gable"]\nruns = {to = "1 ft"}'
+
+
+def test_a_plan_is_told_and_nothing_is_made(tmp_path):
+    file, out = tmp_path / 'book.toml', tmp_path / 'made'
+    file.write_text(SMALL, 'utf-8')
+
+    told = '12 pages in 1 section, 3 sheets of paper\n'
+    assert ask('make', str(file), '--plan', '--out', str(out)) == (0, told, '')
+    assert not out.exists()
+
+
+def test_what_was_planned_is_what_is_made(tmp_path):
+    file, out = tmp_path / 'book.toml', tmp_path / 'made'
+    file.write_text(SMALL, 'utf-8')
+    status, told, remarks = ask('make', str(file), '--out', str(out))
+
+    assert status == 0
+    assert remarks.startswith('made in ')
+    assert '12 pages in 1 section' in told
+    assert '3 sheets of paper' in told
+
+
+def test_sheets_are_counted_a_section_at_a_time():
+    """Four pages a side: eight a sheet, a last half sheet of a section stays blank; two a side: four."""
+    pocket, large = (plan(read_settings(f'{SMALL}\ntrim = "{trim}"', '')) for trim in ('pocket', 'large'))
+
+    assert sheet_count(pocket) == -(-pocket.index.total // 8) + 1
+    assert sheet_count(large) == large.index.total // 4 + 1

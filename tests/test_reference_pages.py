@@ -1,0 +1,230 @@
+"""Reference tables as printed: every figure read back from the finished PDF by another program, page by page."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import fields
+from fractions import Fraction
+from itertools import pairwise, takewhile
+from pathlib import Path
+
+import pytest
+from printed_words import lines_of, words_of
+
+from layouts.book import plan
+from layouts.html import pages_html, style
+from layouts.reference_pages import LETTERS
+from layouts.reference_tables import TablePage
+from layouts.trim import trim_of
+from layouts.typeset import Job, set_document
+from tablegen.figures import Figure
+from tablegen.pitch import Pitch
+from tablegen.reference.groups import GROUPS, HOUSE_GROUPS
+from tablegen.reference.seat import NotchRow
+from tablegen.reference.tables import tables
+from tablegen.settings import BOOK_PARTS, USUAL_PARTS, Settings, read_settings
+from tablegen.text import rational
+
+BOOKS = {
+    'inches': 'pitches = [4, "7 1/2", 8, 12, 18]',
+    'feet': 'pitches = ["30 deg", 6]\nlengths = "feet-inches"\nsmallest_part = "1/64"\ntrim = "large"\npaper = "a4"',
+}
+MARKS = ('', '†', '‡')
+
+
+def book(name: str) -> Settings:
+    groups = ', '.join(f'"{group}"' for group in GROUPS)
+    return read_settings(f'{BOOKS[name]}\nparts = [{groups}]\nruns = {{to = "1 ft"}}', '')
+
+
+@pytest.fixture(scope='module', params=BOOKS)
+def printed(request, tmp_path_factory) -> tuple[Settings, list[tuple[object, list[str]]], Path]:
+    """Return settings and the reference pages, each with what it holds and the lines that another program reads."""
+    settings = book(request.param)
+    planned = plan(settings)
+    pages = [page for page in planned.pages() if page.template.startswith('ref_')]
+    pdf = tmp_path_factory.mktemp('book') / 'tables.pdf'
+    set_document(Job(pages_html(pages, 'x'), style(planned.trim), len(pages), pdf))
+    return (
+        settings,
+        list(
+            zip(
+                [page.content for page in pages],
+                lines_of(pdf, (0, 0, planned.trim.width_mm, planned.trim.height_mm)),
+                strict=True,
+            )
+        ),
+        pdf,
+    )
+
+
+def cells_of(row: object) -> list[str]:
+    """Return a row's figures as a table prints them, blanks left out; what marks a notch stands at its figure."""
+    marks = iter(row.marks if isinstance(row, NotchRow) else ())
+    found = []
+    for field in fields(row):
+        value = getattr(row, field.name)
+        if field.name == 'marks':
+            continue
+        for one in value if isinstance(value, tuple) else (value,):
+            mark = MARKS[next(marks)] if field.name == 'left' else ''
+            found.append(text_of(one) + (mark if one else ''))
+    return found
+
+
+def text_of(value: object) -> str:
+    if isinstance(value, Pitch):
+        return value.short
+    if isinstance(value, Figure):
+        return value.text.removesuffix('″')
+    return '' if value is None else rational(value) if isinstance(value, Fraction) else str(value)
+
+
+def split(cells: list[str]) -> list[str]:
+    return ' '.join(cells).split()
+
+
+def rows_read(lines: list[str]) -> list[list[str]]:
+    """Return the words of every line, a dash for no figure and the tab's letter left out."""
+    return [
+        [word for word in re.sub(r'([†‡])', r' \1', line).split() if word not in ('–', *'ABCDEFGHIJKL')]
+        for line in lines
+    ]
+
+
+def test_every_figure_of_every_table_is_read_back(printed):
+    """All columns of a row in order, wherever a table was cut between columns: nothing more, nothing less."""
+    settings, pages, _ = printed
+    for table in tables(settings):
+        read: dict[int, list[str]] = {}
+        parts = [
+            (section, lines)
+            for content, lines in pages
+            if isinstance(content, TablePage)
+            for section in content.sections
+            if section.title.partition(', ')[0] == table.title.partition(', ')[0]
+            and re.fullmatch(re.escape(table.title) + r'(, \d of \d)?', section.title)
+        ]
+        rows = table.rows(settings)
+        stubs = {'unequal': 2}.get(table.group, 3 if table.key == 'whole-triangles' else 1)
+        place = 0
+        names = [split(cells_of(row)[:stubs]) for row in rows]
+        for section, lines in parts:
+            body = rows_read(after(section.title, lines))
+            here = len(section.grid.wholes.split('\n'))
+            if place + here > len(
+                rows
+            ):  # the next columns of a table that was cut begin at its first row again
+                place = 0
+            for number in range(place, place + here):
+                row = next(words for words in body if words[: len(names[number])] == names[number])
+                read.setdefault(number, []).extend(row[len(names[number]) :])
+                body = body[body.index(row) + 1 :]
+            place += here
+        for number, row in enumerate(rows):
+            expected = split([cell.replace('†', ' †').replace('‡', ' ‡') for cell in cells_of(row)[stubs:]])
+            assert read[number] == expected, (table.key, number)
+
+
+def after(title: str, lines: list[str]) -> list[str]:
+    """Return the lines below a title, to the next table's."""
+    start = next(place for place, line in enumerate(lines) if title in line)
+    return lines[start + 1 :]
+
+
+def test_every_table_says_from_where_to_where(printed):
+    settings, pages, _ = printed
+    sections = [
+        section for content, _ in pages if isinstance(content, TablePage) for section in content.sections
+    ]
+    for table in tables(settings):
+        line = table.line.partition('; marks:')[0]
+        said = {line, line.replace('inches', 'feet and inches', 1)}
+        assert {
+            one.line[0].lower() + one.line[1:] for one in sections if one.title.startswith(table.title)
+        } <= {one[0].lower() + one[1:] for one in said}
+
+
+def test_marks_are_explained_where_they_stand(printed):
+    _, pages, _ = printed
+    marked = [lines for content, lines in pages if isinstance(content, TablePage) and '†' in ''.join(lines)]
+    assert marked
+    assert all(
+        '† past a quarter of the depth, ‡ past a third' in ' '.join(' '.join(lines).split())
+        for lines in marked
+    )
+
+
+def test_cautions_stand_where_they_matter(printed):
+    _, pages, _ = printed
+    words = [' '.join(' '.join(lines).split()) for _, lines in pages]
+    care = next(page for page in words if page.startswith('Where care is due'))
+
+    assert 'Local code and a licensed designer decide.' in care
+    assert 'A rafter notched at the plate overhangs by more than 24 in.' in care
+    assert sum('licensed designer' in page for page in words) > 1
+    assert any('it is never propped' in page for page in words)
+
+
+def test_no_words_run_into_each_other_or_off_the_page(printed):
+    settings, _, pdf = printed
+    trim = trim_of(settings)
+    for page in words_of(pdf):
+        assert all(
+            word.left >= 0 and word.right <= trim.width_mm - 2
+            for word in page
+            if word.text not in LETTERS.values()
+        )
+        places = sorted(page, key=lambda word: word.top)
+        for place, word in enumerate(places):
+            below = takewhile(lambda other: other.top < word.foot, places[place + 1 :])  # noqa: B023
+            assert not [(word.text, other.text) for other in below if word.overlaps(other)]
+
+
+@pytest.mark.parametrize('group', GROUPS)
+def test_a_group_is_in_only_if_it_is_asked_for(group):
+    others = tuple(name for name in GROUPS if name != group)
+    keys = {f'table-{table.key}' for table in tables(Settings()) if table.group == group}
+
+    alone = plan(read_settings(f'pitches = [6]\nparts = ["{group}"]', ''))
+    without = plan(read_settings(f'pitches = [6]\nparts = {list(others)}', ''))
+    assert {key for key in alone.index.pages if key.startswith('table-')} == keys
+    assert not keys & set(without.index.pages)
+    assert f'group-{group}' in alone.index
+    assert f'group-{group}' not in without.index
+
+
+def test_the_usual_book_is_a_house_framers():
+    assert [part for part in USUAL_PARTS if part in GROUPS] == list(HOUSE_GROUPS)
+    assert set(GROUPS) < set(BOOK_PARTS)
+
+
+@pytest.mark.parametrize(('parts', 'pages'), [('["gable"]', 4), ('["ridge", "seat"]', 22), ('["glance"]', 0)])
+def test_pages_are_counted_before_anything_is_set(parts, pages):
+    """Twenty-four pitches: an opening for the part, then a drawing and its tables, a page each."""
+    planned = plan(read_settings(f'parts = {parts}', ''))
+    assert sum(draft.template.startswith('ref_') for draft in planned.drafts) == pages
+
+
+def test_every_group_opens_left_with_its_drawing():
+    planned = plan(Settings())
+    for group in HOUSE_GROUPS:
+        number = planned.index[f'group-{group}']
+        assert number % 2 == 0
+        assert planned.drafts[number - 1].template != 'ref_table'
+
+
+def test_tabs_of_groups_stand_apart_and_keep_their_letters():
+    whole, few = (
+        {
+            draft.tab.text: draft.tab
+            for draft in plan(settings).drafts
+            if draft.tab and draft.tab.text.isalpha()
+        }
+        for settings in (book('inches'), read_settings('parts = ["tail", "trim"]', ''))
+    )
+    ends = [(tab.top_mm, tab.top_mm + tab.height_mm) for tab in whole.values()]
+
+    assert ''.join(whole) == 'ABCDEFGHIJKL'
+    assert {letter: whole[letter] for letter in few} == few
+    assert all(end <= begin + 0.01 for (_, end), (begin, _) in pairwise(ends))
