@@ -172,6 +172,16 @@ def test_no_page_has_more_rows_than_it_holds(book):
         assert 0 < len(joined(grid)) <= trim_of(book).rows
 
 
+def test_more_feet_than_a_page_holds_go_on_at_a_whole_group_of_six():
+    """A page holds 25 rows: 60 feet begin anew at 24 and 48, so that rules stand at the same feet."""
+    book = settings_with(16, text.INCHES, Runs(last=Fraction(720)), [Fraction(6)], parts=('common',))
+    feet = [[row[0] for row in joined(grid)] for grid in grids_of(book)]
+
+    assert [(rows[0], rows[-1]) for rows in feet] == [('0', '23')] * 2 + [('24', '47')] * 2 + [
+        ('48', '60')
+    ] * 2
+
+
 @given(book_settings(sixteenths(), parts=('jacks',)), st.sets(st.integers(96, 512), min_size=1, max_size=4))
 @settings(max_examples=40)
 def test_jacks_stand_by_their_number(book, spacings):
@@ -211,7 +221,7 @@ def test_facing_pages_have_all_small_runs_to_add(book):
 @pytest.mark.parametrize('step', [1, 2, 3, 4])
 def test_wide_small_runs_stand_in_shorter_lines(step, style):
     """Steep, and of several inches: a figure wider than its column would push the next under another run."""
-    book = settings_with(16, style, Runs(Fraction(step), Fraction(288), Fraction(step)), [Fraction(24)])
+    book = settings_with(64, style, Runs(Fraction(step), Fraction(288), Fraction(step)), [Fraction(60)])
     pages = [page for _, page in pages_of(book) if isinstance(page, GridPage)]
 
     assert all(fits(line, trim_of(book).text_width) for page in pages for line in page.additions)
