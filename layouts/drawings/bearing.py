@@ -200,7 +200,7 @@ def tail_detail(
         'end',
     )
     middle = tuple(sum(pair) / 2 for pair in zip(points['face'], points['soffit'], strict=True))
-    right = at((0, 0))[0] + 22
+    right = min(at((0, 0))[0] + 22, WIDTH - LETTER * len(words['soffit']))
     shapes += _note(words['square'], at(points['square']), (right, at((0, -5.6))[1] - 6), 'start')
     shapes += _note(words['soffit'], at(middle), (right, at((0, -5.6))[1] + 6), 'start')
     along = (at(points['end']), at((0, height)))
