@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.exact import nearest, nearest_root
+from tablegen.exact import nearest_root
 from tablegen.figures import Figure, Measure, decimal_figure, degree_figure, length_figure, length_of_count
 from tablegen.geometry import common, hip, jacks
 from tablegen.pitch import Pitch
@@ -85,6 +85,7 @@ def run_rows(pitch: Pitch, runs: Iterable[Fraction], measure: Measure) -> Iterat
     """Return the rows of many runs of one pitch, one at a time."""
     common_square = common.line_length_squared(pitch.slope)
     hip_square = hip.line_length_squared(pitch.slope)
+    rise_square = pitch.slope.squared()
     per = measure.per
     for run_in in runs:
         square = run_in * run_in
@@ -92,7 +93,7 @@ def run_rows(pitch: Pitch, runs: Iterable[Fraction], measure: Measure) -> Iterat
             run_in,
             length_of_count(nearest_root(common_square * square, per), measure),
             length_of_count(nearest_root(hip_square * square, per), measure),
-            length_of_count(nearest(common.rise(run_in, pitch.slope), per), measure),
+            length_of_count(nearest_root(rise_square * square, per), measure),
         )
 
 

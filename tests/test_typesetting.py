@@ -8,7 +8,7 @@ from dataclasses import replace
 from importlib.abc import MetaPathFinder
 
 import pytest
-from made_books import SMALL, made, strayed
+from made_books import made, strayed
 from printed_words import MM, faults_of, fonts_of, words_of
 from pypdf import PdfReader
 
@@ -95,11 +95,15 @@ def test_its_outline_leads_to_every_pitch_and_part(small_book):
         assert (name, index[f'values:{name}']) in outline
 
 
-def test_two_builds_are_the_same_to_the_byte(small_book, tmp_path):
-    again = made(SMALL, tmp_path).built
+def test_two_builds_are_the_same_to_the_byte(tmp_path, monkeypatch):
+    """Of a book set in two parts, where there are two cores, and joined."""
+    monkeypatch.setattr(typesetting, 'PAGES_WORTH_A_PROCESS', 6)
+    first, second = (
+        made('pitches = [6]\nparts = ["glance", "values", "common"]', tmp_path / name).built for name in 'ab'
+    )
 
-    assert again.booklet.read_bytes() == small_book.built.booklet.read_bytes()
-    assert again.sheets.read_bytes() == small_book.built.sheets.read_bytes()
+    assert first.booklet.read_bytes() == second.booklet.read_bytes()
+    assert first.sheets.read_bytes() == second.sheets.read_bytes()
 
 
 def test_the_sheets_carry_the_pages_and_say_how_to_fold(small_book):
