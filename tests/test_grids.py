@@ -81,7 +81,7 @@ def grids_of(book: Settings, place: int = 0) -> list:
 
 
 @given(book_settings(grid_steps(), parts=TABLES))
-@settings(max_examples=60)
+@settings(max_examples=25)
 def test_every_run_stands_in_the_cell_of_its_feet_and_inches(book):
     """Once, and nothing stands where the book has no run."""
     assume(len({run % 12 for run in book.runs}) >= FEWEST)

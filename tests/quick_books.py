@@ -1,0 +1,41 @@
+"""A book made quickly, a folder to make it in, and what stands there before and after."""
+
+from __future__ import annotations
+
+from io import StringIO
+from pathlib import Path
+
+from layouts import typeset
+
+FILES = ['booklet.pdf', 'card.pdf', 'sheets.pdf']
+QUICK = 'pitches = [6]\nparts = ["values"]\nruns = {to = "12 in"}\n'
+"""The shortest book: twelve pages; its figures are those of one page of values, 17 and four jack differences."""
+
+
+def names(folder: Path) -> list[str]:
+    """Return every file and folder, hidden ones too."""
+    return sorted(path.name for path in folder.iterdir())
+
+
+def contents(folder: Path) -> dict[str, bytes]:
+    return {path.name: path.read_bytes() for path in folder.iterdir()}
+
+
+def earlier(quick: Path) -> dict[str, bytes]:
+    """Return what stands in the folder of an earlier build."""
+    (quick / 'output').mkdir()
+    for name in FILES:
+        (quick / 'output' / name).write_text(f'an earlier {name}')
+    return contents(quick / 'output')
+
+
+def add_style(monkeypatch, css: str) -> None:
+    style = typeset.style
+    monkeypatch.setattr(typeset, 'style', lambda trim: style(trim) + css)
+
+
+class Terminal(StringIO):
+    """Takes remarks as a terminal does."""
+
+    def isatty(self) -> bool:
+        return True
