@@ -7,8 +7,6 @@ from pathlib import Path
 
 from pypdf import PdfReader, PdfWriter
 
-from layouts.pages import Index
-
 IDENTIFIER = b'rafterbook-00001'
 
 
@@ -34,8 +32,3 @@ def join(
     writer.compress_identical_objects(remove_duplicates=True, remove_unreferenced=True)
     writer._ID = None
     writer.write(out)
-
-
-def outline_of(index: Index, names: Sequence[tuple[str, str]]) -> list[tuple[str, int]]:
-    """Return the outline of those named things that are in the book: (key, name) pairs to (name, page)."""
-    return [(name, index[key]) for key, name in names if key in index]

@@ -9,6 +9,7 @@ from itertools import pairwise
 
 from markupsafe import Markup
 
+from layouts.cover_title import title_size
 from layouts.drawings.corner import CornerLabels, labelled_corner
 from layouts.drawings.fan import pitch_fan
 from layouts.drawings.rafter import RafterLabels, labelled_rafter
@@ -52,6 +53,7 @@ class CoverPage:
     """The cover of the book, or of one of its later sections."""
 
     title: str
+    title_rem: float
     owner: str
     fan: Markup
     pitches: str
@@ -122,6 +124,7 @@ def cover_draft(settings: Settings, section: int = 1, sections: int = 1, names: 
             inside = list(settings.pitches)
         return CoverPage(
             settings.title,
+            title_size(settings.title),
             settings.owner,
             pitch_fan(settings.pitches, inside, 202, 202, settings.title),
             *(_span_of(inside) if inside else ('', '')),
