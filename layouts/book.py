@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from layouts.back_pages import back_block
 from layouts.example_pages import example_block
 from layouts.front_pages import cover_draft, front_block
-from layouts.pages import Block, Draft, Index, Page
-from layouts.paging import Furniture, finished, lay_out
+from layouts.pages import Block, Draft, Index
+from layouts.paging import Furniture, Pages, lay_out
 from layouts.pitch_pages import pitch_block
 from layouts.reference_pages import reference_blocks
 from layouts.trim import Trim, trim_of
@@ -33,9 +33,9 @@ class Plan:
     figures: int
     """Figures in its tables."""
 
-    def pages(self) -> list[Page]:
-        """Return the pages with their contents made."""
-        return finished(self.drafts, self.index)
+    def pages(self) -> Pages:
+        """Return the pages, their contents made as they are taken."""
+        return Pages(self.drafts, self.index)
 
 
 def plan(settings: Settings) -> Plan:

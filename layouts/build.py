@@ -5,7 +5,7 @@ from __future__ import annotations
 import gc
 import os
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass
 from pathlib import Path
@@ -21,7 +21,7 @@ from layouts.instructions import instructions_job
 from layouts.progress import Progress
 from layouts.sheets import SheetLayout, impose
 from layouts.typeface import check_letters
-from layouts.typeset import parts, typeset
+from layouts.typeset import Job, parts, typeset
 from layouts.words import WORDS
 from tablegen.errors import BookError
 from tablegen.reference.groups import GROUPS
@@ -93,11 +93,11 @@ def build(settings: Settings, folder: Path, progress: Progress) -> Built:
         planned = plan(settings)
         cards = card_work(settings, USUAL[settings.trim], work)
         progress.stage('typesetting', planned.index.total + 1 + cards.job.pages)
-        jobs = parts(planned.pages(), planned.trim, settings.title, work)
         guide = instructions_job(planned, work)
-        typeset([*jobs, guide, cards.job], progress.advance)
+        of_book: list[Path] = []
+        typeset(_documents(planned, [guide, cards.job], work, of_book), progress.advance)
         progress.stage('joining')
-        join([job.out for job in jobs], settings.title, settings.owner, _outline(planned), work / BOOKLET)
+        join(of_book, settings.title, settings.owner, _outline(planned), work / BOOKLET)
         progress.stage('imposing')
         sections = [(first - 1, count) for first, count in planned.index.sections]
         count = impose(work / BOOKLET, sections, sheet_layout(planned), work / SHEETS, guide.out)
@@ -128,6 +128,14 @@ def sheet_count(planned: Plan) -> int:
     """Return how many sheets of paper a plan takes, the one of instructions among them."""
     bounds = [(first - 1, count) for first, count in planned.index.sections]
     return len(sheet_sides(bounds, planned.trim.up)) // 2 + 1
+
+
+def _documents(planned: Plan, small: Sequence[Job], work: Path, of_book: list[Path]) -> Iterator[Job]:
+    """Return all documents, small ones first: they are set while the book's pages are still being made."""
+    yield from small
+    for job in parts(planned.pages(), planned.trim, planned.settings.title, work):
+        of_book.append(job.out)
+        yield job
 
 
 def _check_names(settings: Settings) -> None:

@@ -50,12 +50,21 @@ def lay_out(blocks: Sequence[Block], furniture: Furniture) -> tuple[list[Draft],
     return drafts, Index(pages, len(drafts), tuple(bounds))
 
 
-def finished(drafts: Sequence[Draft], index: Index) -> list[Page]:
-    """Return the pages with their contents made."""
-    return [
-        Page(number, page_side(number), draft.template, draft.head, draft.tab, draft.make(index))
-        for number, draft in enumerate(drafts, 1)
-    ]
+@dataclass(frozen=True, slots=True)
+class Pages(Sequence):
+    """The pages of a book; the contents of each are made when it is taken."""
+
+    drafts: Sequence[Draft]
+    index: Index
+
+    def __len__(self) -> int:
+        return len(self.drafts)
+
+    def __getitem__(self, place):
+        if isinstance(place, slice):
+            return [self[one] for one in range(*place.indices(len(self)))]
+        draft, number = self.drafts[place], range(1, len(self) + 1)[place]
+        return Page(number, page_side(number), draft.template, draft.head, draft.tab, draft.make(self.index))
 
 
 def _foldable(block: Block) -> list[Block]:

@@ -6,7 +6,7 @@ import logging
 import multiprocessing
 import os
 import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from concurrent.futures import ProcessPoolExecutor, wait
 from contextlib import contextmanager
 from dataclasses import dataclass
@@ -38,36 +38,43 @@ class Job:
     out: Path
 
 
-def parts(pages: Sequence[Page], trim: Trim, title: str, folder: Path) -> list[Job]:
-    """Return a book's pages as documents, one a core, in reading order; they are written into the folder."""
+def parts(pages: Sequence[Page], trim: Trim, title: str, folder: Path) -> Iterator[Job]:
+    """Return a book's pages as documents, one a core, in reading order, each made when it is asked for.
+
+    Given:
+        pages   in order; only those of one document are taken at a time
+        folder  where the documents will be written
+    """
     count = max(1, min(_cores(), len(pages) // PAGES_WORTH_A_PROCESS))
     css = style(trim)
     bounds = [len(pages) * place // count for place in range(count + 1)]
-    return [
-        Job(pages_html(pages[start:stop], title), css, stop - start, folder / f'part-{place}.pdf')
-        for place, (start, stop) in enumerate(pairwise(bounds))
-    ]
+    for place, (start, stop) in enumerate(pairwise(bounds)):
+        yield Job(pages_html(pages[start:stop], title), css, stop - start, folder / f'part-{place}.pdf')
 
 
-def typeset(jobs: Sequence[Job], tell: Callable[[int], None] = lambda pages: None) -> None:
+def typeset(jobs: Iterable[Job], tell: Callable[[int], None] = lambda pages: None) -> None:
     """Typeset documents, side by side where that pays, and write them.
 
     Given:
-        jobs  documents
+        jobs  documents; where they are made one by one, those before are being set meanwhile
         tell  told how many more pages have been laid out
 
     Errors:
         BookError if the typesetter says anything, cannot be loaded, or sets another number of pages
     """
     load_typesetter()
-    if len(jobs) == 1 or _cores() == 1:
+    alone = isinstance(jobs, Sequence) and len(jobs) == 1
+    if alone or _cores() == 1:
         for job in jobs:
             set_document(job, tell)
         return
     context = multiprocessing.get_context('fork' if sys.platform.startswith('linux') else 'spawn')
     pages = context.Queue()
     with ProcessPoolExecutor(_cores(), context, _keep_queue, (pages,)) as pool:
-        waiting = {pool.submit(_set_in_process, job) for job in jobs}
+        waiting = set()
+        for job in jobs:
+            waiting.add(pool.submit(_set_in_process, job))
+            _pass_on(pages, tell)
         while waiting:
             done, waiting = wait(waiting, SECONDS_BETWEEN_LOOKS)
             _pass_on(pages, tell)

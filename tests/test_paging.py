@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from layouts.pages import MOST_IN_A_SECTION, Block, Draft, page_side
-from layouts.paging import Furniture, finished, lay_out
+from layouts.paging import Furniture, Pages, lay_out
 
 NOTES = Draft('notes', lambda index: 'note')
 CLOSING = Draft('closing', lambda index: 'last')
@@ -94,7 +94,7 @@ def test_a_cover_names_the_blocks_of_its_section(book):
 @given(blocks())
 def test_the_index_leads_to_the_page(book):
     drafts, index = lay_out(book, FURNITURE)
-    for page in finished(drafts, index):
+    for page in Pages(drafts, index):
         if page.template == 'page':
             assert page.content == page.number
     for one in book:

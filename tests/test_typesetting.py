@@ -199,7 +199,7 @@ def test_every_page_laid_out_is_told(cores, tmp_path, monkeypatch):
 @pytest.mark.parametrize(('cores', 'pages', 'shares'), [(1, 60, [60]), (2, 60, [30, 30]), (4, 60, [30, 30]), (8, 12, [12])])  # fmt: skip
 def test_a_document_a_core_where_that_pays(cores, pages, shares, tmp_path, monkeypatch):
     monkeypatch.setattr(typesetting, '_cores', lambda: cores)
-    jobs = parts([empty(number) for number in range(1, pages + 1)], POCKET, 'Notes', tmp_path)
+    jobs = list(parts([empty(number) for number in range(1, pages + 1)], POCKET, 'Notes', tmp_path))
 
     assert [one.pages for one in jobs] == shares
     assert [one.html.count('<section ') for one in jobs] == shares
