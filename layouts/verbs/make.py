@@ -46,7 +46,7 @@ def run(args, out, err) -> int:
     finally:
         progress.done()  # a fault is not told behind half a bar
     print(
-        f'{made.booklet}: {made.pages} pages in {_sections(made.sections)}, {made.figures:,} figures in its tables',
+        f'{made.booklet}: {made.pages} pages in {_sections(made.sections)}, {made.figures:,} figures in its pitches’ tables',
         file=out,
     )
     print(
