@@ -156,25 +156,25 @@ def _details(example, settings: Settings) -> tuple[Markup, ...]:
     words, values = WORDS['board_drawing'], example.values
     slope, depth = float(example.pitch.slope), float(worked.RAFTER_DEPTH)
     if isinstance(example, JackExample):
-        jack = _inches(values.jack_side_cut), False, (values.jack_side_cut.text, words['jack_top'])
+        jack = 90 - _inches(values.jack_cheek), False, (values.jack_cheek.text, words['jack_top'])
         shortening = float(settings.hip_thickness / root(2))
         end = ridge_end(
             slope,
             depth,
             shortening,
-            (words['hip_centre'], words['jack_cut'], example.shortening.text),
+            (words['hip_center'], words['jack_cut'], example.shortening.text),
             words['title'],
         )
         return end, top_cut(*jack, words['title'])
     if isinstance(example, HipExample):
-        cut = _inches(values.hip_side_cut), True, (values.hip_side_cut.text, words['hip_top'])
+        cut = 90 - _inches(values.hip_cheek), True, (values.hip_cheek.text, words['hip_top'])
         shortening = float(settings.ridge_thickness / root(2))
-        names = (words['centre'], words['cut'], example.shortening.text)
+        names = (words['center'], words['cut'], example.shortening.text)
         return ridge_end(slope / 2**0.5, depth, shortening, names, words['title']), top_cut(
             *cut, words['title']
         )
     half = example.ridge_half
-    names = (words['centre'], words['cut' if half else 'head'], half.text if half else '')
+    names = (words['center'], words['cut' if half else 'head'], half.text if half else '')
     shortening = float(settings.ridge_thickness / 2) if half else 0.0
     return (
         ridge_end(slope, depth, shortening, names, words['title']),

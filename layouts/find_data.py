@@ -48,8 +48,8 @@ def _degrees(found: Finding, regular: bool) -> dict:
         cuts |= {
             'hip_plumb_cut': found.hip_plumb_cut.degrees,
             'hip_level_cut': found.hip_level_cut.degrees,
-            'jack_side_cut_from_square': found.jack_side_cut.degrees,
-            'hip_side_cut_from_square': found.hip_side_cut.degrees,
+            'jack_cheek_from_square': found.jack_cheek.degrees,
+            'hip_cheek_from_square': found.hip_cheek.degrees,
             'backing_bevel': found.backing_bevel,
         }
     return {name: findings.plain(figure) for name, figure in cuts.items()}

@@ -61,12 +61,12 @@ def asked(found: Finding) -> str:
 def lengths_block(found: Finding) -> list[str]:
     """Return the lines of the lengths, each saying from where to where it runs."""
     named = [
-        ('common, plate line to ridge centre', found.common),
-        ('hip/valley, plate corner to ridge centre', found.hip_valley),
-        ('rise, plumb, plate line to ridge centre', found.rise),
+        ('common, plate line to ridge center', found.common),
+        ('hip/valley, plate corner to ridge center', found.hip_valley),
+        ('rise, plumb, plate line to ridge center', found.rise),
     ]
     named += [
-        (f'jack difference, {jack.spacing.text} on centre', jack.difference)
+        (f'jack difference, {jack.spacing.text} on center', jack.difference)
         for jack in found.jack_differences
     ]
     named += [(f'hip drop, plumb, hip {found.hip_thickness.text} thick', found.hip_drop)]
@@ -84,8 +84,8 @@ def cuts_block(found: Finding) -> list[str]:
             _cut('hip/valley, plumb cut', found.hip_plumb_cut),
             _cut('hip/valley, level cut', found.hip_level_cut),
             ('Cuts, from square across the top face',),
-            _cut('jack, side cut', found.jack_side_cut),
-            _cut('hip, side cut, top not backed', found.hip_side_cut),
+            _cut('jack, cheek', found.jack_cheek),
+            _cut('hip, cheek, top not backed', found.hip_cheek),
             ('Bevel, from the square top, seen from the end',),
             ('hip, backing of each side', found.backing_bevel.text, ''),
         ],
@@ -101,11 +101,11 @@ def deductions_block(shortening: Group) -> list[str]:
 
     return columns(
         [
-            ('Off, centre line of what is met to its face', 'level', 'along the edge'),
+            ('Off, center line of what is met to its face', 'level', 'along the edge'),
             row('common at a ridge', 'common'),
             row('hip/valley at a ridge, ridge over one side', 'hip'),
             row('hip between commons', 'hip_between_commons'),
-            row('jack at a hip/valley, on its own centre line', 'jack'),
+            row('jack at a hip/valley, on its own center line', 'jack'),
         ],
         (LEFT, MIXED, MIXED),
     )
@@ -121,7 +121,7 @@ def seat_block(seat: Group, tail: Group) -> list[str]:
         level = measure(known['seat_in']) if 'seat_in' in known else 'none'
         return name, level, heel, measure(known['height_above_plate_in'])
 
-    stock, out = pick(seat, 'stock').text, pick(tail, 'projection_in').text
+    stock, out = pick(seat, 'stock').text, pick(tail, 'overhang_in').text
     heads = columns(
         [
             (f"Bird's mouth, {stock}", 'seat level', 'heel plumb', 'height above plate'),
@@ -165,7 +165,7 @@ def two_pitches_text(head: str, corner: Group, caution: Group) -> str:
         ('Hip or valley', 'measure', 'exact'),
         hip('plan angle, eave A to the hip', 'plan_from_eave_a_deg'),
         hip('plan angle, eave B to the hip', 'plan_from_eave_b_deg'),
-        hip('length, plate corner to ridge centre', 'length_in'),
+        hip('length, plate corner to ridge center', 'length_in'),
         hip('length per foot of run of A', 'per_foot_of_run_a_in'),
         hip('plumb cut, on its side from square', 'plumb_cut_deg'),
     ]
@@ -187,8 +187,8 @@ def two_pitches_text(head: str, corner: Group, caution: Group) -> str:
         both('backing, from the square top', 'backing', 'bevel_deg'),
         both('drop, plumb', 'drop', 'plumb_in'),
         (
-            'projection, for eaves that meet',
-            *(measure(pick(corner, 'eaves', f'projection_{s}_in')) for s in 'ab'),
+            'overhang, for eaves that meet',
+            *(measure(pick(corner, 'eaves', f'overhang_{s}_in')) for s in 'ab'),
         ),
     ]
     slide = corner, 'slide'
@@ -220,7 +220,7 @@ def many_sides_text(head: str, roof: Group, caution: Group) -> str:
         ('Plan and lengths', 'measure', 'exact'),
         row('side of the plates, corner to corner', 'side_in'),
         row('middle of the plan to a corner', 'middle_to_corner_in'),
-        row('cut of the plates’ ends, from square', 'plate_mitre_deg'),
+        row('cut of the plates’ ends, from square', 'plate_miter_deg'),
         row('hip, plate corner to the axis', 'hip', 'length_in'),
         row('hip per foot of run', 'hip', 'per_foot_of_apothem_in'),
         *jacks,
@@ -231,7 +231,7 @@ def many_sides_text(head: str, roof: Group, caution: Group) -> str:
         row('jack, top edge, figure against 12', 'cheek', 'jack', 'figure_against_12_in'),
         row('hip at the peak, blade, both cheeks', 'cheek', 'hip_at_peak', 'blade_deg'),
         row('hip at the peak, figure, square top', 'cheek', 'hip_at_peak', 'figure_against_12_in'),
-        row('smallest centre post, across flats', 'peak', 'least_post_across_flats_in'),
+        row('smallest center post, across flats', 'peak', 'least_post_across_flats_in'),
         row('backing, from the square top', 'backing', 'bevel_deg'),
         row('drop, plumb', 'drop', 'plumb_in'),
     ]

@@ -1,9 +1,9 @@
 """Fold: which page lies where on which side of which sheet, so that printed sheets fold into a booklet.
 
 Four pages a side, portrait sheet: print both sides, flip on the LONG edge. Cut the pile once across the
-middle, slip the lower pile inside (under) the upper one, fold at the centre line with the fronts outside, staple.
+middle, slip the lower pile inside (under) the upper one, fold at the center line with the fronts outside, staple.
 Two pages a side, landscape sheet: print both sides, flip on the SHORT edge. Fold, staple; nothing is cut.
-Either way the paper turns about its upright centre line, so what is printed on the left half of a front
+Either way the paper turns about its upright center line, so what is printed on the left half of a front
 has the right half of the back behind it, and every page stands upright.
 """
 

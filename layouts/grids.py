@@ -130,7 +130,7 @@ def grid(
     )
     fractions = ('\t'.join(fraction_text(cell) for cell in cells) for _, cells in rows)
     return Grid(
-        '\t'.join([indent + corner, *(_centred(head, fitted.digits + fitted.feet) for head in heads)]),
+        '\t'.join([indent + corner, *(_centered(head, fitted.digits + fitted.feet) for head in heads)]),
         '\n'.join(wholes),
         '\n'.join(fractions),
         _rem(fitted.size),
@@ -189,7 +189,7 @@ def _padded(figure: Figure | None, fitted: Fit) -> str:
     return feet.rjust(fitted.feet, FIGURE_SPACE) + (mark or '  ') + inches.rjust(2, FIGURE_SPACE)
 
 
-def _centred(head: str, digits: int) -> str:
+def _centered(head: str, digits: int) -> str:
     number = head.split(' ')[0]
     if not number[0].isdigit() or '/' in head:  # a fraction leaves no room to move
         return head

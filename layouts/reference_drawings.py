@@ -89,12 +89,12 @@ def hip_seat(ask: RoofQuestion, found: Found) -> Made:
 def tail(ask: RoofQuestion, found: Found) -> Made:
     words, told = WORDS['roof_drawings']['tail'], found['tail']
     height = _number(pick(found['seat'], 'height_above_plate_in'))
-    sizes = (ask.pitch.slope, ask.stock.depth_in, height, ask.projection_in, ask.tail_face_in)
+    sizes = (ask.pitch.slope, ask.stock.depth_in, height, ask.overhang_in, ask.tail_face_in)
     picture = tail_detail(*map(float, sizes), words, words['title'])
     soffit = {reading.key: reading.text for reading in group_of(told, 'soffit').values}
     values = {
         'stock': ask.stock.name,
-        'out': pick(told, 'projection_in').text,
+        'out': pick(told, 'overhang_in').text,
         'tail': pick(told, 'common_in').text,
         'fall': pick(told, 'fall_in').text,
         'face': soffit['face_in'],
@@ -140,9 +140,9 @@ def trim(ask: RoofQuestion, found: Found) -> Made:
     panels = []
     for key, turn in (('standing_plumb', 90 - slant), ('square_to_slope', 90.0), ('in_the_roof_plane', 0.0)):
         cut = group_of(found['trim'], key)
-        mitre, bevel = pick(cut, 'mitre_deg'), pick(cut, 'bevel_deg')
-        said = (f'{words["mitre"]} {mitre.text}', f'{words["bevel"]} {bevel.text}')
-        panels.append(TrimPanel(words[key], turn, _number(mitre), said))
+        miter, bevel = pick(cut, 'miter_deg'), pick(cut, 'bevel_deg')
+        said = (f'{words["miter"]} {miter.text}', f'{words["bevel"]} {bevel.text}')
+        panels.append(TrimPanel(words[key], turn, _number(miter), said))
     return (trim_boards(float(ask.pitch.slope), tuple(panels), words['title']),), {}
 
 

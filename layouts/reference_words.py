@@ -16,9 +16,9 @@ SPANS = {
     'shortening-hip': 'thickness of the ridge, or of the commons, in',
     'shortening-jack': 'thickness of the hip or valley, in',
     'ridge-sits-down': 'thickness of the ridge, in',
-    'tail-common': 'projection, in, level',
-    'tail-hip': 'projection of the commons, in, level',
-    'tail-fall': 'projection, in, level',
+    'tail-common': 'overhang, in, level',
+    'tail-hip': 'overhang of the commons, in, level',
+    'tail-fall': 'overhang, in, level',
     'drop-plumb': 'thickness of the hip, in',
     'drop-square': 'thickness of the hip, in',
 }
@@ -33,7 +33,7 @@ NOTES = {
     'tail-common': (f'{cautions.LONG_TAIL.text} {cautions.LONG_TAIL.source}: not allowed without a design.',),
     'hips': ('Drop for a hip {hip} in thick.',),
     'jacks': (
-        'Hip {hip} in, ridge {ridge} in, rafter {rafter} in thick. Points: half each side of the centre.',
+        'Hip {hip} in, ridge {ridge} in, rafter {rafter} in thick. Points: half each side of the center.',
     ),
     'unequal-fit': ('Hip {hip} in thick. A dropped hip takes the greater drop.',),
     'unequal-shortening': ('Ridge {ridge} in, hip {hip} in, rafter {rafter} in thick.',),

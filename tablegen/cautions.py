@@ -65,19 +65,19 @@ def pitch_cautions(slope: Exact) -> tuple[Caution, ...]:
 
 
 def seat_cautions(
-    depth_in: Fraction, seat_in: Fraction, projection_in: Fraction, slope: Exact
+    depth_in: Fraction, seat_in: Fraction, overhang_in: Fraction, slope: Exact
 ) -> tuple[Caution, ...]:
     """Return what a bird's mouth and the tail outside it call for.
 
     Given:
         depth_in       of the stock, square to its edge
         seat_in        level
-        projection_in  level, 0 for no tail
+        overhang_in  level, 0 for no tail
     """
     passed = seat.marks_passed(depth_in, seat_in, slope)
     found = [(PAST_A_QUARTER, PAST_A_THIRD)[passed - 1]] if passed else []
-    if projection_in > LONGEST_NOTCHED_TAIL_IN:
+    if overhang_in > LONGEST_NOTCHED_TAIL_IN:
         found.append(LONG_TAIL)
-    if projection_in and seat.stock_left(depth_in, seat_in, slope) < LEAST_STOCK_ON_A_TAIL_IN:
+    if overhang_in and seat.stock_left(depth_in, seat_in, slope) < LEAST_STOCK_ON_A_TAIL_IN:
         found.append(THIN_TAIL)
     return (*found, SHORT_SEAT) if seat_in < LEAST_SEAT_IN else tuple(found)

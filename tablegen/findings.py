@@ -73,7 +73,7 @@ class JackDifference:
     """What each further jack of one spacing gains, along the slope."""
 
     spacing: Given
-    """On centre, along the plate."""
+    """On center, along the plate."""
     difference: Length
 
 
@@ -89,20 +89,20 @@ class Finding:
     part_text: str
     """The smallest printed part: '1/16'."""
     common: Length
-    """Common rafter: plate line to ridge centre line, along the slope."""
+    """Common rafter: plate line to ridge center line, along the slope."""
     hip_valley: Length
-    """Hip or valley: plate corner to ridge centre line, along its own slope."""
+    """Hip or valley: plate corner to ridge center line, along its own slope."""
     rise: Length
-    """Plumb, plate line to ridge centre line."""
+    """Plumb, plate line to ridge center line."""
     jack_differences: tuple[JackDifference, ...]
     plumb_cut: Cut
     """Common: from square across the side of the board. The level cut is its complement."""
     level_cut: Cut
     hip_plumb_cut: Cut
     hip_level_cut: Cut
-    jack_side_cut: Cut
+    jack_cheek: Cut
     """From square across the top face."""
-    hip_side_cut: Cut
+    hip_cheek: Cut
     """From square across the top face, left square to the sides."""
     backing_bevel: Figure
     """Each side of a backed hip's top, from square to the sides, in a section square to the hip."""
@@ -171,12 +171,8 @@ def find(pitch: Pitch, run_in: Fraction, settings: Settings, places: Places) -> 
         level_cut=level_cut,
         hip_plumb_cut=hip_plumb_cut,
         hip_level_cut=hip_level_cut,
-        jack_side_cut=cut(
-            jacks.side_cut_from_edge(slope).complement(), exact(RUN_PER_STEP), jacks.side_cut_figure(slope)
-        ),
-        hip_side_cut=cut(
-            hip.side_cut_from_edge(slope).complement(), exact(RUN_PER_STEP), hip.side_cut_figure(slope)
-        ),
+        jack_cheek=cut(jacks.cheek(slope), exact(RUN_PER_STEP), jacks.cheek_figure(slope)),
+        hip_cheek=cut(hip.cheek(slope), exact(RUN_PER_STEP), hip.cheek_figure(slope)),
         backing_bevel=degree_figure(hip.backing_bevel(slope), places.degree),
         hip_thickness=given_inches(settings.hip_thickness),
         hip_drop=told(hip.drop(settings.hip_thickness, slope)),

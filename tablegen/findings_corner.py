@@ -37,7 +37,7 @@ def two_pitches(ask: RoofQuestion, other: Pitch, corner_degrees: Fraction = SQUA
         corner_degrees  plan angle between the eaves, inside the building, above 0 and below 180
 
     Errors:
-        BookError if the hip leans back, the corner is no corner, or the projection cannot be
+        BookError if the hip leans back, the corner is no corner, or the overhang cannot be
     """
     if not 0 < corner_degrees < 180:
         raise BookError(
@@ -45,7 +45,7 @@ def two_pitches(ask: RoofQuestion, other: Pitch, corner_degrees: Fraction = SQUA
         )
     half = SQUARE if corner_degrees == SQUARE_DEGREES else tangent_of_degrees(corner_degrees / 2)
     at = corner.corner(ask.pitch.slope, other.slope, half)
-    tail.checked_projection(ask.projection_in, ask.run_in)
+    tail.checked_overhang(ask.overhang_in, ask.run_in)
     return Group(
         'two_pitches',
         (
@@ -75,7 +75,7 @@ def _hip(run_in: Fraction, at: Corner, measure: Measure) -> Group:
             degrees('plumb_cut', hip),
             degrees('level_cut', hip.complement()),
         ),
-        'length: along its slope on the centre line, corner of the plates to the ridge centre line; plumb cut: on '
+        'length: along its slope on the center line, corner of the plates to the ridge center line; plumb cut: on '
         "the board's side, from square; a valley has the same",
     )
 
@@ -137,19 +137,19 @@ def _seats(at: Corner, ask: RoofQuestion) -> Group:
 
 
 def _eaves(at: Corner, ask: RoofQuestion) -> Group:
-    raised = tail.plate_raise(ask.projection_in, at)
+    raised = tail.plate_raise(ask.overhang_in, at)
     which = ('plate a', 'neither plate', 'plate b')[sign(raised) + 1]
     return Group(
         'eaves',
         (
-            length('projection_a', ask.projection_in, ask.measure),
-            length('projection_b', tail.eave_matching_projection(ask.projection_in, at), ask.measure),
-            length('hip_tail', tail.hip_tail(ask.projection_in, at), ask.measure),
-            length('raise_for_equal_projections', _size(raised), ask.measure),
+            length('overhang_a', ask.overhang_in, ask.measure),
+            length('overhang_b', tail.eave_matching_overhang(ask.overhang_in, at), ask.measure),
+            length('hip_tail', tail.hip_tail(ask.overhang_in, at), ask.measure),
+            length('raise_for_equal_overhangs', _size(raised), ask.measure),
             words('raised', which),
         ),
-        'projections level, square to their eaves, that end at one height with the plates at one height; or equal '
-        'projections, with one plate raised, plumb',
+        'overhangs level, square to their eaves, that end at one height with the plates at one height; or equal '
+        'overhangs, with one plate raised, plumb',
     )
 
 
@@ -161,11 +161,11 @@ def many_sides(ask: RoofQuestion, sides: int) -> Group:
     """Return all that a pitch says about a regular roof of so many sides; the run asked for is the apothem.
 
     Errors:
-        BookError for fewer than 3 sides or a projection that cannot be
+        BookError for fewer than 3 sides or an overhang that cannot be
     """
     measure, slope, run_in = ask.measure, ask.pitch.slope, ask.run_in
     at = many_sided.regular_corner(slope, sides)
-    tail.checked_projection(ask.projection_in, run_in)
+    tail.checked_overhang(ask.overhang_in, run_in)
     hip = corner.hip_angle(at)
     point = many_sided.peak_point(ask.hip_in, sides)
     return Group(
@@ -173,7 +173,7 @@ def many_sides(ask: RoofQuestion, sides: int) -> Group:
         (
             whole('sides', sides),
             set_degrees('corner', many_sided.plan_corner_degrees(sides)),
-            set_degrees('plate_mitre', Fraction(180, sides)),
+            set_degrees('plate_miter', Fraction(180, sides)),
             length('apothem', run_in, measure),
             length('side', many_sided.side_from_apothem(run_in, sides), measure),
             length('middle_to_corner', many_sided.radius_from_apothem(run_in, sides), measure),
@@ -183,11 +183,11 @@ def many_sides(ask: RoofQuestion, sides: int) -> Group:
                     length('per_foot_of_apothem', many_sided.hip_length(Fraction(12), slope, sides), measure),
                     length('own_run_per_foot_of_apothem', many_sided.hip_unit_run(sides), measure),
                     length('length', many_sided.hip_length(run_in, slope, sides), measure),
-                    length('tail', tail.hip_tail(ask.projection_in, at), measure),
+                    length('tail', tail.hip_tail(ask.overhang_in, at), measure),
                     degrees('plumb_cut', hip),
                     degrees('level_cut', hip.complement()),
                 ),
-                'along its slope on the centre line, corner of the plates to the axis in the middle',
+                'along its slope on the center line, corner of the plates to the axis in the middle',
             ),
             jack_differences(at, ask.spacings, measure),
             Group('cheek', (jack_cheek(at, measure), _peak(ask, slope, sides))),

@@ -10,7 +10,7 @@ from tablegen.figures import Measure
 from tablegen.geometry import backing, cheeks, corner, shortening, trim
 from tablegen.geometry.cheeks import Cheek
 from tablegen.geometry.corner import Corner
-from tablegen.geometry.trim import Mitre
+from tablegen.geometry.trim import Miter
 from tablegen.readings import Group, Reading, degrees, length, yes_no
 
 SIDE_AND_TOP = (
@@ -57,20 +57,20 @@ def shortening_of(
                 'hip_long_to_short_point', shortening.hip_point_to_point(hip_in, at), hip_own, measure
             ),
         ),
-        "level: in plan, along the member's own centre line, from the centre line of what it meets to its face; "
+        "level: in plan, along the member's own center line, from the center line of what it meets to its face; "
         'along: the same on its top edge; hip: at a ridge; jack: at a hip or valley, a cripple at both ends',
     )
 
 
 def jack_differences(at: Corner, spacings: tuple[Fraction, ...], measure: Measure) -> Group:
-    """Return the difference of neighbouring jacks of side A at each spacing."""
+    """Return the difference of neighboring jacks of side A at each spacing."""
     return Group(
         'jack_difference',
         tuple(
             length(text.rational(one).replace(' ', '_'), corner.jack_difference(one, at), measure)
             for one in spacings
         ),
-        'along the slope, plate line to the centre line of the hip, per space on centre along the plate',
+        'along the slope, plate line to the center line of the hip, per space on center along the plate',
     )
 
 
@@ -155,18 +155,18 @@ def drop_of(at: Corner, hip_in: Fraction, measure: Measure) -> Group:
     )
 
 
-def _mitre(key: str, cut: Mitre) -> Group:
-    return Group(key, (degrees('mitre', cut.mitre), degrees('bevel', cut.bevel)))
+def _miter(key: str, cut: Miter) -> Group:
+    return Group(key, (degrees('miter', cut.miter), degrees('bevel', cut.bevel)))
 
 
 def trim_of(at: Corner) -> Group:
-    """Return the compound mitres of boards on side A and the cut of sheathing."""
+    """Return the compound miters of boards on side A and the cut of sheathing."""
     return Group(
         'trim',
         (
-            _mitre('standing_plumb', trim.standing_plumb(at)),
-            _mitre('square_to_slope', trim.square_to_slope(at)),
-            _mitre('in_the_roof_plane', trim.in_the_plane(at)),
+            _miter('standing_plumb', trim.standing_plumb(at)),
+            _miter('square_to_slope', trim.square_to_slope(at)),
+            _miter('in_the_roof_plane', trim.in_the_plane(at)),
             Group(
                 'sheathing',
                 (
@@ -176,5 +176,5 @@ def trim_of(at: Corner) -> Group:
                 'on the face of the sheet, from the edge along the eave; bevel: blade from square for a plumb edge',
             ),
         ),
-        "mitre: on the board's face, from the line square across it; bevel: blade from square to that face",
+        "miter: on the board's face, from the line square across it; bevel: blade from square to that face",
     )

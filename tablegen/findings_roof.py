@@ -30,12 +30,12 @@ class RoofQuestion:
 
     pitch: Pitch
     run_in: Fraction
-    """Level, outside of plate to ridge centre line; the apothem of a many-sided roof."""
+    """Level, outside of plate to ridge center line; the apothem of a many-sided roof."""
     stock: Stock = stock('2×8')
     """Of commons, jacks and hip alike."""
     seat_in: Fraction = Fraction(7, 2)
     """Level length of the common's seat: the width of a nominal 4 in plate."""
-    projection_in: Fraction = Fraction(12)
+    overhang_in: Fraction = Fraction(12)
     """Level, outside of plate to the tail's end, of the common."""
     plate_length_in: Fraction | None = None
     """Outside of plates along the ridge of a hip roof, for the ridge's length; None where that is not asked."""
@@ -53,7 +53,7 @@ def roof_findings(ask: RoofQuestion) -> tuple[Group, ...]:
     """Return shortening, seat, tail, cheek, backing, drop, trim, ridge, gable, caution and area, in this order.
 
     Errors:
-        BookError for a seat that cuts through the stock, or a projection that cannot be
+        BookError for a seat that cuts through the stock, or an overhang that cannot be
     """
     at = square_corner(ask.pitch.slope, ask.pitch.slope)
     return (
@@ -110,7 +110,7 @@ def seat_of(ask: RoofQuestion, at: Corner) -> Group:
 
 
 def hip_seat_of(key: str, ask: RoofQuestion, at: Corner, height: Exact) -> Group:
-    """Return the bird's mouth of a hip that stands so high above the plate on its centre line."""
+    """Return the bird's mouth of a hip that stands so high above the plate on its center line."""
     heel = seat.hip_heel(ask.stock.depth_in, height, at)
     reaches = heel > 0
     cuts: tuple[Reading, ...] = (
@@ -125,7 +125,7 @@ def hip_seat_of(key: str, ask: RoofQuestion, at: Corner, height: Exact) -> Group
             *cuts,
             length('least_depth', seat.hip_least_depth(height, at), ask.measure),
         ),
-        "on the hip's centre line, at the corner of the plates; seat level along the hip; least depth of stock, "
+        "on the hip's center line, at the corner of the plates; seat level along the hip; least depth of stock, "
         'square to its edge, that reaches the plate',
     )
 
@@ -146,7 +146,7 @@ def valley_seat_of(ask: RoofQuestion, at: Corner, height: Exact) -> Group:
     return Group(
         'valley',
         (length('height_above_plate', height, ask.measure), *cuts),
-        "on the valley's centre line, over the inside corner of the plates; heel: plumb, set back outwards from that "
+        "on the valley's center line, over the inside corner of the plates; heel: plumb, set back outwards from that "
         'corner by heel_back, level, so that the sides clear the plates; seat: level, from that heel inwards; its top '
         'is square and not dropped, so jacks stand above its edges by the drop',
     )
@@ -172,23 +172,23 @@ def _shortcut(ask: RoofQuestion, at: Corner, dropped: Exact, backed: Exact) -> G
 def tail_of(ask: RoofQuestion, at: Corner) -> Group:
     """Return the tails of common and hip and the three cuts at the end of one."""
     slope, depth, measure = ask.pitch.slope, ask.stock.depth_in, ask.measure
-    tail.checked_projection(ask.projection_in, ask.run_in)
+    tail.checked_overhang(ask.overhang_in, ask.run_in)
     height = seat.height_above_plate(depth, ask.seat_in, slope)
     under = tail.soffit_cut(depth, ask.tail_face_in, slope)
-    below = tail.soffit_below_plate(height, ask.projection_in, ask.tail_face_in, slope)
+    below = tail.soffit_below_plate(height, ask.overhang_in, ask.tail_face_in, slope)
     if under <= 0:
         soffit = (words('level_cut', 'none: the plumb cut is no longer than the face'),)
-    elif under > ask.projection_in:
+    elif under > ask.overhang_in:
         soffit = (words('level_cut', 'none: it would run in past the outside of plate'),)
     else:
         soffit = (length('level_cut', under, measure), length('below_plate', below, measure))
     return Group(
         'tail',
         (
-            length('projection', ask.projection_in, measure),
-            length('common', tail.common_tail(ask.projection_in, slope), measure),
-            length('hip', tail.hip_tail(ask.projection_in, at), measure),
-            length('fall', tail.fall(ask.projection_in, slope), measure),
+            length('overhang', ask.overhang_in, measure),
+            length('common', tail.common_tail(ask.overhang_in, slope), measure),
+            length('hip', tail.hip_tail(ask.overhang_in, at), measure),
+            length('fall', tail.fall(ask.overhang_in, slope), measure),
             length('plumb_cut', tail.plumb_cut_length(depth, slope), measure),
             length('square_cut_inset', tail.square_cut_set_in(depth, slope), measure),
             length('square_cut_below', tail.square_cut_lower(depth, slope), measure),
@@ -199,7 +199,7 @@ def tail_of(ask: RoofQuestion, at: Corner) -> Group:
                 "plumb, from the plate's top",
             ),
         ),
-        'projection level, square to the eave, outside of plate to tail end; common and hip: along the top edge, '
+        'overhang level, square to the eave, outside of plate to tail end; common and hip: along the top edge, '
         'plate line to tail end; fall: plumb; square cut: where its lower corner stands, level and plumb',
     )
 
@@ -220,7 +220,7 @@ def ridge_of(ask: RoofQuestion, at: Corner) -> Group:
             length('past_end_with_hips_on_it', ends[1], measure),
             *_hip_roof_ridge(ask, ends),
         ),
-        "heights plumb over the plate's top; past end: level, added to each end of a hip roof's ridge, whose centre "
+        "heights plumb over the plate's top; past end: level, added to each end of a hip roof's ridge, whose center "
         "lines measure the plates' length less their width",
     )
 
@@ -240,11 +240,11 @@ def _hip_roof_ridge(ask: RoofQuestion, ends: tuple[Exact, Exact]) -> tuple[Group
             'hip_roof',
             (
                 length('plate_length', ask.plate_length_in, ask.measure),
-                length('centre_lines', bare, ask.measure),
+                length('center_lines', bare, ask.measure),
                 length('sawn_between_commons', bare + 2 * ends[0], ask.measure),
                 length('sawn_with_hips_on_it', bare + 2 * ends[1], ask.measure),
             ),
-            'level: centre lines from where the hips of one end meet to where those of the other do; sawn: what to cut',
+            'level: center lines from where the hips of one end meet to where those of the other do; sawn: what to cut',
         ),
     )
 
@@ -259,7 +259,7 @@ def gable_of(ask: RoofQuestion) -> Group:
     return Group(
         'gable_stud',
         (
-            Group('difference', differences, 'plumb, per space on centre'),
+            Group('difference', differences, 'plumb, per space on center'),
             degrees('top_cut', common.slope_angle(slope)),
         ),
         "top cut: on the stud's side, from square",
@@ -269,5 +269,5 @@ def gable_of(ask: RoofQuestion) -> Group:
 def caution_of(ask: RoofQuestion) -> Group:
     """Return the cautions that these numbers call for, each with its source; none may be called for."""
     slope = ask.pitch.slope
-    found = pitch_cautions(slope) + seat_cautions(ask.stock.depth_in, ask.seat_in, ask.projection_in, slope)
+    found = pitch_cautions(slope) + seat_cautions(ask.stock.depth_in, ask.seat_in, ask.overhang_in, slope)
     return Group('caution', tuple(words(one.key, f'{one.text} ({one.source})') for one in found), DEFERS)

@@ -23,11 +23,11 @@ class RunRow:
     run_in: Fraction
     """Level run of the common rafter, in."""
     common: Figure
-    """Common rafter: plate line to ridge centre line, along the slope."""
+    """Common rafter: plate line to ridge center line, along the slope."""
     hip_valley: Figure
-    """Hip or valley beside it: plate corner to ridge centre line, along its own slope."""
+    """Hip or valley beside it: plate corner to ridge center line, along its own slope."""
     rise: Figure
-    """Plumb, plate line to ridge centre line."""
+    """Plumb, plate line to ridge center line."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,15 +50,13 @@ class PitchValues:
     hip_per_foot: Figure
     """in per foot of COMMON run, to thousandths."""
     hip_per_foot_part: Figure
-    jack_side_cut: Figure
-    """deg from the long edge, on the top face."""
-    jack_side_cut_from_square: Figure
-    jack_side_figure: Figure
+    jack_cheek: Figure
+    """deg, on the jack's top edge, from the line square across it."""
+    jack_cheek_figure: Figure
     """in, against 12 on the square."""
-    hip_side_cut: Figure
-    """deg from the long edge, on the square top edge."""
-    hip_side_cut_from_square: Figure
-    hip_side_figure: Figure
+    hip_cheek: Figure
+    """deg, on the hip's square top edge, from the line square across it."""
+    hip_cheek_figure: Figure
     backing_bevel: Figure
     """deg, each side of a backed hip's top, from square."""
     hip_drop: Figure
@@ -73,7 +71,7 @@ class JackRow:
 
     number: int
     lengths: tuple[Figure | None, ...]
-    """Plate line to hip centre line, one a spacing; None past the longest run."""
+    """Plate line to hip center line, one a spacing; None past the longest run."""
 
 
 def run_row(pitch: Pitch, run_in: Fraction, measure: Measure) -> RunRow:
@@ -101,7 +99,6 @@ def pitch_values(pitch: Pitch, settings: Settings) -> PitchValues:
     """Return the figures that a pitch has once."""
     slope, measure = pitch.slope, settings.measure
     plumb, hip_plumb = common.slope_angle(slope), hip.slope_angle(slope)
-    jack_side, hip_side = jacks.side_cut_from_edge(slope), hip.side_cut_from_edge(slope)
     foot = Fraction(12)
     in_inches = Measure(measure.per)  # a square's figures and unit lengths are inches, however lengths read
 
@@ -119,12 +116,10 @@ def pitch_values(pitch: Pitch, settings: Settings) -> PitchValues:
         common_per_foot_part=length_figure(common.line_length(foot, slope), in_inches),
         hip_per_foot=decimal_figure(hip.line_length(foot, slope), UNIT_PLACES),
         hip_per_foot_part=length_figure(hip.line_length(foot, slope), in_inches),
-        jack_side_cut=deg(jack_side),
-        jack_side_cut_from_square=deg(jack_side.complement()),
-        jack_side_figure=length_figure(jacks.side_cut_figure(slope), in_inches),
-        hip_side_cut=deg(hip_side),
-        hip_side_cut_from_square=deg(hip_side.complement()),
-        hip_side_figure=length_figure(hip.side_cut_figure(slope), in_inches),
+        jack_cheek=deg(jacks.cheek(slope)),
+        jack_cheek_figure=length_figure(jacks.cheek_figure(slope), in_inches),
+        hip_cheek=deg(hip.cheek(slope)),
+        hip_cheek_figure=length_figure(hip.cheek_figure(slope), in_inches),
         backing_bevel=deg(hip.backing_bevel(slope)),
         hip_drop=length_figure(hip.drop(settings.hip_thickness, slope), in_inches),
         jack_differences=tuple(

@@ -61,7 +61,7 @@ class Settings:
     """Whether pitches over 24 in 12 were asked for on purpose."""
     runs: Runs = Runs()
     spacings: tuple[Fraction, ...] = (Fraction(12), Fraction(16), Fraction(96, 5), Fraction(24))
-    """Jack spacings on centre, in."""
+    """Jack spacings on center, in."""
     ridge_thickness: Fraction = Fraction(3, 2)
     hip_thickness: Fraction = Fraction(3, 2)
     rafter_thickness: Fraction = Fraction(3, 2)

@@ -60,7 +60,7 @@ class CommonExample:
     overhang_in: Fraction
     length: Found
     whole: Found
-    """Run and overhang together: ridge centre line to tail."""
+    """Run and overhang together: ridge center line to tail."""
     heel: Found
     """Rise over the seat: how far the heel is cut up the plumb line."""
     ridge_half: Figure | None
@@ -102,7 +102,7 @@ class JackExample:
     shortening: Figure
     """Level, at the hip: half the hip's 45-degree thickness."""
     point_to_point: Figure
-    """How much longer the long point is than the centre, along the slope: half the jack's thickness there."""
+    """How much longer the long point is than the center, along the slope: half the jack's thickness there."""
     hand: Figure
     """One whole difference, to thousandths."""
     drift: Figure
@@ -146,7 +146,7 @@ def corner(settings: Settings) -> HipExample | None:
 
 
 def corner_jacks(settings: Settings) -> JackExample:
-    """Return the jacks of that corner at 16 in on centre or the book's nearest spacing."""
+    """Return the jacks of that corner at 16 in on center or the book's nearest spacing."""
     pitch = nearest_pitch(settings, Fraction(8))
     run = _reachable(Fraction(75), settings)
     place = min(range(len(settings.spacings)), key=lambda i: abs(settings.spacings[i] - 16))

@@ -103,7 +103,7 @@ def navedtra() -> list[tuple[str, str, str, Exact | Fraction | int, Fraction]]:
         ('1-table-224', '19.21', '19.21', _hip(1, 9), HUNDREDTH),
         ('1-table-225', '16.97', '16.97', hip.line_length(FOOT, exact(0)), HUNDREDTH),
         ('1-table-226', '19.23', '19.23', jack, HUNDREDTH),
-        ('1-table-227', '10', '10', jacks.side_cut_figure(_slope(8)), SIXTEENTH),
+        ('1-table-227', '10', '10', jacks.cheek_figure(_slope(8)), SIXTEENTH),
         ('2-example-001', '111.12 in', '111.12', _common(8, 7), HUNDREDTH),
         ('2-example-001', '111 1/8 in', '111 1/8', _common(8, 7), SIXTEENTH),
         ('2-example-001', '9 ft 3 1/8 in', '111 1/8', _common(8, 7), SIXTEENTH),

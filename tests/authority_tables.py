@@ -119,7 +119,7 @@ TABLES = {
         lambda m, _: common.line_length(FOOT, m), mixed, HUNDREDTH
     ),
     'side cut of jack, square corner (angle to the long edge of the rafter)': Table(
-        lambda m, _: jacks.side_cut_from_edge(m), degrees_minutes, TEN_MINUTES
+        lambda m, _: jacks.cheek(m).complement(), degrees_minutes, TEN_MINUTES
     ),
     'difference in length of jacks, 16 in. centres': Table(
         lambda m, given: jacks.difference(Fraction(given['spacing_in']), m), feet_inches, EIGHTH
@@ -137,13 +137,13 @@ TABLES = {
         lambda m, _: hip.line_length(FOOT, m), mixed, HUNDREDTH
     ),
     'side cut of hip/valley, square building (angle to the long edge of the rafter)': Table(
-        lambda m, _: hip.side_cut_from_edge(m), degrees_minutes, TEN_MINUTES
+        lambda m, _: hip.cheek(m).complement(), degrees_minutes, TEN_MINUTES
     ),
     'side cut of jacks, number used with 12 (modern square, line 5)': Table(
-        lambda m, _: jacks.side_cut_figure(m), mixed, SIXTEENTH
+        lambda m, _: jacks.cheek_figure(m), mixed, SIXTEENTH
     ),
     'side cut of hip/valley, number used with 12 (modern square, line 6)': Table(
-        lambda m, _: hip.side_cut_figure(m), mixed, SIXTEENTH
+        lambda m, _: hip.cheek_figure(m), mixed, SIXTEENTH
     ),
 }
 """One entry for each quantity of griffith-1916-fig49.toml, griffith-1916-fig60.toml and engraved-figures.toml."""

@@ -104,8 +104,8 @@ COLUMN: dict[str, Callable[[mpf], str]] = {
         f'jacks at {spacing}': lambda r, spacing=spacing: mixed(real(spacing) * sqrt(144 + r * r) / 12)
         for spacing in ('12', '16', '19.2', '24')
     },
-    'side cut of jacks': lambda r: angle(common_cosine(r)),
-    'side cut of the hip': lambda r: angle(hip_cosine(r)),
+    'cheek of jacks': lambda r: angle(1 / common_cosine(r)),
+    'cheek of the hip': lambda r: angle(1 / hip_cosine(r)),
     'backing': lambda r: angle(r / sqrt(288 + r * r)),
     'drop of the hip': lambda r: mixed(real('0.75') * r / sqrt(288)),
 }

@@ -28,13 +28,13 @@ def arctan(tangent: mpf) -> mpf:
 
 @pytest.mark.parametrize('rise', RISES, ids=str)
 def test_every_angle_of_a_pitch(rise):
-    """Slopes, side cuts and backing of all pitches, to 2, 6 and 12 places, with their complements."""
+    """Slopes, cheeks and backing of all pitches, to 2, 6 and 12 places, with their complements."""
     slope, m = exact(rise / 12), real(rise) / 12
 
     check(common.slope_angle(slope), arctan(m))
     check(hip.slope_angle(slope), arctan(m / mp.sqrt(2)))
-    check(jacks.side_cut_from_edge(slope), arctan(1 / mp.sqrt(1 + m * m)))
-    check(hip.side_cut_from_edge(slope), arctan(mp.sqrt(2 / (2 + m * m))))
+    check(jacks.cheek(slope), arctan(mp.sqrt(1 + m * m)))
+    check(hip.cheek(slope), arctan(mp.sqrt((2 + m * m) / 2)))
     check(hip.backing_bevel(slope), arctan(m / mp.sqrt(2 + m * m)))
 
 

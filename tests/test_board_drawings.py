@@ -24,9 +24,9 @@ def board(marks: BoardMarks):
 
 
 def plumb_lines(drawing) -> dict[str, tuple]:
-    """Return centre line, building line, and cut and tail, by how they are drawn."""
+    """Return center line, building line, and cut and tail, by how they are drawn."""
     dashed = drawing.lines(svg.HAIR, dashed=True)
-    return {'centre': dashed[0], 'building': dashed[1], 'cut': drawing.lines(svg.HEAVY)[0], 'tail': drawing.lines(svg.HEAVY)[1]}  # fmt: skip
+    return {'center': dashed[0], 'building': dashed[1], 'cut': drawing.lines(svg.HEAVY)[0], 'tail': drawing.lines(svg.HEAVY)[1]}  # fmt: skip
 
 
 @pytest.mark.parametrize('slope', [1 / 12, 0.5, 1.0, 2.0, 8 / 12 / 2**0.5])
@@ -39,26 +39,26 @@ def test_plumb_lines_lean_as_the_slope_says(slope):
 
 def test_marks_stand_at_their_distances_along_the_edge():
     lines = {name: line.points[0] for name, line in plumb_lines(board(MARKS)).items()}
-    building = lines['building'][0] - lines['centre'][0]
-    tail = lines['tail'][0] - lines['centre'][0]
+    building = lines['building'][0] - lines['center'][0]
+    tail = lines['tail'][0] - lines['center'][0]
 
     assert near(tail / building, MARKS.tail / MARKS.building, 0.001)
     assert len({y for _, y in lines.values()}) == 1
 
 
-def test_the_cut_is_the_shortening_from_the_centre_line_measured_level():
+def test_the_cut_is_the_shortening_from_the_center_line_measured_level():
     """At the scale across the board, which is its depth drawn."""
     lines = plumb_lines(board(MARKS))
-    top, foot = lines['centre'].points
+    top, foot = lines['center'].points
     scale = (foot[1] - top[1]) / MARKS.depth
     along = lines['cut'].points[0][0] - top[0]
 
     assert near(along * cos(atan(MARKS.slope)) / scale, MARKS.shortening, 0.01)
 
 
-def test_without_a_ridge_the_cut_is_the_centre_line():
+def test_without_a_ridge_the_cut_is_the_center_line():
     lines = plumb_lines(board(BoardMarks(0.5, 5.5, 0, 75, 84, 1.75, 3.5)))
-    assert lines['cut'].points == lines['centre'].points
+    assert lines['cut'].points == lines['center'].points
 
 
 def test_the_birds_mouth_is_a_square_notch_at_the_plate_line():
@@ -89,14 +89,14 @@ def test_a_hip_has_no_birds_mouth_marked():
 @RISES
 def test_the_ridge_cut_is_half_the_ridge_back_measured_level(rise):
     slope, depth, shortening = rise / 12, 5.5, 0.75
-    drawing = read(ridge_end(slope, depth, shortening, ('centre', 'cut', '3/4'), 'ridge end'))
+    drawing = read(ridge_end(slope, depth, shortening, ('center', 'cut', '3/4'), 'ridge end'))
     (cut,) = drawing.lines(svg.HEAVY)
-    (centre,) = drawing.lines(svg.HAIR, dashed=True)
+    (center,) = drawing.lines(svg.HAIR, dashed=True)
     scale = (cut.points[1][1] - cut.points[0][1]) / depth
 
-    assert near(cut.direction, centre.direction, 0.2)
+    assert near(cut.direction, center.direction, 0.2)
     assert near(-cut.direction, 90 - degrees(atan(slope)), 0.2)
-    assert near(from_line(cut.points[0], *centre.points) / scale, shortening, 0.02)
+    assert near(from_line(cut.points[0], *center.points) / scale, shortening, 0.02)
     assert '3/4' in drawing.words
 
 

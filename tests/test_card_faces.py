@@ -13,7 +13,7 @@ from mpmath import sqrt
 from pypdf import PdfReader
 
 HOLE_MM, HOLE_RADIUS_MM, CLEAR_MM = 8.5, 5.5, 1.0
-"""Centre from the top and the outer edge, radius in the paper, and what is kept free around it."""
+"""Center from the top and the outer edge, radius in the paper, and what is kept free around it."""
 CARDS = [(size, pitches) for size in SIZES for pitches in ('', '6', '4,6,8,12')]
 CAUTION = 'Geometry, not strength: code and a licensed designer decide.'
 
@@ -84,7 +84,7 @@ def test_the_hole_meets_no_word(size, pitches):
 
 @pytest.mark.parametrize(('size', 'pitches'), CARDS)
 def test_neither_hole_nor_edge_has_ink(size, pitches):
-    """Looked at as a picture: white around the hole's centre, and along all four edges."""
+    """Looked at as a picture: white around the hole's center, and along all four edges."""
     pdf, plan = faces(size, pitches)
     dots = 8
     for page in range(1, len(plan.faces) + 1):

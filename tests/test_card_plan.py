@@ -105,7 +105,7 @@ def test_what_has_no_room_is_said():
     said = plan_cards(settings_of(''), 'index').said
 
     assert said[1:] == (
-        'columns: plumb cut, common per foot, hip per foot, jacks at 16, side cut of jacks, side cut of the hip',
+        'columns: plumb cut, common per foot, hip per foot, jacks at 16, cheek of jacks, cheek of the hip',
         'no room for: level cut, plumb cut of the hip, jacks at 12, jacks at 19.2, jacks at 24, backing, '
         'drop of the hip',
     )

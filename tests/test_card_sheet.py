@@ -91,9 +91,9 @@ def test_each_card_has_its_cut_line_film_border_and_holes(size):
         assert len(sized(boxes, width + 6, height + 6, True)) == work.sheet.up
         for across, dashed in ((11, False), (5, True)):
             holes = sized(boxes, across, across, dashed)
-            centres = sorted(((box[0] + box[2]) / 2, (box[1] + box[3]) / 2) for box in holes)
+            centers = sorted(((box[0] + box[2]) / 2, (box[1] + box[3]) / 2) for box in holes)
             inside = 8.5 if place else width - 8.5
-            assert centres == [
+            assert centers == [
                 pytest.approx(spot, abs=0.01)
                 for spot in sorted((box[0] + inside, box[3] - 8.5) for box in cuts)
             ]

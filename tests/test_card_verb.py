@@ -17,8 +17,8 @@ def test_it_says_what_is_on_the_card(tmp_path):
         f'{tmp_path}/card.pdf: 1 card of two sides, id-1, 85.6 × 53.98 mm; 9 on a sheet, 1 sheet, '
         'flip on the short edge\n'
         '4 pitches, 4, 6, 8, 12 in 12, on the front and how to use it\n'
-        'columns: plumb cut, common per foot, hip per foot, jacks at 16, jacks at 24, side cut of jacks, '
-        'side cut of the hip\n'
+        'columns: plumb cut, common per foot, hip per foot, jacks at 16, jacks at 24, cheek of jacks, '
+        'cheek of the hip\n'
         'no room for: level cut, plumb cut of the hip, jacks at 12, jacks at 19.2, backing, drop of the hip\n'
     )
     assert [path.name for path in tmp_path.iterdir()] == ['card.pdf']

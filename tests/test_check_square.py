@@ -27,10 +27,10 @@ ORACLE = {
     'hip_valley': lambda r: sqrt(288 + r * r),
     'jack_16': lambda r: 16 * sqrt(144 + r * r) / 12,
     'jack_24': lambda r: 24 * sqrt(144 + r * r) / 12,
-    'jack_side_cut': lambda r: 144 / sqrt(144 + r * r),
-    'hip_side_cut': lambda r: 12 * sqrt(288) / sqrt(288 + r * r),
+    'jack_cheek': lambda r: 144 / sqrt(144 + r * r),
+    'hip_cheek': lambda r: 12 * sqrt(288) / sqrt(288 + r * r),
 }
-OLD_SQUARE = """rise,common,hip_valley,jack_16,jack_24,jack_side_cut,hip_side_cut
+OLD_SQUARE = """rise,common,hip_valley,jack_16,jack_24,jack_cheek,hip_cheek
 8,14.42,18.78,19.23,28.84,10,10 7/8
 17,20.81,24.04,27.74,41.62,6 15/16,8 1/2
 18,21.63,24.75,28.84,43.27,6 11/16,8 1/4
@@ -69,7 +69,7 @@ def test_every_figure_against_mpmath(column):
         )
 
 
-def test_the_customary_engraved_side_cuts():
+def test_the_customary_engraved_cheeks():
     """Common practice, no source; from memory, as the file says.
 
     One row differs: at 10 in 12 the file has 9 1/4 for jacks and calls it right, but 144/√244 is 9.2186,
@@ -77,15 +77,15 @@ def test_the_customary_engraved_side_cuts():
     """
     judged = {}
     for row in authority('engraved-figures.toml'):
-        column = 'jack_side_cut' if 'jacks' in row['quantity'] else 'hip_side_cut'
+        column = 'jack_cheek' if 'jacks' in row['quantity'] else 'hip_cheek'
         judged[row['given']['rise_per_ft'], column] = (row['status'], cell_of(row, column).verdict)
     differs = {
         key: pair for key, pair in judged.items() if pair not in {('ok', RIGHT), ('rounding', COARSER)}
     }
 
     assert len(judged) == 34
-    assert differs == {(10, 'jack_side_cut'): ('ok', COARSER)}
-    assert judged[10, 'hip_side_cut'] == ('rounding', COARSER)
+    assert differs == {(10, 'jack_cheek'): ('ok', COARSER)}
+    assert judged[10, 'hip_cheek'] == ('rounding', COARSER)
 
 
 def cell_of(row, column):
@@ -100,7 +100,7 @@ PRINTED = {
     'difference in length of jacks, 16 in. centres': 'jack_16',
     'difference in length of jacks, 16 in centres': 'jack_16',
     'difference in length of jacks, 24 in. centres': 'jack_24',
-    'side cut of jacks (figure under the rise, used with 12)': 'jack_side_cut',
+    'side cut of jacks (figure under the rise, used with 12)': 'jack_cheek',
 }
 
 
@@ -173,10 +173,10 @@ def test_jack_differences_of_1916_in_eighths():
         (8, 'hip_valley', '18.77', WRONG),
         (9, 'hip_valley', '19.20', CUT_OFF),
         (8, 'common', '18.78', WRONG),  # 17 has no part in a common rafter
-        (8, 'jack_side_cut', '9.98', RIGHT),
-        (8, 'jack_side_cut', '9.9', CUT_OFF),
-        (8, 'hip_side_cut', '10 7/8', RIGHT),
-        (10, 'hip_side_cut', '10 3/8', COARSER),
+        (8, 'jack_cheek', '9.98', RIGHT),
+        (8, 'jack_cheek', '9.9', CUT_OFF),
+        (8, 'hip_cheek', '10 7/8', RIGHT),
+        (10, 'hip_cheek', '10 3/8', COARSER),
     ],
 )
 def test_each_way_that_a_figure_comes_about(rise, column, shown, verdict):
@@ -191,8 +191,8 @@ def test_cutting_off_and_seventeen_are_never_the_same_hundredth():
 
 
 def test_a_wrong_figure_that_belongs_to_another_rise_is_traced():
-    assert cell(17, 'jack_side_cut', '7 3/16').belongs_to == 16
-    assert cell(17, 'jack_side_cut', '7 1/8').belongs_to is None
+    assert cell(17, 'jack_cheek', '7 3/16').belongs_to == 16
+    assert cell(17, 'jack_cheek', '7 1/8').belongs_to is None
 
 
 def test_an_old_square_is_told_from_a_misprinted_one():

@@ -7,7 +7,7 @@ import pytest
 from tablegen.checking.square_file import read_square
 from tablegen.errors import BookError
 
-OLD_SQUARE = """rise,common,hip_valley,jack_16,jack_24,jack_side_cut,hip_side_cut
+OLD_SQUARE = """rise,common,hip_valley,jack_16,jack_24,jack_cheek,hip_cheek
 8,14.42,18.78,19.23,28.84,10,10 7/8
 17,20.81,24.04,27.74,41.62,6 15/16,8 1/2
 18,21.63,24.75,28.84,43.27,6 11/16,8 1/4
@@ -16,7 +16,7 @@ OLD_SQUARE = """rise,common,hip_valley,jack_16,jack_24,jack_side_cut,hip_side_cu
 
 def test_columns_may_stand_in_any_order_and_cells_be_empty():
     rows = read_square(
-        'HIP_VALLEY, rise,common,jack_24,jack_16,hip_side_cut,jack_side_cut\n18.76,8,,,,,\n', 'a.csv'
+        'HIP_VALLEY, rise,common,jack_24,jack_16,hip_cheek,jack_cheek\n18.76,8,,,,,\n', 'a.csv'
     )
 
     assert [(row.rise, [one and one.inches for one in row.cells]) for row in rows] == [
@@ -25,7 +25,7 @@ def test_columns_may_stand_in_any_order_and_cells_be_empty():
 
 
 LENGTHS = 'a length such as 4 ft, 4\' 7 1/2", 55.5 in, 55 1/2 (inches), 1.4 m or 1400 mm'
-COLUMNS_ALLOWED = 'rise, common, hip_valley, jack_16, jack_24, jack_side_cut, hip_side_cut'
+COLUMNS_ALLOWED = 'rise, common, hip_valley, jack_16, jack_24, jack_cheek, hip_cheek'
 BLANK = 'next: rafterbook check square --blank prints one to fill in'
 
 

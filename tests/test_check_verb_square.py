@@ -7,7 +7,7 @@ from check_support import data, run_check
 
 from tablegen.checking.square_figures import KEYS
 
-OLD = """rise,common,hip_valley,jack_16,jack_24,jack_side_cut,hip_side_cut
+OLD = """rise,common,hip_valley,jack_16,jack_24,jack_cheek,hip_cheek
 8,14.42,18.78,19.23,28.84,10,10 7/8
 17,20.81,24.04,27.74,41.62,6 15/16,8 1/2
 18,21.63,24.75,28.84,43.27,6 11/16,8 1/4
@@ -30,7 +30,7 @@ def test_the_square_s_figures_in_text_csv_and_json():
     _, found = data('square')
 
     assert status == 0
-    assert '   8   14.42        18.76     19.23     28.84             10        10 7/8\n' in out
+    assert '   8   14.42        18.76     19.23     28.84          10     10 7/8\n' in out
     assert '8,14.42,18.76,19.23,28.84,10,10 7/8\n' in table
     assert [row['rise'] for row in found['rows']] == list(range(2, 19))
     assert [found['rows'][6][key]['text'] for key in KEYS] == [
@@ -87,8 +87,8 @@ def test_a_misprinted_square_in_text(square_file):
     assert status == 1
     assert out == (
         '18 figures read\n'
-        '  rise         column   shown    right            off\n'
-        '    17  jack side cut  7 3/16  6 15/16  0.267 in long  wrong: of 16\n'
+        '  rise      column   shown    right            off\n'
+        '    17  jack cheek  7 3/16  6 15/16  0.267 in long  wrong: of 16\n'
         '   17 right\n'
         '    1 wrong\n'
         '1 misprint or bad reading: look again. Its hip figures follow √288, as they\n'

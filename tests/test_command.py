@@ -22,7 +22,7 @@ from layouts.verbs import VERBS
 ROOT = Path(__file__).parent.parent
 LOOK_UPS = ('find', 'pitch', 'diagonal', 'brace', 'check', 'data', 'settings')
 FIND_OPTIONS = (
-    '--format, --all, --show, --nearest, --feet-inches, --spacing, --stock, --seat, --projection, --plate-length, '
+    '--format, --all, --show, --nearest, --feet-inches, --spacing, --stock, --seat, --overhang, --plate-length, '
     '--ridge-thickness, --hip-thickness, --rafter-thickness, --with, --corner, --sides, --steep'
 )
 SLOW = {'pint', 'jinja2', 'weasyprint', 'pypdf', 'pydyf', 'tqdm'}
@@ -113,8 +113,8 @@ def test_examples_run(verb):
             'rafterbook find: --nearest needs a value after it; next: see rafterbook find --help',
         ),
         (
-            ['settings', '--colour=red'],
-            "rafterbook settings: '--colour' is unknown; next: see rafterbook settings --help",
+            ['settings', '--color=red'],
+            "rafterbook settings: '--color' is unknown; next: see rafterbook settings --help",
         ),
     ],
 )

@@ -17,13 +17,13 @@ SIX_IN_TWELVE = """\
 6 in 12, run 4 ft, to the nearest 1/16 in
 
 Lengths                                      measure   exact in   rounding
-  common, plate line to ridge centre        53 11/16  53.665631  +0.021869
-  hip/valley, plate corner to ridge centre  72        72.000000       none
-  rise, plumb, plate line to ridge centre   24        24.000000       none
-  jack difference, 12 in on centre          13 7/16   13.416408  +0.021092
-  jack difference, 16 in on centre          17 7/8    17.888544  −0.013544
-  jack difference, 19.2 in on centre        21 7/16   21.466253  −0.028753
-  jack difference, 24 in on centre          26 13/16  26.832816  −0.020316
+  common, plate line to ridge center        53 11/16  53.665631  +0.021869
+  hip/valley, plate corner to ridge center  72        72.000000       none
+  rise, plumb, plate line to ridge center   24        24.000000       none
+  jack difference, 12 in on center          13 7/16   13.416408  +0.021092
+  jack difference, 16 in on center          17 7/8    17.888544  −0.013544
+  jack difference, 19.2 in on center        21 7/16   21.466253  −0.028753
+  jack difference, 24 in on center          26 13/16  26.832816  −0.020316
   hip drop, plumb, hip 1 1/2 in thick          1/4     0.265165  −0.015165
 
 Cuts, from square across the side  degrees  held, marked by the last
@@ -32,16 +32,16 @@ Cuts, from square across the side  degrees  held, marked by the last
   hip/valley, plumb cut            19.471°  17 and 6
   hip/valley, level cut            70.529°  6 and 17
 Cuts, from square across the top face
-  jack, side cut                   48.190°  10 3/4 and 12
-  hip, side cut, top not backed    46.686°  11 5/16 and 12
+  jack, cheek                      48.190°  10 3/4 and 12
+  hip, cheek, top not backed       46.686°  11 5/16 and 12
 Bevel, from the square top, seen from the end
   hip, backing of each side        18.435°
 
-Off, centre line of what is met to its face      level  along the edge
+Off, center line of what is met to its face      level  along the edge
   common at a ridge                               3/4            13/16
   hip/valley at a ridge, ridge over one side    1 1/16         1 1/8
   hip between commons                           1 1/16         1 1/8
-  jack at a hip/valley, on its own centre line  1 1/16         1 3/16
+  jack at a hip/valley, on its own center line  1 1/16         1 3/16
 
 Bird's mouth, 2×8  seat level  heel plumb  height above plate
   common                3 1/2      1 3/4               6 3/8
@@ -83,8 +83,8 @@ SIX_IN_TWELVE_OBJECT = {
         'level_cut': '63.434948823',
         'hip_plumb_cut': '19.471220634',
         'hip_level_cut': '70.528779366',
-        'jack_side_cut_from_square': '48.189685104',
-        'hip_side_cut_from_square': '46.686143342',
+        'jack_cheek_from_square': '48.189685104',
+        'hip_cheek_from_square': '46.686143342',
         'backing_bevel': '18.434948823',
     },
 }
@@ -134,8 +134,8 @@ def test_decimals_are_those_of_fifty_digits(rise, run):
             'level_cut': 12 / r,
             'hip_plumb_cut': r / mpmath.sqrt(288),
             'hip_level_cut': mpmath.sqrt(288) / r,
-            'jack_side_cut_from_square': common / 12,
-            'hip_side_cut_from_square': hip / mpmath.sqrt(288),
+            'jack_cheek_from_square': common / 12,
+            'hip_cheek_from_square': hip / mpmath.sqrt(288),
             'backing_bevel': r / hip,
         }
         told = found(f'{rise} in 12', run)
@@ -163,7 +163,7 @@ def test_the_drop_is_for_the_thickness_asked_for():
 
 def test_feet_and_inches():
     assert found('6', '4 ft', '--feet-inches')['lengths']['common']['text'] == '4′ 5 11/16″'
-    assert line_of('common, plate line to ridge centre', '6', '4 ft', '--feet-inches').startswith(
+    assert line_of('common, plate line to ridge center', '6', '4 ft', '--feet-inches').startswith(
         '4′ 5 11/16″ '
     )
 

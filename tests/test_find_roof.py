@@ -66,7 +66,7 @@ def test_eight_in_twelve():
     assert told['seat']['hip_dropped']['height_above_plate_in'] == f'{height - drop:.9f}' == '6.026528858'
     assert told['seat']['hip_backed']['height_above_plate_in'] == f'{height:.9f}' == '6.380082249'
     assert told['tail']['common_in'] == f'{sqrt(208):.9f}'
-    assert told['trim']['in_the_roof_plane']['mitre_deg'] == f'{degrees(atan(12 / sqrt(208))):.6f}'
+    assert told['trim']['in_the_roof_plane']['miter_deg'] == f'{degrees(atan(12 / sqrt(208))):.6f}'
 
 
 @pytest.mark.parametrize(
@@ -87,8 +87,8 @@ def test_every_object_says_from_which_line():
     assert all(told['cheek'][name]['from'] for name in told['cheek'])
 
 
-def test_stock_seat_and_projection_are_those_asked_for():
-    told = found('6', '10 ft', '--stock', '2x12', '--seat', '5 1/2 in', '--projection', '2 ft')
+def test_stock_seat_and_overhang_are_those_asked_for():
+    told = found('6', '10 ft', '--stock', '2x12', '--seat', '5 1/2 in', '--overhang', '2 ft')
 
     assert told['seat']['stock'] == '2×12'
     assert told['seat']['heel_in'] == '2.750000000'
@@ -108,11 +108,11 @@ def test_thicknesses_are_those_asked_for():
 def test_the_ridge_of_a_hip_roof():
     """Source: 24 ft of plates less 20 ft of width."""
     told = found('8', '10 ft', '--plate-length', '24 ft')['ridge']['hip_roof']
-    assert told['centre_lines_in'] == '48.000000000'
+    assert told['center_lines_in'] == '48.000000000'
 
 
 def test_a_short_run_has_a_tail_no_longer_than_itself():
-    assert found('8', '4 in')['tail']['projection_in'] == '4.000000000'
+    assert found('8', '4 in')['tail']['overhang_in'] == '4.000000000'
 
 
 def test_two_pitches():
@@ -124,7 +124,7 @@ def test_two_pitches():
     assert corner['hip']['plan_from_eave_a_deg'] == f'{degrees(along):.6f}'
     assert corner['side_b']['run_in'] == '80.000000000'
     assert corner['side_a']['jack_difference']['16_in'] == f'{16 * tan(along) * sqrt(208) / 12:.9f}'
-    assert corner['eaves']['projection_b_in'] == '8.000000000'
+    assert corner['eaves']['overhang_b_in'] == '8.000000000'
     assert set(told['lengths']) == {'rise', 'common'}
     assert 'hip_plumb_cut' not in told['degrees']
     assert not set(OBJECTS) - {'caution'} & set(told)
@@ -164,7 +164,7 @@ def test_cautions_stand_where_they_are_called_for():
     assert 'Caution: Under 3 in 12' in text_of('2', '10 ft')
     assert 'Caution' not in text_of('6', '10 ft')
     assert 'Caution: The notch takes more than a third' in text_of('12', '10 ft', '--stock', '2x4')
-    assert 'overhangs by more than 24 in' in text_of('6', '10 ft', '--projection', '30', '--sides', '8')
+    assert 'overhangs by more than 24 in' in text_of('6', '10 ft', '--overhang', '30', '--sides', '8')
 
 
 @pytest.mark.parametrize(
@@ -196,8 +196,8 @@ def test_text_fits_a_terminal(words):
         ),
         (['8', '--seat', '0'], f'--seat: a seat needs a length; allowed: above 0; next: {HELP}'),
         (
-            ['8', '--projection', '121'],
-            '--projection: 121 in is more than the run, 120 in: such a tail cannot be; '
+            ['8', '--overhang', '121'],
+            '--overhang: 121 in is more than the run, 120 in: such a tail cannot be; '
             f'allowed: from 0 up to the run; next: {HELP}',
         ),
         (

@@ -33,7 +33,7 @@ def read_section(pile, up):
     """Read a pile of sheets that came out with their fronts up, the first on top."""
     # One cut across the middle; the lower pile goes inside, which is under the upper one while fronts are up.
     halves = [(front, back, row) for row in range(up // 2) for front, back in pile]
-    # The paper was turned about its upright centre line: behind a front's left half is the back's right half.
+    # The paper was turned about its upright center line: behind a front's left half is the back's right half.
     halves = [
         ((front.get((LEFT, row)), back.get((RIGHT, row))), (front.get((RIGHT, row)), back.get((LEFT, row))))
         for front, back, row in halves

@@ -127,37 +127,37 @@ def test_jacks_differ_by_one_space(rise):
 
 
 @EACH
-def test_side_cut_of_a_jack(rise):
+def test_cheek_of_a_jack(rise):
     """On its top face, between its edge and the line where the hip's plumb side meets that face."""
     normal_a, _, way_a, _ = roof(rise)
     cut = cross(normal_a, ACROSS_HIP)
     slope = exact(rise / 12)
 
-    assert near(degrees(jacks.side_cut_from_edge(slope)), between(way_a, cut))
-    assert near(degrees(jacks.side_cut_from_edge(slope).complement()), between(cross(normal_a, way_a), cut))
+    assert near(degrees(jacks.cheek(slope).complement()), between(way_a, cut))
+    assert near(degrees(jacks.cheek(slope)), between(cross(normal_a, way_a), cut))
 
 
 @EACH
-def test_side_cut_of_a_square_topped_hip(rise):
-    """On its top edge, level across, where the ridge's side or the common's side cuts it: they are alike."""
+def test_cheek_of_a_square_topped_hip(rise):
+    """On its top edge, level across, where the ridge's side or the common's cheeks it: they are alike."""
     _, _, _, way_hip = roof(rise)
     top = cross(way_hip, ACROSS_HIP)
     slope = exact(rise / 12)
 
     for face in ((0, 1, 0), (1, 0, 0)):
         cut = cross(top, face)
-        assert near(degrees(hip.side_cut_from_edge(slope)), between(way_hip, cut))
-        assert near(degrees(hip.side_cut_from_edge(slope).complement()), between(ACROSS_HIP, cut))
+        assert near(degrees(hip.cheek(slope).complement()), between(way_hip, cut))
+        assert near(degrees(hip.cheek(slope)), between(ACROSS_HIP, cut))
 
 
 @EACH
-def test_side_cut_figures_on_the_square(rise):
+def test_cheek_figures_on_the_square(rise):
     """With 12 on one arm, the figure on the other, and the edge across their ends, the arm of the 12 is the cut."""
     slope = exact(rise / 12)
 
     for figure, angle in (
-        (jacks.side_cut_figure(slope), jacks.side_cut_from_edge(slope)),
-        (hip.side_cut_figure(slope), hip.side_cut_from_edge(slope)),
+        (jacks.cheek_figure(slope), jacks.cheek(slope).complement()),
+        (hip.cheek_figure(slope), hip.cheek(slope).complement()),
     ):
         edge, arm_of_twelve = (12, -value(figure), 0), (12, 0, 0)
         assert near(degrees(angle), between(edge, arm_of_twelve))
@@ -184,7 +184,7 @@ def test_backing_bevel_is_what_the_dihedral_leaves(rise):
 
 @EACH
 def test_drop_of_an_unbacked_hip(rise):
-    """Its top edges, half a thickness out and as high as its centre line, come down plumb into the roof planes."""
+    """Its top edges, half a thickness out and as high as its center line, come down plumb into the roof planes."""
     normal_a, normal_b, _, way_hip = roof(rise)
     out = real(THICKNESS) / 2 / size(ACROSS_HIP)
     for side, normal in ((1, normal_a), (-1, normal_b)):
@@ -194,7 +194,7 @@ def test_drop_of_an_unbacked_hip(rise):
 
 
 def test_shortenings_of_the_worked_corner():
-    """Level, from the centre line's end to the face it meets: ridge before common, ridge before hip, hip before jack."""
+    """Level, from the center line's end to the face it meets: ridge before common, ridge before hip, hip before jack."""
     half = real(THICKNESS) / 2
     to_ridge = size(to_plane((0, 0, 0), (0, 1, 0), (0, 1, 0), half))
     hip_to_ridge = size(to_plane((0, 0, 0), (1, 1, 0), (0, 1, 0), half))
@@ -207,10 +207,10 @@ def test_shortenings_of_the_worked_corner():
 
 
 @EACH
-def test_jack_from_centre_to_long_point(rise):
-    """Along plane A, from where a jack's centre line meets the hip's side to where its far arris does."""
+def test_jack_from_center_to_long_point(rise):
+    """Along plane A, from where a jack's center line meets the hip's side to where its far arris does."""
     _, _, way_a, _ = roof(rise)
     half = real(THICKNESS) / 2
-    centre, arris = (to_plane((50 + out, 0, 0), way_a, ACROSS_HIP, 0) for out in (0, half))
+    center, arris = (to_plane((50 + out, 0, 0), way_a, ACROSS_HIP, 0) for out in (0, half))
 
-    assert near(value(common.line_length(THICKNESS / 2, exact(rise / 12))), size(arris) - size(centre))
+    assert near(value(common.line_length(THICKNESS / 2, exact(rise / 12))), size(arris) - size(center))

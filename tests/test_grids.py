@@ -198,7 +198,7 @@ def test_jacks_stand_by_their_number(book, spacings):
 @given(book_settings(grid_steps(), parts=TABLES))
 @settings(max_examples=40)
 def test_facing_pages_have_all_small_runs_to_add(book):
-    """Each with what it adds to that table's figures, apart from its neighbours and on the page."""
+    """Each with what it adds to that table's figures, apart from its neighbors and on the page."""
     small = part_runs(book.runs)
     names = [text.rational(run) for run in small]
     rows = list(run_rows(book.pitches[0], small, book.measure))

@@ -114,8 +114,8 @@ def test_the_values_of_a_pitch_are_printed_beside_their_names(small_book):
 
     for figure in (
         values.plumb_cut, values.level_cut, values.hip_plumb_cut, values.hip_level_cut, values.common_per_foot,
-        values.hip_per_foot, values.jack_side_cut, values.hip_side_cut, values.backing_bevel, values.hip_drop,
-        values.jack_side_figure, values.hip_side_figure, *values.jack_differences,
+        values.hip_per_foot, values.jack_cheek, values.hip_cheek, values.backing_bevel, values.hip_drop,
+        values.jack_cheek_figure, values.hip_cheek_figure, *values.jack_differences,
     ):  # fmt: skip
         assert f' {figure.text} ' in text
 
@@ -185,8 +185,8 @@ def test_the_examples_cite_the_page_of_values_and_of_jacks(small_book):
             text = ' '.join(lines_on(small_book, page.pages['values']))
             for figure in (
                 example.values.plumb_cut,
-                example.values.hip_side_cut,
-                example.values.jack_side_cut,
+                example.values.hip_cheek,
+                example.values.jack_cheek,
             ):
                 assert figure.text in text
         if 'jacks' in page.pages:

@@ -41,11 +41,11 @@ def near(found: float, exact) -> bool:
 @pytest.mark.parametrize(('hip', 'rafter'), [(1.5, 1.5), (3.5, 1.5), (0.75, 2.5)])
 def test_a_jack_ends_at_the_hips_face(hip, rafter):
     at = square_corner(slope_of('8'), slope_of('8'))
-    _, short, centre, long, _ = cut_member(rafter, 90, hip, 45, 9)
+    _, short, center, long, _ = cut_member(rafter, 90, hip, 45, 9)
 
-    assert near(dist((0, 0), centre), shortening.jack_at_hip(Fraction(hip), at))
+    assert near(dist((0, 0), center), shortening.jack_at_hip(Fraction(hip), at))
     assert near(long[1] - short[1], shortening.point_to_point(Fraction(rafter), at))
-    assert all(near(abs(x - y) / sqrt(2), Fraction(hip) / 2) for x, y in (short, centre, long))
+    assert all(near(abs(x - y) / sqrt(2), Fraction(hip) / 2) for x, y in (short, center, long))
 
 
 def test_a_hip_and_a_common_end_at_the_ridges_face():
@@ -116,7 +116,7 @@ def test_eaves_of_two_pitches_meet_on_the_hip():
     plan = degrees(atan(float(at.plan_a.tangent)))
     x, y = eave_corner(plan, 12.0)
 
-    assert (near(-y, 12), near(-x, tail.eave_matching_projection(Fraction(12), at))) == (True, True)
+    assert (near(-y, 12), near(-x, tail.eave_matching_overhang(Fraction(12), at))) == (True, True)
     assert near(y / x, at.plan_a.tangent)
 
 

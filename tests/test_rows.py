@@ -53,7 +53,7 @@ def test_every_length_of_the_default_book(rise):
         assert is_nearest(row.rise.count, climb)
 
 
-def test_a_neighbouring_count_would_be_refused():
+def test_a_neighboring_count_would_be_refused():
     common = lengths(6, 48)[0]
 
     assert [is_nearest(count, common) for count in (858, 859, 860)] == [False, True, False]
@@ -119,12 +119,10 @@ def test_the_figures_a_pitch_has_once(rise):
         'common_per_foot_part': (12 * lc, PER),
         'hip_per_foot': (12 * lh, 1000),
         'hip_per_foot_part': (12 * lh, PER),
-        'jack_side_cut': (jack_side, 100),
-        'jack_side_cut_from_square': (90 - jack_side, 100),
-        'jack_side_figure': (12 / lc, PER),
-        'hip_side_cut': (hip_side, 100),
-        'hip_side_cut_from_square': (90 - hip_side, 100),
-        'hip_side_figure': (12 * mp.sqrt(2) / lh, PER),
+        'jack_cheek': (90 - jack_side, 100),
+        'jack_cheek_figure': (12 / lc, PER),
+        'hip_cheek': (90 - hip_side, 100),
+        'hip_cheek_figure': (12 * mp.sqrt(2) / lh, PER),
         'backing_bevel': (mp.degrees(mp.atan(m / lh)), 100),
         'hip_drop': (mpf(3) / 4 * m / mp.sqrt(2), PER),
     }
@@ -133,7 +131,7 @@ def test_the_figures_a_pitch_has_once(rise):
     for name, (value, per) in expected.items():
         figure = getattr(values, name)
         assert (name, figure.count, figure.per) == (name, count_of(value, per), per)
-        assert figure.unit == ('deg' if 'cut' in name or 'bevel' in name else 'in')
+        assert figure.unit == ('deg' if 'cut' in name or 'bevel' in name or name.endswith('cheek') else 'in')
     assert [one.count for one in values.jack_differences] == [
         count_of(real(spacing) * lc, PER) for spacing in BOOK.spacings
     ]
@@ -169,7 +167,7 @@ def test_each_spacing_ends_with_its_own_last_jack():
 
 
 def test_a_jack_is_not_a_sum_of_rounded_differences():
-    """At 6 in 12 and 16 in centres 18 exact differences are 321.99 in; 18 rounded ones would be 321 3/4."""
+    """At 6 in 12 and 16 in centers 18 exact differences are 321.99 in; 18 rounded ones would be 321 3/4."""
     rows, values = jack_rows(pitch('6'), BOOK), pitch_values(pitch('6'), BOOK)
 
     assert values.jack_differences[1].text == '17 7/8'

@@ -199,7 +199,7 @@ def test_all_faults_are_told_at_once():
     """In the order in which the keys are read, unknown ones last; items of a list each by its place."""
     lines = told(
         """
-        colour = "red"
+        color = "red"
         trim = "huge"
         pitches = [0, 6, "many"]
         [runs]
@@ -216,7 +216,7 @@ def test_all_faults_are_told_at_once():
         "runs.by: 'no' is no length",
         "stock.ridge: '99' is out of range",
         "trim: 'huge' is unknown",
-        'colour: unknown key',
+        'color: unknown key',
     ]
 
 

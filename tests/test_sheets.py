@@ -226,7 +226,7 @@ def line_box(line):
 
 @pytest.mark.parametrize('layout', LAYOUTS)
 def test_the_printed_and_folded_file_reads_in_order(sheets, layout):
-    """Turned about its upright centre line, cut, nested and folded, the text itself is in order."""
+    """Turned about its upright center line, cut, nested and folded, the text itself is in order."""
     reader, _ = sheets(layout, TWO_SECTIONS)
     sides = [texts_by_cell(layout, read_side(page)) for page in reader.pages]
     leaves = list(zip(sides[::2], sides[1::2], strict=True))

@@ -90,7 +90,7 @@ def test_a_whole_number_is_as_wide_as_reckoned(words, digits, feet):
 
 
 def test_both_layers_stand_on_one_line():
-    """A line of a given height centres ascent and descent in it, so a smaller size stands higher by its share."""
+    """A line of a given height centers ascent and descent in it, so a smaller size stands higher by its share."""
     ascent, descent = ascent_and_descent_em()
     assert abs(BASELINE_SHIFT_EM - (ascent - descent) / 2) < HAIR_OF_AN_EM
 

@@ -33,7 +33,7 @@ def columns(settings: Settings) -> tuple[list[Column], list[Column]]:
         spacing: Column(
             f'jacks at {text.rational(spacing)}',
             ('jacks', f'at {text.rational(spacing)}'),
-            f'one jack longer than the next, {text.rational(spacing)} in on centre',
+            f'one jack longer than the next, {text.rational(spacing)} in on center',
             lambda values, place=place: values.jack_differences[place],
         )
         for place, spacing in enumerate(settings.spacings)
@@ -61,16 +61,16 @@ def columns(settings: Settings) -> tuple[list[Column], list[Column]]:
         lambda values: values.hip_per_foot,
     )
     side_jack = Column(
-        'side cut of jacks',
-        ('side', 'jack'),
-        'across its top, from the long edge',
-        lambda values: values.jack_side_cut,
+        'cheek of jacks',
+        ('cheek', 'jack'),
+        'across its top edge, from square',
+        lambda values: values.jack_cheek,
     )
     side_hip = Column(
-        'side cut of the hip',
-        ('side', 'hip'),
-        'across its square top, from the edge',
-        lambda values: values.hip_side_cut,
+        'cheek of the hip',
+        ('cheek', 'hip'),
+        'across its square top, from square',
+        lambda values: values.hip_cheek,
     )
     backing = Column(
         'backing', ('back-', 'ing'), 'bevel of each side of a hip’s top', lambda values: values.backing_bevel

@@ -9,7 +9,7 @@ from tablegen.errors import BookError
 
 FILM_HOLE_MM, PAPER_HOLE_MM = 5.0, 11.0
 """The hole through the film, and the wider one in the paper under it, so that film seals to film around it."""
-HOLE_CENTRE_MM = 8.5
+HOLE_CENTER_MM = 8.5
 """From the top edge and from the outer edge of the paper."""
 CLEAR_MM = 1.0
 """Kept free of ink around the hole in the paper."""
@@ -42,7 +42,7 @@ class Format:
     def strip_mm(self) -> float:
         """Return the height of the strip at the top that holds title and hole."""
         title = (RULE_PT + self.figure_pt + self.note_pt * 1.24 + 2.5) / POINTS_PER_MM
-        hole = HOLE_CENTRE_MM + PAPER_HOLE_MM / 2 + CLEAR_MM
+        hole = HOLE_CENTER_MM + PAPER_HOLE_MM / 2 + CLEAR_MM
         return round(max(hole, self.inset_mm + title), 2)
 
     @property
@@ -53,7 +53,7 @@ class Format:
     @property
     def title_pt(self) -> float:
         """Return the width for the title, beside the hole."""
-        hole = HOLE_CENTRE_MM + PAPER_HOLE_MM / 2 + CLEAR_MM
+        hole = HOLE_CENTER_MM + PAPER_HOLE_MM / 2 + CLEAR_MM
         return (self.width_mm - self.inset_mm - hole) * POINTS_PER_MM
 
     @property

@@ -6,7 +6,7 @@ from importlib.resources import files
 from pathlib import Path
 
 from layouts.cards.faces import TableFace
-from layouts.cards.formats import CLEAR_MM, HOLE_CENTRE_MM, PAPER_HOLE_MM, Format
+from layouts.cards.formats import CLEAR_MM, HOLE_CENTER_MM, PAPER_HOLE_MM, Format
 from layouts.cards.measures import LINE
 from layouts.cards.plan import CardPlan
 from layouts.cards.titles import figure_size
@@ -36,7 +36,7 @@ def faces_job(plan: CardPlan, title: str, folder: Path) -> Job:
 
 
 def _style(form: Format) -> str:
-    hole = HOLE_CENTRE_MM + PAPER_HOLE_MM / 2 + CLEAR_MM
+    hole = HOLE_CENTER_MM + PAPER_HOLE_MM / 2 + CLEAR_MM
     sizes = f"""
 @font-face {{ font-family: "Open Sans"; src: url("{font_address()}"); }}
 @page {{ size: {form.width_mm}mm {form.height_mm}mm; margin: 0; }}

@@ -24,7 +24,7 @@ def lay_cards(faces: Path, form: Format, sheet: CardSheet, out: Path) -> int:
         out    PDF to write: front, back, front, back
 
     Notes:
-        1. A sheet turns about its upright centre line, so the back of a card in column c lies in column
+        1. A sheet turns about its upright center line, so the back of a card in column c lies in column
            columns − 1 − c; the viewer is asked for that flip and for actual size.
         2. Same input, same bytes.
     """

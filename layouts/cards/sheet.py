@@ -34,7 +34,7 @@ class CardSheet:
 
     @property
     def flip(self) -> str:
-        """Return the edge over which the printer turns the sheet: it always turns about its upright centre line."""
+        """Return the edge over which the printer turns the sheet: it always turns about its upright center line."""
         return 'long' if self.sheet_mm[0] < self.sheet_mm[1] else 'short'
 
     @property

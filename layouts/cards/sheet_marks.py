@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from layouts.cards.formats import (
     FILM_HOLE_MM,
-    HOLE_CENTRE_MM,
+    HOLE_CENTER_MM,
     PAPER_HOLE_MM,
     SEAL_MM,
     Format,
@@ -33,18 +33,18 @@ def card_marks(sheet: CardSheet, form: Format, places: list[tuple[int, int]], ba
     width, height = sheet.card_mm
     for column, row in places:
         x, y = sheet.corner_mm(column, row)
-        centre = (x + (HOLE_CENTRE_MM if back else width - HOLE_CENTRE_MM), y + height - HOLE_CENTRE_MM)
+        center = (x + (HOLE_CENTER_MM if back else width - HOLE_CENTER_MM), y + height - HOLE_CENTER_MM)
         drawn.append('[] 0 d')
         if not whole:
             drawn.append(_rounded(x, y, width, height, form.corner_mm))
-        drawn.append(_circle(*centre, PAPER_HOLE_MM))
+        drawn.append(_circle(*center, PAPER_HOLE_MM))
         drawn.append('[1.5 1] 0 d')
         if not whole:
             reach = 2 * SEAL_MM
             drawn.append(
                 _rounded(x - SEAL_MM, y - SEAL_MM, width + reach, height + reach, form.corner_mm + SEAL_MM)
             )
-        drawn.append(_circle(*centre, FILM_HOLE_MM))
+        drawn.append(_circle(*center, FILM_HOLE_MM))
     drawn.append('Q\n')
     return '\n'.join(drawn) + ('' if whole else draw_lines(_ticks(sheet)))
 

@@ -9,14 +9,14 @@ PITCH_HEAD = ('in', '12')
 RUN_HEAD = ('run', 'ft')
 PART_HEAD = ('add', 'in')
 TABLES = {
-    'common': ('Common rafter', 'plate line to ridge centre'),
-    'hip-valley': ('Hip or valley', 'corner to ridge centre'),
+    'common': ('Common rafter', 'plate line to ridge center'),
+    'hip-valley': ('Hip or valley', 'corner to ridge center'),
 }
 BY_FOOT, TO_ADD = 'Lengths by the foot of run', 'Odd inches, to add'
 RUN_COLUMNS = {'common': ('', 'common'), 'hip-valley': ('hip,', 'valley'), 'rise': ('', 'rise')}
 
 STEPS = (
-    'Run: level, outside of plate to centre of ridge.',
+    'Run: level, outside of plate to center of ridge.',
     'Length = run in feet × common per ft. At the ridge half its thickness comes off level.',
     'Hip, valley: the common’s run in feet × hip per ft.',
     'Jack 1 is one difference long, jack 2 is two, from the corner.',
@@ -43,6 +43,6 @@ def values_line(values) -> str:
     """Return the cuts of one pitch in a line."""
     return (
         f'Plumb cut {values.plumb_cut.text}, hip {values.hip_plumb_cut.text}. Per foot {values.common_per_foot.text}, '
-        f'hip {values.hip_per_foot.text}. Side cut jack {values.jack_side_cut.text}, hip {values.hip_side_cut.text}. '
+        f'hip {values.hip_per_foot.text}. Cheek jack {values.jack_cheek.text}, hip {values.hip_cheek.text}. '
         f'Backing {values.backing_bevel.text}.'
     )

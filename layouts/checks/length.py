@@ -29,7 +29,7 @@ def add(checks) -> None:
     options.add_pitch(parser)
     parser.add_argument('--of', metavar='WHAT', default='common', help=f'{", ".join(MEMBERS)} (common)')
     parser.add_argument('--run', dest='run_', metavar='RUN', help='level run of the common rafter')
-    parser.add_argument('--spacing', metavar='LENGTH', help='of jacks on centre, with --of jack-difference')
+    parser.add_argument('--spacing', metavar='LENGTH', help='of jacks on center, with --of jack-difference')
     parser.add_argument('--reads', required=True, metavar='LENGTH', help=READS)
     parser.add_argument('--total-run', metavar='RUN', help='the whole run, in which the error is made again')
     parser.add_argument('--nearest', default='1/16', metavar='PART', help='smallest part of your book (1/16)')

@@ -25,8 +25,8 @@ COLUMN_NAMES = {
     'hip_valley': 'hip, valley',
     'jack_16': 'jacks 16',
     'jack_24': 'jacks 24',
-    'jack_side_cut': 'jack side cut',
-    'hip_side_cut': 'hip side cut',
+    'jack_cheek': 'jack cheek',
+    'hip_cheek': 'hip cheek',
 }
 VERDICT_NAMES = {
     RIGHT: 'right',
@@ -37,7 +37,7 @@ VERDICT_NAMES = {
 }
 FIGURES_NOTE = (
     'Inches. Common, hip and valley: length per foot of common run. Jacks: difference in length at 16 and 24 in '
-    'on centre. Side cuts: held against 12, marked on the side of the 12, for a square-edged top.'
+    'on center. Cheeks: held against 12, marked on the side of the 12, for a square-edged top.'
 )
 FINDINGS = {
     ROOT_288: 'Its hip figures follow √288, as they should.',

@@ -118,7 +118,7 @@ def seat_detail(
 
 
 def tail_points(
-    slope: float, depth: float, height: float, projection: float, face: float
+    slope: float, depth: float, height: float, overhang: float, face: float
 ) -> dict[str, svg.Point]:
     """Return the points of a tail's end, in, from the outside of the plate's top; y upwards.
 
@@ -127,7 +127,7 @@ def tail_points(
         end of the plumb cut that a level soffit leaves), 'soffit' (inner end of the soffit's cut)
     """
     angle = atan(slope)
-    end = (-projection, height - projection * slope)
+    end = (-overhang, height - overhang * slope)
     plumb = depth / cos(angle)
     return {
         'end': end,
@@ -142,21 +142,21 @@ def tail_detail(
     slope: float,
     depth: float,
     height: float,
-    projection: float,
+    overhang: float,
     face: float,
     words: dict[str, str],
     title: str,
 ) -> Markup:
-    """Return a tail with its plumb cut, its square cut, a level soffit's cut, its projection and its fall.
+    """Return a tail with its plumb cut, its square cut, a level soffit's cut, its overhang and its fall.
 
-    words: 'projection', 'fall', 'plumb', 'square', 'soffit', 'tail'
+    words: 'overhang', 'fall', 'plumb', 'square', 'soffit', 'tail'
     """
-    points = tail_points(slope, depth, height, projection, face)
+    points = tail_points(slope, depth, height, overhang, face)
     angle = atan(slope)
     inside = 5.0
     tall = height + inside * slope - points['plumb'][1] + 3
-    scale = min(8.5, TAIL_UNITS / tall, 150 / (projection + inside))
-    x0, y0 = 78.0 + projection * scale, 6 + (height + inside * slope) * scale
+    scale = min(8.5, TAIL_UNITS / tall, 150 / (overhang + inside))
+    x0, y0 = 78.0 + overhang * scale, 6 + (height + inside * slope) * scale
 
     def at(point: svg.Point) -> svg.Point:
         return x0 + point[0] * scale, y0 - point[1] * scale
@@ -183,7 +183,7 @@ def tail_detail(
         svg.line(at(points['plumb']), (at(points['plumb'])[0], level + 2), svg.HAIR),
         svg.arrow((at(points['end'])[0], level), (at((0, 0))[0], level), both=True),
         svg.text(
-            words['projection'], ((at(points['end'])[0] + at((0, 0))[0]) / 2, level + 9), 8, 'middle', 700
+            words['overhang'], ((at(points['end'])[0] + at((0, 0))[0]) / 2, level + 9), 8, 'middle', 700
         ),
         svg.line(at((0, height)), (side - 2, at((0, height))[1]), svg.HAIR),
         svg.line(at(points['end']), (side - 2, at(points['end'])[1]), svg.HAIR),

@@ -10,17 +10,17 @@ from layouts.drawings import svg
 
 WIDTH, HEIGHT = 241.0, 150.0
 POLYGON = 150.0
-CENTRE = '6 1.5 1 1.5'
+CENTER = '6 1.5 1 1.5'
 
 
-def eave_corner(plan_a: float, projection_a: float) -> svg.Point:
+def eave_corner(plan_a: float, overhang_a: float) -> svg.Point:
     """Return where the eave lines meet, in, from the plates' corner: eave A below it, eave B left of it.
 
     Given:
         plan_a        deg, plan angle from eave A to the hip
-        projection_a  level
+        overhang_a  level
     """
-    return -projection_a / tan(radians(plan_a)), -projection_a
+    return -overhang_a / tan(radians(plan_a)), -overhang_a
 
 
 def unequal_plan(plan_a: float, words: dict[str, str], title: str) -> Markup:
@@ -28,8 +28,8 @@ def unequal_plan(plan_a: float, words: dict[str, str], title: str) -> Markup:
 
     words: 'a', 'b' (names of the sides), 'plan' (the angle), 'half' (the 45-degree line), 'out_a', 'out_b'
     """
-    projection, size, spacing = 14.0, 84.0, 14.0
-    x, y = eave_corner(plan_a, projection)
+    overhang, size, spacing = 14.0, 84.0, 14.0
+    x, y = eave_corner(plan_a, overhang)
     scale = 122 / (size - y)
     x0, y0 = 44.0, HEIGHT - 16 + y * scale
 

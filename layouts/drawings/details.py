@@ -16,22 +16,22 @@ BOARD_HEIGHT = 46.0
 def ridge_end(
     slope: float, depth: float, shortening: float, words: tuple[str, str, str], title: str
 ) -> Markup:
-    """Return the ridge end of a board with its centre line and the cut.
+    """Return the ridge end of a board with its center line and the cut.
 
     Given:
         slope       of the member itself
-        shortening  level, in; 0 where the cut is on the centre line
-        words       at the centre line, at the cut, the shortening
+        shortening  level, in; 0 where the cut is on the center line
+        words       at the center line, at the cut, the shortening
     """
     angle, scale = atan(slope), BOARD_HEIGHT / depth
     lean = BOARD_HEIGHT * tan(angle)
     start = max(8.0, min(34.0, (WIDTH - lean) / 2 - 14))
-    centre = [(start, TOP), (start + lean, TOP + BOARD_HEIGHT)]
+    center = [(start, TOP), (start + lean, TOP + BOARD_HEIGHT)]
     back = shortening / cos(angle) * scale
-    cut = [(x + back, y) for x, y in centre]
+    cut = [(x + back, y) for x, y in center]
     shapes = [*_board(), svg.line(*cut, svg.HEAVY)]
     if shortening:
-        shapes.append(svg.line(*centre, svg.HAIR, '5 1.5 1 1.5'))
+        shapes.append(svg.line(*center, svg.HAIR, '5 1.5 1 1.5'))
         at = (start + lean * 0.5, TOP + BOARD_HEIGHT * 0.5)
         reach = shortening * scale
         level = (cos(angle), -sin(angle))

@@ -12,13 +12,13 @@ from layouts.drawings import svg
 
 @dataclass(frozen=True, slots=True)
 class BoardMarks:
-    """Marks along the top edge, from the ridge's centre line; inches, for ink only."""
+    """Marks along the top edge, from the ridge's center line; inches, for ink only."""
 
     slope: float
     """Of the member itself."""
     depth: float
     shortening: float
-    """Level, from the centre line to the cut."""
+    """Level, from the center line to the cut."""
     building: float
     """To the plumb line over the outside of the plate."""
     tail: float
@@ -47,13 +47,13 @@ def marked_board(marks: BoardMarks, words: tuple[str, str, str, str], title: str
         x = origin + x_in * along + back_in * across
         return (x, top), (x + lean_drawn, top + depth)
 
-    centre, cut = plumb(0), plumb(0, marks.shortening / cos(angle))
+    center, cut = plumb(0), plumb(0, marks.shortening / cos(angle))
     building, tail = plumb(marks.building), plumb(marks.tail)
     ends = (left - 2, width - 2)
     shapes = [
         svg.path([(ends[0], top), (ends[1], top)], svg.LINE),
         svg.path([(ends[0], top + depth), (ends[1], top + depth)], svg.LINE),
-        svg.line(*centre, svg.HAIR, '5 1.5 1 1.5'),
+        svg.line(*center, svg.HAIR, '5 1.5 1 1.5'),
         svg.line(*building, svg.HAIR, '3 2'),
         svg.line(*cut, svg.HEAVY),
         svg.line(*tail, svg.HEAVY),

@@ -13,7 +13,7 @@ PANEL, HEIGHT = 76.0, 104.0
 REACH_IN = 2.6
 """Half of what is shown, in thicknesses of the thickest member."""
 POINTS_WIDTH, POINTS_HEIGHT = 241.0, 132.0
-CENTRE = '6 1.5 1 1.5'
+CENTER = '6 1.5 1 1.5'
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,15 +43,15 @@ def edges(point: svg.Point, direction: float, thickness: float) -> tuple[svg.Poi
 def cut_member(
     thickness: float, direction: float, met: float, met_direction: float, length: float
 ) -> tuple[svg.Point, ...]:
-    """Return a member that ends against the near face of another whose centre line passes the origin, inches.
+    """Return a member that ends against the near face of another whose center line passes the origin, inches.
 
     Given:
-        direction      of the member, towards what it meets, its centre line aimed at the origin
+        direction      of the member, towards what it meets, its center line aimed at the origin
         met            thickness of what it meets
         met_direction  so turned that the member comes from its right-hand side
 
     Returned:
-        far left, near left, where its centre line meets the face, near right, far right
+        far left, near left, where its center line meets the face, near right, far right
     """
     face = edges((0.0, 0.0), met_direction, met)[1]
     left, right = edges((0.0, 0.0), direction, thickness)
@@ -83,8 +83,8 @@ def shortening_plan(ridge: float, hip: float, rafter: float, labels: PlanLabels)
             svg.shape(
                 [at(one) for one in (outline[0], outline[1], outline[3], outline[4])], svg.LINE, '#fff'
             ),
-            svg.line(at(_along(met_way, -reach)), at(_along(met_way, reach)), svg.HAIR, CENTRE),
-            svg.line(at(_along(way, -long)), at(far), svg.HAIR, CENTRE),
+            svg.line(at(_along(met_way, -reach)), at(_along(met_way, reach)), svg.HAIR, CENTER),
+            svg.line(at(_along(way, -long)), at(far), svg.HAIR, CENTER),
             svg.line(at(far), at(near), 2.2),
             svg.dot(at(far), 1.7),
             svg.dot(at(near), 1.7, '#fff'),
@@ -95,9 +95,9 @@ def shortening_plan(ridge: float, hip: float, rafter: float, labels: PlanLabels)
 
 
 def jack_points(hip: float, rafter: float, words: tuple[str, str, str, str, str], title: str) -> Markup:
-    """Return a jack against a hip in plan, with its long point, its short point and its centre line.
+    """Return a jack against a hip in plan, with its long point, its short point and its center line.
 
-    words: long point, short point, what comes off, hip centre line, towards the corner
+    words: long point, short point, what comes off, hip center line, towards the corner
     """
     scale = 66 / (2 * max(hip, rafter) + rafter)
     x0, y0 = 96.0, 46.0
@@ -109,24 +109,24 @@ def jack_points(hip: float, rafter: float, words: tuple[str, str, str, str, str]
     outline = cut_member(rafter, 90, hip, 45, low)
     ends = [edges(_along(45, out), 45, hip) for out in (-66 / scale, 54 / scale)]
     strip = [ends[0][0], ends[1][0], ends[1][1], ends[0][1]]
-    short, centre, long = outline[1:4]
+    short, center, long = outline[1:4]
     right = at((rafter / 2, 0))[0] + 8
     shapes = [
         svg.shape([at(one) for one in strip], svg.LINE, '#fff'),
         svg.shape([at(one) for one in (outline[0], short, long, outline[4])], svg.HEAVY, '#fff'),
-        svg.line(at(_along(45, -66 / scale)), at(_along(45, 54 / scale)), svg.HAIR, CENTRE),
-        svg.line(at((0, -low)), at((0, 0)), svg.HAIR, CENTRE),
-        svg.line(at((0, 0)), at(centre), 2.2),
+        svg.line(at(_along(45, -66 / scale)), at(_along(45, 54 / scale)), svg.HAIR, CENTER),
+        svg.line(at((0, -low)), at((0, 0)), svg.HAIR, CENTER),
+        svg.line(at((0, 0)), at(center), 2.2),
         svg.dot(at((0, 0)), 1.8),
-        svg.dot(at(centre), 1.8, '#fff'),
+        svg.dot(at(center), 1.8, '#fff'),
         svg.dot(at(long), 1.8),
         svg.dot(at(short), 1.8),
         svg.text(words[0], (right + 6, at(long)[1] + 12), 8, weight=700),
         svg.arrow((right + 4, at(long)[1] + 9), (at(long)[0] + 2, at(long)[1] + 1)),
         svg.text(words[1], (at(short)[0] - 4, at(short)[1] + 50), 8, 'end', 700),
         svg.arrow((at(short)[0] - 12, at(short)[1] + 41), (at(short)[0] - 1, at(short)[1] + 2.5)),
-        svg.text(words[2], (right + 6, at(centre)[1] + 16), 8),
-        svg.arrow((right + 4, at(centre)[1] + 13), at((0, centre[1] * 0.55))),
+        svg.text(words[2], (right + 6, at(center)[1] + 16), 8),
+        svg.arrow((right + 4, at(center)[1] + 13), at((0, center[1] * 0.55))),
         svg.text(words[3], (right + 22, 30), 8),
         svg.arrow((right + 20, 27), at(_along(45, 30 / scale))),
         svg.text(words[4], (2, POINTS_HEIGHT - 14), 8),

@@ -112,11 +112,11 @@ def dimension(
     return ''.join(witness) + arrow(c, d, both=True) + text(words, at, size, 'middle', weight, upright)
 
 
-def arc(centre: Point, radius: float, start: float, end: float, width: float = HAIR) -> str:
+def arc(center: Point, radius: float, start: float, end: float, width: float = HAIR) -> str:
     """Return an arc from one direction to another, in degrees anticlockwise from the right."""
     steps = max(2, int(abs(end - start) / 4))
     turns = [radians(start + (end - start) * step / steps) for step in range(steps + 1)]
-    return path([(centre[0] + radius * cos(t), centre[1] - radius * sin(t)) for t in turns], width)
+    return path([(center[0] + radius * cos(t), center[1] - radius * sin(t)) for t in turns], width)
 
 
 def hatch(points: list[Point], spacing: float = 3.0) -> str:

@@ -1,4 +1,4 @@
-"""Boards along an eave, standing plumb, square to the slope and lying flat, each with the mitre on its face."""
+"""Boards along an eave, standing plumb, square to the slope and lying flat, each with the miter on its face."""
 
 from __future__ import annotations
 
@@ -22,14 +22,14 @@ class TrimPanel:
     name: str
     turn: float
     """Degrees from the roof's slope to the board's face in the section: 0 lies flat, 90 is square to it."""
-    mitre: float
+    miter: float
     """deg, on its face, from square."""
     words: tuple[str, str]
-    """Mitre, bevel."""
+    """Miter, bevel."""
 
 
 def trim_boards(slope: float, panels: tuple[TrimPanel, ...], title: str) -> Markup:
-    """Return sections at the eave above the boards' faces with their mitres."""
+    """Return sections at the eave above the boards' faces with their miters."""
     lean = atan(slope)
     shapes = []
     for place, panel in enumerate(panels):
@@ -54,7 +54,7 @@ def trim_boards(slope: float, panels: tuple[TrimPanel, ...], title: str) -> Mark
             (start[0] + square[0] * BOARD_THICK, start[1] + square[1] * BOARD_THICK),
         ]
         face_top = 78.0
-        run = FACE_HEIGHT * tan(radians(panel.mitre))
+        run = FACE_HEIGHT * tan(radians(panel.miter))
         end = x0 + PANEL - 8
         face = [
             (x0 + 4, face_top),
@@ -69,7 +69,7 @@ def trim_boards(slope: float, panels: tuple[TrimPanel, ...], title: str) -> Mark
             svg.text(panel.name, (x0 + PANEL / 2, 8), 8, 'middle', 700),
             svg.path(face, svg.LINE),
             svg.line(face[1], face[2], svg.HEAVY),
-            svg.line(face[2], (end, face_top - 5), svg.HAIR, '3 2') if panel.mitre else '',
+            svg.line(face[2], (end, face_top - 5), svg.HAIR, '3 2') if panel.miter else '',
             svg.text(panel.words[0], (x0 + 4, face_top + FACE_HEIGHT + 12), 8.5, weight=700),
             svg.text(panel.words[1], (x0 + 4, face_top + FACE_HEIGHT + 23), 8.5, weight=700),
         ]

@@ -36,7 +36,7 @@ EXAMPLES = (
 )
 PLACE_OF = {
     'seat': '--seat',
-    'projection': '--projection',
+    'overhang': '--overhang',
     'plate length': '--plate-length',
     'sides': '--sides',
 }
@@ -49,7 +49,7 @@ def add(subparsers) -> None:
         subparsers, 'find', 'look up the lengths and cuts of one run at one pitch', run, EXAMPLES, NOTES
     )
     parser.add_argument('pitch', metavar='PITCH', help='rise of the roof')
-    parser.add_argument('level_run', metavar='RUN', help='level run, outside of plate to centre of ridge')
+    parser.add_argument('level_run', metavar='RUN', help='level run, outside of plate to center of ridge')
     parser.add_argument('--format', metavar='FORMAT', default='text', help='text (default) or json')
     parser.add_argument('--all', action='store_true', help='every value, each with its line')
     parser.add_argument('--show', metavar='NAMES', action='append', help=f'these only: {", ".join(GROUPS)}')
@@ -59,7 +59,7 @@ def add(subparsers) -> None:
     )
     parser.add_argument('--stock', metavar='SIZE', help='of rafters and hips: 2x4 to 2x12 (default 2x8)')
     parser.add_argument('--seat', metavar='LENGTH', help="level seat of the bird's mouth (default 3 1/2 in)")
-    parser.add_argument('--projection', metavar='LENGTH', help='of the tail, level (default 12 in)')
+    parser.add_argument('--overhang', metavar='LENGTH', help='of the tail, level (default 12 in)')
     parser.add_argument(
         '--plate-length', metavar='LENGTH', help='of a hip roof, outside to outside, for its ridge'
     )
@@ -135,7 +135,7 @@ def _question(args, roof: Pitch, run_in: Fraction, settings: Settings) -> RoofQu
         run_in=run_in,
         stock=usual.stock if args.stock is None else stock(args.stock, '--stock'),
         seat_in=asked_or(args.seat, '--seat', usual.seat_in),
-        projection_in=asked_or(args.projection, '--projection', min(usual.projection_in, run_in)),
+        overhang_in=asked_or(args.overhang, '--overhang', min(usual.overhang_in, run_in)),
         plate_length_in=asked_or(args.plate_length, '--plate-length', None),
         ridge_in=settings.ridge_thickness,
         hip_in=settings.hip_thickness,

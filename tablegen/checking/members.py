@@ -33,7 +33,7 @@ MEMBERS = {
     'jack-difference': Member(jacks.difference, 1, False),
     'rise': Member(common.rise, 0, False),
 }
-"""The run of a jack difference is the spacing on centre."""
+"""The run of a jack difference is the spacing on center."""
 STEPPED = tuple(key for key, member in MEMBERS.items() if member.stepped)
 
 
@@ -61,6 +61,6 @@ def seventeen_length(run_in: Fraction, slope: Exact) -> Exact:
     return root((SEVENTEEN / STEP_RUN) ** 2 + slope.squared()) * run_in
 
 
-def seventeen_side_cut(slope: Exact) -> Exact:
-    """Return a hip's side-cut figure against 12 where 17 is taken for √288: 12·17/√(17² + r²), in."""
+def seventeen_cheek(slope: Exact) -> Exact:
+    """Return a hip's cheek figure against 12 where 17 is taken for √288: 12·17/√(17² + r²), in."""
     return 12 * exact(SEVENTEEN) / root(SEVENTEEN**2 + 144 * slope.squared())

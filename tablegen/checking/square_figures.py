@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.checking.members import STEP_RUN, seventeen_length, seventeen_side_cut
+from tablegen.checking.members import STEP_RUN, seventeen_cheek, seventeen_length
 from tablegen.exact import Exact
 from tablegen.figures import Figure, Measure, decimal_figure, length_figure
 from tablegen.geometry import common, hip, jacks
@@ -47,10 +47,10 @@ COLUMNS = (
     ),
     Column('jack_16', HUNDREDTHS, lambda slope: jacks.difference(Fraction(16), slope), None),
     Column('jack_24', HUNDREDTHS, lambda slope: jacks.difference(Fraction(24), slope), None),
-    Column('jack_side_cut', SIXTEENTHS, jacks.side_cut_figure, None),
-    Column('hip_side_cut', SIXTEENTHS, hip.side_cut_figure, seventeen_side_cut),
+    Column('jack_cheek', SIXTEENTHS, jacks.cheek_figure, None),
+    Column('hip_cheek', SIXTEENTHS, hip.cheek_figure, seventeen_cheek),
 )
-"""Unit lengths per foot of common run, differences of jacks at 16 and 24 in on centre, side cuts against 12."""
+"""Unit lengths per foot of common run, differences of jacks at 16 and 24 in on center, cheeks against 12."""
 KEYS = tuple(column.key for column in COLUMNS)
 
 

@@ -13,7 +13,7 @@ from tablegen.lengths import FEET, INCHES, MARKS, NUMBER, VULGAR, length
 
 INCH, FOOT = 'in', 'ft'
 METRIC_PLACES = {'mm': 0, 'cm': 1, 'm': 3}
-"""Decimals of a unit that make a millimetre, which is what a metric tape shows."""
+"""Decimals of a unit that make a millimeter, which is what a metric tape shows."""
 ASSUMED_PER = 16
 """Parts of an inch a tape is taken to show where a reading names none (common practice, no source)."""
 
@@ -75,7 +75,7 @@ def written(reading: str, place: str) -> Written:
     Returned:
         the part is the one below the line of the last number (13 3/8: eighths), or its last decimal place
         (13.42: hundredths); a whole number of inches or feet names none and is taken to the sixteenth, one
-        of metres or centimetres to the millimetre
+        of meters or centimeters to the millimeter
 
     Errors:
         BookError if it is no length

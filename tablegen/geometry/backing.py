@@ -18,7 +18,7 @@ def bevel(at: Corner) -> Angle:
     Returned:
         angle from the square top, in the section square to the hip's length
 
-    Source: in that section plane A falls, over a level inch away from the centre line, by mA cos a plumb,
+    Source: in that section plane A falls, over a level inch away from the center line, by mA cos a plumb,
     which is mA cos a · cos H square to the hip's edge: tan β = mA cos a cos H. Regular: r/Lh.
     """
     return Angle(at.slope_a * at.plan_a.cosine() * hip_angle(at).cosine())
@@ -28,12 +28,12 @@ def drop_plumb(thickness_in: Fraction, at: Corner) -> Exact:
     """Return how far a square-topped hip is lowered for plane A, in, measured PLUMB.
 
     Given:
-        thickness_in  of the hip, in; the hip centred on the line of the corner
+        thickness_in  of the hip, in; the hip centered on the line of the corner
 
     Returned:
-        from the top at the centre line before, to the top after; its edge towards A then lies in plane A
+        from the top at the center line before, to the top after; its edge towards A then lies in plane A
 
-    Source: the edge stands t/2 from the centre line in plan, t/2 · cos a nearer to eave A, so plane A is
+    Source: the edge stands t/2 from the center line in plan, t/2 · cos a nearer to eave A, so plane A is
     mA times that lower there.
     """
     return thickness_in / 2 * at.slope_a * at.plan_a.cosine()
@@ -54,7 +54,7 @@ def slide(thickness_in: Fraction, at: Corner) -> Exact:
 
     Returned:
         in, level, square to the hip in plan; above 0 towards eave A, below 0 towards eave B: always towards
-        the lower pitch. The hip's centre line then misses the corner of the plates by that much.
+        the lower pitch. The hip's center line then misses the corner of the plates by that much.
 
     Source: with the hip moved by e towards A its edges stand t/2 + e and t/2 − e from the corner's line, and
     the planes are equally low there if (t/2 + e) mA cos a = (t/2 − e) mB cos b. With mA sin a = mB sin b

@@ -12,7 +12,7 @@ def line_length(run_in: Fraction, slope: Exact) -> Exact:
     """Return the line length of a common rafter.
 
     Given:
-        run_in  level run, in, from outside of plate to centre of ridge
+        run_in  level run, in, from outside of plate to center of ridge
         slope   rise over run
 
     Returned:

@@ -94,7 +94,7 @@ def hip_run(run_a_in: Fraction, at: Corner) -> Exact:
     """Return the hip's own level run, in: from the corner of the plates to where A's run ends.
 
     Given:
-        run_a_in  level run of A's common rafter, square to eave A, in, plate line to ridge centre line
+        run_a_in  level run of A's common rafter, square to eave A, in, plate line to ridge center line
 
     Source: the right triangle in plan of A's run and the hip, run over sin a.
     """
@@ -113,10 +113,10 @@ def hip_length(run_a_in: Fraction, at: Corner) -> Exact:
     """Return the line length of the hip or valley, in, along its own slope.
 
     Given:
-        run_a_in  level run of A's common rafter, in, plate line to ridge centre line
+        run_a_in  level run of A's common rafter, in, plate line to ridge center line
 
     Returned:
-        from the corner of the plates to the ridge centre line, on the hip's centre line; for 12 in of run
+        from the corner of the plates to the ridge center line, on the hip's center line; for 12 in of run
         of A it is √((12/sin a)² + rA²)
 
     Source: the right triangle of the hip's own run and its rise.
@@ -130,13 +130,13 @@ def hip_angle(at: Corner) -> Angle:
 
 
 def jack_difference(spacing_in: Fraction, at: Corner) -> Exact:
-    """Return the difference in length of neighbouring jacks of plane A.
+    """Return the difference in length of neighboring jacks of plane A.
 
     Given:
-        spacing_in  on centre along eave A, in
+        spacing_in  on center along eave A, in
 
     Returned:
-        in, along A's slope; jack n is n differences from the plate line to the hip's centre line when the
+        in, along A's slope; jack n is n differences from the plate line to the hip's center line when the
         first stands one space from the corner
 
     Source: a space s along the eave adds s tan a of level run, and the slope stretches it by 1/cos θ.

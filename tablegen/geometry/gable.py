@@ -9,10 +9,10 @@ from tablegen.exact import Exact
 
 
 def stud_difference(spacing_in: Fraction, slope: Exact) -> Exact:
-    """Return the difference in length of neighbouring gable studs, in, PLUMB, on the same side of each.
+    """Return the difference in length of neighboring gable studs, in, PLUMB, on the same side of each.
 
     Given:
-        spacing_in  on centre, level, in
+        spacing_in  on center, level, in
 
     Source: the slope rises so much over a space: s · m. Their tops are cut at the slope angle.
     """

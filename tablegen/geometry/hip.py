@@ -18,11 +18,11 @@ def line_length(run_in: Fraction, slope: Exact) -> Exact:
     """Return the line length of a hip or valley.
 
     Given:
-        run_in  level run of the COMMON rafter beside it, in, from outside of plate to centre of ridge
+        run_in  level run of the COMMON rafter beside it, in, from outside of plate to center of ridge
         slope   rise over run of the common rafter
 
     Returned:
-        in, along the hip, from the corner of the plates to the centre of the ridge
+        in, along the hip, from the corner of the plates to the center of the ridge
 
     Source: its own run is √2 of the common run, its rise the same; per foot √(288 + r²).
     """
@@ -44,22 +44,22 @@ def slope_angle(slope: Exact) -> Angle:
     return Angle(own_slope(slope))
 
 
-def side_cut_from_edge(slope: Exact) -> Angle:
-    """Return the side cut of a square-topped hip against a ridge or common, on its top edge.
+def cheek(slope: Exact) -> Angle:
+    """Return the cheek of a square-topped hip against a ridge or common, on its top edge.
 
     Returned:
-        angle from the long edge of the hip's top: tan = tan 45° · cos H, H the hip's slope
+        angle from the line square across the hip's top: tan = 1 / (tan 45° · cos H), H the hip's slope
 
     Notes:
         1. It holds for a top left square to the sides; a backed top has another figure.
 
     Source: the hip meets a plumb face at 45 degrees in plan; the top edge stretches plan lengths by 1/cos H.
     """
-    return Angle(slope_angle(slope).cosine())
+    return Angle(slope_angle(slope).cosine()).complement()
 
 
-def side_cut_figure(slope: Exact) -> Exact:
-    """Return the figure held against 12 for that side cut, in: 12·√288/Lh. Marked on the side of the 12."""
+def cheek_figure(slope: Exact) -> Exact:
+    """Return the figure held against 12 for that cheek, in: 12·√288/Lh. Marked on the side of the 12."""
     return 12 * slope_angle(slope).cosine()
 
 
@@ -80,6 +80,6 @@ def drop(thickness_in: Fraction, slope: Exact) -> Exact:
     Given:
         thickness_in  of the hip
 
-    Source: its edge stands t/2 from its centre line in plan, so t/2 · cos 45° nearer each eave.
+    Source: its edge stands t/2 from its center line in plan, so t/2 · cos 45° nearer each eave.
     """
     return thickness_in / 2 * own_slope(slope)

@@ -43,7 +43,7 @@ def plan_corner_degrees(sides: int) -> Fraction:
 
 
 def regular_corner(slope: Exact, sides: int) -> Corner:
-    """Return the corner between two neighbouring sides, for every cut and length that a corner has.
+    """Return the corner between two neighboring sides, for every cut and length that a corner has.
 
     Source: C = 180 − 2p, so tan C/2 = cot p; the hip halves it, a = 90 − p, and tan H = m cos p.
     """
@@ -83,10 +83,10 @@ def peak_cheek(slope: Exact, sides: int) -> Cheek:
     """Return the cut of each of the TWO cheeks of a hip where all n hips meet in a point, without a post.
 
     Returned:
-        as cheeks.hip_against with g = p, on each side of the hip's centre line; square top, not backed.
+        as cheeks.hip_against with g = p, on each side of the hip's center line; square top, not backed.
         Three or four hips can also run through in pairs; the more sides, the thinner the points.
 
-    Source: neighbouring hips stand 2p apart in plan and share the plumb plane half way between them.
+    Source: neighboring hips stand 2p apart in plan and share the plumb plane half way between them.
     """
     return cheeks.hip_against(half_central(sides), regular_corner(slope, sides))
 
@@ -94,7 +94,7 @@ def peak_cheek(slope: Exact, sides: int) -> Cheek:
 def peak_point(hip_thickness_in: Fraction, sides: int) -> Exact:
     """Return the level length of that point, in, from the middle axis back to where the hip is full width.
 
-    Also the apothem (half of the width across flats) of the smallest centre post on which n square-ended hips
+    Also the apothem (half of the width across flats) of the smallest center post on which n square-ended hips
     find room side by side.
 
     Source: half of the thickness over tan p.
@@ -103,7 +103,7 @@ def peak_point(hip_thickness_in: Fraction, sides: int) -> Exact:
 
 
 def shortening_at_post(width_in: Fraction) -> Exact:
-    """Return the shortening of a hip at a centre post with a flat face square to each hip, in, LEVEL.
+    """Return the shortening of a hip at a center post with a flat face square to each hip, in, LEVEL.
 
     Given:
         width_in  of the post across flats, in

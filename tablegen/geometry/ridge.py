@@ -12,7 +12,7 @@ def top_of_planes(run_in: Fraction, height_in: Exact, slope: Exact) -> Exact:
     """Return the height of the two roof planes' meeting line, in, PLUMB over the plate's top.
 
     Given:
-        run_in     level, plate line to ridge centre line, in
+        run_in     level, plate line to ridge center line, in
         height_in  height above plate of the rafters, in
 
     Source: the rise over the whole run, and what stands above the plate.
@@ -23,7 +23,7 @@ def top_of_planes(run_in: Fraction, height_in: Exact, slope: Exact) -> Exact:
 def sits_down(ridge_thickness_in: Fraction, slope: Exact) -> Exact:
     """Return how far a square-topped ridge is set below that line, in, PLUMB, so its edges meet the planes.
 
-    Source: its edges stand half its thickness from the centre line, where the planes are m times that lower.
+    Source: its edges stand half its thickness from the center line, where the planes are m times that lower.
     """
     return ridge_thickness_in / 2 * slope
 
@@ -37,7 +37,7 @@ def top_of_ridge(run_in: Fraction, height_in: Exact, ridge_thickness_in: Fractio
 
 
 def hip_ridge_length(plate_length_in: Fraction, plate_width_in: Fraction) -> Exact:
-    """Return the ridge of a hip roof, in, between the points where its centre line and the hips' meet.
+    """Return the ridge of a hip roof, in, between the points where its center line and the hips' meet.
 
     Given:
         plate_length_in, plate_width_in  outside of plates, in, length not less than width; one pitch all round
@@ -63,13 +63,13 @@ def end_past_commons(common_thickness_in: Fraction) -> Exact:
 
     Returned:
         in, level, from the theoretical end to the sawn end, flush with the outer faces of the last pair of
-        side commons, centred on the theoretical end; the end's king common butts against it
+        side commons, centered on the theoretical end; the end's king common butts against it
 
     Notes:
         1. Where the end's pitch is the steeper one, the ridge's top stands over the end's plane there, by half
            of the thickness times the difference of the slopes: plane its end off to that plane.
 
-    Source: half the thickness of those commons stands past their centre line.
+    Source: half the thickness of those commons stands past their center line.
     """
     return exact(common_thickness_in / 2)
 
@@ -81,7 +81,7 @@ def end_past_hips(ridge_thickness_in: Fraction, hip_thickness_in: Fraction, at: 
         in, level, from the theoretical end to where the outer edge of a hip's cheek ends on the ridge's side,
         so that the whole cheek bears; the ridge runs parallel to eave A
 
-    Source: the hip's centre line meets the side half the ridge away at t/2 · cot a past the end, and its
+    Source: the hip's center line meets the side half the ridge away at t/2 · cot a past the end, and its
     outer face half the hip's thickness further over sin a. Regular: half the ridge and 0.707 of the hip.
     """
     return ridge_thickness_in / 2 / at.plan_a.tangent + hip_thickness_in / 2 / at.plan_a.sine()

@@ -104,10 +104,10 @@ def hip_height_above_plate(common_height_in: Exact, drop_in: Exact) -> Exact:
         drop_in           plumb drop of a square-topped hip; 0 for a backed one
 
     Returned:
-        in, PLUMB over the corner of the plates, on the hip's centre line, to its top (to the backed ridge of
+        in, PLUMB over the corner of the plates, on the hip's center line, to its top (to the backed ridge of
         a backed hip)
 
-    Source: on the centre line of the corner both planes stand as high above plate as on the plate lines.
+    Source: on the center line of the corner both planes stand as high above plate as on the plate lines.
     """
     return common_height_in - drop_in
 
@@ -120,7 +120,7 @@ def hip_heel(hip_depth_in: Fraction, hip_height_in: Exact, at: Corner) -> Exact:
         hip_height_in  from hip_height_above_plate
 
     Returned:
-        in, PLUMB at the corner of the plates, on the centre line of the hip's side, from seat to underside;
+        in, PLUMB at the corner of the plates, on the center line of the hip's side, from seat to underside;
         0 or less if the hip is too shallow to reach the plate: see hip_least_depth
 
     Source: the hip's plumb depth D/cos H, less what stands above the plate.

@@ -1,7 +1,7 @@
-"""Shortening: what comes off a line length because the member stops at a face, not at a centre line.
+"""Shortening: what comes off a line length because the member stops at a face, not at a center line.
 
-Every function returns inches LEVEL, measured in the direction of the member in plan, on its centre line,
-between two plumb lines: the one at the centre line of what it meets, and the one at the face. along() turns
+Every function returns inches LEVEL, measured in the direction of the member in plan, on its center line,
+between two plumb lines: the one at the center line of what it meets, and the one at the face. along() turns
 that into inches along the member's edge.
 """
 
@@ -17,7 +17,7 @@ from tablegen.geometry.corner import Corner
 def at_ridge(ridge_thickness_in: Fraction) -> Exact:
     """Return the shortening of a common rafter, or of a valley jack, at a ridge that it meets square.
 
-    Source: half the ridge stands on each side of its centre line.
+    Source: half the ridge stands on each side of its center line.
     """
     return exact(ridge_thickness_in / 2)
 
@@ -34,13 +34,13 @@ def hip_at_ridge(ridge_thickness_in: Fraction, at: Corner) -> Exact:
 
 
 def hip_at_common(common_thickness_in: Fraction, at: Corner) -> Exact:
-    """Return the shortening of a hip against the side of a common rafter of plane A, at its centre line.
+    """Return the shortening of a hip against the side of a common rafter of plane A, at its center line.
 
     Given:
         common_thickness_in  in, of the common, which stands on the line where the hip ends
 
     Notes:
-        1. Between a common of A and one of B the hip stops at the face that its centre line meets first: take
+        1. Between a common of A and one of B the hip stops at the face that its center line meets first: take
            the greater of this and of the same for the corner turned. Regular: both are t/√2.
 
     Source: the common stands square to eave A, so at 90 − a to the hip: half of it over cos a.
@@ -57,7 +57,7 @@ def hip_between_commons(common_thickness_in: Fraction, at: Corner) -> Exact:
 
 
 def jack_at_hip(hip_thickness_in: Fraction, at: Corner) -> Exact:
-    """Return the shortening of a jack of plane A at a hip or valley, at the jack's centre line.
+    """Return the shortening of a jack of plane A at a hip or valley, at the jack's center line.
 
     Given:
         hip_thickness_in  in, of the hip or valley, its sides plumb
@@ -74,7 +74,7 @@ def point_to_point(thickness_in: Fraction, at: Corner) -> Exact:
         thickness_in  in, of the JACK
 
     Returned:
-        in, level, between the two plumb edges of its cheek. Half lies on each side of the centre line. The
+        in, level, between the two plumb edges of its cheek. Half lies on each side of the center line. The
         long point of a hip jack is on the side away from the corner; of a valley jack, towards it.
 
     Source: across its own thickness the hip's side runs on by t tan a.

@@ -1,6 +1,6 @@
 """Tails: the part of a rafter outside the plate, and the cuts at its end.
 
-A projection is LEVEL, square to the eave, from the plate's outer face to the plumb line at the top edge's end.
+An overhang is LEVEL, square to the eave, from the plate's outer face to the plumb line at the top edge's end.
 """
 
 from __future__ import annotations
@@ -15,32 +15,32 @@ from tablegen.geometry import corner
 from tablegen.geometry.corner import Corner
 
 
-def common_tail(projection_in: Exact | Fraction, slope: Exact) -> Exact:
+def common_tail(overhang_in: Exact | Fraction, slope: Exact) -> Exact:
     """Return the tail of a common rafter, in, along its top edge, plate line to tail end.
 
-    Source: projection over cos θ.
+    Source: overhang over cos θ.
     """
-    return exact(projection_in) / Angle(slope).cosine()
+    return exact(overhang_in) / Angle(slope).cosine()
 
 
-def hip_tail(projection_a_in: Fraction, at: Corner) -> Exact:
+def hip_tail(overhang_a_in: Fraction, at: Corner) -> Exact:
     """Return the tail of a hip or valley, in, along its top, from the corner of the plates to the eave lines.
 
     Given:
-        projection_a_in  of the commons of plane A
+        overhang_a_in  of the commons of plane A
 
     Notes:
-        1. It is the length to the point where the two eave lines meet, on the centre line. A square-ended
+        1. It is the length to the point where the two eave lines meet, on the center line. A square-ended
            hip between two fascias is cut there on both sides, each face at the plan angle of its eave.
 
-    Source: the hip's length for so much run of A; regular: projection · Lh/12.
+    Source: the hip's length for so much run of A; regular: overhang · Lh/12.
     """
-    return corner.hip_length(projection_a_in, at)
+    return corner.hip_length(overhang_a_in, at)
 
 
-def fall(projection_in: Fraction, slope: Exact) -> Exact:
+def fall(overhang_in: Fraction, slope: Exact) -> Exact:
     """Return how far the top edge falls from plate line to tail end, in, PLUMB."""
-    return slope * projection_in
+    return slope * overhang_in
 
 
 def plumb_cut_length(depth_in: Fraction, slope: Exact) -> Exact:
@@ -77,7 +77,7 @@ def soffit_cut(depth_in: Fraction, face_in: Fraction, slope: Exact) -> Exact:
     return (plumb_cut_length(depth_in, slope) - face_in) / slope
 
 
-def soffit_below_plate(height_in: Exact, projection_in: Fraction, face_in: Fraction, slope: Exact) -> Exact:
+def soffit_below_plate(height_in: Exact, overhang_in: Fraction, face_in: Fraction, slope: Exact) -> Exact:
     """Return how far the level cut of a tail lies BELOW the plate's top, in, PLUMB; above it if negative.
 
     Given:
@@ -85,42 +85,42 @@ def soffit_below_plate(height_in: Exact, projection_in: Fraction, face_in: Fract
 
     Source: the tail end's top edge is at HAP − fall over the plate's top, and the cut face_in under that.
     """
-    return fall(projection_in, slope) + face_in - height_in
+    return fall(overhang_in, slope) + face_in - height_in
 
 
-def eave_matching_projection(projection_a_in: Fraction, at: Corner) -> Exact:
-    """Return the projection on side B, in, level, that brings both eaves to one height and the hip to their corner.
+def eave_matching_overhang(overhang_a_in: Fraction, at: Corner) -> Exact:
+    """Return the overhang on side B, in, level, that brings both eaves to one height and the hip to their corner.
 
     Notes:
         1. Both plates at one height, both planes with one height above plate.
 
-    Source: equal fall: projection A · mA = projection B · mB.
+    Source: equal fall: overhang A · mA = overhang B · mB.
     """
-    return corner.run_b(projection_a_in, at)
+    return corner.run_b(overhang_a_in, at)
 
 
-def plate_raise(projection_in: Fraction, at: Corner) -> Exact:
-    """Return how far plate B is raised over plate A, in, so that EQUAL projections end at one height.
+def plate_raise(overhang_in: Fraction, at: Corner) -> Exact:
+    """Return how far plate B is raised over plate A, in, so that EQUAL overhangs end at one height.
 
     Returned:
         in, PLUMB; below 0 where plate A is the one to raise: always the steeper side's
 
-    Source: the difference of the two falls, projection · (mB − mA).
+    Source: the difference of the two falls, overhang · (mB − mA).
     """
-    return projection_in * (at.slope_b - at.slope_a)
+    return overhang_in * (at.slope_b - at.slope_a)
 
 
-def checked_projection(projection_in: Fraction, run_in: Fraction, place: str = 'projection') -> None:
-    """Refuse a projection that no rafter on its run can have.
+def checked_overhang(overhang_in: Fraction, run_in: Fraction, place: str = 'overhang') -> None:
+    """Refuse an overhang that no rafter on its run can have.
 
     Errors:
         BookError if it is below 0 or longer than the run
     """
-    if projection_in < 0:
+    if overhang_in < 0:
         raise BookError(place, 'is below zero', 'from 0 up to the run')
-    if projection_in > run_in:
+    if overhang_in > run_in:
         raise BookError(
             place,
-            f'{text.rational(projection_in)} in is more than the run, {text.rational(run_in)} in: such a tail cannot be',
+            f'{text.rational(overhang_in)} in is more than the run, {text.rational(run_in)} in: such a tail cannot be',
             'from 0 up to the run',
         )

@@ -1,6 +1,6 @@
-"""Compound mitres of boards that turn a corner, and sheathing cut along a hip or valley.
+"""Compound miters of boards that turn a corner, and sheathing cut along a hip or valley.
 
-Mitre: on the board's face, from the line square across it. Bevel: tilt of the blade from square to that face.
+Miter: on the board's face, from the line square across it. Bevel: tilt of the blade from square to that face.
 Boards of one thickness; both pieces of a joint have the same bevel.
 """
 
@@ -14,28 +14,28 @@ from tablegen.geometry.corner import Corner
 
 
 @dataclass(frozen=True, slots=True)
-class Mitre:
+class Miter:
     """One end of one board."""
 
-    mitre: Angle
+    miter: Angle
     """From square across the board's face; below 0 if it leans the other way."""
     bevel: Angle
     """Blade from square to the face."""
 
 
-def standing_plumb(at: Corner) -> Mitre:
-    """Return the mitre of a fascia that stands plumb: mitre 0, bevel 90 − C/2.
+def standing_plumb(at: Corner) -> Miter:
+    """Return the miter of a fascia that stands plumb: miter 0, bevel 90 − C/2.
 
     Source: the joint's plumb plane halves the corner.
     """
-    return Mitre(Angle(Exact()), Angle(1 / at.half_tangent))
+    return Miter(Angle(Exact()), Angle(1 / at.half_tangent))
 
 
-def square_to_slope(at: Corner) -> Mitre:
-    """Return the mitre of a board on side A that stands square to the slope, such as a fascia on square tails.
+def square_to_slope(at: Corner) -> Miter:
+    """Return the miter of a board on side A that stands square to the slope, such as a fascia on square tails.
 
     Notes:
-        1. With unequal pitches the two boards of the joint have different mitres: see the corner turned.
+        1. With unequal pitches the two boards of the joint have different miters: see the corner turned.
 
     Source: the line where the two faces meet is square to both planes' normals across the eaves; on face A
     it leans from the square-across line by tan M = (cos θA tan θB + sin θA cos C) / sin C. The joint halves
@@ -43,13 +43,13 @@ def square_to_slope(at: Corner) -> Mitre:
     tan M = sin θ cot C/2 and sin B = cos θ cos C/2.
     """
     a, b = Angle(at.slope_a), Angle(at.slope_b)
-    mitre = (a.cosine() * at.slope_b + a.sine() * at.cosine) / at.sine
+    miter = (a.cosine() * at.slope_b + a.sine() * at.cosine) / at.sine
     between = a.sine() * b.sine() - at.cosine * a.cosine() * b.cosine()
-    return Mitre(Angle(mitre), half_angle_of_cosine(between))
+    return Miter(Angle(miter), half_angle_of_cosine(between))
 
 
-def in_the_plane(at: Corner) -> Mitre:
-    """Return the mitre of a board that lies in roof plane A, its edge along the eave, mitred along the hip.
+def in_the_plane(at: Corner) -> Miter:
+    """Return the miter of a board that lies in roof plane A, its edge along the eave, mitered along the hip.
 
     Source: the hip runs, in plane A, at atan(tan a / cos θ) from the eave, so tan M = cos θA cot a. The joint
     halves the angle ψ between the planes, cos ψ = cos θA cos θB − cos C sin θA sin θB. Equal pitches:
@@ -57,7 +57,7 @@ def in_the_plane(at: Corner) -> Mitre:
     """
     a, b = Angle(at.slope_a), Angle(at.slope_b)
     between = a.cosine() * b.cosine() - at.cosine * a.sine() * b.sine()
-    return Mitre(sheathing_from_eave(at).complement(), half_angle_of_cosine(between))
+    return Miter(sheathing_from_eave(at).complement(), half_angle_of_cosine(between))
 
 
 def sheathing_from_eave(at: Corner) -> Angle:
@@ -69,9 +69,9 @@ def sheathing_from_eave(at: Corner) -> Angle:
 
 
 def sheathing_plumb_bevel(at: Corner) -> Angle:
-    """Return the blade's tilt from square for a PLUMB edge on that cut, over the hip's centre line.
+    """Return the blade's tilt from square for a PLUMB edge on that cut, over the hip's center line.
 
     Source: the plumb plane through the hip has a level normal, cos a of it up the slope of A: sin = sin θ cos a.
-    A mitred joint, halved between the planes, has in_the_plane's bevel instead; regular corners have both alike.
+    A mitered joint, halved between the planes, has in_the_plane's bevel instead; regular corners have both alike.
     """
     return angle_of_sine(Angle(at.slope_a).sine() * at.plan_a.cosine())

@@ -19,7 +19,7 @@ class GableRow:
 
     pitch: Pitch
     stud_differences: tuple[Figure, ...]
-    """in, PLUMB, neighbouring studs on the same side of each, one a set spacing."""
+    """in, PLUMB, neighboring studs on the same side of each, one a set spacing."""
     stud_top: Figure
     """deg, the cut on the stud's side, from square."""
     area_factor: Figure
@@ -51,7 +51,7 @@ def listed(settings: Settings) -> list[Table]:
             'gable-and-area',
             'Gable studs and roof area',
             ('pitch', *spacings, 'top cut', 'area', 'of 100'),
-            'inches, plumb, per space on centre; top cut from square; roof area over level plan area',
+            'inches, plumb, per space on center; top cut from square; roof area over level plan area',
             gable_rows,
         ),
     ]

@@ -20,13 +20,13 @@ class JackTakeRow:
 
     pitch: Pitch
     differences: tuple[Figure, ...]
-    """in, along the slope, per space, one a set spacing; the first jack, plate line to hip centre line, is one."""
+    """in, along the slope, per space, one a set spacing; the first jack, plate line to hip center line, is one."""
     at_hip: Figure
-    """in, along the top edge, hip or valley centre line to its side, on the jack's centre line."""
+    """in, along the top edge, hip or valley center line to its side, on the jack's center line."""
     at_ridge: Figure
-    """in, along the top edge, ridge centre line to its face: a valley jack's other end."""
+    """in, along the top edge, ridge center line to its face: a valley jack's other end."""
     point_to_point: Figure
-    """in, along the top edge, short point to long point of the cheek; half of it each side of the centre line."""
+    """in, along the top edge, short point to long point of the cheek; half of it each side of the center line."""
 
 
 def take_rows(settings: Settings) -> list[JackTakeRow]:
@@ -58,7 +58,7 @@ def listed(settings: Settings) -> list[Table]:
             'jacks',
             'Jacks: differences and deductions',
             ('pitch', *spacings, 'at hip', 'at ridge', 'points'),
-            'inches along the slope: difference per space; deductions centre line to face; short point to long point',
+            'inches along the slope: difference per space; deductions center line to face; short point to long point',
             take_rows,
         ),
     ]

@@ -25,7 +25,7 @@ class SidesRow:
     sides: int
     corner: Figure
     """deg, inside angle of the plates' corner, in plan."""
-    plate_mitre: Figure
+    plate_miter: Figure
     """deg, cut of a plate's end, from square: 180/n."""
     side: Figure
     """in, one side, corner to corner, per foot of apothem, to thousandths."""
@@ -34,11 +34,11 @@ class SidesRow:
     hip_run: Figure
     """in, level, middle to corner, per foot of apothem, to thousandths."""
     jack_blade: Figure
-    """deg, jack against hip: tilt from square, shoe on the side; past 45 use plate_mitre from a squared end."""
+    """deg, jack against hip: tilt from square, shoe on the side; past 45 use plate_miter from a squared end."""
     peak_blade: Figure
     """deg, each cheek of a hip at the peak: tilt from square, shoe on the side."""
     least_post: Figure
-    """in, across flats, smallest centre post on which square-cut hips of the set thickness find room."""
+    """in, across flats, smallest center post on which square-cut hips of the set thickness find room."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,7 +51,7 @@ class ManySidedRow:
     hip_slope: Figure
     """deg, the hip's plumb cut, on its side from square."""
     jack_difference: Figure
-    """in, along the slope, neighbouring jacks at 16 in on centre."""
+    """in, along the slope, neighboring jacks at 16 in on center."""
     jack_figure: Figure
     """in, against 12 on the square, jack's top edge against the hip."""
     peak_figure: Figure

@@ -29,9 +29,9 @@ class LevelShorteningRow:
     thickness_in: Fraction
     """in: of the ridge for the first three, of the hip or valley for jacks, of the commons for between."""
     common: Figure
-    """in, level, ridge centre line to ridge face; a valley jack at the ridge the same."""
+    """in, level, ridge center line to ridge face; a valley jack at the ridge the same."""
     hip: Figure
-    """in, level along the hip's centre line, ridge centre line to the face it meets, ridge or commons; a jack at
+    """in, level along the hip's center line, ridge center line to the face it meets, ridge or commons; a jack at
     a hip or valley the same, level along the jack: half of the 45-degree thickness."""
     past_end_between_commons: Figure
     """in, level, theoretical end of a hip roof's ridge to its sawn end, hips between commons of this thickness."""
@@ -43,7 +43,7 @@ class ShorteningRow:
 
     pitch: Pitch
     along: tuple[Figure, ...]
-    """in, along the top edge, from the centre line's plumb line to the face's, COLUMN_THICKNESSES_IN in turn."""
+    """in, along the top edge, from the center line's plumb line to the face's, COLUMN_THICKNESSES_IN in turn."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +83,7 @@ def common_rows(settings: Settings) -> list[ShorteningRow]:
 
 
 def jack_rows(settings: Settings) -> list[ShorteningRow]:
-    """Return the deductions of jacks at a regular hip or valley, at the jack's centre line."""
+    """Return the deductions of jacks at a regular hip or valley, at the jack's center line."""
     rows = []
     for pitch in settings.pitches:
         at = square_corner(pitch.slope, pitch.slope)
@@ -125,7 +125,7 @@ def listed(settings: Settings) -> list[Table]:
     """Return the tables of this group."""
     by_pitch = ('pitch', *THICKNESS_HEADS)
     along = (
-        "inches along the top edge, centre line's plumb line to the face's, by the thickness of what is met"
+        "inches along the top edge, center line's plumb line to the face's, by the thickness of what is met"
     )
     return [
         Table(
@@ -133,7 +133,7 @@ def listed(settings: Settings) -> list[Table]:
             'shortening-level',
             'Shortening, level, any pitch',
             ('thickness', 'common', 'hip, jack', 'past the end'),
-            'inches, level, centre line to face; common: half; hip at a ridge, and jack at a hip: half of the '
+            'inches, level, center line to face; common: half; hip at a ridge, and jack at a hip: half of the '
             "45-degree thickness; past the end: a hip roof's ridge beyond its theoretical end, hips between commons",
             level_rows,
         ),

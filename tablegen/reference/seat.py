@@ -66,9 +66,9 @@ class HipSeatRow:
 
     pitch: Pitch
     common_height: Figure | None
-    """in, height above plate of the common; of a BACKED hip too, on its centre line over the plates' corner."""
+    """in, height above plate of the common; of a BACKED hip too, on its center line over the plates' corner."""
     dropped_height: Figure | None
-    """in, height above plate of a DROPPED hip, on its centre line over the plates' corner, to its square top."""
+    """in, height above plate of a DROPPED hip, on its center line over the plates' corner, to its square top."""
     dropped_seat: Figure | None
     """in, level along the hip from the plates' corner; None where the stock does not reach the plate."""
     backed_seat: Figure | None
@@ -193,7 +193,7 @@ def _hip_seats(size: str) -> Table:
         f'hip-seat-{size.replace("×", "x")}',
         f'Hip and valley seats, {size}',
         ('pitch', 'common height', 'dropped height', 'dropped', 'backed', 'valley', '17/12 low by'),
-        f"inches, for a common seat of {said}: heights plumb, on the centre line over the plates' corner; seats level "
+        f"inches, for a common seat of {said}: heights plumb, on the center line over the plates' corner; seats level "
         'along the hip; low by: what the shortcut of 17/12 costs a dropped hip, plumb',
         partial(hip_seat_rows, seat_in=HIP_SEAT_IN, size=stock(size)),
     )

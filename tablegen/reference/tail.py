@@ -1,4 +1,4 @@
-"""Tails by projection, and the cuts at their ends by stock."""
+"""Tails by overhang, and the cuts at their ends by stock."""
 
 from __future__ import annotations
 
@@ -15,9 +15,9 @@ from tablegen.reference.finish import parts
 from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
-PROJECTIONS_IN = tuple(map(Fraction, (1, 6, 12, 16, 18, 20, 24)))
+OVERHANGS_IN = tuple(map(Fraction, (1, 6, 12, 16, 18, 20, 24)))
 """in, level, square to the eave; lengths for others add up from these, 1 in for every inch over."""
-OUT_HEADS = tuple(text.rational(out) for out in PROJECTIONS_IN)
+OUT_HEADS = tuple(text.rational(out) for out in OVERHANGS_IN)
 SIZE_HEADS = tuple(size.name for size in SIZES)
 
 
@@ -27,8 +27,8 @@ class TailRow:
 
     pitch: Pitch
     lengths: tuple[Figure, ...]
-    """in, along the top edge, plate line (hip: corner of the plates, on its centre line) to the plumb line of the
-    tail's end, PROJECTIONS_IN of the COMMON in turn."""
+    """in, along the top edge, plate line (hip: corner of the plates, on its center line) to the plumb line of the
+    tail's end, OVERHANGS_IN of the COMMON in turn."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,24 +47,24 @@ class FallRow:
 
     pitch: Pitch
     falls: tuple[Figure, ...]
-    """in, PLUMB, top edge at the plate line to top edge at the tail's end, PROJECTIONS_IN in turn."""
+    """in, PLUMB, top edge at the plate line to top edge at the tail's end, OVERHANGS_IN in turn."""
 
 
 def common_rows(settings: Settings) -> list[TailRow]:
     """Return the tails of commons and jacks."""
     return [
-        TailRow(pitch, parts([tail.common_tail(out, pitch.slope) for out in PROJECTIONS_IN], settings))
+        TailRow(pitch, parts([tail.common_tail(out, pitch.slope) for out in OVERHANGS_IN], settings))
         for pitch in settings.pitches
     ]
 
 
 def hip_rows(settings: Settings) -> list[TailRow]:
-    """Return the tails of regular hips and valleys for the commons' projections."""
+    """Return the tails of regular hips and valleys for the commons' overhangs."""
     return [
         TailRow(
             pitch,
             parts(
-                [tail.hip_tail(out, square_corner(pitch.slope, pitch.slope)) for out in PROJECTIONS_IN],
+                [tail.hip_tail(out, square_corner(pitch.slope, pitch.slope)) for out in OVERHANGS_IN],
                 settings,
             ),
         )
@@ -75,7 +75,7 @@ def hip_rows(settings: Settings) -> list[TailRow]:
 def fall_rows(settings: Settings) -> list[FallRow]:
     """Return the falls of tails."""
     return [
-        FallRow(pitch, parts([tail.fall(out, pitch.slope) for out in PROJECTIONS_IN], settings))
+        FallRow(pitch, parts([tail.fall(out, pitch.slope) for out in OVERHANGS_IN], settings))
         for pitch in settings.pitches
     ]
 
@@ -103,7 +103,7 @@ def square_cut_rows(settings: Settings) -> list[TailCutRow]:
 def listed(settings: Settings) -> list[Table]:
     """Return the tables of this group."""
     by_out = ('pitch', *OUT_HEADS)
-    along = 'inches along the top edge, plate line to tail end, by the level projection of the common'
+    along = 'inches along the top edge, plate line to tail end, by the level overhang of the common'
     return [
         Table('tail', 'tail-common', 'Tails of commons', by_out, along, common_rows),
         Table('tail', 'tail-hip', 'Tails of hips and valleys', by_out, along, hip_rows),

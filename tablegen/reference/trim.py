@@ -1,4 +1,4 @@
-"""Compound mitres of fascia and trim at a square corner of equal pitches, and cuts of sheathing."""
+"""Compound miters of fascia and trim at a square corner of equal pitches, and cuts of sheathing."""
 
 from __future__ import annotations
 
@@ -15,13 +15,13 @@ from tablegen.settings import Settings
 
 @dataclass(frozen=True, slots=True)
 class TrimRow:
-    """Mitre: on the face, from square across. Bevel: blade from square to the face. A plumb fascia: 0 and 45."""
+    """Miter: on the face, from square across. Bevel: blade from square to the face. A plumb fascia: 0 and 45."""
 
     pitch: Pitch
-    square_mitre: Figure
+    square_miter: Figure
     """deg, board standing square to the slope."""
     square_bevel: Figure
-    plane_mitre: Figure
+    plane_miter: Figure
     """deg, board lying in the roof plane along the eave."""
     plane_bevel: Figure
     sheathing: Figure
@@ -39,9 +39,9 @@ def trim_rows(settings: Settings) -> list[TrimRow]:
         rows.append(
             TrimRow(
                 pitch,
-                deg(standing.mitre),
+                deg(standing.miter),
                 deg(standing.bevel),
-                deg(lying.mitre),
+                deg(lying.miter),
                 deg(lying.bevel),
                 deg(sheet),
                 mark(12 * sheet.tangent, settings),
@@ -56,9 +56,9 @@ def listed(settings: Settings) -> list[Table]:
         Table(
             'trim',
             'trim',
-            'Mitres of fascia and trim, and sheathing',
-            ('pitch', 'square: mitre', 'bevel', 'flat: mitre', 'bevel', 'sheathing', 'on 12'),
-            'mitre on the face, from square; bevel: blade from square; square: board square to the slope; flat: lying '
+            'Miters of fascia and trim, and sheathing',
+            ('pitch', 'square: miter', 'bevel', 'flat: miter', 'bevel', 'sheathing', 'on 12'),
+            'miter on the face, from square; bevel: blade from square; square: board square to the slope; flat: lying '
             'in the roof plane; sheathing from the edge along the eave; a plumb fascia: 0 and 45',
             trim_rows,
         ),

@@ -35,7 +35,7 @@ class UnequalHipRow:
     slope: Figure
     """deg, the hip's plumb cut, on its side from square."""
     difference_a: Figure
-    """in, along A's slope, neighbouring jacks of A at 16 in on centre."""
+    """in, along A's slope, neighboring jacks of A at 16 in on center."""
     difference_b: Figure
     """in, along B's slope, the same on B."""
 
@@ -75,7 +75,7 @@ class UnequalFitRow:
     """in, level, square to the hip, towards eave A, the lower pitch, instead of two drops."""
     slid_drop: Figure
     """in, PLUMB, the one drop after sliding."""
-    projection_b: Figure
+    overhang_b: Figure
     """in, level, on side B for 12 in on side A, that makes the eaves meet at one height."""
 
 
@@ -86,12 +86,12 @@ class UnequalShorteningRow:
     a: Pitch
     b: Pitch
     hip_over_a: Figure
-    """in, level along the hip, ridge centre line to its side, ridge over A."""
+    """in, level along the hip, ridge center line to its side, ridge over A."""
     hip_over_b: Figure
     hip_between: Figure
     """in, level along the hip, between a common of A and one of B, to the face it meets first."""
     jack_a: Figure
-    """in, level along A's jack, hip centre line to its side."""
+    """in, level along A's jack, hip center line to its side."""
     jack_b: Figure
 
 
@@ -129,7 +129,7 @@ def cheek_rows(settings: Settings, pairs: tuple[tuple[Pitch, Pitch], ...] = PAIR
 
 
 def fit_rows(settings: Settings, pairs: tuple[tuple[Pitch, Pitch], ...] = PAIRS) -> list[UnequalFitRow]:
-    """Return backings, drops and matching projections."""
+    """Return backings, drops and matching overhangs."""
     t = settings.hip_thickness
     return [
         UnequalFitRow(
@@ -141,7 +141,7 @@ def fit_rows(settings: Settings, pairs: tuple[tuple[Pitch, Pitch], ...] = PAIRS)
             mark(backing.drop_plumb(t, at.turned()), settings),
             mark(backing.slide(t, at), settings),
             mark(backing.drop_when_slid(t, at), settings),
-            mark(tail.eave_matching_projection(Fraction(12), at), settings),
+            mark(tail.eave_matching_overhang(Fraction(12), at), settings),
         )
         for a, b, at in _corners(pairs)
     ]
@@ -196,7 +196,7 @@ def listed(settings: Settings) -> list[Table]:
             'Two pitches: backing, drop and eaves',
             ('A', 'B', 'back A', 'back B', 'drop A', 'drop B', 'slide', 'drop', 'eave B'),
             'backing from the square top; drops plumb; slide level towards eave A, with its one drop; eave B: level '
-            'projection for 12 in on A',
+            'overhang for 12 in on A',
             fit_rows,
         ),
         Table(
@@ -204,7 +204,7 @@ def listed(settings: Settings) -> list[Table]:
             'unequal-shortening',
             'Two pitches: shortening, level',
             ('A', 'B', 'ridge A', 'ridge B', 'commons', 'jack A', 'jack B'),
-            "inches, level, along the member's centre line, centre line of what it meets to its face",
+            "inches, level, along the member's center line, center line of what it meets to its face",
             shortening_rows,
         ),
     ]

@@ -118,7 +118,7 @@ def plumb_plane(point, direction):
 class Member:
     """A straight board with plumb sides: its direction, two sides, the plane of its top."""
 
-    centre: Plane
+    center: Plane
     """Plumb, half way between the sides; normal on the left."""
     left: Plane
     right: Plane
@@ -126,18 +126,18 @@ class Member:
 
     def direction(self):
         """Return the direction of its top edges, uphill."""
-        found = along(self.centre, self.top)
+        found = along(self.center, self.top)
         return found if found[2] >= 0 else scaled(found, -1)
 
     def end(self, cut):
-        """Return where the centre line of the top meets a plane."""
-        return meet(self.centre, self.top, cut)
+        """Return where the center line of the top meets a plane."""
+        return meet(self.center, self.top, cut)
 
 
 def member(point, run_direction, thickness, top):
-    """Return a member whose centre line passes over a point in plan."""
-    centre = plumb_plane(point, run_direction)
-    return Member(centre, centre.moved(thickness / 2), centre.moved(-thickness / 2), top)
+    """Return a member whose center line passes over a point in plan."""
+    center = plumb_plane(point, run_direction)
+    return Member(center, center.moved(thickness / 2), center.moved(-thickness / 2), top)
 
 
 def square_top(point, direction):

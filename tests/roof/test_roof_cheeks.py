@@ -87,12 +87,12 @@ def test_regular_corners_agree_with_the_regular_modules(rise):
     slope = per_foot(rise)
     at = square_corner(slope, slope)
 
-    assert cheeks.jack(at).top_from_edge.tangent == jacks.side_cut_from_edge(slope).tangent
-    assert cheeks.jack(at).figure() == jacks.side_cut_figure(slope)
-    assert cheeks.hip_at_ridge(at).figure() == hip.side_cut_figure(slope)
-    assert cheeks.hip_at_common(at).figure() == hip.side_cut_figure(slope)
+    assert cheeks.jack(at).top_from_square().tangent == jacks.cheek(slope).tangent
+    assert cheeks.jack(at).figure() == jacks.cheek_figure(slope)
+    assert cheeks.hip_at_ridge(at).figure() == hip.cheek_figure(slope)
+    assert cheeks.hip_at_common(at).figure() == hip.cheek_figure(slope)
     assert cheeks.jack(at).blade.tangent == 1
-    assert 12 * cheeks.backed_top_at_common(at).tangent == jacks.side_cut_figure(slope)
+    assert 12 * cheeks.backed_top_at_common(at).tangent == jacks.cheek_figure(slope)
 
 
 def test_the_worked_figures():

@@ -121,7 +121,7 @@ def test_hips_lengthen_with_the_pitch():
 
 @pytest.mark.parametrize(('rise_a', 'rise_b'), [(3, 9), (9, 3)])
 def test_a_hip_that_leans_back_is_refused(rise_a, rise_b):
-    """At 120 degrees a plane twice as steep as its neighbour, or more, never meets it over the building."""
+    """At 120 degrees a plane twice as steep as its neighbor, or more, never meets it over the building."""
     with pytest.raises(BookError) as refused:
         corner.corner(per_foot(rise_a), per_foot(rise_b), tangent_of_degrees(Fraction(60)))
 

@@ -75,7 +75,7 @@ def test_what_a_person_reads():
 
 
 def test_feet_and_inches_are_followed():
-    ask = replace(ASK, measure=Measure(8, 'feet-inches'), projection_in=Fraction(30))
+    ask = replace(ASK, measure=Measure(8, 'feet-inches'), overhang_in=Fraction(30))
     tail = next(finding for finding in roof_findings(ask) if finding.key == 'tail')
 
     assert tail.values[1].text == '3′ 0″'
@@ -130,23 +130,23 @@ def test_a_hip_too_shallow_for_its_plate_says_so():
 
 
 @pytest.mark.parametrize(
-    ('face', 'projection', 'said'),
+    ('face', 'overhang', 'said'),
     [
         (Fraction(9), Fraction(12), 'none: the plumb cut is no longer than the face'),
         (Fraction(2), Fraction(6), 'none: it would run in past the outside of plate'),
     ],
 )
-def test_a_soffit_that_needs_no_cut_or_has_none(face, projection, said):
-    tail = _data(replace(ASK, tail_face_in=face, projection_in=projection))['tail']
+def test_a_soffit_that_needs_no_cut_or_has_none(face, overhang, said):
+    tail = _data(replace(ASK, tail_face_in=face, overhang_in=overhang))['tail']
 
     assert tail['soffit']['level_cut'] == said
 
 
 def test_a_hip_roofs_ridge():
-    """Plates 30 by 20 ft: 10 ft between centre lines; commons of 1½ in add ¾ at each end."""
+    """Plates 30 by 20 ft: 10 ft between center lines; commons of 1½ in add ¾ at each end."""
     ridge = _data(replace(ASK, plate_length_in=Fraction(360)))['ridge']
 
-    assert ridge['hip_roof']['centre_lines_in'] == '120.000000000'
+    assert ridge['hip_roof']['center_lines_in'] == '120.000000000'
     assert ridge['hip_roof']['sawn_between_commons_in'] == '121.500000000'
     assert _near(ridge['hip_roof']['sawn_with_hips_on_it_in'], 120 + mpf(3) / 2 * (1 + mp.sqrt(2)), NEAR)
     assert 'hip_roof' not in _data()['ridge']
@@ -157,8 +157,8 @@ def test_a_hip_roofs_ridge():
     [
         ({}, ['deep_notch']),
         ({'pitch': pitch('2')}, ['low_slope']),
-        ({'pitch': pitch('3'), 'projection_in': Fraction(24)}, []),
-        ({'pitch': pitch('3'), 'projection_in': Fraction(25)}, ['long_tail']),
+        ({'pitch': pitch('3'), 'overhang_in': Fraction(24)}, []),
+        ({'pitch': pitch('3'), 'overhang_in': Fraction(25)}, ['long_tail']),
         ({'pitch': pitch('9'), 'seat_in': Fraction(1)}, ['steep', 'short_seat']),
         ({'stock': stock('2x4'), 'seat_in': Fraction(2), 'pitch': pitch('4')}, ['thin_tail']),
         (
@@ -166,7 +166,7 @@ def test_a_hip_roofs_ridge():
                 'stock': stock('2x4'),
                 'seat_in': Fraction(2),
                 'pitch': pitch('4'),
-                'projection_in': Fraction(0),
+                'overhang_in': Fraction(0),
             },
             [],
         ),
@@ -193,8 +193,8 @@ def test_marks():
             'seat: its notch is 3.88 in deep',
         ),
         (
-            lambda: roof_findings(replace(ASK, projection_in=Fraction(240))),
-            'projection: 240 in is more than the run',
+            lambda: roof_findings(replace(ASK, overhang_in=Fraction(240))),
+            'overhang: 240 in is more than the run',
         ),
         (lambda: two_pitches(ASK, pitch('2'), Fraction(120)), 'corner: the hip leans back'),
         (lambda: two_pitches(ASK, pitch('6'), Fraction(180)), 'corner: 180 degrees is no corner'),
@@ -204,7 +204,7 @@ def test_marks():
             'plate length: 239 in is less than the',
         ),
         (lambda: many_sides(ASK, 2), 'sides: 2 sides make no roof; allowed: 3 to 360'),
-        (lambda: many_sides(replace(ASK, projection_in=Fraction(-1)), 8), 'projection: is below zero'),
+        (lambda: many_sides(replace(ASK, overhang_in=Fraction(-1)), 8), 'overhang: is below zero'),
     ],
 )
 def test_what_cannot_be_is_refused_in_one_line(ask, said):

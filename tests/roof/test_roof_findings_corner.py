@@ -123,7 +123,7 @@ def test_an_octagon():
     data = as_data(many_sides(ASK, 8))
 
     assert data['corner_deg'] == '135.000000'
-    assert data['plate_mitre_deg'] == '22.500000'
+    assert data['plate_miter_deg'] == '22.500000'
     assert _near(data['side_in'], 240 * (mp.sqrt(2) - 1), NEAR)
     assert data['cheek']['jack']['within_saw_scale'] is False
     assert data['cheek']['jack']['blade_from_end_deg'] == '22.500000'

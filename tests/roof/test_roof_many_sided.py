@@ -43,7 +43,7 @@ def _directions(sides):
 
 
 def _planes(sides, rise):
-    """Three neighbouring roof planes; eaves at z = 0, the apothem from the axis."""
+    """Three neighboring roof planes; eaves at z = 0, the apothem from the axis."""
     slope = mpf(rise) / 12
     return [plane(scaled(out, real(APOTHEM)), add(scaled(out, slope), UP)) for out in _directions(sides)]
 
@@ -105,7 +105,7 @@ def _corner_before(sides):
 
 @pytest.mark.parametrize(('sides', 'rise'), ROOFS)
 def test_the_peak(sides, rise):
-    """Neighbouring hips share the plumb plane through the axis and the middle of their side."""
+    """Neighboring hips share the plumb plane through the axis and the middle of their side."""
     first, second = _hips(sides, rise, Fraction(3, 2))
     shared = plumb_plane(ORIGIN, _directions(sides)[1])
     ours = many_sided.peak_cheek(per_foot(rise), sides)

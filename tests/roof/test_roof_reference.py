@@ -128,7 +128,7 @@ def test_a_seat_that_cuts_through_leaves_the_hips_row_empty():
 
 
 def test_tails():
-    outs = [mpf(out.numerator) / out.denominator for out in tail.PROJECTIONS_IN]
+    outs = [mpf(out.numerator) / out.denominator for out in tail.OVERHANGS_IN]
     tables = (
         tail.common_rows(BOOK),
         tail.hip_rows(BOOK),
@@ -186,11 +186,11 @@ def test_trim():
     for row in trim.trim_rows(BOOK):
         _, theta, _ = angles_of(row)
         are_nearest(
-            (row.square_mitre, row.square_bevel),
+            (row.square_miter, row.square_bevel),
             (degrees(atan(sin(theta))), degrees(asin(cos(theta) / sqrt(2)))),
         )
         are_nearest(
-            (row.plane_mitre, row.plane_bevel),
+            (row.plane_miter, row.plane_bevel),
             (degrees(atan(cos(theta))), degrees(asin(sin(theta) / sqrt(2)))),
         )
         are_nearest((row.sheathing, row.sheathing_figure), (degrees(atan(1 / cos(theta))), 12 / cos(theta)))

@@ -37,7 +37,7 @@ def test_unequal_pairs():
         )
         are_nearest((fit.drop_a, fit.drop_b), (T / 2 * ma * cos(a), T / 2 * mb * cos(b)))
         are_nearest((fit.slide, fit.slid_drop), (T / 2 * sin(a - b), T * tan(h) / (tan(a) + tan(b))))
-        is_nearest(fit.projection_b, 12 * ma / mb)
+        is_nearest(fit.overhang_b, 12 * ma / mb)
         are_nearest((short.hip_over_a, short.hip_over_b), (T / 2 / sin(a), T / 2 / sin(b)))
         are_nearest((short.jack_a, short.jack_b), (T / 2 / cos(a), T / 2 / cos(b)))
         is_nearest(short.hip_between, max(T / 2 / cos(a), T / 2 / cos(b)))
@@ -46,7 +46,7 @@ def test_unequal_pairs():
 def test_numbers_of_sides():
     for row in many_sided.sides_rows(BOOK):
         p = pi / row.sides
-        are_nearest((row.corner, row.plate_mitre), (180 - degrees(2 * p), degrees(p)))
+        are_nearest((row.corner, row.plate_miter), (180 - degrees(2 * p), degrees(p)))
         are_nearest((row.side, row.apothem, row.hip_run), (24 * tan(p), 6 / tan(p), 12 / cos(p)))
         are_nearest((row.jack_blade, row.peak_blade), (90 - degrees(p), 90 - degrees(p)))
         is_nearest(row.least_post, T / tan(p))

@@ -47,16 +47,16 @@ def test_the_ridge_of_a_hip_roof_with_steeper_or_flatter_ends(rise_a, rise_b):
 
 
 def test_the_height_of_the_ridge(case, run, thickness):
-    """Plane A, lifted to its height above plate, against the ridge's centre line and its side."""
+    """Plane A, lifted to its height above plate, against the ridge's center line and its side."""
     roof = case.roof
     height = seat.height_above_plate(DEPTH, SEAT, case.slope)
     lifted = roof.a.lifted(number(height))
     rafter = plumb_plane(ORIGIN, roof.in_a)
-    centre = meet(lifted, rafter, Plane(roof.in_a, real(run)))
+    center = meet(lifted, rafter, Plane(roof.in_a, real(run)))
     edge = meet(lifted, rafter, Plane(roof.in_a, real(run) - real(thickness) / 2))
 
-    assert gap(ridge.top_of_planes(run, height, case.slope), centre[2]) < NEAR
-    assert gap(ridge.sits_down(thickness, case.slope), centre[2] - edge[2]) < NEAR
+    assert gap(ridge.top_of_planes(run, height, case.slope), center[2]) < NEAR
+    assert gap(ridge.sits_down(thickness, case.slope), center[2] - edge[2]) < NEAR
     assert gap(ridge.top_of_ridge(run, height, thickness, case.slope), edge[2]) < NEAR
 
 
@@ -74,7 +74,7 @@ def test_how_far_the_ridge_runs_past_hips(case, run, thickness):
 
 
 def test_how_far_the_ridge_runs_past_commons(case, run, thickness):
-    """The last pair of commons is centred on the ridge's theoretical end."""
+    """The last pair of commons is centered on the ridge's theoretical end."""
     roof = case.roof
     end = roof.hip_member(mpf(1)).end(Plane(roof.in_a, real(run)))
     last_common = Plane(roof.eave_a, dot(roof.eave_a, end))

@@ -80,8 +80,8 @@ def _check_hip_seat(case, depth, ours, top):
     roof = case.roof
     underside = top.moved(-real(depth))
     heel = seat.hip_heel(depth, ours, case.at)
-    centre = plumb_plane(ORIGIN, level(roof.hip()))
-    inner = meet(underside, LEVEL, centre)
+    center = plumb_plane(ORIGIN, level(roof.hip()))
+    inner = meet(underside, LEVEL, center)
     reach = sum(a * b for a, b in zip(inner, level(roof.hip()), strict=True)) / size(level(roof.hip()))
 
     assert gap(heel, -_plumb_at_corner(roof, underside)) < NEAR

@@ -75,10 +75,10 @@ def test_a_jack_at_a_hip_or_valley(case, thickness):
     on_the_hip_side, on_the_valley_side = rafter.end(board.right), rafter.end(board.left)
     ours = shortening.jack_at_hip(thickness, case.at)
 
-    assert gap(ours, _apart(rafter.end(board.centre), on_the_hip_side)[0]) < NEAR
-    assert gap(ours, _apart(rafter.end(board.centre), on_the_valley_side)[0]) < NEAR
+    assert gap(ours, _apart(rafter.end(board.center), on_the_hip_side)[0]) < NEAR
+    assert gap(ours, _apart(rafter.end(board.center), on_the_valley_side)[0]) < NEAR
     assert (
-        gap(shortening.along(ours, case.slope), _apart(rafter.end(board.centre), on_the_hip_side)[1]) < NEAR
+        gap(shortening.along(ours, case.slope), _apart(rafter.end(board.center), on_the_hip_side)[1]) < NEAR
     )
 
 

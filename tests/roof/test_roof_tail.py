@@ -20,7 +20,7 @@ FACE = Fraction(11, 2)
 
 
 def _end(roof):
-    """The end of the common's top edge: over the projection, on the rafter at x = 0."""
+    """The end of the common's top edge: over the overhang, on the rafter at x = 0."""
     return meet(plumb_plane(ORIGIN, roof.in_a), roof.a, Plane(roof.in_a, -real(OUT)))
 
 
@@ -64,19 +64,19 @@ def test_a_level_soffit_cut(case):
     assert gap(tail.soffit_below_plate(height, OUT, FACE, case.slope), below) < NEAR
 
 
-def test_the_projection_that_makes_the_eaves_meet(case):
+def test_the_overhang_that_makes_the_eaves_meet(case):
     """B's eave line at the height of A's, measured square to eave B; both then meet on the hip."""
     roof = case.roof
     height = Plane((mpf(0), mpf(0), mpf(1)), _end(roof)[2])
     on_b = meet(plumb_plane(ORIGIN, roof.in_b), roof.b, height)
     on_hip = meet(roof.a, roof.b, height)
-    ours = tail.eave_matching_projection(OUT, case.at)
+    ours = tail.eave_matching_overhang(OUT, case.at)
 
     assert gap(ours, -dot(roof.in_b, on_b)) < NEAR
     assert abs(dot(roof.in_b, on_hip) - dot(roof.in_b, on_b)) < NEAR
 
 
-def test_raising_a_plate_makes_equal_projections_meet_at_one_height(case):
+def test_raising_a_plate_makes_equal_overhangs_meet_at_one_height(case):
     roof = case.roof
     raised = roof.b.lifted(number(tail.plate_raise(OUT, case.at)))
     on_b = meet(plumb_plane(ORIGIN, roof.in_b), raised, Plane(roof.in_b, -real(OUT)))
@@ -95,7 +95,7 @@ def test_the_regular_hip_tail_is_the_regular_hips_length(rise):
 def test_equal_overhangs_on_unequal_pitches_do_not_meet():
     at = square_corner(per_foot(6), per_foot(9))
 
-    assert tail.eave_matching_projection(Fraction(18), at) == 12
+    assert tail.eave_matching_overhang(Fraction(18), at) == 12
     assert tail.plate_raise(Fraction(18), at) == Fraction(9, 2)
 
 
@@ -106,22 +106,22 @@ def test_tails_lengthen_with_the_pitch():
 
 
 @pytest.mark.parametrize(
-    ('projection', 'said'),
+    ('overhang', 'said'),
     [
-        (Fraction(-1), 'projection: is below zero; allowed: from 0 up to the run'),
+        (Fraction(-1), 'overhang: is below zero; allowed: from 0 up to the run'),
         (
             Fraction(121),
-            'projection: 121 in is more than the run, 120 in: such a tail cannot be; allowed: from 0 up to the run',
+            'overhang: 121 in is more than the run, 120 in: such a tail cannot be; allowed: from 0 up to the run',
         ),
     ],
 )
-def test_a_projection_that_cannot_be(projection, said):
+def test_a_overhang_that_cannot_be(overhang, said):
     with pytest.raises(BookError) as refused:
-        tail.checked_projection(projection, Fraction(120))
+        tail.checked_overhang(overhang, Fraction(120))
 
     assert str(refused.value) == said
 
 
 def test_a_tail_as_long_as_the_run_or_none_at_all_can_be():
-    tail.checked_projection(Fraction(0), Fraction(120))
-    tail.checked_projection(Fraction(120), Fraction(120))
+    tail.checked_overhang(Fraction(0), Fraction(120))
+    tail.checked_overhang(Fraction(120), Fraction(120))

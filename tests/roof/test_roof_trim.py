@@ -1,4 +1,4 @@
-"""Compound mitres, against boards laid in space: their outer faces, inner faces, and the plane of their joint."""
+"""Compound miters, against boards laid in space: their outer faces, inner faces, and the plane of their joint."""
 
 from fractions import Fraction
 
@@ -47,7 +47,7 @@ def _leaning(face, eave, other_face):
 def _agree(ours, face_a, face_b, eave, sign=1):
     joint = _joint(face_a, face_b)
 
-    assert abs(number(ours.mitre.tangent) - sign * _leaning(face_a, eave, face_b)) < NEAR
+    assert abs(number(ours.miter.tangent) - sign * _leaning(face_a, eave, face_b)) < NEAR
     assert gap(ours.bevel, mp.pi / 2 - dihedral(joint, face_a)) < NEAR
     assert gap(ours.bevel, mp.pi / 2 - dihedral(joint, face_b)) < NEAR
 
@@ -60,7 +60,7 @@ def test_a_fascia_that_stands_plumb(case):
 
 
 def test_a_board_that_stands_square_to_the_slope(case):
-    """Its outer face holds the eave line and the roof plane's normal. Out at the top, it mitres longer there."""
+    """Its outer face holds the eave line and the roof plane's normal. Out at the top, it miters longer there."""
     roof = case.roof
     faces = (
         plane(ORIGIN, cross(roof.eave_a, roof.a.normal)),
@@ -92,9 +92,9 @@ def test_equal_pitches_take_the_short_forms(rise):
     theta = mp.atan(mpf(rise) / 12)
     standing, lying = trim.square_to_slope(at), trim.in_the_plane(at)
 
-    assert gap(standing.mitre, mp.atan(mp.sin(theta))) < NEAR
+    assert gap(standing.miter, mp.atan(mp.sin(theta))) < NEAR
     assert gap(standing.bevel, mp.asin(mp.cos(theta) / mp.sqrt(2))) < NEAR
-    assert gap(lying.mitre, mp.atan(mp.cos(theta))) < NEAR
+    assert gap(lying.miter, mp.atan(mp.cos(theta))) < NEAR
     assert gap(lying.bevel, mp.asin(mp.sin(theta) / mp.sqrt(2))) < NEAR
     assert degrees_count(trim.sheathing_plumb_bevel(at), 6) == degrees_count(lying.bevel, 6)
 
@@ -109,7 +109,7 @@ def test_a_flat_roof_is_a_picture_frame_and_a_plumb_one_a_box():
         square_corner(exact(slope), exact(slope)) for slope in (Fraction(1, 10**12), Fraction(10**12))
     )
 
-    assert degrees_count(trim.in_the_plane(flat).mitre, 4) == 450000
+    assert degrees_count(trim.in_the_plane(flat).miter, 4) == 450000
     assert degrees_count(trim.in_the_plane(flat).bevel, 4) == 0
-    assert degrees_count(trim.in_the_plane(steep).mitre, 4) == 0
+    assert degrees_count(trim.in_the_plane(steep).miter, 4) == 0
     assert degrees_count(trim.in_the_plane(steep).bevel, 4) == 450000

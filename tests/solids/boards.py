@@ -56,7 +56,7 @@ class Stick:
         )
 
     def plumb_cut(self, at_x, blade=0.0, point=(0.0, 0.0)):
-        """Cut its upper end plumb through the centre line's mark at_x.
+        """Cut its upper end plumb through the center line's mark at_x.
 
         blade: tilt of the saw, radians; above 0 keeps the left side longer.
         """
@@ -64,7 +64,7 @@ class Stick:
         return self.kept(normal, (at_x, point[0], point[1]))
 
     def lower_cut(self, at_x, blade=0.0):
-        """Cut its lower end plumb through the centre line's mark at_x; above 0 keeps the left side longer."""
+        """Cut its lower end plumb through the center line's mark at_x; above 0 keeps the left side longer."""
         normal = -cos(blade) * self.uphill() + sin(blade) * np.array([0.0, -1.0, 0.0])
         return self.kept(normal, (at_x, 0.0, 0.0))
 

@@ -58,7 +58,7 @@ def _sides(rise_a, rise_b):
 
 
 def _common(side, height):
-    """A common on its bird's mouth, half a thickness short of its centre line's end."""
+    """A common on its bird's mouth, half a thickness short of its center line's end."""
     top = printed(common.line_length(side.run, side.at.slope_a))
     short = printed(shortening.along(shortening.at_ridge(THICK), side.at.slope_a))
     return _rafter(side, height).plumb_cut(top - short)
@@ -80,7 +80,7 @@ def _rafter(side, height):
 
 
 def _backed_hip(at, height):
-    """The hip of _hip, not dropped but backed: each face planed from the centre line by its printed bevel."""
+    """The hip of _hip, not dropped but backed: each face planed from the center line by its printed bevel."""
     board = stick(printed_degrees(corner.hip_angle(at)), float(THICK), float(DEPTH), 300)
     for side, away in ((at, -1), (at.turned(), 1)):
         bevel = printed_degrees(backing.bevel(side))

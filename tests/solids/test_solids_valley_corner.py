@@ -48,7 +48,7 @@ def _common(slope, height):
 
 
 def _jack(at, number, long_on_left, shorten):
-    """A valley jack: measured on the centre line from the ridge's centre line down to the valley's.
+    """A valley jack: measured on the center line from the ridge's center line down to the valley's.
 
     Its mark x = 0 is where the plumb cut for the ridge leaves its top edge.
     """
