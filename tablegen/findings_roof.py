@@ -132,23 +132,24 @@ def hip_seat_of(key: str, ask: RoofQuestion, at: Corner, height: Exact) -> Group
 
 def valley_seat_of(ask: RoofQuestion, at: Corner, height: Exact) -> Group:
     """Return the bird's mouth of a valley, which is not dropped, at an inside corner of the plates."""
-    back = seat.valley_heel_back(ask.hip_in, at)
-    heel = seat.hip_heel(ask.stock.depth_in, height, at) - back * at.hip_slope
-    cuts = (
+    heel = seat.valley_heel(ask.stock.depth_in, height, ask.hip_in, at)
+    cuts: tuple[Reading, ...] = (
         (
             length('heel', heel, ask.measure),
-            length('seat', seat.hip_seat(heel, at), ask.measure),
-            length('heel_back', back, ask.measure),
+            length('seat', seat.valley_seat(heel, at), ask.measure),
+            length('heel_back', seat.valley_heel_back(ask.hip_in, at), ask.measure),
         )
         if heel > 0
         else (words('seat', 'none: this stock is too shallow to reach the plate'),)
     )
+    least = length('least_depth', seat.valley_least_depth(height, ask.hip_in, at), ask.measure)
     return Group(
         'valley',
-        (length('height_above_plate', height, ask.measure), *cuts),
-        "on the valley's center line, over the inside corner of the plates; heel: plumb, set back outwards from that "
-        'corner by heel_back, level, so that the sides clear the plates; seat: level, from that heel inwards; its top '
-        'is square and not dropped, so jacks stand above its edges by the drop',
+        (length('height_above_plate', height, ask.measure), *cuts, least),
+        "on the valley's center line, height above plate over the inside corner of the plates; heel: plumb, heel_back "
+        'outwards of that corner, towards the tail, level, where the sides meet the outer faces of the plates; seat: '
+        'level, from that heel inwards; least depth of stock, square to its edge, that reaches the plate; its top is '
+        'square and not dropped, so jacks stand above its edges by the drop',
     )
 
 

@@ -113,7 +113,7 @@ def hip_height_above_plate(common_height_in: Exact, drop_in: Exact) -> Exact:
 
 
 def hip_heel(hip_depth_in: Fraction, hip_height_in: Exact, at: Corner) -> Exact:
-    """Return the heel of a hip or valley.
+    """Return the heel of a hip.
 
     Given:
         hip_depth_in   depth of the hip's stock before any backing, in, square to its edge
@@ -139,19 +139,53 @@ def hip_least_depth(hip_height_in: Exact, at: Corner) -> Exact:
 
 
 def valley_heel_back(valley_thickness_in: Fraction, at: Corner) -> Exact:
-    """Return how far the square heel of a valley is set back from the inside corner of the plates.
+    """Return how far outwards of the inside corner of the plates the square heel of a valley stands.
 
     Given:
         valley_thickness_in  in, of the valley
 
     Returned:
-        in, LEVEL along the valley, outwards from the corner: its seat is longer by so much, its heel shorter
-        by this times tan H. A hip needs none: the corner of its plates touches the middle of its heel.
+        in, LEVEL along the valley, from the corner towards the tail. A hip needs none: the corner of its plates
+        touches the middle of its heel.
 
     Source: the outer faces of the plates run back from an inside corner, and the valley's sides meet them t/2
-    cot a and t/2 cot b outside of it; the farther one decides. Regular: half of the thickness.
+    cot a and t/2 cot b outwards of it; the farther one decides. Regular: half of the thickness.
     """
     return valley_thickness_in / 2 * max(1 / at.plan_a.tangent, 1 / at.plan_b.tangent)
+
+
+def valley_heel(
+    valley_depth_in: Fraction, height_in: Exact, valley_thickness_in: Fraction, at: Corner
+) -> Exact:
+    """Return the heel of a valley, which is not dropped and stands on an inside corner of the plates.
+
+    Given:
+        valley_depth_in      of the valley's own stock, in, square to its edge
+        height_in            height above plate of the commons, in: the valley's own on its center line
+        valley_thickness_in  in
+
+    Returned:
+        in, PLUMB, from seat to underside, valley_heel_back outwards of the corner; 0 or less if the stock is too
+        shallow to reach the plate: see valley_least_depth
+
+    Notes:
+        1. At a regular corner a valley and a DROPPED hip of one stock and thickness have the same heel and seat:
+           there the drop, t/2 · tan H, is what the underside falls in t/2 of level.
+
+    Source: at the corner the underside is D/cos H − HAP below the plate's top, and outwards it falls by tan H.
+    """
+    return hip_heel(valley_depth_in, height_in, at) + valley_heel_back(valley_thickness_in, at) * at.hip_slope
+
+
+def valley_seat(valley_heel_in: Exact, at: Corner) -> Exact:
+    """Return the seat of a valley, in, LEVEL along the valley from its heel inwards: heel / tan H."""
+    return valley_heel_in / at.hip_slope
+
+
+def valley_least_depth(height_in: Exact, valley_thickness_in: Fraction, at: Corner) -> Exact:
+    """Return the depth of valley stock, in, square to its edge, that only just reaches the plate at its heel."""
+    lower = valley_heel_back(valley_thickness_in, at) * at.hip_slope
+    return (height_in - lower) * hip_angle(at).cosine()
 
 
 def shortcut_hip_height(hip_depth_in: Fraction, seat_in: Fraction, at: Corner, ratio: Exact) -> Exact:

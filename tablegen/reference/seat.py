@@ -74,7 +74,7 @@ class HipSeatRow:
     backed_seat: Figure | None
     """in, the same for a backed hip."""
     valley_seat: Figure | None
-    """in, level along the valley, from its heel, set back outwards by half of its thickness, inwards."""
+    """in, level along the valley, from its heel inwards, which stands half of its thickness outwards of the corner."""
     shortcut_low: Figure | None
     """in, plumb: how far a dropped hip cut with a seat of √2 times the common's ends up below dropped_height."""
 
@@ -135,21 +135,20 @@ def _hip_seat_row(settings: Settings, seat_in: Fraction, size: Stock, pitch: Pit
     at = square_corner(pitch.slope, pitch.slope)
     height = seat.height_above_plate(size.depth_in, seat_in, pitch.slope)
     dropped = seat.hip_height_above_plate(height, backing.drop_plumb(settings.hip_thickness, at))
-    back = seat.valley_heel_back(settings.hip_thickness, at)
+    valley = seat.valley_heel(size.depth_in, height, settings.hip_thickness, at)
     shortcut = seat.shortcut_hip_height(size.depth_in, seat_in, at, root(2))
     return HipSeatRow(
         pitch,
         mark(height, settings),
         mark(dropped, settings),
-        _seat(size, dropped, at, settings),
-        _seat(size, height, at, settings),
-        _seat(size, height, at, settings, back),
+        _seat(seat.hip_heel(size.depth_in, dropped, at), at, settings),
+        _seat(seat.hip_heel(size.depth_in, height, at), at, settings),
+        _seat(valley, at, settings),
         mark(dropped - shortcut, settings),
     )
 
 
-def _seat(size: Stock, height: Exact, at: Corner, settings: Settings, back: Exact | int = 0) -> Figure | None:
-    heel = seat.hip_heel(size.depth_in, height, at) - back * at.hip_slope
+def _seat(heel: Exact, at: Corner, settings: Settings) -> Figure | None:
     return mark(seat.hip_seat(heel, at), settings) if heel > 0 else None
 
 

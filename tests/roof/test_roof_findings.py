@@ -52,7 +52,9 @@ def test_eight_in_twelve():
     assert data['drop']['plumb_in'] == '0.353553391'
     assert data['drop']['from'].startswith('from the top of the hip')
     assert data['seat']['valley']['heel_back_in'] == '0.750000000'
-    assert data['seat']['valley']['seat_in'] == '2.718558861'  # the backed hip's 3.468558861 less the 0.75
+    # outwards the underside is lower: the backed hip's seat, 3.468558861, and the 0.75 that the heel stands outwards
+    assert data['seat']['valley']['seat_in'] == '4.218558861'
+    assert data['seat']['valley']['heel_in'] == data['seat']['hip_dropped']['heel_in']
     assert data['backing']['bevel_deg'] == '23.093469'
     assert data['shortening']['hip_level_in'] == '1.060660172'
     assert data['cheek']['jack']['figure_against_12_in'] == '9.984603532'

@@ -110,9 +110,14 @@ def test_hip_seats(size):
         for figure, height, back in (
             (row.dropped_seat, dropped, 0),
             (row.backed_seat, common, 0),
-            (row.valley_seat, common, T / 2),
+            (
+                row.valley_seat,
+                common,
+                T / 2,
+            ),  # where the plates' faces meet its sides, outwards of the corner
         ):
-            reach = (depth / cos(h) - height) / slope - back
+            # the underside is height - depth / cos h over the plate at the corner, and falls outwards
+            reach = -((height - depth / cos(h)) - back * slope) / slope
             if figure is None:
                 none += 1
                 assert reach <= 0

@@ -90,19 +90,54 @@ def _check_hip_seat(case, depth, ours, top):
     assert abs(_plumb_at_corner(roof, least)) < NEAR
 
 
-def test_a_valleys_heel_clears_the_plates(case, thickness):
-    """The plates' outer faces, carried on past the inside corner, against the sides of the valley."""
-    roof = case.roof
+def _outwards_of_the_corner(roof, point):
+    """How far a point is from the inside corner, level along the valley, towards its tail."""
+    along = level(roof.hip())
+    return -sum(a * b for a, b in zip(point, along, strict=True)) / size(along)
+
+
+def _heel_of_a_valley(roof, thickness):
+    """Where the plates' outer faces, carried on past the inside corner, meet the valley's sides, the farthest."""
     board = roof.hip_member(real(thickness))
-    outwards = scaled(level(roof.hip()), -1 / size(level(roof.hip())))
-    crossings = [
-        meet(side, LEVEL, Plane(inwards, mpf(0)))
+    return max(
+        _outwards_of_the_corner(roof, meet(side, LEVEL, Plane(inwards, mpf(0))))
         for side in (board.left, board.right)
         for inwards in (roof.in_a, roof.in_b)
-    ]
-    reach = max(sum(a * b for a, b in zip(point, outwards, strict=True)) for point in crossings)
+    )
 
-    assert gap(seat.valley_heel_back(thickness, case.at), reach) < NEAR
+
+def test_a_valleys_heel_clears_the_plates(case, thickness):
+    assert gap(seat.valley_heel_back(thickness, case.at), _heel_of_a_valley(case.roof, thickness)) < NEAR
+
+
+@pytest.mark.parametrize('depth', DEPTHS, ids=str)
+def test_a_valleys_heel_and_seat(case, depth, thickness):
+    """The underside of stock whose top holds the line of the two planes, against that heel's plumb plane and z = 0."""
+    roof, at = case.roof, case.at
+    height = seat.height_above_plate(
+        Fraction(29, 4), SEAT, case.slope
+    )  # the rafters', on a stock of their own
+    ridge = plumb_plane(ORIGIN, roof.eave_a)
+    top = square_top(meet(roof.a.lifted(number(height)), roof.b.lifted(number(height)), ridge), roof.hip())
+    underside, center = top.moved(-real(depth)), plumb_plane(ORIGIN, level(roof.hip()))
+    out = _heel_of_a_valley(roof, thickness)
+    at_heel = plane(scaled(level(roof.hip()), -out / size(level(roof.hip()))), level(roof.hip()))
+    heel, ours = -meet(center, at_heel, underside)[2], seat.valley_heel(depth, height, thickness, at)
+    reach = out - _outwards_of_the_corner(roof, meet(center, underside, LEVEL))
+
+    assert gap(ours, heel) < NEAR
+    assert gap(seat.valley_seat(ours, at), reach) < NEAR
+    least = top.moved(-number(seat.valley_least_depth(height, thickness, at)))
+    assert abs(meet(center, at_heel, least)[2]) < NEAR
+
+
+def test_a_valley_and_a_dropped_hip_of_one_stock_are_notched_alike_at_a_regular_corner(thickness):
+    for case in REGULAR:
+        height = seat.height_above_plate(Fraction(29, 4), SEAT, case.slope)
+        lowered = seat.hip_height_above_plate(height, backing.drop_plumb(thickness, case.at))
+        heel = seat.hip_heel(Fraction(45, 4), lowered, case.at)
+
+        assert gap(seat.valley_heel(Fraction(45, 4), height, thickness, case.at), number(heel)) < NEAR
 
 
 @pytest.mark.parametrize('ratio', [root(2), exact(Fraction(17, 12))])
@@ -127,6 +162,17 @@ def test_the_worked_values():
     assert abs(number(height) - mpf('6.380082249')) < NEAR
     assert abs(number(seat.hip_height_above_plate(height, drop)) - mpf('6.026528858')) < NEAR
     assert abs(number(seat.shortcut_hip_height(depth, SEAT, at, root(2))) - mpf('5.681843243')) < NEAR
+
+
+def test_the_worked_valley():
+    """The same roof by hand: 7.25·√(1 + 2/9) − 6.380082249 + 0.75·√2/3 = 1.988648; over √2/3 that is 4.218559."""
+    at = square_corner(per_foot(8), per_foot(8))
+    depth = stock('2x8').depth_in
+    height = seat.height_above_plate(depth, SEAT, per_foot(8))
+    heel = seat.valley_heel(depth, height, Fraction(3, 2), at)
+
+    assert abs(number(heel) - mpf('1.988647718')) < NEAR
+    assert abs(number(seat.valley_seat(heel, at)) - mpf('4.218558861')) < NEAR
 
 
 def test_marks():

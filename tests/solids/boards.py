@@ -68,11 +68,21 @@ class Stick:
         normal = -cos(blade) * self.uphill() + sin(blade) * np.array([0.0, -1.0, 0.0])
         return self.kept(normal, (at_x, 0.0, 0.0))
 
-    def birds_mouth(self, height, heel_back=0.0):
-        """Cut the bird's mouth: height above plate under the mark x = 0, heel set back outwards or not."""
-        corner = -height * self.up() - heel_back * self.uphill()
+    def birds_mouth(self, height):
+        """Cut the bird's mouth: height above plate under the mark x = 0."""
+        corner = -height * self.up()
         below = self.kept(self.up(), corner)  # what lies under the seat's level
         notch = below.kept(-self.uphill(), corner)
+        return Stick(self.solid - notch.solid, self.slope)
+
+    def notched(self, heel, seat, out=0.0):
+        """Cut the bird's mouth by heel and seat alone: the heel's plumb line, so far out of the mark x = 0, level;
+        the heel measured up it from the underside; from there the seat, level, towards the upper end."""
+        depth, line = -self.solid.bounding_box()[2], -out * self.uphill()
+        under = line - (depth + line[2]) / self.up()[2] * self.up()
+        corner = under + heel * self.up()
+        notch = self.kept(self.up(), corner).kept(-self.uphill(), corner)
+        notch = notch.kept(self.uphill(), corner + seat * self.uphill())
         return Stick(self.solid - notch.solid, self.slope)
 
     def placed(self, mark, over, direction):

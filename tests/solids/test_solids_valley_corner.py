@@ -24,15 +24,17 @@ JACKS = (1, 2, 3, 4)
 DOWN = (0.0, 0.0, -1.0)
 
 
-def _valley(at, height, square_heel_back=True):
-    """A valley with a double cheek, between the two ridges, its heel set back from the plates' corner."""
+def _valley(at, height, heel_stands_out=True):
+    """A valley with a double cheek, between the two ridges, its heel and seat cut by their printed lengths."""
     length = printed(corner.hip_length(RUN, at))
     short = printed(shortening.along(shortening.hip_at_ridge(THICK, at), at.hip_slope))
     blade = printed_degrees(cheeks.hip_at_ridge(at).blade)
-    back = printed(seat.valley_heel_back(THICK, at)) if square_heel_back else 0
+    out = printed(seat.valley_heel_back(THICK, at)) if heel_stands_out else 0
+    heel = seat.valley_heel(DEPTH, height, THICK, at)
     board = stick(printed_degrees(corner.hip_angle(at)), float(THICK), float(DEPTH), 300)
     board = board.plumb_cut(length - short, blade).plumb_cut(length - short, -blade)
-    board = board.lower_cut(-printed(tail.hip_tail(OUT, at))).birds_mouth(printed(height), back)
+    board = board.lower_cut(-printed(tail.hip_tail(OUT, at)))
+    board = board.notched(printed(heel), printed(seat.valley_seat(heel, at)), out)
     return board.placed(-printed(height) * board.up(), (0, 0, 0), (1, 1))
 
 
@@ -62,7 +64,7 @@ def _jack(at, number, long_on_left, shorten):
 
 
 @cache
-def _built(rise, shorten=True, square_heel_back=True):
+def _built(rise, shorten=True, heel_stands_out=True):
     slope = exact(Fraction(rise, 12))
     at = square_corner(slope, slope)
     height = seat.height_above_plate(DEPTH, SEAT, slope)
@@ -76,7 +78,7 @@ def _built(rise, shorten=True, square_heel_back=True):
         'plates': box((-60, 0, -3), (wide, wide, 0)) + box((0, -60, -3), (wide, wide, 0)),
         'ridge a': box((-60, run - half, low), (run + half, run + half, top)),
         'ridge b': box((run - half, -60, low), (run + half, run - half, top)),
-        'valley': _valley(at, height, square_heel_back),
+        'valley': _valley(at, height, heel_stands_out),
         'common a': board.placed(-printed(height) * board.up(), (-16, 0, 0), (0, 1)),
         'common b': board.placed(-printed(height) * board.up(), (0, -16, 0), (1, 0)),
     }
@@ -149,6 +151,18 @@ def test_a_jack_that_is_not_shortened_passes_into_the_valley():
     assert ('valley', 'jack a2') in _built(8, shorten=False).passing()
 
 
-def test_a_valley_whose_heel_is_not_set_back_passes_into_the_plates():
+def test_a_valley_whose_heel_stands_at_the_corner_passes_into_the_plates():
     """The check can fail: the plates' outer faces run back past an inside corner."""
-    assert ('plates', 'valley') in _built(8, square_heel_back=False).passing()
+    assert ('plates', 'valley') in _built(8, heel_stands_out=False).passing()
+
+
+@pytest.mark.parametrize('wrong', [Fraction(-1, 4), Fraction(1, 4)])
+def test_a_heel_or_a_seat_a_quarter_off_does_not_fit(monkeypatch, wrong):
+    """The check can fail: too short a seat leaves wood in the plate, too long a heel leaves the seat in the air."""
+    right = seat.valley_heel
+    monkeypatch.setattr(seat, 'valley_heel', lambda *given: right(*given) + wrong)
+    _built.cache_clear()
+    built = _built(8)
+    _built.cache_clear()
+
+    assert ('plates', 'valley') in (built.passing() if wrong < 0 else [pair[::-1] for pair in built.apart()])
