@@ -94,6 +94,11 @@ def _made(settings: Settings, index: Index, figures: int) -> MadePage:
         ('ridge', f'{text.rational(settings.ridge_thickness)} in'),
         ('hip', f'{text.rational(settings.hip_thickness)} in'),
         ('rafter', f'{text.rational(settings.rafter_thickness)} in'),
+        (
+            'sizes',
+            f'rafters {settings.rafters.name}, hips {settings.hips.name}, valleys {settings.valleys.name}',
+        ),
+        ('seat', f'{text.rational(settings.seat)} in'),
         ('paper', settings.paper),
         ('trim', settings.trim),
         ('parts', ', '.join(settings.parts)),

@@ -11,6 +11,7 @@ from tablegen import text
 from tablegen.errors import BookError, SettingsFaults, each_of, meant
 from tablegen.figures import Measure
 from tablegen.lengths import length, number
+from tablegen.lumber import Stock, stock
 from tablegen.pitch import Pitch, pitch_of_rise
 from tablegen.pitch_list import read_pitches
 from tablegen.reference.groups import GROUPS, HOUSE_GROUPS
@@ -65,6 +66,12 @@ class Settings:
     ridge_thickness: Fraction = Fraction(3, 2)
     hip_thickness: Fraction = Fraction(3, 2)
     rafter_thickness: Fraction = Fraction(3, 2)
+    rafters: Stock = stock('2×8')
+    """Size of commons and jacks."""
+    hips: Stock = stock('2×8')
+    valleys: Stock = stock('2×8')
+    seat: Fraction = Fraction(7, 2)
+    """Level length of the common's seat on its plate, in."""
     paper: str = 'letter'
     trim: str = 'pocket'
     parts: tuple[str, ...] = USUAL_PARTS
@@ -100,6 +107,9 @@ def read_settings(written: str, source: str) -> Settings:
             faults += fault.each()
     if settings.runs.step and 'runs.by' in values and 'runs.from' not in values:
         settings = replace(settings, runs=replace(settings.runs, first=settings.runs.step))
+    for key in ('hips', 'valleys'):
+        if f'stock.{key}' not in values:  # of the rafters' size, where the file says no other
+            settings = replace(settings, **{key: settings.rafters})
     if not {fault.place for fault in faults} & RUN_KEYS:
         faults += run_faults(settings)
     if faults:
@@ -160,6 +170,10 @@ def _positive(value: object, place: str, at_most: int) -> Fraction:
     if not 0 < inches <= at_most:
         raise BookError(place, f"'{value}' is out of range", f'above 0 and up to {at_most} in')
     return inches
+
+
+def _stock(value: object, place: str) -> Stock:
+    return stock(value if isinstance(value, str) else repr(value), place)
 
 
 def _spacings(value: object, place: str) -> tuple[Fraction, ...]:
@@ -223,6 +237,10 @@ READERS: dict[str, Reader] = {
     'stock.ridge': lambda v, p, s: replace(s, ridge_thickness=_positive(v, p, 12)),
     'stock.hip': lambda v, p, s: replace(s, hip_thickness=_positive(v, p, 12)),
     'stock.rafter': lambda v, p, s: replace(s, rafter_thickness=_positive(v, p, 12)),
+    'stock.rafters': lambda v, p, s: replace(s, rafters=_stock(v, p)),
+    'stock.hips': lambda v, p, s: replace(s, hips=_stock(v, p)),
+    'stock.valleys': lambda v, p, s: replace(s, valleys=_stock(v, p)),
+    'stock.seat': lambda v, p, s: replace(s, seat=_positive(v, p, 12)),
     'paper': lambda v, p, s: replace(s, paper=_choice(v, p, PAPERS)),
     'trim': lambda v, p, s: replace(s, trim=_choice(v, p, TRIMS)),
     'parts': lambda v, p, s: replace(s, parts=_parts(v, p)),

@@ -19,13 +19,15 @@ NO_PART = 'is not a part of an inch that a tape shows; allowed: 1/2, 1/4, 1/8, 1
 LIST = 'a list in square brackets with at least one item'
 KEYS = (
     'title, owner, lengths, smallest_part, steep, pitches, runs.from, runs.to, runs.by, jacks.spacings, '
-    'stock.ridge, stock.hip, stock.rafter, paper, trim, parts'
+    'stock.ridge, stock.hip, stock.rafter, stock.rafters, stock.hips, stock.valleys, stock.seat, paper, trim, parts'
 )
 BOOK_PARTS = (
     'how-to, words, square, glance, values, jacks, common, hip-valley, rise, set-out, ridge, seat, tail, hips, '
     'jack-deductions, cheeks, trim, gable, unequal, many-sided, find-pitch, examples'
 )
 SAY_SO = 'if it is meant, say so: steep = true in the settings, --steep on the command line'
+
+SIZES = '2×4, 2×6, 2×8, 2×10, 2×12'
 
 
 def told(written: str) -> list[str]:
@@ -65,7 +67,17 @@ def test_the_defaults():
     assert book.measure == Measure(16, 'inches')
     assert book.spacings == (12, 16, Fraction('19.2'), 24)
     assert (book.ridge_thickness, book.hip_thickness, book.rafter_thickness) == (Fraction(3, 2),) * 3
+    assert (book.rafters.name, book.hips.name, book.valleys.name, book.seat) == (
+        *('2×8',) * 3,
+        Fraction(7, 2),
+    )
     assert (book.paper, book.trim) == ('letter', 'pocket')
+
+
+def test_hips_and_valleys_are_of_the_rafters_size_unless_the_file_says_more():
+    book = read_settings('stock = {rafters = "2x10", hips = "2×12"}', '')
+
+    assert (book.rafters.name, book.hips.name, book.valleys.name) == ('2×10', '2×12', '2×10')
 
 
 def test_every_key_is_read():
@@ -189,6 +201,9 @@ def test_runs_begin_with_their_step_where_nothing_else_is_said():
         ('stock.hip = "0 in"', "stock.hip: '0 in' is out of range; allowed: above 0 and up to 12 in"),
         ('stock.ridge = "13 in"', "stock.ridge: '13 in' is out of range; allowed: above 0 and up to 12 in"),
         ('stock.rafter = true', f'stock.rafter: True is no length; allowed: {LENGTH}'),
+        ('stock.rafters = "2x7"', f"stock.rafters: '2x7' is no size of rafter stock; allowed: {SIZES}"),
+        ('stock.hips = 8', f"stock.hips: '8' is no size of rafter stock; allowed: {SIZES}"),
+        ('stock.seat = "13 in"', "stock.seat: '13 in' is out of range; allowed: above 0 and up to 12 in"),
     ],
 )
 def test_one_fault(written, expected):

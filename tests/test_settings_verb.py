@@ -15,7 +15,7 @@ from tablegen.settings import Settings, starter
 START = 'next: rafterbook settings > my-book.toml makes one to start from'
 KEYS = (
     'title, owner, lengths, smallest_part, steep, pitches, runs.from, runs.to, runs.by, jacks.spacings, '
-    'stock.ridge, stock.hip, stock.rafter, paper, trim, parts'
+    'stock.ridge, stock.hip, stock.rafter, stock.rafters, stock.hips, stock.valleys, stock.seat, paper, trim, parts'
 )
 
 
