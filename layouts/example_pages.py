@@ -149,6 +149,7 @@ def _board(example: CommonExample | HipExample, settings: Settings) -> Markup:
             '' if hip else words['mouth'],
         ),
         words['title'],
+        WORDS['ends']['ridge' if shortening else 'wall'],
     )
 
 
@@ -156,7 +157,7 @@ def _details(example, settings: Settings) -> tuple[Markup, ...]:
     words, values = WORDS['board_drawing'], example.values
     slope, depth = float(example.pitch.slope), float(worked.RAFTER_DEPTH)
     if isinstance(example, JackExample):
-        jack = 90 - _inches(values.jack_cheek), False, (values.jack_cheek.text, words['jack_top'])
+        jack = _inches(values.jack_cheek), False, (values.jack_cheek.text, words['jack_top'])
         shortening = float(settings.hip_thickness / root(2))
         end = ridge_end(
             slope,
@@ -164,10 +165,11 @@ def _details(example, settings: Settings) -> tuple[Markup, ...]:
             shortening,
             (words['hip_center'], words['jack_cut'], example.shortening.text),
             words['title'],
+            WORDS['ends']['hip'],
         )
-        return end, top_cut(*jack, words['title'])
+        return end, top_cut(*jack, words['title'], WORDS['ends']['hip'])
     if isinstance(example, HipExample):
-        cut = 90 - _inches(values.hip_cheek), True, (values.hip_cheek.text, words['hip_top'])
+        cut = _inches(values.hip_cheek), True, (values.hip_cheek.text, words['hip_top'])
         shortening = float(settings.ridge_thickness / root(2))
         names = (words['center'], words['cut'], example.shortening.text)
         return ridge_end(slope / 2**0.5, depth, shortening, names, words['title']), top_cut(
@@ -176,13 +178,15 @@ def _details(example, settings: Settings) -> tuple[Markup, ...]:
     half = example.ridge_half
     names = (words['center'], words['cut' if half else 'head'], half.text if half else '')
     shortening = float(settings.ridge_thickness / 2) if half else 0.0
+    head = WORDS['ends']['ridge' if half else 'wall']
     return (
-        ridge_end(slope, depth, shortening, names, words['title']),
+        ridge_end(slope, depth, shortening, names, words['title'], head),
         birds_mouth(
             slope,
             depth,
             float(worked.SEAT),
             (words['plate_line'], example.heel.total.text, text.rational(worked.SEAT)),
             words['title'],
+            head,
         ),
     )

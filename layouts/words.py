@@ -49,6 +49,7 @@ WORDS = {
         'find-pitch': 'degrees, level and tape',
     },
     'list_heads': {'common': 'common', 'hip-valley': 'hip, valley', 'rise': 'rise'},
+    'ends': {'ridge': 'RIDGE', 'wall': 'WALL', 'hip': 'HIP', 'tail': 'TAIL', 'top_edge': 'top edge'},
     'board_drawing': {
         'title': 'The board with its marks',
         'cut': 'ridge cut',

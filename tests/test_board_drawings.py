@@ -119,12 +119,40 @@ def test_the_birds_mouth_is_as_deep_as_its_heel(rise):
     assert near(toe[1], foot[1], 0.05)
 
 
-@pytest.mark.parametrize('angle', [30.0, 41.81, 45.0])
+@pytest.mark.parametrize('angle', [30.0, 48.19, 45.0, 65.91, 78.69])
 @pytest.mark.parametrize('double', [False, True], ids=['jack', 'hip'])
-def test_a_top_cut_turns_from_the_edge_by_its_angle(angle, double):
+def test_a_top_cut_turns_from_square_across_by_its_angle(angle, double):
+    """Drawn so, and its arc lies between the line square across and the cut, its number at it."""
     drawing = read(top_cut(angle, double, ('angle', 'top'), 'cut'))
     (cut,) = drawing.outlines(svg.HEAVY) if double else [*drawing.lines(svg.HEAVY)]
-    cheeks = [direction(cut.points[1], cut.points[0])]
-    cheeks += [-direction(cut.points[1], cut.points[2])] if double else []
+    upper, point = cut.points[:2]
+    cheeks = [90 - direction(point, upper)]
+    cheeks += [90 + direction(point, cut.points[2])] if double else []
+    (across,) = (one for one in drawing.lines(svg.HAIR, dashed=True) if near(abs(one.direction), 90))
+    arc = max(drawing.outlines(svg.HAIR), key=lambda stroke: len(stroke.points)).points
 
     assert all(near(cheek, angle, 0.2) for cheek in cheeks)
+    assert across.points[0] == point
+    assert near(direction(point, arc[-1]), 90, 0.1)
+    assert near(90 - direction(point, arc[0]), angle, 0.1)
+    assert distance(drawing.words['angle'], arc[-1]) < 12
+
+
+@pytest.mark.parametrize('head', ['RIDGE', 'HIP', 'WALL'])
+def test_every_board_has_its_upper_end_at_the_left_and_its_tail_at_the_right(head):
+    """Then, with the top edge up, a plumb line leans towards the tail as it goes down."""
+    drawings = [
+        read(marked_board(MARKS, ('cut', 'building', 'tail', 'mouth'), 'board', head)),
+        read(ridge_end(0.5, 5.5, 0.75, ('center', 'cut', '3/4'), 'ridge end', head)),
+        read(birds_mouth(0.5, 5.5, 3.5, ('plate line', 'heel', 'seat'), 'mouth', head)),
+        read(top_cut(48.19, False, ('angle', 'top'), 'cut', head)),
+        read(top_cut(45, True, ('angle', 'top'), 'cut', head)),
+    ]
+    for drawing in drawings:
+        board = [x for stroke in drawing.strokes if stroke.width == svg.LINE for x, _ in stroke.points]
+        assert drawing.words[head][0] <= min(board)
+        assert drawing.words['TAIL'][0] >= max(board)
+    for drawing in drawings[:3]:
+        for line in drawing.lines(svg.HAIR, dashed=True):
+            assert line.points[0][1] < line.points[1][1]
+            assert line.points[0][0] < line.points[1][0]

@@ -2,19 +2,29 @@
 
 from __future__ import annotations
 
-from math import atan, cos, sin, tan
+from math import atan, cos, radians, sin, tan
 
 from markupsafe import Markup
 
 from layouts.drawings import svg
+from layouts.drawings.marked_board import ENDS, ends_named
 
 WIDTH, HEIGHT = 117.0, 92.0
+LEFT, RIGHT = 9.0, WIDTH - 9.0
+"""Where the board is broken off; its ends' names stand outside."""
+OFF = 4.5
+"""How far beside what it measures an arrow lies."""
 TOP = 26.0
 BOARD_HEIGHT = 46.0
 
 
 def ridge_end(
-    slope: float, depth: float, shortening: float, words: tuple[str, str, str], title: str
+    slope: float,
+    depth: float,
+    shortening: float,
+    words: tuple[str, str, str],
+    title: str,
+    head: str = ENDS['ridge'],
 ) -> Markup:
     """Return the ridge end of a board with its center line and the cut.
 
@@ -22,6 +32,7 @@ def ridge_end(
         slope       of the member itself
         shortening  level, in; 0 where the cut is on the center line
         words       at the center line, at the cut, the shortening
+        head        what stands at the board's upper end
     """
     angle, scale = atan(slope), BOARD_HEIGHT / depth
     lean = BOARD_HEIGHT * tan(angle)
@@ -29,7 +40,7 @@ def ridge_end(
     center = [(start, TOP), (start + lean, TOP + BOARD_HEIGHT)]
     back = shortening / cos(angle) * scale
     cut = [(x + back, y) for x, y in center]
-    shapes = [*_board(), svg.line(*cut, svg.HEAVY)]
+    shapes = [*_board(head), svg.line(*cut, svg.HEAVY)]
     if shortening:
         shapes.append(svg.line(*center, svg.HAIR, '5 1.5 1 1.5'))
         at = (start + lean * 0.5, TOP + BOARD_HEIGHT * 0.5)
@@ -52,12 +63,20 @@ def ridge_end(
     return svg.drawing(WIDTH, HEIGHT, title, shapes)
 
 
-def birds_mouth(slope: float, depth: float, seat: float, words: tuple[str, str, str], title: str) -> Markup:
+def birds_mouth(
+    slope: float,
+    depth: float,
+    seat: float,
+    words: tuple[str, str, str],
+    title: str,
+    head: str = ENDS['ridge'],
+) -> Markup:
     """Return the bird's mouth on a board.
 
     Given:
         seat   level, in
         words  at the plate's plumb line, the heel, the seat
+        head   what stands at the board's upper end
     """
     angle, scale = atan(slope), BOARD_HEIGHT / depth
     lean = BOARD_HEIGHT * tan(angle)
@@ -68,55 +87,74 @@ def birds_mouth(slope: float, depth: float, seat: float, words: tuple[str, str, 
     foot = (start + lean, TOP + BOARD_HEIGHT)
     notch = [toe, corner, foot]
     shapes = [
-        *_board(),
+        *_board(head),
         svg.line((start, TOP), corner, svg.HAIR, '3 2'),
         svg.shape(notch, 0, '#fff'),
         svg.hatch(notch, 2.6),
         svg.path(notch, svg.HEAVY),
         svg.text(words[0], (start, TOP - 13), 7.5, 'middle'),
         svg.line((start, TOP - 11), (start, TOP), svg.HAIR),
-        svg.text(words[1], ((corner[0] + foot[0]) / 2 + 5, (corner[1] + foot[1]) / 2 + 1), 8.5, 'start', 700),
-        svg.text(words[2], ((corner[0] + toe[0]) / 2 - 4, (corner[1] + toe[1]) / 2 - 3), 8.5, 'end', 700),
+        *_beside(corner, foot, (OFF * cos(angle), -OFF * sin(angle)), words[1], 'start'),
+        *_beside(toe, corner, (-OFF * sin(angle), -OFF * cos(angle)), words[2], 'end'),
     ]
     return svg.drawing(WIDTH, HEIGHT, title, shapes)
 
 
-def top_cut(from_edge_degrees: float, double: bool, words: tuple[str, str], title: str) -> Markup:
-    """Return a board's top face with the cut across it, on one cheek or to a point on two.
+def top_cut(
+    from_square_degrees: float,
+    double: bool,
+    words: tuple[str, str],
+    title: str,
+    head: str = ENDS['ridge'],
+) -> Markup:
+    """Return a board's top edge with the cut across it, on one cheek or to a point on two.
 
     Given:
-        from_edge_degrees  from the long edge; the two cheeks of a hip mirror one another
-        words              the angle, and what is right of the cut
+        from_square_degrees  between the cut and the line square across; the two cheeks of a hip mirror one another
+        words                the angle, and what is right of the cut
+        head                 what stands at the board's upper end
     """
-    breadth, x0 = 30.0, 26.0
-    turn = from_edge_degrees * 3.14159265 / 180
-    y0 = TOP + 6
+    x0, y0 = 46.0, TOP + 6
+    slant = tan(radians(from_square_degrees))
+    breadth = min(30.0, (RIGHT - 8 - x0) / slant * (2 if double else 1))
     half = breadth / 2 if double else breadth
-    run = half / tan(turn)
-    upper, lower = (x0 + run, y0), (x0 + (run if double else 0), y0 + breadth)
-    point = (x0, y0 + breadth / 2) if double else (x0, y0 + breadth)
-    end = [upper, point, lower] if double else [upper, point]
+    point, upper = (x0, y0 + half), (x0 + half * slant, y0)
+    end = [upper, point, (upper[0], y0 + breadth)] if double else [upper, point]
+    reach = half + 7
     shapes = [
-        svg.path([(WIDTH, y0), *end, (WIDTH, y0 + breadth)], svg.LINE),
+        svg.path([(RIGHT, y0), *end, (RIGHT, y0 + breadth)], svg.LINE),
         svg.path(end, svg.HEAVY),
-        svg.line(point, (WIDTH if double else point[0] - 14, point[1]), svg.HAIR, '3 2'),
-        svg.arc(upper, 15, 180 + from_edge_degrees, 180, svg.HAIR)
-        if double
-        else svg.arc(point, 15, 0, from_edge_degrees),
+        svg.line(point, (x0, y0 - 7), svg.HAIR, '2 1.5'),
+        svg.arc(point, reach, 90 - from_square_degrees, 90),
+        svg.arrow_head(_out(point, reach, 90 - from_square_degrees), -from_square_degrees),
+        svg.text(words[0], (x0 - 4, y0 + 3), 8.5, 'end', 700),
+        svg.text(words[1], (RIGHT, y0 + breadth + 11), 7.5, 'end'),
+        *ends_named((LEFT, RIGHT), y0 + breadth / 2, head),
     ]
     if double:
-        shapes += [
-            svg.line((upper[0] - 18, y0), upper, svg.HAIR, '2 1.5'),
-            svg.text(words[0], (upper[0] - 8, y0 - 4), 8.5, 'middle', 700),
-        ]
-    else:
-        shapes.append(svg.text(words[0], (x0 + 17, y0 + breadth - 5), 8.5, 'start', 700))
-    shapes.append(svg.text(words[1], (WIDTH - 2, y0 + breadth + 11), 7.5, 'end'))
+        shapes.append(svg.line(point, (RIGHT, point[1]), svg.HAIR, '3 2'))
     return svg.drawing(WIDTH, HEIGHT - 6, title, shapes)
 
 
-def _board() -> list[str]:
+def _beside(a: svg.Point, b: svg.Point, off: svg.Point, words: str, anchor: str) -> list[str]:
+    """Return an arrow between two points, drawn so far off, its words on the far side of its middle."""
+    c, d = ((x + off[0], y + off[1]) for x, y in (a, b))
+    middle = (c[0] + d[0]) / 2 + (4 if anchor == 'start' else -2.5), (c[1] + d[1]) / 2
     return [
-        svg.line((0, TOP), (WIDTH, TOP), svg.LINE),
-        svg.line((0, TOP + BOARD_HEIGHT), (WIDTH, TOP + BOARD_HEIGHT), svg.LINE),
+        svg.line(a, c, svg.HAIR),
+        svg.line(b, d, svg.HAIR),
+        svg.arrow(c, d, both=True),
+        svg.text(words, (middle[0], middle[1] + (3 if anchor == 'start' else -1)), 8.5, anchor, 700),
+    ]
+
+
+def _out(at: svg.Point, radius: float, direction: float) -> svg.Point:
+    return at[0] + radius * cos(radians(direction)), at[1] - radius * sin(radians(direction))
+
+
+def _board(head: str) -> list[str]:
+    return [
+        svg.line((LEFT, TOP), (RIGHT, TOP), svg.LINE),
+        svg.line((LEFT, TOP + BOARD_HEIGHT), (RIGHT, TOP + BOARD_HEIGHT), svg.LINE),
+        *ends_named((LEFT, RIGHT), TOP + BOARD_HEIGHT / 2, head),
     ]

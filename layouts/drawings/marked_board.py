@@ -1,4 +1,7 @@
-"""A board lying flat with the marks of a rafter on it, to scale along and across."""
+"""A board lying flat with the marks of a rafter on it, to scale along and across.
+
+Every board in the book lies one way round: the ridge at the left, the tail at the right, the top edge up.
+"""
 
 from __future__ import annotations
 
@@ -8,6 +11,7 @@ from math import atan, cos, sin, tan
 from markupsafe import Markup
 
 from layouts.drawings import svg
+from layouts.words import WORDS
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,17 +31,28 @@ class BoardMarks:
     """Of the bird's mouth; 0 where it is not marked."""
 
 
-def marked_board(marks: BoardMarks, words: tuple[str, str, str, str], title: str) -> Markup:
+ENDS = WORDS['ends']
+SHALLOWEST = 5.0
+"""Units in an inch across a long board: it is drawn deeper than it is, or its marks could not be seen."""
+
+
+def marked_board(
+    marks: BoardMarks, words: tuple[str, str, str, str], title: str, head: str = ENDS['ridge']
+) -> Markup:
     """Return the board with its plumb lines, bird's mouth and the distances to mark.
 
-    words: at the cut, building distance, tail distance, at the bird's mouth
+    Given:
+        words  at the cut, building distance, tail distance, at the bird's mouth
+        head   what stands at the board's upper end
     """
-    width, left = 240.0, 8.0
+    width, left = 240.0, 12.0
     angle = atan(marks.slope)
     lean = marks.depth * tan(angle)
-    reach = marks.tail + lean + 3
-    along = (width - 2 * left) / (reach + 4)
-    across = max(along, 5.0)  # a long board is drawn deeper than it is, or its marks could not be seen
+    room, past = width - 2 * left, marks.tail + 6
+    along = room / (past + lean)
+    if along < SHALLOWEST:
+        along = (room - lean * SHALLOWEST) / past
+    across = max(along, SHALLOWEST)
     lean_drawn = lean * across
     top = 40.0
     depth = marks.depth * across
@@ -49,10 +64,12 @@ def marked_board(marks: BoardMarks, words: tuple[str, str, str, str], title: str
 
     center, cut = plumb(0), plumb(0, marks.shortening / cos(angle))
     building, tail = plumb(marks.building), plumb(marks.tail)
-    ends = (left - 2, width - 2)
+    ends = (left - 2, width - left + 2)
     shapes = [
         svg.path([(ends[0], top), (ends[1], top)], svg.LINE),
         svg.path([(ends[0], top + depth), (ends[1], top + depth)], svg.LINE),
+        *ends_named(ends, top + depth / 2, head),
+        svg.text(ENDS['top_edge'], (ends[0] + (ends[1] - ends[0]) * 0.62, top + 8), 7),
         svg.line(*center, svg.HAIR, '5 1.5 1 1.5'),
         svg.line(*building, svg.HAIR, '3 2'),
         svg.line(*cut, svg.HEAVY),
@@ -75,3 +92,11 @@ def marked_board(marks: BoardMarks, words: tuple[str, str, str, str], title: str
     shapes.append(svg.line((origin, top - 26), (origin, top - 1), svg.HAIR))
     shapes.append(svg.text(words[0], (left - 2, top + depth + 9), 7.5))
     return svg.drawing(width, top + depth + 13, title, shapes)
+
+
+def ends_named(ends: tuple[float, float], middle: float, head: str, size: float = 7.0) -> list[str]:
+    """Return the names of a board's two ends, written up along them, outside of the board."""
+    return [
+        svg.text(name, (x, middle), size, 'middle', 800, 90)
+        for name, x in ((head, ends[0] - 2.5), (ENDS['tail'], ends[1] + 2.5 + size * 0.72))
+    ]
