@@ -84,7 +84,7 @@ def test_how_small_the_error_of_a_step_must_be(run, within, allowed, setting):
 def test_less_than_a_step_has_nothing_to_drift():
     found = check(run=Fraction(11))
 
-    assert (found.whole, found.step_allowed, found.error.sign, found.verdict) == (0, None, 0, 'right')
+    assert (found.whole, found.step_allowed, found.error.sign, found.verdict) == (0, None, 0, 'not-judged')
 
 
 def test_a_step_that_is_not_given_is_the_nearest_sixteenth():

@@ -4,6 +4,7 @@ import re
 
 import pytest
 from check_support import data, run_check
+from mpmath import mpf, sqrt
 
 from layouts.verbs import check
 
@@ -50,7 +51,7 @@ def test_steps_in_text():
     assert out == (
         'Common rafter, 6 in 12, run 13 ft 5 in\n'
         '  whole steps     13\n'
-        '  odd remainder   5 in on the arm of the run, 2 1/2 in on that of the rise\n'
+        '  odd remainder   5 in on the body, 2 1/2 in on the tongue\n'
         '  exact step      13.416 in\n'
         '  step as set     13 3/8 in: 0.041 in short\n'
         '  exact length    180.003 in\n'
@@ -60,7 +61,7 @@ def test_steps_in_text():
         '  off by 1/16     0.813 in after 13 steps\n'
         '  to stay within  1/8 in, a step may be off by 0.0096 in: set it to 1/64 or\n'
         '                  finer\n'
-        'Wrong: the last mark may be off by 1/8 in, as was set.\n'
+        'Wrong: the last mark may be off by 1/8 in, taken where nothing else is said.\n'
         'Measure the whole length once at the end, whatever the steps say.\n'
     )
 
@@ -77,7 +78,50 @@ def test_steps_in_json():
 def test_the_marks_of_steps_stand_in_columns():
     _, out, _ = run_check(*STEPS, '--marks')
 
-    assert '  step  mark, in  exact, in  rounded steps\n     1   13 7/16     13.416  0.021 in long\n' in out
+    assert '  step  mark, in  exact, in    steps as set\n     1   13 7/16     13.416  0.041 in short\n' in out
+    assert '    13  174 7/16    174.413  0.538 in short\n' in out
+
+
+def test_marks_are_those_of_the_step_that_was_set():
+    """Source: n steps of 13.42 in less n √180, by mpmath; without a step, n of 13 7/16."""
+    for words, step in ((('--step', '13.42'), '13.42'), ((), '13.4375')):
+        _, found = data(*STEPS[:5], *words, '--marks')
+        for mark in found['marks']:
+            wanted = mark['step'] * (mpf(step) - sqrt(180))
+            assert abs(mpf(mark['steps_error_inches']) - wanted) <= mpf('0.51e-9')
+
+
+def test_without_a_step_nothing_is_judged():
+    status, out, _ = run_check(*STEPS[:5])
+    _, found = data(*STEPS[:5])
+
+    assert status == 0
+    assert '  nearest 1/16    13 7/16 in: 0.021 in long\n' in out
+    assert 'as set' not in out
+    assert 'Wrong' not in out
+    assert (found['verdict'], found['step']['given'], found['within_allowed']) == ('not-judged', False, False)
+    assert found['allowed']['rule'] == 'usual'
+
+
+def test_what_the_end_may_be_off_by_is_said_to_be_given_only_where_it_is():
+    status, out, _ = run_check(*STEPS, '--stay-within', '3/4')
+
+    assert status == 0
+    assert 'Right: the last mark may be off by 3/4 in, as you said.\n' in out
+
+
+@pytest.mark.parametrize(
+    ('reads', 'said'),
+    [
+        ('13 in', '0.416 in short: 6.66 of 1/16 in, 7 marks short of the\n                   nearest\n'),
+        ('13 1/2', '0.084 in long: 0.17 of 1/2 in, on the nearest mark\n'),
+        ('13 9/16', '0.146 in long: 2.34 of 1/16 in, 2 marks past the nearest\n'),
+    ],
+)
+def test_a_reading_lies_past_the_nearest_mark_or_short_of_it(reads, said):
+    _, out, _ = run_check('length', '--pitch', '6', '--run', '1 ft', '--reads', reads)
+
+    assert said in out
 
 
 def test_a_hip_says_what_seventeen_would_do():

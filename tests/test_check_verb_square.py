@@ -69,9 +69,9 @@ def test_an_old_square_in_text(square_file):
     assert out == (
         '18 figures read\n'
         '  rise       column  shown  right            off\n'
-        '     8  hip, valley  18.78  18.76  0.018 in long  17\n'
+        '     8  hip, valley  18.78  18.76  0.018 in long  17, cut off\n'
         '    17  hip, valley  24.04  24.02  0.019 in long  17\n'
-        '    18  hip, valley  24.75  24.74  0.011 in long  17\n'
+        '    18  hip, valley  24.75  24.74  0.011 in long  17, cut off\n'
         '   15 right\n'
         '    3 computed with 17 in place of √288 = 16.9706\n'
         'An old square’s convention, no misprint: its hip figures are computed with 17\n'
@@ -94,6 +94,15 @@ def test_a_misprinted_square_in_text(square_file):
         '1 misprint or bad reading: look again. Its hip figures follow √288, as they\n'
         'should.\n'
     )
+
+
+def test_a_lone_figure_that_is_cut_off_in_text(square_file):
+    rounded = 'rise,common,hip_valley,jack_16,jack_24,jack_cheek,hip_cheek\n7,,18.36,,,,\n9,,19.20,,,,\n10,,19.70,,,,\n'
+    status, out, _ = run_check('square', '--reads', square_file(rounded))
+
+    assert status == 1
+    assert '     9  hip, valley  19.20  19.21  0.009 in short  cut off, alone\n' in out
+    assert '1 misprint or bad reading: look again.' in out
 
 
 def test_a_square_judged_in_csv_and_json(square_file):

@@ -66,7 +66,11 @@ def steps_data(check: StepsCheck, marks: Sequence[StepMark] = ()) -> dict:
         'odd_run': _run(check.left_run_in),
         'odd_remainder': {'level': _figure(check.left_level), 'rise': _figure(check.left_rise)},
         'exact_step': {'inches': _fine(check.step)},
-        'set_step': {**_figure(check.set_figure), 'error_inches': _fine(check.step_error)},
+        'step': {
+            'given': bool(check.set_to),
+            **_figure(check.set_figure),
+            'error_inches': _fine(check.step_error),
+        },
         'exact_length': {'inches': _fine(check.end)},
         'last_mark': {'inches': _fine(check.reached), 'error_inches': _fine(check.error)},
         'drift': [{'step_off_by': f'1/{one.per} in', 'inches': _fine(one.total)} for one in check.drifts],
@@ -86,11 +90,12 @@ def steps_data(check: StepsCheck, marks: Sequence[StepMark] = ()) -> dict:
                 'step': one.number,
                 'inches': _fine(one.exact),
                 'text': one.figure.text,
-                'rounded_steps_error_inches': _fine(one.stepped),
+                'steps_error_inches': _fine(one.stepped),
             }
             for one in marks
         ],
         **_verdict(check.allowed, check.verdict),
+        'within_allowed': check.within,
     }
 
 
@@ -187,6 +192,7 @@ def _cell(cell: Cell) -> dict:
         'difference': {'inches': _fine(cell.difference)},
         'verdict': cell.verdict,
         'follows': cell.follows,
+        'rounding': cell.rounding,
         'belongs_to_rise': cell.belongs_to,
     }
 

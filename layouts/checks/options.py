@@ -10,13 +10,13 @@ from fractions import Fraction
 
 from layouts.checks.words import DEFER
 from layouts.verbs.options import add_steep, add_verb, choice
-from tablegen.checking.allowance import RIGHT
+from tablegen.checking.allowance import WRONG
 from tablegen.lengths import length
 from tablegen.pitch import Pitch, pitch
 
 TEXT, JSON, CSV = 'text', 'json', 'csv'
 ALL_RIGHT, NOT_RIGHT = 0, 1
-STATUS = 'Exit status: 0 right, 1 wrong, 2 bad input.'
+STATUS = 'Exit status: 0 right or nothing to judge, 1 wrong, 2 bad input.'
 
 
 def add_check(
@@ -80,4 +80,4 @@ def put_rows(out, rows: Sequence[Sequence[str]]) -> None:
 
 def status(verdict: str) -> int:
     """Return the exit status of a verdict."""
-    return ALL_RIGHT if verdict == RIGHT else NOT_RIGHT
+    return NOT_RIGHT if verdict == WRONG else ALL_RIGHT

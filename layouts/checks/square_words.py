@@ -37,7 +37,7 @@ VERDICT_NAMES = {
 }
 FIGURES_NOTE = (
     'Inches. Common, hip and valley: length per foot of common run. Jacks: difference in length at 16 and 24 in '
-    'on center. Cheeks: held against 12, marked on the side of the 12, for a square-edged top.'
+    'on center. Cheeks: on the top edge, left square; held against 12 on the square, marked along the 12.'
 )
 FINDINGS = {
     ROOT_288: 'Its hip figures follow √288, as they should.',
@@ -63,6 +63,8 @@ def judged_lines(check: SquareCheck) -> list[str]:
     """Return what a square's own figures say: each that is not right, the counts, the finding."""
     listed = [cell for cell in check.cells if cell.verdict != RIGHT or cell in check.misprints]
     head = ('rise', 'column', 'shown', 'right', 'off', '')
+    remarks = [_remark(cell, check) for cell in listed]
+    widest = max(map(len, remarks), default=0)
     rows = [
         (
             str(cell.rise),
@@ -70,9 +72,9 @@ def judged_lines(check: SquareCheck) -> list[str]:
             cell.shown.figure.text,
             cell.right.text,
             way(cell.difference),
-            _remark(cell, check),
+            remark.ljust(widest),
         )
-        for cell in listed
+        for cell, remark in zip(listed, remarks, strict=True)
     ]
     return [
         f'{len(check.cells)} figures read',
@@ -89,6 +91,10 @@ def judged_lines(check: SquareCheck) -> list[str]:
 def _remark(cell: Cell, check: SquareCheck) -> str:
     if cell.verdict != WRONG:
         short = {CUT_OFF: 'cut off', COARSER: 'coarser', SEVENTEEN: '17', RIGHT: '√288'}[cell.verdict]
+        if cell.verdict == RIGHT and cell.follows == check.convention:
+            short = 'rounded'
+        if cell.verdict == SEVENTEEN and cell.rounding == CUT_OFF:
+            short += ', cut off'
         return f'{short}, alone' if cell in check.misprints else short
     return f'wrong: of {cell.belongs_to}' if cell.belongs_to else 'wrong'
 

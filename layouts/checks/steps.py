@@ -23,10 +23,8 @@ def add(checks) -> None:
     parser.add_argument(
         '--run', dest='run_', required=True, metavar='RUN', help='level run of the common rafter'
     )
-    parser.add_argument('--step', metavar='LENGTH', help='the step as it was set (the exact one to 1/16)')
-    parser.add_argument(
-        '--stay-within', default='1/8', metavar='LENGTH', help='what the end may be off by (1/8 in)'
-    )
+    parser.add_argument('--step', metavar='LENGTH', help='the step as it was set, to be judged')
+    parser.add_argument('--stay-within', metavar='LENGTH', help='what the end may be off by (1/8 in)')
     parser.add_argument('--marks', action='store_true', help='list where the mark of each step goes')
     options.add_format(parser)
 
@@ -37,8 +35,8 @@ def run(args, out, err) -> int:
     kind = choice(args.of, '--of', STEPPED)
     chosen = options.pitch_of(args)
     set_to = None if args.step is None else written(args.step, '--step')
-    within = length(args.stay_within, '--stay-within')
+    within = options.optional(args.stay_within, '--stay-within')
     check = check_steps(kind, chosen, length(args.run_, '--run'), set_to, within)
-    marks = mark_rows(kind, chosen, check.whole, SQUARE) if args.marks else ()
+    marks = mark_rows(kind, chosen, check.whole, SQUARE, set_to) if args.marks else ()
     options.put(form, out, steps_lines(check, marks), steps_data(check, marks))
     return options.status(check.verdict)

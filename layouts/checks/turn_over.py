@@ -18,7 +18,7 @@ def add(checks) -> None:
     parser = options.add_check(checks, 'turn-over', summary, run, EXAMPLES)
     parser.add_argument('--gap', required=True, metavar='LENGTH', help='between the two lines')
     parser.add_argument(
-        '--over', default='16 in', metavar='LENGTH', help='how far from their point (16 in, the short arm)'
+        '--over', default='16 in', metavar='LENGTH', help='how far from their point (16 in, the tongue)'
     )
     options.add_within(parser, 'the gap')
     options.add_format(parser)

@@ -7,7 +7,7 @@ from textwrap import wrap
 
 from tablegen import text
 from tablegen.checking import tape
-from tablegen.checking.allowance import GIVEN, RIGHT, Allowance
+from tablegen.checking.allowance import HALF_PART, NOT_JUDGED, RIGHT, USUAL, Allowance
 from tablegen.checking.amounts import Amount
 from tablegen.checking.corner import CornerCheck, TurnOver
 from tablegen.checking.reading import LengthCheck
@@ -61,15 +61,13 @@ def length_lines(check: LengthCheck) -> list[str]:
 
 def steps_lines(check: StepsCheck, marks: Sequence[StepMark] = ()) -> list[str]:
     """Return the lines of a member stepped off."""
-    hip = check.kind != 'common'
-    level = 'on the arm of the run' if not hip else 'on the arm of the hip’s own run'
+    level = 'on the body' if check.kind == 'common' else 'on the body, of the hip’s own run'
     setting = _marked(check.set_figure.text, check.set_figure.unit)
-    chosen = '' if check.set_to else ', the nearest 1/16'
     pairs = [
         ('whole steps', str(check.whole)),
         ('odd remainder', _remainder(check, level)),
         ('exact step', f'{check.step.size.text} in'),
-        ('step as set', f'{setting}{chosen}: {way(check.step_error)}'),
+        ('step as set' if check.set_to else 'nearest 1/16', f'{setting}: {way(check.step_error)}'),
         ('exact length', f'{check.end.size.text} in'),
         ('last mark', f'{check.reached.size.text} in: {way(check.error)}'),
     ]
@@ -83,13 +81,12 @@ def steps_lines(check: StepsCheck, marks: Sequence[StepMark] = ()) -> list[str]:
         old = check.seventeen
         pairs.append(('with 17 for √288', f'step {old.step.size.text} in: {way(old.error)} at the last step'))
         if check.left_run_in:
-            pairs.append(('', f'odd run {old.left_level.text} in on the 17 arm'))
-    verdict = 'Right' if check.verdict == RIGHT else 'Wrong'
+            pairs.append(('', f'odd run {old.left_level.text} in on the body'))
     return [
         f'{_capital(NAMES[check.kind])}, {check.pitch.text}, run {text.run(check.run_in)}',
         *_pairs(pairs),
-        *_mark_lines(marks),
-        *_sentence(f'{verdict}: {allowed(check.allowed, "the last mark")}'),
+        *_mark_lines(marks, 'steps as set' if check.set_to else 'steps of nearest 1/16'),
+        *_sentence(f'{_steps_verdict(check)}: {allowed(check.allowed, "the last mark")}'),
         *_sentence('Measure the whole length once at the end, whatever the steps say.'),
     ]
 
@@ -133,7 +130,7 @@ def turn_over_lines(check: TurnOver) -> list[str]:
         *_pairs(pairs),
         *_sentence(f'{verdict}: {allowed(check.allowed, "the gap")}'),
         *_sentence(
-            'Far from the point, the first line lies where the long arm lay first: the angle is under 90°. '
+            'Far from the point, the first line lies where the body lay first: the angle is under 90°. '
             'It lies on the other side: over 90°. The edge must be straight, or the test proves nothing.'
         ),
     ]
@@ -157,8 +154,10 @@ def right_to(read: Written) -> str:
 
 def allowed(rule: Allowance, what: str) -> str:
     """Return the rule of a verdict in words."""
-    said = 'as was set'
-    if rule.rule != GIVEN:
+    said = 'as you said'
+    if rule.rule == USUAL:
+        said = 'taken where nothing else is said'
+    if rule.rule == HALF_PART:
         taken = 'the usual finest part, for none was read' if rule.part.assumed else 'the finest part read'
         said = f'half of {rule.part.text}, {taken}'
     if rule.tape_in is not None:
@@ -170,13 +169,24 @@ def _in_parts(check: LengthCheck) -> str:
     parts = f'{check.difference_parts.size.text} of {check.read.part.text}'
     if not check.marks_off:
         return f'{parts}, on the nearest mark'
-    return f'{parts}, {_count(abs(check.marks_off), "mark")} past the nearest'
+    way_off = 'past' if check.marks_off > 0 else 'short of'
+    return f'{parts}, {_count(abs(check.marks_off), "mark")} {way_off} the nearest'
+
+
+def _steps_verdict(check: StepsCheck) -> str:
+    """Return whether the last mark falls where it may; what nobody has set is not judged."""
+    if check.verdict != NOT_JUDGED:
+        return 'Right' if check.verdict == RIGHT else 'Wrong'
+    if not check.whole:
+        return 'Nothing to judge, the run is shorter than a step'
+    end = 'within' if check.within else 'outside'
+    return f'Nothing to judge, no --step was given; steps of the nearest 1/16 end {end} what is allowed'
 
 
 def _remainder(check: StepsCheck, level: str) -> str:
     if not check.left_run_in:
         return 'none'
-    return f'{check.left_level.text} in {level}, {check.left_rise.text} in on that of the rise'
+    return f'{check.left_level.text} in {level}, {check.left_rise.text} in on the tongue'
 
 
 def _small_enough(check: StepsCheck) -> str:
@@ -190,10 +200,10 @@ def _side(out: Amount) -> str:
     return {1: ', outwards', -1: ', inwards', 0: ''}[out.sign]
 
 
-def _mark_lines(marks: Sequence[StepMark]) -> list[str]:
+def _mark_lines(marks: Sequence[StepMark], steps: str) -> list[str]:
     if not marks:
         return []
-    rows = [('step', 'mark, in', 'exact, in', 'rounded steps')]
+    rows = [('step', 'mark, in', 'exact, in', steps)]
     rows += [(str(one.number), one.figure.text, one.exact.size.text, way(one.stepped)) for one in marks]
     return table(rows)
 

@@ -9,8 +9,8 @@ from tablegen.checking import tape
 from tablegen.checking.written import Part, Written, half, inches_text
 from tablegen.exact import Exact, sign
 
-HALF_PART, GIVEN = 'half-part', 'given'
-RIGHT, WRONG = 'right', 'wrong'
+HALF_PART, GIVEN, USUAL = 'half-part', 'given', 'usual'
+RIGHT, WRONG, NOT_JUDGED = 'right', 'wrong', 'not-judged'
 
 
 @dataclass(frozen=True, slots=True)
@@ -18,9 +18,9 @@ class Allowance:
     """The rule of a verdict, and what it comes to."""
 
     rule: str
-    """'half-part': half of the finest part read; 'given': as the user says."""
+    """'half-part': half of the finest part read; 'given': as the user says; 'usual': where nothing was said."""
     part: Part | None
-    """The finest part read; None where the allowance was given."""
+    """The finest part read; None where the allowance does not come from it."""
     own_in: Fraction
     """What the rule allows, in."""
     tape_in: Fraction | None

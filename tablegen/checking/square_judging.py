@@ -23,6 +23,8 @@ VERDICTS = (RIGHT, COARSER, CUT_OFF, SEVENTEEN, WRONG)
 ROUNDED_OTHERWISE = (CUT_OFF, COARSER)
 ROOT_288, NOT_SHOWN = 'root-288', 'not-shown'
 """With SEVENTEEN, the conventions that a square's hip figures can follow."""
+ROUNDED = 'rounded'
+"""With CUT_OFF, what a column's last digits can follow."""
 EIGHTHS, TWELFTHS = 8, 12
 """Parts that squares are also engraved in; NAVEDTRA 14044, p. 2-7, names both."""
 
@@ -42,6 +44,8 @@ class Cell:
     """One of VERDICTS."""
     follows: str
     """The convention that this cell speaks for; 'not-shown' where both, or neither, give its figure."""
+    rounding: str
+    """'rounded' or 'cut-off'; 'not-shown' where both give its figure, and for one that is coarser or wrong."""
     belongs_to: int | None
     """For a wrong cell, the rise whose figure it is in that column; None where there is none."""
 
@@ -54,10 +58,10 @@ class SquareCheck:
     convention: str
     """What most of the telling hip figures follow: 'root-288' or 'seventeen'; 'not-shown' where none tells."""
     misprints: tuple[Cell, ...]
-    """Wrong cells, and cells that leave the square's own convention."""
+    """Wrong cells, and cells that leave the square's own convention, or the rounding of their own column."""
     rounded_otherwise: tuple[Cell, ...]
     verdict: str
-    """'right' where every cell is right or rounded otherwise; else 'wrong'."""
+    """'right' where every cell is right or rounded otherwise and none is a misprint; else 'wrong'."""
 
     def count(self, verdict: str) -> int:
         """Return how many cells have a verdict."""
@@ -70,6 +74,8 @@ def judge_square(rows: Iterable[ShownRow]) -> SquareCheck:
     Notes:
         1. The convention is that of the greater number of telling hip figures, a draw going to √288; a
            telling figure of the other convention is a misprint, for no table follows two.
+        2. So it is with figures cut off instead of rounded, in each column by itself: where fewer are cut off than
+           rounded, those are misprints. A draw tells nothing.
     """
     cells = tuple(
         _judged(row.rise, column, shown)
@@ -80,16 +86,28 @@ def judge_square(rows: Iterable[ShownRow]) -> SquareCheck:
     follows = [cell.follows for cell in cells]
     old, new = follows.count(SEVENTEEN), follows.count(ROOT_288)
     convention = NOT_SHOWN if not old + new else SEVENTEEN if old > new else ROOT_288
+    strays = [cell for column in COLUMNS for cell in _strays(cells, column)]
     misprints = tuple(
-        cell for cell in cells if cell.verdict == WRONG or cell.follows not in (convention, NOT_SHOWN)
+        cell
+        for cell in cells
+        if cell.verdict == WRONG or cell.follows not in (convention, NOT_SHOWN) or cell in strays
     )
     return SquareCheck(
         cells,
         convention,
         misprints,
         tuple(cell for cell in cells if cell.verdict in ROUNDED_OTHERWISE),
-        RIGHT if all(cell.verdict in (RIGHT, *ROUNDED_OTHERWISE) for cell in cells) else WRONG,
+        WRONG if misprints or any(cell.verdict == SEVENTEEN for cell in cells) else RIGHT,
     )
+
+
+def _strays(cells: tuple[Cell, ...], column: Column) -> list[Cell]:
+    """Return the cells of a column that leave the rounding of the greater number of it."""
+    rounded, cut = (
+        [cell for cell in cells if cell.column == column.key and cell.rounding == how]
+        for how in (ROUNDED, CUT_OFF)
+    )
+    return cut if len(cut) < len(rounded) else rounded if len(rounded) < len(cut) else []
 
 
 def _judged(rise: int, column: Column, shown: Written) -> Cell:
@@ -101,10 +119,25 @@ def _judged(rise: int, column: Column, shown: Written) -> Cell:
     follows = NOT_SHOWN
     if column.seventeen and bool(how) != bool(old):
         follows = ROOT_288 if how else SEVENTEEN
-    belongs = _rise_of(column, shown) if verdict == WRONG else None
     return Cell(
-        rise, column.key, shown, column.figure(slope), amount(shown.inches - true), verdict, follows, belongs
+        rise,
+        column.key,
+        shown,
+        column.figure(slope),
+        amount(shown.inches - true),
+        verdict,
+        follows,
+        _rounding(how or old, shown, true if how or not old else column.seventeen(slope)),
+        _rise_of(column, shown) if verdict == WRONG else None,
     )
+
+
+def _rounding(fit: str | None, shown: Written, value: Exact) -> str:
+    """Return what the last digit of a figure follows: a rounded one tells only where cutting off gives another."""
+    part = shown.part.inches
+    if fit == CUT_OFF:
+        return CUT_OFF
+    return ROUNDED if fit == RIGHT and floor_of(value / part) * part != shown.inches else NOT_SHOWN
 
 
 def _fit(shown: Written, true: Exact, column: Column) -> str | None:

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.checking.allowance import GIVEN, Allowance, verdict
+from tablegen.checking.allowance import GIVEN, NOT_JUDGED, RIGHT, USUAL, Allowance, verdict
 from tablegen.checking.amounts import Amount, amount
 from tablegen.checking.members import MEMBERS, SEVENTEEN, STEP_RUN, seventeen_length
 from tablegen.checking.written import Written
@@ -87,7 +87,10 @@ class StepsCheck:
     """None for a common rafter."""
     allowed: Allowance
     verdict: str
-    """'right' where the last mark is within what is allowed, else 'wrong'."""
+    """'right' where the last mark is within what is allowed, else 'wrong'; 'not-judged' without a step that was set,
+    or where the run is shorter than one."""
+    within: bool
+    """Whether the last mark is within what is allowed, judged or not."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,7 +103,7 @@ class StepMark:
     figure: Figure
     """To the smallest part."""
     stepped: Amount
-    """Where steps of the rounded length would put it, less the exact place, in."""
+    """Where steps as they are set would put it, less the exact place, in."""
 
 
 def check_steps(
@@ -108,7 +111,7 @@ def check_steps(
     pitch: Pitch,
     run_in: Fraction,
     set_to: Written | None = None,
-    within_in: Fraction = STAY_WITHIN,
+    within_in: Fraction | None = None,
 ) -> StepsCheck:
     """Return a member stepped off with a step as it was set.
 
@@ -116,7 +119,7 @@ def check_steps(
         kind       a key of members.STEPPED
         run_in     level run of the common rafter, in
         set_to     the step, along the edge; None for the exact one to the nearest sixteenth
-        within_in  what the end may be off by, in
+        within_in  what the end may be off by, in; None for STAY_WITHIN
 
     Errors:
         BookError for a run or a step of nothing
@@ -130,7 +133,10 @@ def check_steps(
     set_in = set_to.inches if set_to else Fraction(set_figure.count, set_figure.per)
     whole, left = divmod(run_in, STEP_RUN)
     error = whole * (set_in - step)
-    allowed = Allowance(GIVEN, None, within_in, None)
+    allowed = Allowance(
+        USUAL if within_in is None else GIVEN, None, STAY_WITHIN if within_in is None else within_in, None
+    )
+    within = verdict(error, allowed)
     return StepsCheck(
         kind,
         pitch,
@@ -147,18 +153,25 @@ def check_steps(
         amount(end + error),
         amount(error),
         tuple(Drift(per, amount(Fraction(whole, per))) for per in DRIFT_PARTS),
-        amount(within_in / whole, places=4) if whole else None,
-        _setting(within_in, int(whole)),
+        amount(allowed.inches / whole, places=4) if whole else None,
+        _setting(allowed.inches, int(whole)),
         None if kind == 'common' else _seventeen(slope, step, int(whole), left),
         allowed,
-        verdict(error, allowed),
+        within if set_to and whole else NOT_JUDGED,
+        within == RIGHT,
     )
 
 
-def mark_rows(kind: str, pitch: Pitch, count: int, measure: Measure) -> tuple[StepMark, ...]:
-    """Return where the marks of so many steps go, and how far steps set to the smallest part leave them."""
+def mark_rows(
+    kind: str, pitch: Pitch, count: int, measure: Measure, set_to: Written | None = None
+) -> tuple[StepMark, ...]:
+    """Return where the marks of so many steps go, and how far the steps as they are set leave them.
+
+    Given:
+        set_to  the step, along the edge; None for the exact one to the smallest part
+    """
     step = MEMBERS[kind].length(STEP_RUN, pitch.slope)
-    set_in = _set(step, measure)
+    set_in = set_to.inches if set_to else _set(step, measure)
     return tuple(
         StepMark(n, amount(n * step), length_figure(n * step, measure), amount(n * (set_in - step)))
         for n in range(1, count + 1)
