@@ -10,6 +10,9 @@ from pathlib import Path
 from asking import ask
 from mpmath import mp, mpf
 
+from tablegen.checking.square_file import read_square
+from tablegen.checking.square_judging import SquareCheck, judge_square
+
 AUTHORITIES = Path(__file__).parent / 'authorities'
 mp.dps = 50
 
@@ -55,3 +58,16 @@ def data(*argv: str) -> tuple[int, dict]:
     """Return exit status and the object that a check answers with; a float in it is an error."""
     status, out, _ = run_check(*argv, '--format', 'json')
     return status, json.loads(out, parse_float=refuse_float)
+
+
+def square(content: str) -> SquareCheck:
+    """Return what a file of a square's figures is judged to say."""
+    return judge_square(read_square(content, 'mine.csv'))
+
+
+def changed(content: str, **swaps: tuple[str, str]) -> str:
+    """Return a text with each of some words, there once, changed for another."""
+    for before, after in swaps.values():
+        assert content.count(before) == 1
+        content = content.replace(before, after)
+    return content

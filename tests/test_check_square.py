@@ -3,13 +3,13 @@
 from fractions import Fraction
 
 import pytest
-from check_support import authority, near, real, rounded
+from check_support import authority, changed, near, real, rounded, square
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from mpmath import floor, sqrt
 
 from tablegen.checking.square_figures import COLUMNS, KEYS, RISES, engraved_rows, slope_of_rise
-from tablegen.checking.square_file import HEADER, ShownRow, read_square
+from tablegen.checking.square_file import HEADER, ShownRow
 from tablegen.checking.square_judging import (
     COARSER,
     CUT_OFF,
@@ -42,17 +42,6 @@ def cell(rise, column, shown):
     """Return one figure judged by itself."""
     cells = tuple(written(shown, 'cell') if key == column else None for key in KEYS)
     return judge_square([ShownRow(rise, cells)]).cells[0]
-
-
-def square(content):
-    return judge_square(read_square(content, 'mine.csv'))
-
-
-def changed(content, **swaps):
-    for before, after in swaps.values():
-        assert content.count(before) == 1
-        content = content.replace(before, after)
-    return content
 
 
 @pytest.mark.parametrize('column', COLUMNS, ids=lambda column: column.key)
@@ -233,37 +222,6 @@ def test_a_draw_between_the_conventions_goes_to_the_true_one():
 
 def test_a_square_without_hip_figures_tells_no_convention():
     assert square(f'{",".join(HEADER)}\n8,14.42,,,,,\n').convention == NOT_SHOWN
-
-
-ROUNDED_SQUARE = """rise,common,hip_valley,jack_16,jack_24,jack_cheek,hip_cheek
-7,13.89,18.36,18.52,27.78,,
-9,15,19.21,20,30,,
-10,15.62,19.70,20.83,31.24,,
-"""
-"""By hand: √337 = 18.3576, √369 = 19.2094, √388 = 19.6977: each rounds up, and would be a hundredth less cut off."""
-
-
-def test_a_lone_figure_that_is_cut_off_is_a_misprint():
-    whole = square(ROUNDED_SQUARE)
-    lone = square(changed(ROUNDED_SQUARE, a=('19.21', '19.20')))
-
-    assert (whole.misprints, whole.verdict) == ((), 'right')
-    assert [(one.rise, one.column, one.verdict) for one in lone.misprints] == [(9, 'hip_valley', CUT_OFF)]
-    assert lone.verdict == 'wrong'
-
-
-def test_a_column_that_is_cut_off_is_a_convention_and_a_lone_rounded_figure_in_it_is_none():
-    cut = square(changed(ROUNDED_SQUARE, a=('18.36', '18.35'), b=('19.21', '19.20'), c=('19.70', '19.69')))
-    lone = square(changed(ROUNDED_SQUARE, a=('18.36', '18.35'), b=('19.21', '19.20')))
-
-    assert (cut.misprints, cut.verdict, cut.count(CUT_OFF)) == ((), 'right', 3)
-    assert [(one.rise, one.verdict) for one in lone.misprints] == [(10, RIGHT)]
-
-
-def test_as_many_cut_off_as_rounded_tell_nothing():
-    drawn = square(changed(ROUNDED_SQUARE, a=('18.36,', ','), b=('19.21', '19.20')))
-
-    assert (drawn.misprints, drawn.verdict) == ((), 'right')
 
 
 def test_a_file_from_a_spreadsheet_may_begin_with_a_byte_order_mark():
