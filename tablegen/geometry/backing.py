@@ -70,3 +70,41 @@ def drop_when_slid(thickness_in: Fraction, at: Corner) -> Exact:
     Source: t tan H / (tan a + tan b), from the same equation; tan a + tan b = sin C / (cos a cos b).
     """
     return thickness_in * at.hip_slope * at.plan_a.cosine() * at.plan_b.cosine() / at.sine
+
+
+def gap_when_dropped(thickness_in: Fraction, at: Corner) -> Exact:
+    """Return how far the hip's edge towards A lies UNDER plane A once the hip is dropped by the greater drop.
+
+    Returned:
+        in, PLUMB; 0 on the side that has the greater drop, the steeper one at a square corner
+
+    Source: the difference of the two drops.
+    """
+    own = drop_plumb(thickness_in, at)
+    return max(own, drop_plumb(thickness_in, at.turned())) - own
+
+
+def slid_jack(thickness_in: Fraction, at: Corner) -> Exact:
+    """Return what sliding the hip adds to the jacks of side A.
+
+    Given:
+        thickness_in  of the hip, in
+
+    Returned:
+        in, level along the jack; below 0 where they become shorter: on the side of the lower pitch, towards which
+        the hip slides; the jacks of the other side, of the corner turned, become longer
+
+    Source: the hip's line has moved by the slide, square to itself; the jack crosses it at 90 − a: over cos a.
+    """
+    return -slide(thickness_in, at) / at.plan_a.cosine()
+
+
+def slid_hip_at_ridge(thickness_in: Fraction, at: Corner) -> Exact:
+    """Return what sliding the hip adds to its own length at a ridge that runs parallel to eave A.
+
+    Returned:
+        in, level along the hip, on its center line; below 0 where it becomes shorter
+
+    Source: moved towards eave A, it meets the ridge's side later by the slide over tan a.
+    """
+    return slide(thickness_in, at) / at.plan_a.tangent

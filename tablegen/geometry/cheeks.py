@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 
 from tablegen.angles import Angle, angle_of_sine
 from tablegen.exact import Exact
@@ -41,6 +42,20 @@ class Cheek:
     def within_scale(self) -> bool:
         """Return whether the blade's tilt is on a saw's scale, up to 45 degrees."""
         return self.blade.tangent is not None and self.blade.tangent <= SAW_SCALE_TANGENT
+
+    def reach(self, thickness_in: Fraction) -> Exact:
+        """Return how far a wheel saw's blade must reach through the board, measured along the blade, in.
+
+        Given:
+            thickness_in  that the cheek crosses: of the whole board; half of it for each of two cheeks to a point
+
+        Notes:
+            1. The same from the side, the blade tilted as tabled, and from a squared end, tilted by from_end: the
+               cut is as wide in plan.
+
+        Source: across its thickness the board is cut at the blade's tilt: t over its cosine.
+        """
+        return thickness_in / self.blade.cosine()
 
     def from_end(self) -> Angle:
         """Return the tilt to set if it is past the scale: 90 degrees less the blade's tilt.
@@ -98,6 +113,18 @@ def hip_at_ridge(at: Corner) -> Cheek:
     return hip_against(at.plan_a, at)
 
 
+def hip_at_fascia(at: Corner) -> Cheek:
+    """Return the cheek of a square-topped hip or valley at its TAIL, on side A, against A's fascia or eave line.
+
+    Notes:
+        1. A hip's tail comes to a point on its center line; a valley's is hollow, its sides the long points. The
+           other side is this cut of the corner turned.
+
+    Source: a fascia stands plumb along eave A, as a ridge over A does: g = a.
+    """
+    return hip_against(at.plan_a, at)
+
+
 def hip_at_common(at: Corner) -> Cheek:
     """Return the cheek of a square-topped hip against a common rafter of plane A (g = 90 − a).
 
@@ -128,3 +155,13 @@ def backed_top_at_common(at: Corner) -> Angle:
     Source: in plane A the common's side runs straight up the slope: the complement of backed_top_at_ridge.
     """
     return backed_top_at_ridge(at).complement()
+
+
+def backed_at_ridge(at: Corner) -> Angle:
+    """Return backed_top_at_ridge from the line square across the hip: tan = cot a · cos θ."""
+    return backed_top_at_ridge(at).complement()
+
+
+def backed_at_common(at: Corner) -> Angle:
+    """Return backed_top_at_common from the line square across the hip: tan = tan a / cos θ."""
+    return backed_top_at_common(at).complement()

@@ -63,11 +63,11 @@ def end_past_commons(common_thickness_in: Fraction) -> Exact:
 
     Returned:
         in, level, from the theoretical end to the sawn end, flush with the outer faces of the last pair of
-        side commons, centered on the theoretical end; the end's king common butts against it
+        side commons, centered on the theoretical end. The end common butts against it, shortened by just so
+        much, and each hip stands in the corner of the last side common and the end common, cut to a point.
 
     Notes:
-        1. Where the end's pitch is the steeper one, the ridge's top stands over the end's plane there, by half
-           of the thickness times the difference of the slopes: plane its end off to that plane.
+        1. Where end_over_plane is above 0, plane the ridge's end off to the end's plane.
 
     Source: half the thickness of those commons stands past their center line.
     """
@@ -79,9 +79,28 @@ def end_past_hips(ridge_thickness_in: Fraction, hip_thickness_in: Fraction, at: 
 
     Returned:
         in, level, from the theoretical end to where the outer edge of a hip's cheek ends on the ridge's side,
-        so that the whole cheek bears; the ridge runs parallel to eave A
+        so that the whole cheek bears; the ridge runs parallel to eave A. Each hip has ONE cheek, on its side of
+        the ridge. The end common butts against the ridge's end, shortened by just so much: it is no thicker than
+        the ridge, or it is clipped to both hips (shortening.end_common_clip)
+
+    Notes:
+        1. Such an end stands over the end's plane by end_over_plane: plane it off.
 
     Source: the hip's center line meets the side half the ridge away at t/2 · cot a past the end, and its
     outer face half the hip's thickness further over sin a. Regular: half the ridge and 0.707 of the hip.
     """
     return ridge_thickness_in / 2 / at.plan_a.tangent + hip_thickness_in / 2 / at.plan_a.sine()
+
+
+def end_over_plane(past_end_in: Exact, ridge_thickness_in: Fraction, at: Corner) -> Exact:
+    """Return how far the square top of that ridge stands over plane B, the end's, at its sawn end.
+
+    Given:
+        past_end_in  what the ridge runs past its theoretical end, in
+
+    Returned:
+        in, PLUMB; 0 where the end's plane clears it
+
+    Source: out there plane B has fallen by past · mB under the line of the planes, the ridge sits down t/2 · mA.
+    """
+    return max(exact(0), past_end_in * at.slope_b - sits_down(ridge_thickness_in, at.slope_a))

@@ -14,6 +14,48 @@ from tablegen.exact import Exact, exact
 from tablegen.geometry.corner import Corner
 
 
+def at_ledger(ledger_thickness_in: Fraction) -> Exact:
+    """Return the shortening of a shed's rafter on a ledger, its line length running to the WALL behind the ledger.
+
+    Notes:
+        1. Nothing comes off where the run was taken to the ledger's face, nor at a bare wall without a ledger.
+
+    Source: the whole ledger stands on the rafter's side of the wall; a ridge has half of itself on each side.
+    """
+    return exact(ledger_thickness_in)
+
+
+def end_common(past_end_in: Exact) -> Exact:
+    """Return the shortening of a hip roof's end common, the common that meets the ridge's END.
+
+    Given:
+        past_end_in  in, level, what the ridge runs past its theoretical end: ridge.end_past_commons or
+                     ridge.end_past_hips; 0 where it stops there
+
+    Source: its line length runs to the theoretical end, straight on along the ridge; what the ridge has taken of
+    that line comes off, no less and no more.
+    """
+    return past_end_in
+
+
+def end_common_clip(common_thickness_in: Fraction, ridge_thickness_in: Fraction, at: Corner) -> Exact:
+    """Return how far back each side of an end common is clipped, at a ridge's end between two hips' single cheeks.
+
+    Given:
+        common_thickness_in  in, of the end common, a common of B
+        ridge_thickness_in   in, of the ridge, which runs parallel to eave A
+
+    Returned:
+        in, level, from the end common's square end to where its side meets the hip's; 0 where it is no thicker
+        than the ridge. The clip is the cheek of a jack of B: cheeks.jack of the corner turned.
+
+    Source: ridge.end_past_hips ends the ridge where both hips' sides stand as far apart as it is thick. Each
+    hip's side runs away from there at the plan angle b' from square across the end common.
+    """
+    over = max(Fraction(0), common_thickness_in - ridge_thickness_in)
+    return over / 2 * at.plan_b.tangent
+
+
 def at_ridge(ridge_thickness_in: Fraction) -> Exact:
     """Return the shortening of a common rafter, or of a valley jack, at a ridge that it meets square.
 
@@ -56,6 +98,33 @@ def hip_between_commons(common_thickness_in: Fraction, at: Corner) -> Exact:
     return max(hip_at_common(common_thickness_in, at), hip_at_common(common_thickness_in, at.turned()))
 
 
+def valley_between_ridges(ridge_a_in: Fraction, ridge_b_in: Fraction, at: Corner) -> Exact:
+    """Return the shortening of a valley in the corner of two ridges of one height, at its center line.
+
+    Given:
+        ridge_a_in, ridge_b_in  in, of the ridge parallel to eave A, and of the one parallel to eave B
+
+    Source: the greater of the two of hip_at_ridge: the face that its center line meets first.
+    """
+    return max(hip_at_ridge(ridge_a_in, at), hip_at_ridge(ridge_b_in, at.turned()))
+
+
+def double_cheek_aside(common_a_in: Fraction, common_b_in: Fraction, at: Corner) -> Exact:
+    """Return how far the corner of a common of A and one of B lies from the hip's center line.
+
+    Given:
+        common_a_in, common_b_in  in, thickness of the last side common and of the end common
+
+    Returned:
+        in, level, square to the hip, above 0 towards side B: there stands the long point of the double cheek. 0 at
+        a regular corner with commons of one thickness. From half the hip's thickness on there is one cheek only.
+
+    Source: s back along the hip and e aside of it, the corner lies on both faces: s cos a + e sin a = half of
+    the common of A, s cos b' − e sin b' = half of the one of B.
+    """
+    return (common_a_in * at.plan_b.cosine() - common_b_in * at.plan_a.cosine()) / (2 * at.sine)
+
+
 def jack_at_hip(hip_thickness_in: Fraction, at: Corner) -> Exact:
     """Return the shortening of a jack of plane A at a hip or valley, at the jack's center line.
 
@@ -91,6 +160,30 @@ def hip_point_to_point(thickness_in: Fraction, at: Corner) -> Exact:
     Source: the ridge's side crosses the hip at the plan angle a: t cot a.
     """
     return thickness_in / at.plan_a.tangent
+
+
+def set_back_at_ridge(thickness_in: Fraction, at: Corner) -> Exact:
+    """Return how far from the center line's mark the plumb line of a hip's or valley's side starts, against a face
+    that runs parallel to eave A: a ridge over A, or A's fascia at the tail.
+
+    Given:
+        thickness_in  in, of the hip or valley
+
+    Returned:
+        in, level along the member. One cheek over the whole thickness: one side starts so far up from the mark, the
+        other so far down. Two cheeks to a point, side A's: back from the point, away from what it points at.
+
+    Source: half of hip_point_to_point: t/2 · cot a. Regular: half of its own thickness.
+    """
+    return hip_point_to_point(thickness_in, at) / 2
+
+
+def set_back_at_common(thickness_in: Fraction, at: Corner) -> Exact:
+    """Return the same against the side of a common of plane A: the A side of a double cheek between commons.
+
+    Source: the common stands square to eave A: t/2 · tan a. Regular: half of its own thickness.
+    """
+    return thickness_in / 2 * at.plan_a.tangent
 
 
 def along(level_in: Exact | Fraction, slope: Exact) -> Exact:

@@ -11,7 +11,7 @@ from tablegen import text
 from tablegen.angles import Angle
 from tablegen.errors import BookError
 from tablegen.exact import Exact, exact
-from tablegen.geometry import corner
+from tablegen.geometry import corner, shortening
 from tablegen.geometry.corner import Corner
 
 
@@ -30,12 +30,27 @@ def hip_tail(overhang_a_in: Fraction, at: Corner) -> Exact:
         overhang_a_in  of the commons of plane A
 
     Notes:
-        1. It is the length to the point where the two eave lines meet, on the center line. A square-ended
-           hip between two fascias is cut there on both sides, each face at the plan angle of its eave.
+        1. It is the length to the point where the two eave lines meet, on the center line: a hip's long point, a
+           valley's short one. Between two fascias it has two cheeks, cheeks.hip_at_fascia on side A; the plumb
+           line of each side starts hip_tail_set_back from that point.
 
     Source: the hip's length for so much run of A; regular: overhang · Lh/12.
     """
     return corner.hip_length(overhang_a_in, at)
+
+
+def hip_tail_set_back(thickness_in: Fraction, at: Corner) -> Exact:
+    """Return how far from the end of hip_tail the plumb line of the hip's side towards A starts.
+
+    Given:
+        thickness_in  in, of the hip or valley
+
+    Returned:
+        in, level along the member: a hip's towards the ridge, a valley's outwards
+
+    Source: shortening.set_back_at_ridge: A's fascia runs parallel to eave A. Regular: half of its own thickness.
+    """
+    return shortening.set_back_at_ridge(thickness_in, at)
 
 
 def fall(overhang_in: Fraction, slope: Exact) -> Exact:
