@@ -10,7 +10,7 @@ from markupsafe import Markup
 
 from layouts.pages import Draft, Tab
 from layouts.reference_drawings import PICTURES
-from layouts.reference_words import low_pitches, span, steep_pitches
+from layouts.reference_words import low_pitches, span
 from tablegen import cautions
 from tablegen.figures import Measure
 from tablegen.findings_roof import RoofQuestion, roof_findings
@@ -52,8 +52,6 @@ class IntroPage:
     cautions: dict[str, str]
     low: str
     """Pitches of the book under 3 in 12, '' for none."""
-    steep: str
-    """Pitches over 8 in 12."""
     defers: str
 
 
@@ -95,7 +93,6 @@ def _maker(name: str, settings: Settings) -> Callable:
             values,
             _cautions(),
             span(low_pitches(settings)),
-            span(steep_pitches(settings)),
             cautions.DEFERS,
         )
 
@@ -106,9 +103,10 @@ def _cautions() -> dict[str, str]:
     return {
         'low': cautions.LOW_SLOPE.text,
         'steep': cautions.STEEP.text,
-        'quarter': 'A quarter is what the code allows at the ends of a member; a third is custom.',
-        'short': cautions.SHORT_SEAT.text.replace('The seat bears on less', 'No seat bears on less'),
-        'long': f'{cautions.LONG_TAIL.text.rstrip(".")}: {cautions.LONG_TAIL.source} forbids it.',
-        'thin': f'{cautions.THIN_TAIL.text} ({cautions.THIN_TAIL.source})',
-        'clauses': f'{cautions.PAST_A_QUARTER.source}; {cautions.SHORT_SEAT.source}',
+        'notch': cautions.NOT_AT_AN_END,
+        'short': cautions.SHORT_SEAT.text.replace('The seat bears', 'Look again where the seat bears'),
+        'long': cautions.LONG_TAIL.text,
+        'thin': cautions.THIN_TAIL.text,
+        'clauses': f'{cautions.AT_ENDS}; bearing: {cautions.SHORT_SEAT.source}',
+        'tail_clauses': cautions.CANTILEVERS,
     }

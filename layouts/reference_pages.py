@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from layouts.pages import Block, Draft, Index, Tab
 from layouts.reference_intros import intro_drafts
 from layouts.reference_tables import table_drafts
-from layouts.reference_words import low_pitches, span, steep_pitches
+from layouts.reference_words import low_pitches, span
 from layouts.trim import Trim
 from layouts.words import WORDS
 from tablegen import cautions, text
@@ -20,12 +20,12 @@ LETTERS = dict(zip(GROUPS, 'ABCDEFGHIJKL', strict=True))
 TAB_REM = 0.85
 CAUTIONS = (
     ('Flat', cautions.LOW_SLOPE),
-    ('Steep', cautions.STEEP),
+    ('Falls', cautions.STEEP),
     ('Notch †', cautions.PAST_A_QUARTER),
     ('Notch ‡', cautions.PAST_A_THIRD),
     ('Short seat', cautions.SHORT_SEAT),
-    ('Long tail', cautions.LONG_TAIL),
     ('Thin tail', cautions.THIN_TAIL),
+    ('Long tail', cautions.LONG_TAIL),
 )
 
 
@@ -47,8 +47,6 @@ class CarePage:
     """Its name, what is said, and its source."""
     low: str
     """The book's pitches under 3 in 12, '' for none."""
-    steep: str
-    """Its pitches over 8 in 12."""
     defers: str
 
 
@@ -77,8 +75,7 @@ def _opening(settings: Settings, wanted: list[str]) -> Block:
 
     def care(index: Index) -> CarePage:
         said = tuple((name, one.text, one.source) for name, one in CAUTIONS)
-        low, steep = span(low_pitches(settings)), span(steep_pitches(settings))
-        return CarePage(said, low, steep, cautions.DEFERS)
+        return CarePage(said, span(low_pitches(settings)), cautions.DEFERS)
 
     drafts = (
         Draft('ref_part', part, 'after-the-length', WORDS['after-the-length']),

@@ -23,14 +23,16 @@ SPANS = {
     'drop-square': 'thickness of the hip, in',
 }
 """What stands above a table's heads."""
-NOTCH = '† past a quarter of the depth, ‡ past a third: look again. Code decides (IRC R802.7.1 allows a quarter at ends).'
+NOTCH = '† past a quarter of the depth, ‡ past a third: look again; local code decides.'
 SHALLOW = '–: this stock does not reach the plate. Minus: the shortcut ends too high.'
 NOTES = {
     'shortening-level': (
         'A valley jack at the ridge takes the common’s. Measure level: square to the plumb line, never along the edge.',
         'Where hips bear on the sides of the ridge ({ridge} in, hips {hip} in), each end runs {past} in past.',
     ),
-    'tail-common': (f'{cautions.LONG_TAIL.text} {cautions.LONG_TAIL.source}: not allowed without a design.',),
+    'tail-common': (
+        f'More than 24 in out, notched at the plate: ask a designer ({cautions.LONG_TAIL.source}).',
+    ),
     'hips': ('Drop for a hip {hip} in thick.',),
     'jacks': (
         'Hip {hip} in, ridge {ridge} in, rafter {rafter} in thick. Points: half each side of the center.',
@@ -62,11 +64,6 @@ def notes(key: str, settings: Settings) -> tuple[str, ...]:
 def low_pitches(settings: Settings) -> tuple[str, ...]:
     """Return the book's pitches under 3 in 12."""
     return tuple(one.short for one in settings.pitches if one.slope * 12 < exact(cautions.LOW_RISE_IN))
-
-
-def steep_pitches(settings: Settings) -> tuple[str, ...]:
-    """Return the book's pitches over 8 in 12."""
-    return tuple(one.short for one in settings.pitches if one.slope * 12 > exact(cautions.STEEP_RISE_IN))
 
 
 def span(names: tuple[str, ...]) -> str:

@@ -47,7 +47,7 @@ Bird's mouth, 2×8  seat level  heel plumb  height above plate
   common                3 1/2      1 3/4               6 3/8
   hip, dropped          4 1/2      1 5/8               6 1/16
   hip, backed           3 3/4      1 5/16              6 3/8
-  valley                3          1 1/16              6 3/8
+  valley                4 1/2      1 5/8               6 3/8
 Tail, 12 in out from the plate, level   along the edge
   common, plate line to tail end               13 7/16
   hip/valley, plate corner to tail end         18

@@ -14,8 +14,9 @@ from tablegen.exact import Exact, nearest
 from tablegen.geometry.corner import Corner, hip_angle
 
 MARKS = (Fraction(1, 4), Fraction(1, 3))
-"""Shares of the depth past which a notch is marked. A quarter is the limit at the ends of a sawn member in the
-residential code (IRC R802.7.1); a third is a customary limit, common practice, no source. Local code decides."""
+"""Shares of the depth past which a notch is marked. A quarter is the limit at the ENDS of a sawn member in the
+residential code (IRC 2006 and 2009 R802.7.1; later editions refer to R502.8.1): a notch with a tail outside it is not
+at an end. A third is common practice, no source. Local code decides."""
 
 
 def heel(seat_in: Fraction, slope: Exact) -> Exact:
@@ -69,8 +70,13 @@ def stock_left(depth_in: Fraction, seat_in: Fraction, slope: Exact) -> Exact:
 
 
 def marks_passed(depth_in: Fraction, seat_in: Fraction, slope: Exact) -> int:
-    """Return how many of MARKS the notch is deeper than: 0, 1 or 2. It warns; it allows nothing."""
-    return sum(notch_depth(seat_in, slope) > depth_in * share for share in MARKS)
+    """Return how many of MARKS the notch of a seat is deeper than: 0, 1 or 2. It warns; it allows nothing."""
+    return notch_marks(depth_in, notch_depth(seat_in, slope))
+
+
+def notch_marks(depth_in: Fraction, notch_in: Exact) -> int:
+    """Return how many of MARKS a notch, in, SQUARE to the edge, is deeper than: 0, 1 or 2."""
+    return sum(notch_in > depth_in * share for share in MARKS)
 
 
 def longest_seat(depth_in: Fraction, share: Fraction, slope: Exact) -> Exact:

@@ -162,7 +162,12 @@ def test_a_hip_roofs_ridge():
         ({'pitch': pitch('3'), 'overhang_in': Fraction(24)}, []),
         ({'pitch': pitch('3'), 'overhang_in': Fraction(25)}, ['long_tail']),
         ({'pitch': pitch('9'), 'seat_in': Fraction(1)}, ['steep', 'short_seat']),
-        ({'stock': stock('2x4'), 'seat_in': Fraction(2), 'pitch': pitch('4')}, ['thin_tail']),
+        ({'pitch': pitch('4'), 'seat_in': Fraction(3, 2)}, ['short_seat_on_masonry']),
+        ({'pitch': pitch('4'), 'seat_in': Fraction(3)}, []),
+        (
+            {'stock': stock('2x4'), 'seat_in': Fraction(2), 'pitch': pitch('4')},
+            ['thin_tail', 'short_seat_on_masonry'],
+        ),
         (
             {
                 'stock': stock('2x4'),
@@ -170,7 +175,7 @@ def test_a_hip_roofs_ridge():
                 'pitch': pitch('4'),
                 'overhang_in': Fraction(0),
             },
-            [],
+            ['short_seat_on_masonry'],
         ),
     ],
 )
@@ -179,6 +184,17 @@ def test_cautions_stand_where_the_numbers_call_for_them(changes, keys):
 
     assert [key for key in caution if key != 'from'] == keys
     assert caution['from'] == 'Local code and a licensed designer decide.'
+
+
+def test_a_tail_makes_a_deep_notch_one_that_is_not_at_an_end():
+    with_tail, without = (
+        _data(replace(ASK, overhang_in=Fraction(out)))['caution']['deep_notch'] for out in (12, 0)
+    )
+
+    assert 'not at the end of the member' in with_tail
+    assert 'R802.7.1.1' in with_tail
+    assert 'not at the end of the member' not in without
+    assert 'later editions refer to R502.8.1' in without
 
 
 def test_marks():
