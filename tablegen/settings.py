@@ -10,12 +10,12 @@ from importlib.resources import files
 from tablegen import text
 from tablegen.errors import BookError, SettingsFaults, each_of, meant
 from tablegen.figures import Measure
-from tablegen.lengths import length, number
 from tablegen.lumber import Stock, stock
 from tablegen.pitch import Pitch, pitch_of_rise
-from tablegen.pitch_list import read_pitches
 from tablegen.reference.groups import GROUPS, HOUSE_GROUPS
-from tablegen.toml_file import read_toml
+from tablegen.written.files import read_toml
+from tablegen.written.lengths import length
+from tablegen.written.pitches import read_pitches
 
 PARTS_OF_AN_INCH = (2, 4, 8, 16, 32, 64)
 PAPERS = ('letter', 'a4')
@@ -121,12 +121,8 @@ def smallest_part(value: object, place: str) -> int:
     """Return the parts to an inch of a smallest part such as '1/16'."""
     allowed = ', '.join(f'1/{per}' for per in PARTS_OF_AN_INCH)
     try:
-        part = (
-            number(value.replace(' in', '').strip().strip('"″'))
-            if isinstance(value, str)
-            else Fraction(value)
-        )
-    except (ValueError, TypeError):
+        part = length(value, place)
+    except BookError:
         part = Fraction(0)
     if part <= 0 or 1 / part not in PARTS_OF_AN_INCH:
         raise BookError(place, f"'{value}' is not a part of an inch that a tape shows", allowed)

@@ -9,11 +9,11 @@ from authority_tables import EIGHTH, EXACT, FOOT, HUNDREDTH, SIXTEENTH, Reading,
 from tablegen.angles import Angle, right_angle_parts
 from tablegen.exact import Exact, exact, nearest
 from tablegen.geometry import common, hip, jacks
-from tablegen.lengths import length
-from tablegen.pitch import pitch
 from tablegen.settings import Settings
 from tablegen.stepping import common_hold, common_steps, hip_hold, hip_steps
 from tablegen.worked import store
+from tablegen.written.lengths import length
+from tablegen.written.pitches import pitch
 
 TWELFTH = Fraction(1, 12)
 WHOLE = Fraction(1)

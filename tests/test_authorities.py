@@ -14,7 +14,7 @@ from tablegen import text
 from tablegen.angles import Angle, degrees_count
 from tablegen.exact import Exact, nearest
 from tablegen.geometry import hip
-from tablegen.pitch import pitch
+from tablegen.written.pitches import pitch
 
 TOP = Path(__file__).resolve().parent.parent
 ROWS_IN = {

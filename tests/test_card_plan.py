@@ -18,8 +18,9 @@ from layouts.cards.plan import plan_cards
 from layouts.cards.titles import figure_size
 from tablegen.errors import BookError
 from tablegen.figures import Measure
-from tablegen.pitch import pitch, pitch_of_rise
+from tablegen.pitch import pitch_of_rise
 from tablegen.settings import Runs, Settings
+from tablegen.written.pitches import pitch
 
 PITCHES = st.lists(
     st.integers(1, 24 * 16).map(lambda sixteenths: Fraction(sixteenths, 16)),

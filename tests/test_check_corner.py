@@ -14,7 +14,7 @@ from tablegen.checking.corner import check_corner, turn_over
 from tablegen.checking.written import written
 from tablegen.errors import BookError
 from tablegen.figures import Measure
-from tablegen.pitch import pitch
+from tablegen.written.pitches import pitch
 
 
 def corner(side='72', other='96', diagonal='10 ft 1/8 in', **more):

@@ -10,7 +10,7 @@ from tablegen.checking.reading import check_length
 from tablegen.checking.written import written
 from tablegen.errors import BookError
 from tablegen.figures import Measure
-from tablegen.pitch import pitch
+from tablegen.written.pitches import pitch
 
 FOOT = Fraction(12)
 BOOK = Measure(16)

@@ -126,7 +126,9 @@ def test_jack_differences_of_1916_in_eighths():
         column = PRINTED.get(row['quantity'], '')
         if column.startswith('jack_') and row['given']['rise_per_ft'] in RISES:
             feet, _, inches = row['printed'].rpartition('-')
-            found = cell(row['given']['rise_per_ft'], column, f'{feet or 0} ft {inches} in')
+            found = cell(
+                row['given']['rise_per_ft'], column, f'{feet} ft {inches} in' if feet else f'{inches} in'
+            )
             count += 1
             if found.verdict not in (RIGHT, COARSER):
                 odd[found.rise, found.column] = (found.verdict, row['status'])

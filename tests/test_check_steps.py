@@ -10,7 +10,7 @@ from tablegen.checking.steps import check_steps, drift_row, mark_rows
 from tablegen.checking.written import written
 from tablegen.errors import BookError
 from tablegen.figures import Measure
-from tablegen.pitch import pitch
+from tablegen.written.pitches import pitch
 
 RUN = Fraction(161)
 """13 ft 5 in."""

@@ -22,8 +22,9 @@ from layouts.words import WORDS
 from tablegen.angles import Angle
 from tablegen.figures import degree_figure
 from tablegen.geometry import common
-from tablegen.pitch import pitch, pitch_of_rise
+from tablegen.pitch import pitch_of_rise
 from tablegen.stepping import common_hold, hip_hold
+from tablegen.written.pitches import pitch
 
 RISES = pytest.mark.parametrize('rise', [1, 4, 6, 8, 12, 18, 24])
 

@@ -15,9 +15,10 @@ from layouts.run_tables import GridPage, ListPage
 from layouts.trim import trim_of
 from tablegen import text
 from tablegen.figures import Figure, Measure, length_of_count
-from tablegen.pitch import pitch, pitch_of_rise
+from tablegen.pitch import pitch_of_rise
 from tablegen.rows import jack_rows, part_runs, run_rows
 from tablegen.settings import BOOK_PARTS, PAPERS, TRIMS, Runs, Settings, read_settings
+from tablegen.written.pitches import pitch
 
 FIELDS = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}
 TABLES = tuple(FIELDS)

@@ -8,9 +8,10 @@ from hypothesis import strategies as st
 from strategies import rises, runs
 
 from tablegen.lookup import addends, look_up
-from tablegen.pitch import pitch, pitch_of_rise
+from tablegen.pitch import pitch_of_rise
 from tablegen.rows import part_runs, run_row
 from tablegen.settings import Runs, Settings
+from tablegen.written.pitches import pitch
 
 BOOK = Settings()
 TABLES = ('common', 'hip-valley', 'rise')

@@ -22,8 +22,9 @@ from layouts.reference_intros import question
 from tablegen.findings_roof import roof_findings
 from tablegen.geometry import backing, cheeks, many_sided, seat, shortening, tail
 from tablegen.geometry.corner import square_corner
-from tablegen.pitch import pitch, pitch_of_rise
+from tablegen.pitch import pitch_of_rise
 from tablegen.settings import Settings, read_settings
+from tablegen.written.pitches import pitch
 
 RISES = ('3', '8', '12', '19')
 STOCK, SEAT, OUT, FACE = Fraction(29, 4), Fraction(7, 2), Fraction(12), Fraction(11, 2)

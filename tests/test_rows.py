@@ -10,9 +10,10 @@ from fifty_digits import CLEAR, count_of, mp, mpf, real
 
 from tablegen import text
 from tablegen.figures import Measure
-from tablegen.pitch import pitch, pitch_of_rise
+from tablegen.pitch import pitch_of_rise
 from tablegen.rows import jack_rows, part_runs, pitch_values, run_row, run_rows
 from tablegen.settings import Runs, Settings
+from tablegen.written.pitches import pitch
 
 BOOK = Settings()
 PER = 16

@@ -5,9 +5,9 @@ from fractions import Fraction
 import pytest
 from fifty_digits import count_of, mp, mpf
 
-from tablegen.pitch import pitch
 from tablegen.settings import Runs, Settings, read_settings
 from tablegen.worked import corner, corner_jacks, nearest_pitch, porch, store
+from tablegen.written.pitches import pitch
 
 BOOK = Settings()
 SMALL = Settings(runs=Runs(last=Fraction(10)))

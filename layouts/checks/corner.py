@@ -7,7 +7,7 @@ from layouts.checks.data import corner_data
 from layouts.checks.words import corner_lines
 from tablegen.checking.corner import check_corner
 from tablegen.checking.written import written
-from tablegen.lengths import length
+from tablegen.written.lengths import length
 
 EXAMPLES = ('rafterbook check corner --sides "6 ft" "8 ft" --diagonal "10 ft 1/8 in"',)
 

@@ -11,8 +11,8 @@ from tablegen.checking.reading import check_length
 from tablegen.checking.written import written
 from tablegen.errors import BookError
 from tablegen.figures import Measure
-from tablegen.lengths import length
 from tablegen.settings import smallest_part
+from tablegen.written.lengths import length
 
 EXAMPLES = (
     'rafterbook check length --pitch 6 --run 1ft --reads "13 3/8" --total-run 12ft',

@@ -11,8 +11,9 @@ from fractions import Fraction
 from layouts.checks.words import DEFER
 from layouts.verbs.options import add_steep, add_verb, choice
 from tablegen.checking.allowance import WRONG
-from tablegen.lengths import length
-from tablegen.pitch import Pitch, pitch
+from tablegen.pitch import Pitch
+from tablegen.written.lengths import length
+from tablegen.written.pitches import pitch
 
 TEXT, JSON, CSV = 'text', 'json', 'csv'
 ALL_RIGHT, NOT_RIGHT = 0, 1

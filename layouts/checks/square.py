@@ -13,6 +13,8 @@ from tablegen.checking.square_figures import RISES, USUAL_RISES, engraved_rows
 from tablegen.checking.square_file import RISES_ALLOWED, TEMPLATE, read_square
 from tablegen.checking.square_judging import judge_square
 from tablegen.errors import BookError
+from tablegen.written.numbers import NoNumber, number
+from tablegen.written.ranges import split_range
 
 EXAMPLES = (
     'rafterbook check square',
@@ -69,13 +71,17 @@ def _judge(args, form: str, out) -> int:
 def _rises(given: str | None) -> Sequence[int]:
     if given is None:
         return USUAL_RISES
-    words = given.split(' to ') if ' to ' in given else given.split(',')
-    numbers = [int(word) if word.strip().isascii() and word.strip().isdigit() else 0 for word in words]
-    if ' to ' in given and len(numbers) == 2:
-        numbers = list(range(numbers[0], numbers[1] + 1)) if all(numbers) else []
-    if not numbers or any(number not in RISES for number in numbers):
-        raise BookError('--rises', f"'{given}' is off the table", f"'2 to 18' or 4,6,8: {RISES_ALLOWED}")
-    return sorted(set(numbers))
+    refusal = BookError('--rises', f"'{given}' is off the table", f"'2 to 18' or 4,6,8: {RISES_ALLOWED}")
+    read = split_range(given)
+    words = [read.first, read.last] if read else given.split(',')
+    try:
+        numbers = [number(word.strip()) for word in words]
+    except NoNumber:
+        raise refusal from None
+    if any(one not in RISES for one in numbers) or (read and (read.step or numbers[0] > numbers[1])):
+        raise refusal
+    whole = [int(one) for one in numbers]
+    return range(whole[0], whole[1] + 1) if read else sorted(set(whole))
 
 
 def _content(path: str) -> str:

@@ -9,7 +9,7 @@ from layouts.verbs.options import choice
 from tablegen.checking.members import STEPPED
 from tablegen.checking.steps import SQUARE, check_steps, mark_rows
 from tablegen.checking.written import written
-from tablegen.lengths import length
+from tablegen.written.lengths import length
 
 EXAMPLES = ('rafterbook check steps --pitch 6 --run "13 ft 5 in" --step "13 3/8"',)
 

@@ -7,7 +7,7 @@ from layouts.checks.data import turn_over_data
 from layouts.checks.words import turn_over_lines
 from tablegen.checking.corner import turn_over
 from tablegen.checking.written import written
-from tablegen.lengths import length
+from tablegen.written.lengths import length
 
 EXAMPLES = ('rafterbook check turn-over --gap 1/16 --over "16 in"',)
 

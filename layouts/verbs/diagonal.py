@@ -7,8 +7,8 @@ from layouts.verbs import options
 from layouts.verbs.options import FORMATS, groups_json
 from tablegen.errors import BookError
 from tablegen.findings_layout import rectangle, rectangle_check
-from tablegen.lengths import length
 from tablegen.settings import Settings
+from tablegen.written.lengths import length
 
 EXAMPLES = (
     'rafterbook diagonal "24 ft" "16 ft"',

@@ -12,10 +12,12 @@ from tablegen import findings, text
 from tablegen.errors import BookError, meant
 from tablegen.findings_corner import SQUARE_DEGREES, many_sides, two_pitches
 from tablegen.findings_roof import RoofQuestion, caution_of, roof_findings
-from tablegen.lengths import ALLOWED, length
 from tablegen.lumber import stock
-from tablegen.pitch import Pitch, pitch
+from tablegen.pitch import Pitch
 from tablegen.settings import Settings
+from tablegen.written.degrees import degrees
+from tablegen.written.lengths import ALLOWED, length
+from tablegen.written.pitches import pitch
 
 PLACES = {'text': findings.Places(length=6, degree=3), 'json': findings.Places(length=9, degree=9)}
 GROUPS = ('shortening', 'seat', 'tail', 'cheek', 'backing', 'drop', 'trim', 'ridge', 'gable-stud', 'area')
@@ -104,9 +106,9 @@ def _answer(args, form: str, shown: list[str], ask: RoofQuestion, settings: Sett
     caution = caution_of(ask)
     head = asked(found)
     if corner:
-        other, degrees = corner
-        group = two_pitches(ask, other, degrees)
-        head = f'{head}\nside A; side B {other.text}, corner {text.rational(degrees)} degrees'
+        other, plan_degrees = corner
+        group = two_pitches(ask, other, plan_degrees)
+        head = f'{head}\nside A; side B {other.text}, corner {text.rational(plan_degrees)} degrees'
         short = two_pitches_text
     elif sides:
         group, short = many_sides(ask, sides), many_sides_text
@@ -171,7 +173,7 @@ def _corner(args, ask: RoofQuestion, settings: Settings) -> tuple[Pitch, Fractio
             '--sides', 'a many-sided roof has one pitch and its own corners', '', 'leave it or --with out'
         )
     other = ask.pitch if args.other is None else pitch(args.other, '--with', settings.steep)
-    return other, SQUARE_DEGREES if args.corner is None else options.degrees(args.corner, '--corner', 180)
+    return other, SQUARE_DEGREES if args.corner is None else degrees(args.corner, '--corner', 180)
 
 
 def _sides(args) -> int | None:

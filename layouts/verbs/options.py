@@ -10,9 +10,10 @@ from fractions import Fraction
 
 from tablegen import text
 from tablegen.errors import BookError, SettingsFaults
-from tablegen.lengths import ALLOWED, length, number
 from tablegen.readings import Group, as_data
 from tablegen.settings import READERS, Settings, run_faults
+from tablegen.written.lengths import ALLOWED, length
+from tablegen.written.ranges import WrittenRange, split_range
 
 FORMATS = ('text', 'json')
 
@@ -62,18 +63,6 @@ def above_zero(written: str, place: str) -> Fraction:
     return inches
 
 
-def degrees(written: str, option: str, below: int) -> Fraction:
-    """Return degrees above 0 and below a limit: 30, 30 deg, 30°."""
-    bare = written.lower().replace('degrees', '').replace('deg', '').replace('°', '').strip()
-    try:
-        found = number(bare)
-    except ValueError:
-        found = Fraction(0)
-    if not 0 < found < below:
-        raise BookError(option, f"'{written}' is no such angle", f'degrees above 0 and below {below}')
-    return found
-
-
 def groups_json(groups: Sequence[Group]) -> str:
     """Return named findings as one JSON object."""
     return json.dumps({group.key: as_data(group) for group in groups}, indent=2, ensure_ascii=False) + '\n'
@@ -117,9 +106,10 @@ def with_runs(settings: Settings, written: str | None) -> Settings:
         BookError if the runs make no table, also where only the smallest part has changed
     """
     if written is not None:
-        first, _, rest = written.partition(' to ')
-        last, by, step = rest.partition(' by ')
-        words = {'runs.from': first, 'runs.to': last or first} | ({'runs.by': step} if by else {})
+        read = split_range(written) or WrittenRange(written, written, None)
+        words = {'runs.from': read.first, 'runs.to': read.last} | (
+            {'runs.by': read.step} if read.step else {}
+        )
         for key, value in words.items():
             settings = changed(settings, key, value, '--runs')
     if faults := run_faults(settings):

@@ -12,8 +12,9 @@ from tablegen.exact import Exact
 from tablegen.figures import Measure
 from tablegen.findings_layout import pitch_found
 from tablegen.geometry import finding_pitch
-from tablegen.lengths import length
 from tablegen.settings import Settings
+from tablegen.written.degrees import degrees
+from tablegen.written.lengths import length
 
 MEASURED = ('rise', 'run', 'length', 'level', 'gap')
 WAYS = {
@@ -76,7 +77,7 @@ def _slope(args) -> Exact:
     written = {name: getattr(args, f'measured_{name}') for name in MEASURED}
     given = {name: value for name, value in written.items() if value is not None}
     if args.degrees is not None and not given:
-        return finding_pitch.from_degrees(options.degrees(args.degrees, '--degrees', 90))
+        return finding_pitch.from_degrees(degrees(args.degrees, '--degrees', 90))
     if args.degrees is not None or frozenset(given) not in WAYS:
         raise BookError('pitch', 'these measures do not make a pitch', ALLOWED)
     read = [length(given[name], f'--{name}') for name in ORDER if name in given]

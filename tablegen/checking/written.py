@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass
 from fractions import Fraction
 
 from tablegen import text
 from tablegen.exact import Exact, Rational, exact, nearest
 from tablegen.figures import Figure
-from tablegen.lengths import FEET, INCHES, MARKS, NUMBER, VULGAR, length
+from tablegen.written.lengths import inches_in, read_length
+from tablegen.written.numbers import Number
 
-INCH, FOOT = 'in', 'ft'
+INCH = 'in'
 METRIC_PLACES = {'mm': 0, 'cm': 1, 'm': 3}
 """Decimals of a unit that make a millimeter, which is what a metric tape shows."""
 ASSUMED_PER = 16
@@ -69,7 +69,7 @@ def written(reading: str, place: str) -> Written:
     """Return a reading with the finest part it names.
 
     Given:
-        reading  a length as lengths.length takes it
+        reading  a length as read_length takes it
         place    what to call it in an error
 
     Returned:
@@ -80,12 +80,8 @@ def written(reading: str, place: str) -> Written:
     Errors:
         BookError if it is no length
     """
-    inches = length(reading, place)
-    clean = reading.translate(MARKS)
-    for sign, fraction in VULGAR.items():
-        clean = clean.replace(sign, f' {fraction}')
-    *_, last = re.finditer(NUMBER, clean)
-    return Written(inches, _part(last.group(), _unit(clean[last.end() :].strip())))
+    read = read_length(reading, place)
+    return Written(read.inches, _part(read.last, read.unit))
 
 
 def half(part: Part) -> Fraction:
@@ -100,27 +96,12 @@ def inches_text(inches: Fraction) -> str:
     return text.decimal(nearest(inches, 10**4), 4)
 
 
-def _unit(marked: str) -> str:
-    if not marked or re.fullmatch(f"{INCHES}|''", marked, re.IGNORECASE):
-        return INCH
-    if re.fullmatch(FEET, marked, re.IGNORECASE):
-        return FOOT
-    return next(short for short in ('mm', 'cm', 'yd', 'm') if marked[0] == short[0] and _names(marked, short))
-
-
-def _names(marked: str, short: str) -> bool:
-    long = {'mm': 'millimet', 'cm': 'centimet', 'm': 'met', 'yd': 'yard'}[short]
-    return marked == short or marked.startswith(long)
-
-
-def _part(last: str, unit: str) -> Part:
-    unit_in = length(f'1 {unit}')
-    below = re.search(r'/(\d+)', last)
-    places = len(last.partition('.')[2])
-    if places:
-        return Part(unit, unit_in, 10**places, places, False)
-    if below and unit == INCH:
-        return Part(unit, unit_in, int(below[1]), None, False)
+def _part(last: Number, unit: str) -> Part:
+    unit_in = inches_in(unit)
+    if last.places:
+        return Part(unit, unit_in, 10**last.places, last.places, False)
+    if last.below and unit == INCH:
+        return Part(unit, unit_in, last.below, None, False)
     if unit in METRIC_PLACES:
         return Part(unit, unit_in, 10 ** METRIC_PLACES[unit], METRIC_PLACES[unit], unit != 'mm')
     return Part(INCH, Fraction(1), ASSUMED_PER, None, True)

@@ -12,8 +12,8 @@ from tablegen.figures import Measure
 from tablegen.findings_corner import many_sides, two_pitches
 from tablegen.findings_roof import RoofQuestion, roof_findings
 from tablegen.lumber import stock
-from tablegen.pitch import pitch
 from tablegen.readings import Group, as_data
+from tablegen.written.pitches import pitch
 
 ASK = RoofQuestion(pitch('8'), Fraction(120))
 

@@ -22,8 +22,8 @@ from planes import sub as less
 
 from tablegen.findings_corner import many_sides, two_pitches
 from tablegen.findings_roof import RoofQuestion, roof_findings
-from tablegen.pitch import pitch
 from tablegen.readings import as_data
+from tablegen.written.pitches import pitch
 
 ASK = RoofQuestion(pitch('8'), Fraction(120))
 

@@ -10,7 +10,7 @@ from tablegen import cautions, lumber
 from tablegen.errors import BookError
 from tablegen.exact import exact
 from tablegen.geometry import seat
-from tablegen.lengths import number
+from tablegen.written.numbers import number
 
 FOLDER = Path(__file__).parents[1] / 'authorities'
 

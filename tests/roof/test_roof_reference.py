@@ -13,7 +13,6 @@ from printed import BOOK, DEPTHS, THICK, T, angles_of, are_nearest, is_nearest, 
 
 from tablegen.geometry.seat import MARKS
 from tablegen.lumber import THICKNESSES_IN, stock
-from tablegen.pitch import pitch
 from tablegen.reference import (
     cheeks,
     gable,
@@ -25,6 +24,7 @@ from tablegen.reference import (
     trim,
 )
 from tablegen.reference.finish import cells
+from tablegen.written.pitches import pitch
 
 SEAT = mpf(7) / 2
 

@@ -10,7 +10,7 @@ from printed import BOOK, is_nearest
 
 from tablegen.figures import Figure, Measure
 from tablegen.geometry.seat import MARKS
-from tablegen.pitch import Pitch, pitch
+from tablegen.pitch import Pitch
 from tablegen.reference import (
     cheeks,
     finding_pitch,
@@ -27,6 +27,7 @@ from tablegen.reference import (
     unequal,
 )
 from tablegen.reference.finish import cells
+from tablegen.written.pitches import pitch
 
 
 def _longest_seats(settings):

@@ -11,7 +11,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from tablegen.errors import BookError
-from tablegen.lengths import length, number
+from tablegen.written.lengths import length
+from tablegen.written.numbers import number
 
 ALLOWED = 'a length such as 4 ft, 4\' 7 1/2", 55.5 in, 55 1/2 (inches), 1.4 m or 1400 mm'
 MM = Fraction(5, 127)
@@ -22,6 +23,11 @@ MM = Fraction(5, 127)
     ('written', 'inches'),
     [
         ('4 ft', 48),
+        ('4 FT', 48),
+        ('1400 MM', 1400 * MM),
+        ('2 Yards', 72),
+        ('4ft7in', 55),
+        ('7⅓', Fraction(22, 3)),
         ('4ft', 48),
         ('4 ft.', 48),
         ('4 feet', 48),
@@ -112,7 +118,6 @@ def test_a_mixed_number_is_never_left_to_the_units_library():
         ('4 kg', "'4 kg' is no length"),
         ('1/0 in', "'1/0 in' is no length"),
         ('3 1/0', "'3 1/0' is no length"),
-        ('1/2 1/2', "'1/2 1/2' is no length"),
         ('1,400 mm', "'1,400 mm' is no length"),
         ('1e3', "'1e3' is no length"),
         ('nan', "'nan' is no length"),
@@ -141,6 +146,43 @@ def test_refused(written, problem):
     assert str(caught.value) == f'runs.to: {problem}; allowed: {ALLOWED}'
 
 
+@pytest.mark.parametrize(
+    ('written', 'meant'),
+    [
+        ('131/2', '13 1/2'),
+        ('71/2', '7 1/2'),
+        ('1115/16', '11 15/16'),
+        ('5/4', '1 1/4'),
+        ('18/12', '1 1/2'),
+        ('16/16', '1'),
+        ('4½5', '4 1/2'),
+        ('4 1/2 5', '4 1/2'),
+        ('1/2 1/2', '1/2'),
+        ('4 ft 13 in', '5 ft 1 in'),
+        ('4\' 12"', '5 ft'),
+        ('2 ft 131/2 in', '13 1/2'),
+    ],
+)
+def test_what_was_probably_meant_is_said(written, meant):
+    """A whole number that ran into its fraction is the commonest slip, and reads as another length."""
+    with pytest.raises(BookError) as caught:
+        length(written, 'RUN')
+
+    assert str(caught.value) == (
+        f"RUN: '{written}' is no length; allowed: {ALLOWED}; next: did you mean {meant}?"
+    )
+
+
+@pytest.mark.parametrize(
+    'written', ['1/0', '12 5/4', '3 8/8', '4 inx', '4 ft in', '4ftin', '+4', '1 -2', '٣ in']
+)
+def test_nothing_is_guessed_where_nothing_is_near(written):
+    with pytest.raises(BookError, match='is no length') as caught:
+        length(written)
+
+    assert caught.value.next_step == ''
+
+
 @pytest.mark.parametrize('written', ['', '1/0', '3 1/0', '-1', '+1', '1 2', '1/2/3', '1e3', 'six', '1' * 41])
 def test_what_is_no_number(written):
     with pytest.raises(ValueError, match=f'^{re.escape(written)}$'):
@@ -163,6 +205,6 @@ def test_millimetres_are_exact(millimetres):
 
 def test_feet_and_inches_wait_for_no_units_library():
     """Only a length in another unit loads it: a look-up answers at once."""
-    code = "import sys; from tablegen.lengths import length; length('4 ft'); assert 'pint' not in sys.modules"
+    code = "import sys; from tablegen.written.lengths import length; length('4 ft'); assert 'pint' not in sys.modules"
 
     assert subprocess.run([sys.executable, '-c', code], check=False).returncode == 0

@@ -10,7 +10,8 @@ from strategies import rises
 from tablegen.angles import Angle, degrees_count
 from tablegen.errors import BookError
 from tablegen.exact import exact, root
-from tablegen.pitch import pitch, pitch_of_degrees, pitch_of_rise
+from tablegen.pitch import pitch_of_degrees, pitch_of_rise
+from tablegen.written.pitches import pitch
 
 ALLOWED = 'a pitch such as 6, 6/12, 6 in 12, 6:12, 7.5, 7 1/2 or 26.565 deg, above 0 and up to 24 in 12'
 SAY_SO = 'if it is meant, say so: steep = true in the settings, --steep on the command line'
@@ -35,6 +36,8 @@ SAY_SO = 'if it is meant, say so: steep = true in the settings, --steep on the c
         ('7 1/2', Fraction(15, 2), '7 1/2 in 12', '7 1/2'),
         ('7-1/2', Fraction(15, 2), '7 1/2 in 12', '7 1/2'),
         ('7½', Fraction(15, 2), '7 1/2 in 12', '7 1/2'),
+        ('7¼', Fraction(29, 4), '7 1/4 in 12', '7 1/4'),
+        ('18/12', 18, '18 in 12', '18'),
         ('7 1/2 in 12', Fraction(15, 2), '7 1/2 in 12', '7 1/2'),
         ('7 1/2/12', Fraction(15, 2), '7 1/2 in 12', '7 1/2'),
         (Fraction(15, 2), Fraction(15, 2), '7 1/2 in 12', '7 1/2'),
@@ -97,6 +100,10 @@ def test_a_pitch_over_24_passes_when_it_is_meant():
         (True, f'True is no pitch; allowed: {ALLOWED}'),
         (None, f'None is no pitch; allowed: {ALLOWED}'),
         (6.5, f'6.5 is no pitch; allowed: {ALLOWED}'),
+        ('71/2', f"'71/2' is no pitch; allowed: {ALLOWED}; next: did you mean 7 1/2?"),
+        ('131/2 in 12', f"'131/2 in 12' is no pitch; allowed: {ALLOWED}; next: did you mean 13 1/2?"),
+        ('2°6', f"'2°6' is no pitch; allowed: {ALLOWED}"),
+        ('26 deg 5', f"'26 deg 5' is no pitch; allowed: {ALLOWED}"),
         ('0', f"'0' is flat: a rafter needs a rise; allowed: {ALLOWED}"),
         (0, f"'0' is flat: a rafter needs a rise; allowed: {ALLOWED}"),
         ('0/12', f"'0/12' is flat: a rafter needs a rise; allowed: {ALLOWED}"),

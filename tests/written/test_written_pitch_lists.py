@@ -8,8 +8,8 @@ from hypothesis import strategies as st
 from strategies import rises
 
 from tablegen.errors import BookError
-from tablegen.pitch import ALLOWED as PITCH
-from tablegen.pitch_list import read_pitches
+from tablegen.written.pitches import ALLOWED as PITCH
+from tablegen.written.pitches import read_pitches
 
 RANGE = "a range such as '4 to 12 by 1/2'"
 SAY_SO = 'if it is meant, say so: steep = true in the settings, --steep on the command line'
@@ -28,6 +28,8 @@ def half(*doubles: int) -> list[Fraction]:
     [
         ('1 to 4', [1, 2, 3, 4]),
         ('4 to 5 by 1/2', half(8, 9, 10)),
+        ('1/2 to 2 by 1/2', half(1, 2, 3, 4)),
+        ('4 TO 5 BY 1/2', half(8, 9, 10)),
         ('4 to 6 by 1 1/2', half(8, 11)),
         ('4/12 to 6 in 12', [4, 5, 6]),
         ('45 deg to 14', [12, 13, 14]),

@@ -1,0 +1,139 @@
+"""Lengths as people write them, read into exact inches; the only module that touches pint."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cache
+
+from tablegen import text
+from tablegen.errors import BookError
+from tablegen.written.numbers import NUMBER, NoNumber, Number, normalized, read_number
+
+ALLOWED = 'a length such as 4 ft, 4\' 7 1/2", 55.5 in, 55 1/2 (inches), 1.4 m or 1400 mm'
+FEET = r"(?:(?:feet|foot|ft)(?![a-z])\.?|')"
+INCHES = r'(?:(?:inches|inch|in)(?![a-z])\.?|")'
+FEET_AND_INCHES = re.compile(
+    rf'(?:(?P<feet>{NUMBER}) ?{FEET}(?: ?[-,]? ?(?=[0-9.])|$))?'  # 4 ft, and 4'- before inches
+    rf'(?:(?P<inches>{NUMBER}) ?(?P<mark>{INCHES})?)?',  # 7 1/2 in, or a bare number
+    re.IGNORECASE,
+)
+OTHER_UNIT = re.compile(
+    rf'(?P<number>{NUMBER}) ?(?:(?P<mm>mm|millimet(?:re|er)s?)|(?P<cm>cm|centimet(?:re|er)s?)|'
+    r'(?P<m>m|met(?:re|er)s?)|(?P<yd>yd|yards?))',
+    re.IGNORECASE,
+)
+LONGEST_IN = 120_000
+"""10,000 ft: past this a length is a slip of the pen."""
+INCHES_IN_A_FOOT = 12
+
+
+@dataclass(frozen=True, slots=True)
+class WrittenLength:
+    """A length as it was written."""
+
+    inches: Fraction
+    """Not negative, at most 10,000 ft."""
+    unit: str
+    """Of the last number: 'in', 'ft', 'mm', 'cm', 'm' or 'yd'."""
+    last: Number
+    """The last number, which names the finest part."""
+
+
+def length(written: object, place: str = 'length') -> Fraction:
+    """Return a length in inches, exactly.
+
+    Given:
+        written  text as read_length takes it, or a whole number or Fraction of inches
+        place    what to call it in an error
+
+    Errors:
+        BookError if it is no such length
+    """
+    if isinstance(written, (int, Fraction)) and not isinstance(written, bool):
+        return _within(Fraction(written), str(written), place)
+    if not isinstance(written, str):
+        raise BookError(place, f'{written!r} is no length', ALLOWED)
+    return read_length(written, place).inches
+
+
+def read_length(written: str, place: str = 'length') -> WrittenLength:
+    """Return what was written: feet and inches, another unit of length, or a bare number of inches.
+
+    Errors:
+        BookError if it is no such length: a sign, a numerator not below its denominator, 12 inches or more
+        after feet, over 10,000 ft
+    """
+    clean = normalized(written)
+    if clean.startswith('-'):
+        raise BookError(place, f"'{written}' is below zero", ALLOWED)
+    try:
+        found = _feet_and_inches(clean) or _other_unit(clean)
+    except NoNumber as fault:
+        said = f'did you mean {fault.meant}?' if fault.meant else ''
+        raise BookError(place, f"'{written}' is no length", ALLOWED, said) from None
+    if found is None:
+        meant = _run_together(clean)
+        raise BookError(
+            place, f"'{written}' is no length", ALLOWED, f'did you mean {meant}?' if meant else ''
+        )
+    _within(found.inches, written, place)
+    return found
+
+
+def inches_in(unit: str) -> Fraction:
+    """Return the inches in one 'in', 'ft', 'mm', 'cm', 'm' or 'yd'."""
+    return {'in': Fraction(1), 'ft': Fraction(INCHES_IN_A_FOOT)}.get(unit) or _by_library(unit)
+
+
+def _feet_and_inches(clean: str) -> WrittenLength | None:
+    match = FEET_AND_INCHES.fullmatch(clean)
+    if not match or not (match['feet'] or match['inches']):
+        return None
+    feet, inches = (read_number(match[part]) if match[part] else None for part in ('feet', 'inches'))
+    if feet and inches and inches.value >= INCHES_IN_A_FOOT:
+        more, rest = divmod(inches.value, INCHES_IN_A_FOOT)
+        raise NoNumber(clean, text.run((feet.value + more) * INCHES_IN_A_FOOT + rest))
+    total = (feet.value * INCHES_IN_A_FOOT if feet else 0) + (inches.value if inches else 0)
+    last = inches or feet
+    assert last is not None  # one of the two was there
+    return WrittenLength(Fraction(total), 'in' if inches else 'ft', last)
+
+
+def _other_unit(clean: str) -> WrittenLength | None:
+    match = OTHER_UNIT.fullmatch(clean)
+    if not match:
+        return None
+    last = read_number(match['number'])
+    unit = next(name for name in ('mm', 'cm', 'm', 'yd') if match[name])
+    return WrittenLength(last.value * inches_in(unit), unit, last)
+
+
+def _run_together(clean: str) -> str:
+    """Return what was probably meant by a number with something in its middle: 4 1/2 for 4½5."""
+    found = re.match(rf'{NUMBER}(?= [0-9])', clean)
+    if not found:
+        return ''
+    try:
+        read_number(found[0])
+    except NoNumber:
+        return ''
+    return found[0] if '/' in found[0] else ''
+
+
+def _within(inches: Fraction, written: str, place: str) -> Fraction:
+    if inches < 0:
+        raise BookError(place, f"'{written}' is below zero", ALLOWED)
+    if inches > LONGEST_IN:
+        raise BookError(place, f"'{written}' is over 10,000 ft", ALLOWED)
+    return inches
+
+
+@cache
+def _by_library(unit: str) -> Fraction:
+    """Return the inches in one of another unit of length, as pint defines it exactly."""
+    import pint  # half a second: only a length in another unit has to wait for it
+
+    registry = pint.UnitRegistry(non_int_type=Fraction)
+    return Fraction(registry.Quantity(Fraction(1), unit).to('inch').magnitude)
