@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from tablegen import text
 from tablegen.angles import Angle, degrees_count
-from tablegen.exact import Exact, Rational, exact, nearest
+from tablegen.exact import Exact, Rational, exact, floor_of, nearest
 
 INCH = 'in'
 DEGREE = 'deg'
@@ -43,6 +43,16 @@ def length_figure(inches: Exact | Rational, measure: Measure) -> Figure:
     """Return a length to the nearest smallest part, a half up."""
     count = nearest(inches, measure.per)
     return length_of_count(count, measure)
+
+
+def length_rounded_down(inches: Exact | Rational, measure: Measure) -> Figure:
+    """Return a length that is not to be passed, to the smallest part BELOW it: as printed it is never over the limit."""
+    return length_of_count(floor_of(exact(inches), measure.per), measure)
+
+
+def length_rounded_up(inches: Exact | Rational, measure: Measure) -> Figure:
+    """Return a length that is not to be gone under, to the smallest part ABOVE it."""
+    return length_of_count(-floor_of(-exact(inches), measure.per), measure)
 
 
 def length_of_count(count: int, measure: Measure) -> Figure:

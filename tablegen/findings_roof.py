@@ -8,14 +8,14 @@ from fractions import Fraction
 from tablegen import text
 from tablegen.cautions import DEFERS, pitch_cautions, seat_cautions
 from tablegen.errors import BookError
-from tablegen.exact import Exact, exact, root
+from tablegen.exact import Exact
 from tablegen.figures import Measure
 from tablegen.findings_parts import backing_of, cheeks_of, drop_of, shortening_of, trim_of
 from tablegen.geometry import backing, common, gable, ridge, seat, tail
 from tablegen.geometry.corner import SQUARE, Corner, square_corner
 from tablegen.lumber import Stock, stock
 from tablegen.pitch import Pitch
-from tablegen.readings import Group, Reading, degrees, length, ratio, words
+from tablegen.readings import Group, Reading, at_least, at_most, degrees, length, ratio, words
 
 MARKS_SAID = (
     'not past a quarter of the depth',
@@ -97,15 +97,15 @@ def seat_of(ask: RoofQuestion, at: Corner) -> Group:
             length('stock_left', depth - notch, measure),
             ratio('notch_share_of_depth', notch / depth),
             words('mark', MARKS_SAID[seat.marks_passed(depth, ask.seat_in, slope)]),
-            length('longest_seat_at_a_quarter', seat.longest_seat(depth, seat.MARKS[0], slope), measure),
-            length('longest_seat_at_a_third', seat.longest_seat(depth, seat.MARKS[1], slope), measure),
+            at_most('longest_seat_at_a_quarter', seat.longest_seat(depth, seat.MARKS[0], slope), measure),
+            at_most('longest_seat_at_a_third', seat.longest_seat(depth, seat.MARKS[1], slope), measure),
             hip_seat_of('hip_dropped', ask, at, dropped),
             hip_seat_of('hip_backed', ask, at, height),
             valley_seat_of(ask, at, height),
             *((_shortcut(ask, at, dropped, height),) if at.half_tangent == SQUARE else ()),
         ),
         'seat: level, from the outside of plate inwards; heel and height above plate: plumb, at the outside of '
-        'plate; notch and stock left: square to the edge; geometry only, not strength',
+        'plate; notch and stock left: square to the edge; longest seats: rounded down; geometry only, not strength',
     )
 
 
@@ -123,7 +123,7 @@ def hip_seat_of(key: str, ask: RoofQuestion, at: Corner, height: Exact) -> Group
         (
             length('height_above_plate', height, ask.measure),
             *cuts,
-            length('least_depth', seat.hip_least_depth(height, at), ask.measure),
+            at_least('least_depth', seat.hip_least_depth(height, at), ask.measure),
         ),
         "on the hip's center line, at the corner of the plates; seat level along the hip; least depth of stock, "
         'square to its edge, that reaches the plate',
@@ -142,7 +142,7 @@ def valley_seat_of(ask: RoofQuestion, at: Corner, height: Exact) -> Group:
         if heel > 0
         else (words('seat', 'none: this stock is too shallow to reach the plate'),)
     )
-    least = length('least_depth', seat.valley_least_depth(height, ask.hip_in, at), ask.measure)
+    least = at_least('least_depth', seat.valley_least_depth(height, ask.hip_in, at), ask.measure)
     return Group(
         'valley',
         (length('height_above_plate', height, ask.measure), *cuts, least),
@@ -154,19 +154,17 @@ def valley_seat_of(ask: RoofQuestion, at: Corner, height: Exact) -> Group:
 
 
 def _shortcut(ask: RoofQuestion, at: Corner, dropped: Exact, backed: Exact) -> Group:
-    """Return what a seat of 17/12 of the common's does to a hip's height, 17 being meant for the root of 288."""
-    height = seat.shortcut_hip_height(ask.stock.depth_in, ask.seat_in, at, root(2))
-    as_said = seat.shortcut_hip_height(ask.stock.depth_in, ask.seat_in, at, exact(Fraction(17, 12)))
+    """Return what a seat of 17/12 of the common's does to a hip's height."""
+    height = seat.shortcut_hip_height(ask.stock.depth_in, ask.seat_in, at)
     return Group(
         'hip_by_17_over_12',
         (
             length('height_above_plate', height, ask.measure),
-            length('height_above_plate_with_17', as_said, ask.measure),
             length('low_if_dropped', dropped - height, ask.measure),
             length('low_if_backed', backed - height, ask.measure),
         ),
-        "an old shortcut, wrong: it gives the hip 17/12 (√288/12) of the common's seat; low: how far its top then "
-        'stands under where it should',
+        "an old shortcut, wrong: it gives the hip 17/12 of the common's seat; low: how far its top then stands under "
+        'where it should',
     )
 
 

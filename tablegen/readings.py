@@ -7,8 +7,14 @@ from fractions import Fraction
 
 from tablegen import text
 from tablegen.angles import Angle, degrees_count
-from tablegen.exact import Exact, Rational, nearest
-from tablegen.figures import Measure, degree_figure, length_figure
+from tablegen.exact import Exact, Rational, exact, floor_of, nearest
+from tablegen.figures import (
+    Measure,
+    degree_figure,
+    length_figure,
+    length_rounded_down,
+    length_rounded_up,
+)
 
 LENGTH_PLACES = 9
 DEGREE_PLACES = 6
@@ -39,7 +45,22 @@ class Group:
 def length(key: str, inches: Exact | Rational, measure: Measure) -> Reading:
     """Return a length's reading; key without the unit."""
     count = nearest(inches, 10**LENGTH_PLACES)
-    read = length_figure(inches, measure).text
+    return _length(key, count, length_figure(inches, measure).text, measure)
+
+
+def at_most(key: str, inches: Exact | Rational, measure: Measure) -> Reading:
+    """Return the reading of a length that is not to be passed, rounded down, in decimals too."""
+    count = floor_of(exact(inches), 10**LENGTH_PLACES)
+    return _length(key, count, length_rounded_down(inches, measure).text, measure)
+
+
+def at_least(key: str, inches: Exact | Rational, measure: Measure) -> Reading:
+    """Return the reading of a length that is not to be gone under, rounded up, in decimals too."""
+    count = -floor_of(-exact(inches), 10**LENGTH_PLACES)
+    return _length(key, count, length_rounded_up(inches, measure).text, measure)
+
+
+def _length(key: str, count: int, read: str, measure: Measure) -> Reading:
     marked = read if measure.style == text.FEET_INCHES else f'{read} in'
     return Reading(f'{key}_in', text.plain_decimal(count, LENGTH_PLACES), marked)
 

@@ -15,6 +15,8 @@ from tablegen.figures import (
     degree_figure,
     length_figure,
     length_of_count,
+    length_rounded_down,
+    length_rounded_up,
     rounding_left,
 )
 from tablegen.geometry import common
@@ -36,6 +38,15 @@ def test_a_length():
     assert length_figure(root(2880), Measure(16, 'feet-inches')) == Figure(859, 16, 'in', '4′ 5 11/16″')
     assert length_of_count(859, Measure(16)) == length_figure(root(2880), Measure(16))
     assert length_figure(-root(2880), Measure(16)).text == '−53 11/16'
+
+
+def test_limits_are_rounded_to_one_side():
+    """√2880 is 53.666: 858.65 sixteenths; a whole count stays what it is."""
+    assert length_rounded_down(root(2880), Measure(16)) == Figure(858, 16, 'in', '53 5/8')
+    assert length_rounded_up(root(2880), Measure(16)) == Figure(859, 16, 'in', '53 11/16')
+    for rounded in (length_rounded_down, length_rounded_up):
+        assert rounded(Fraction(13, 8), Measure(16)).text == '1 5/8'
+        assert rounded(Fraction(-13, 8), Measure(16)).text == '−1 5/8'
 
 
 def test_a_length_that_rounds_to_nothing_has_no_minus():

@@ -192,7 +192,7 @@ def test_text_fits_a_terminal(words):
         (
             ['8', '--seat', '14'],
             '--seat: its notch is 7.77 in deep and the stock 7 1/4 in; '
-            f'allowed: a seat of 6.54 in leaves half of the stock; next: {HELP}',
+            f'allowed: a seat of 6.53 in leaves half of the stock; next: {HELP}',
         ),
         (['8', '--seat', '0'], f'--seat: a seat needs a length; allowed: above 0; next: {HELP}'),
         (

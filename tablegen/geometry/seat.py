@@ -10,13 +10,15 @@ from fractions import Fraction
 from tablegen import text
 from tablegen.angles import Angle
 from tablegen.errors import BookError
-from tablegen.exact import Exact, nearest
+from tablegen.exact import Exact, floor_of, nearest
 from tablegen.geometry.corner import Corner, hip_angle
 
 MARKS = (Fraction(1, 4), Fraction(1, 3))
 """Shares of the depth past which a notch is marked. A quarter is the limit at the ENDS of a sawn member in the
 residential code (IRC 2006 and 2009 R802.7.1; later editions refer to R502.8.1): a notch with a tail outside it is not
 at an end. A third is common practice, no source. Local code decides."""
+SHORTCUT = Fraction(17, 12)
+"""Of the common's seat, the seat that an old rule gives a regular hip."""
 
 
 def heel(seat_in: Fraction, slope: Exact) -> Exact:
@@ -93,7 +95,7 @@ def checked_seat(depth_in: Fraction, seat_in: Fraction, slope: Exact, place: str
     if seat_in <= 0:
         raise BookError(place, 'a seat needs a length', 'above 0')
     if stock_left(depth_in, seat_in, slope) <= 0:
-        most = nearest(longest_seat(depth_in, Fraction(1, 2), slope), 100)
+        most = floor_of(longest_seat(depth_in, Fraction(1, 2), slope), 100)
         notch = nearest(notch_depth(seat_in, slope), 100)
         raise BookError(
             place,
@@ -194,14 +196,11 @@ def valley_least_depth(height_in: Exact, valley_thickness_in: Fraction, at: Corn
     return (height_in - lower) * hip_angle(at).cosine()
 
 
-def shortcut_hip_height(hip_depth_in: Fraction, seat_in: Fraction, at: Corner, ratio: Exact) -> Exact:
-    """Return the height above plate, in, that an old shortcut gives: hip seat = ratio times the common seat.
-
-    Given:
-        ratio  17/12 as the rule is said, or √2 as it is meant
+def shortcut_hip_height(hip_depth_in: Fraction, seat_in: Fraction, at: Corner) -> Exact:
+    """Return the height above plate, in, that an old shortcut gives: hip seat = 17/12 of the common seat, as it is said.
 
     Notes:
         1. It is wrong: it carries the common's seat over and forgets that the hip's plumb depth is less.
            How wrong is this less hip_height_above_plate.
     """
-    return hip_depth_in / hip_angle(at).cosine() - ratio * seat_in * at.hip_slope
+    return hip_depth_in / hip_angle(at).cosine() - SHORTCUT * seat_in * at.hip_slope

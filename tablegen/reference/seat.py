@@ -7,7 +7,7 @@ from fractions import Fraction
 from functools import partial
 
 from tablegen import text
-from tablegen.exact import Exact, root
+from tablegen.exact import Exact
 from tablegen.figures import Figure
 from tablegen.geometry import backing, seat
 from tablegen.geometry.corner import Corner, square_corner
@@ -76,7 +76,7 @@ class HipSeatRow:
     valley_seat: Figure | None
     """in, level along the valley, from its heel inwards, which stands half of its thickness outwards of the corner."""
     shortcut_low: Figure | None
-    """in, plumb: how far a dropped hip cut with a seat of √2 times the common's ends up below dropped_height."""
+    """in, plumb: how far a dropped hip cut with a seat of 17/12 of the common's ends up below dropped_height."""
 
 
 def seat_rows(settings: Settings, seat_in: Fraction) -> list[SeatRow]:
@@ -136,7 +136,7 @@ def _hip_seat_row(settings: Settings, seat_in: Fraction, size: Stock, pitch: Pit
     height = seat.height_above_plate(size.depth_in, seat_in, pitch.slope)
     dropped = seat.hip_height_above_plate(height, backing.drop_plumb(settings.hip_thickness, at))
     valley = seat.valley_heel(size.depth_in, height, settings.hip_thickness, at)
-    shortcut = seat.shortcut_hip_height(size.depth_in, seat_in, at, root(2))
+    shortcut = seat.shortcut_hip_height(size.depth_in, seat_in, at)
     return HipSeatRow(
         pitch,
         mark(height, settings),

@@ -61,10 +61,24 @@ def test_eight_in_twelve():
     assert data['cheek']['hip']['figure_against_12_in'] == '10.854408405'
     assert data['seat']['hip_dropped']['height_above_plate_in'] == '6.026528858'
     assert data['seat']['hip_backed']['height_above_plate_in'] == '6.380082249'
-    assert data['seat']['hip_by_17_over_12']['height_above_plate_in'] == '5.681843243'
+    assert (
+        data['seat']['hip_by_17_over_12']['height_above_plate_in'] == '5.677795828'
+    )  # the rule as it is said: 17/12, not √2
     assert data['tail']['hip_in'] == '18.761663039'
     assert data['area']['roof_per_plan'] == '1.201850425'
     assert data['gable_stud']['difference']['24_in'] == '16.000000000'
+
+
+def test_limits_are_rounded_to_the_safe_side():
+    """Depth over 4 sin θ is 3.2675 and over 3 sin θ 4.3567 in: 4 3/8 would pass the third. HAP · cos H is 5.4512."""
+    seat = next(finding for finding in roof_findings(ASK) if finding.key == 'seat')
+    read = {value.key: value for value in seat.values}
+    least = next(value for value in read['hip_dropped'].values if value.key == 'least_depth_in')
+
+    assert read['longest_seat_at_a_quarter_in'].text == '3 1/4 in'
+    assert read['longest_seat_at_a_third_in'].text == '4 5/16 in'
+    assert read['longest_seat_at_a_third_in'].data == '4.356707791'
+    assert (least.text, least.data) == ('5 1/2 in', '5.451200458')
 
 
 def test_what_a_person_reads():

@@ -106,7 +106,7 @@ def test_hip_seats(size):
         dropped = common - T / 2 * slope
         is_nearest(row.common_height, common)
         is_nearest(row.dropped_height, dropped)
-        is_nearest(row.shortcut_low, dropped - (depth / cos(h) - sqrt(2) * level * slope))
+        is_nearest(row.shortcut_low, dropped - (depth / cos(h) - mpf(17) / 12 * level * slope))
         for figure, height, back in (
             (row.dropped_seat, dropped, 0),
             (row.backed_seat, common, 0),

@@ -10,7 +10,7 @@ from near import NEAR, gap, number
 from planes import LEVEL, ORIGIN, Plane, level, meet, plane, plumb_plane, scaled, size, square_top
 
 from tablegen.errors import BookError
-from tablegen.exact import exact, root
+from tablegen.exact import exact
 from tablegen.geometry import backing, seat
 from tablegen.geometry.corner import square_corner
 from tablegen.lumber import SIZES, stock
@@ -140,20 +140,22 @@ def test_a_valley_and_a_dropped_hip_of_one_stock_are_notched_alike_at_a_regular_
         assert gap(seat.valley_heel(Fraction(45, 4), height, thickness, case.at), number(heel)) < NEAR
 
 
-@pytest.mark.parametrize('ratio', [root(2), exact(Fraction(17, 12))])
-def test_what_the_shortcut_gives(ratio):
-    """A hip notched so that its seat is ratio times the common's, laid in space."""
+def test_what_the_shortcut_gives():
+    """A hip notched so that its seat is 17/12 of the common's, laid in space."""
     for case in REGULAR:
         roof, depth = case.roof, Fraction(29, 4)
         along_plan = scaled(level(roof.hip()), 1 / size(level(roof.hip())))
-        inner = scaled(along_plan, number(ratio) * real(SEAT))
+        inner = scaled(along_plan, mpf(17) / 12 * real(SEAT))
         top = square_top(inner, roof.hip()).moved(real(depth))
 
-        assert gap(seat.shortcut_hip_height(depth, SEAT, case.at, ratio), _plumb_at_corner(roof, top)) < NEAR
+        assert gap(seat.shortcut_hip_height(depth, SEAT, case.at), _plumb_at_corner(roof, top)) < NEAR
 
 
 def test_the_worked_values():
-    """2×8 at 8 in 12 with a 3½ in seat, worked by hand: √(144 + 64)/12 · 7.25 − 3.5 · 8/12 = 6.380."""
+    """2×8 at 8 in 12 with a 3½ in seat, worked by hand: √(144 + 64)/12 · 7.25 − 3.5 · 8/12 = 6.380.
+
+    The shortcut: 7.25 · √(1 + 2/9) − 17/12 · 3.5 · √2/3 = 5.678.
+    """
     at = square_corner(per_foot(8), per_foot(8))
     depth = stock('2x8').depth_in
     height = seat.height_above_plate(depth, SEAT, per_foot(8))
@@ -161,7 +163,7 @@ def test_the_worked_values():
 
     assert abs(number(height) - mpf('6.380082249')) < NEAR
     assert abs(number(seat.hip_height_above_plate(height, drop)) - mpf('6.026528858')) < NEAR
-    assert abs(number(seat.shortcut_hip_height(depth, SEAT, at, root(2))) - mpf('5.681843243')) < NEAR
+    assert abs(number(seat.shortcut_hip_height(depth, SEAT, at)) - mpf('5.677795828')) < NEAR
 
 
 def test_the_worked_valley():
