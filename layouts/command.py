@@ -25,8 +25,24 @@ class UsageError(BookError):
     """A mistake in the words of the command itself; its place is the command."""
 
 
+class Once(argparse.Action):
+    """Takes a value; an option that holds one is refused the second time, never the last one taken."""
+
+    def __call__(self, parser, namespace, values, option_string=None):
+        given = namespace.__dict__.setdefault('given_options', set())
+        if option_string and self.dest in given:
+            raise UsageError(parser.prog, f'{option_string} is given twice', '', 'leave one of the two out')
+        given.add(self.dest)
+        setattr(namespace, self.dest, values)
+
+
 class Parser(argparse.ArgumentParser):
     """A parser that raises its complaint instead of printing its usage and leaving."""
+
+    def __init__(self, *args, **kwargs):
+        super().__init__(*args, **kwargs)
+        self.register('action', None, Once)
+        self.register('action', 'store', Once)
 
     def error(self, message: str):
         problem = message

@@ -92,6 +92,10 @@ def test_examples_run(verb):
         ),
         ([''], f"rafterbook: '' is no verb; allowed: {', '.join(VERBS)}; next: see rafterbook --help"),
         (['find'], 'rafterbook find: PITCH and RUN are missing; next: see rafterbook find --help'),
+        (
+            ['find', '6', '4', '--nearest', '1/8', '--nearest', '1/4'],
+            'rafterbook find: --nearest is given twice; next: leave one of the two out',
+        ),
         (['find', '6'], 'rafterbook find: RUN is missing; next: see rafterbook find --help'),
         (
             ['find', '6', '4', 'ft'],
