@@ -6,6 +6,7 @@ import pytest
 from hypothesis import settings
 from made_books import SMALL, MadeBook, made
 from quick_books import QUICK
+from skewed import SkewedBook, skewed_book
 
 settings.register_profile('book', deadline=None, max_examples=80, print_blob=True)
 settings.load_profile('book')
@@ -15,6 +16,12 @@ settings.load_profile('book')
 def small_book(tmp_path_factory) -> MadeBook:
     """One book of three pitches, made once."""
     return made(SMALL, tmp_path_factory.mktemp('small'))
+
+
+@pytest.fixture(scope='session')
+def skewed(tmp_path_factory) -> SkewedBook:
+    """The skewed book, made once a worker."""
+    return skewed_book(tmp_path_factory.mktemp('skewed'))
 
 
 @pytest.fixture

@@ -25,6 +25,8 @@ class Word:
     foot: float
     size: float
     """Of its type."""
+    base: float
+    """Of the line it stands on, from the top."""
 
     def overlaps(self, other: Word) -> bool:
         """Return whether the ink of two words may meet: by more than a hair, lest kerning count."""
@@ -51,6 +53,7 @@ def _word(node: ET.Element) -> Word:
         right,
         base - size * min(ink[1] for ink in inks),
         size,
+        base,
     )
 
 

@@ -6,7 +6,7 @@ from functools import cached_property
 
 from mpmath import mp, mpf
 from near import number
-from planes import roof_corner
+from oracle.planes import roof_corner
 
 from tablegen.angles import tangent_of_degrees
 from tablegen.exact import Exact, exact

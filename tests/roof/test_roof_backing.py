@@ -7,7 +7,7 @@ import pytest
 from corners import per_foot
 from fifty_digits import real
 from near import NEAR, gap, number
-from planes import (
+from oracle.planes import (
     ORIGIN,
     add,
     along,

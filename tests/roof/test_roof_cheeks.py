@@ -7,7 +7,19 @@ from corners import per_foot
 from fifty_digits import real
 from mpmath import mp, mpf
 from near import NEAR, gap, radians
-from planes import ORIGIN, Plane, along, cut_readings, dihedral, dot, line_angle, meet, member, plane, scaled
+from oracle.planes import (
+    ORIGIN,
+    Plane,
+    along,
+    cut_readings,
+    dihedral,
+    dot,
+    line_angle,
+    meet,
+    member,
+    plane,
+    scaled,
+)
 
 from tablegen.angles import degrees_count
 from tablegen.exact import exact, nearest

@@ -8,7 +8,7 @@ from corners import per_foot
 from fifty_digits import real
 from mpmath import mp
 from near import NEAR, gap, number
-from planes import ORIGIN, Plane, angle, level, meet, plumb_plane, scaled, size, sub
+from oracle.planes import ORIGIN, Plane, angle, level, meet, plumb_plane, scaled, size, sub
 
 from tablegen.angles import tangent_of_degrees
 from tablegen.errors import BookError

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 from mpmath import mp, mpf
 from near import NEAR
-from planes import (
+from oracle.planes import (
     ORIGIN,
     Plane,
     angle,
@@ -18,7 +18,7 @@ from planes import (
     scaled,
     size,
 )
-from planes import sub as less
+from oracle.planes import sub as less
 
 from tablegen.findings_corner import many_sides, two_pitches
 from tablegen.findings_roof import RoofQuestion, roof_findings

@@ -8,7 +8,7 @@ from corners import per_foot
 from fifty_digits import real
 from mpmath import mpf
 from near import NEAR, gap, number
-from planes import ORIGIN, Plane, cross, dot, level, meet, plane, plumb_plane, scaled, size, sub
+from oracle.planes import ORIGIN, Plane, cross, dot, level, meet, plane, plumb_plane, scaled, size, sub
 
 from tablegen.exact import exact
 from tablegen.geometry import gable, ridge, seat

@@ -7,7 +7,7 @@ from corners import REGULAR, per_foot
 from fifty_digits import real
 from mpmath import mp, mpf
 from near import NEAR, gap, number
-from planes import LEVEL, ORIGIN, Plane, level, meet, plane, plumb_plane, scaled, size, square_top
+from oracle.planes import LEVEL, ORIGIN, Plane, level, meet, plane, plumb_plane, scaled, size, square_top
 
 from tablegen.errors import BookError
 from tablegen.exact import exact

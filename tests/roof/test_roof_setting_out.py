@@ -6,7 +6,7 @@ import pytest
 from fifty_digits import real
 from mpmath import mp, mpf
 from near import NEAR, gap, number
-from planes import angle, line_angle, size, sub
+from oracle.planes import angle, line_angle, size, sub
 
 from tablegen.errors import BookError
 from tablegen.exact import root

@@ -6,7 +6,7 @@ from corners import per_foot
 from fifty_digits import real
 from mpmath import mp
 from near import NEAR, gap, number
-from planes import ORIGIN, Plane, dot, level, meet, member, scaled, size, sub
+from oracle.planes import ORIGIN, Plane, dot, level, meet, member, scaled, size, sub
 
 from tablegen.exact import root
 from tablegen.geometry import shortening

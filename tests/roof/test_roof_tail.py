@@ -8,7 +8,7 @@ from corners import per_foot
 from fifty_digits import real
 from mpmath import mpf
 from near import NEAR, gap, number
-from planes import ORIGIN, Plane, dot, meet, plane, plumb_plane, size, sub
+from oracle.planes import ORIGIN, Plane, dot, meet, plane, plumb_plane, size, sub
 
 from tablegen.errors import BookError
 from tablegen.geometry import common, hip, seat, tail

@@ -6,7 +6,7 @@ import pytest
 from corners import per_foot
 from mpmath import mp, mpf
 from near import NEAR, gap, number
-from planes import (
+from oracle.planes import (
     ORIGIN,
     along,
     cross,

@@ -1,0 +1,113 @@
+"""Groups E to I: hips, jacks, cheek cuts, trim, gables."""
+
+from __future__ import annotations
+
+from oracle import cuts, framing_square, shortening, trim
+from oracle.corner import hip_length, jack_difference, jack_points
+from oracle.rounding import decimal, degrees
+from skewed import HIP, RAFTER, RIDGE, SPACINGS
+
+from labels.expected import BY_PITCH, THICKNESSES, Labels, by, col
+
+
+def thousandths(number) -> str:
+    return decimal(number, 3)
+
+
+def tenths(number) -> str:
+    return decimal(number, 1)
+
+
+def hips() -> list[Labels]:
+    """Return the tables of hips and valleys."""
+    return [
+        Labels(
+            'hips', 'Hips and valleys', 'in 12', BY_PITCH,
+            (
+                col('plumb cut', cuts.hip_plumb_cut, degrees),
+                col('level cut', cuts.hip_level_cut, degrees),
+                col('per foot', lambda at: hip_length(at, 12), thousandths),
+                col('backing', cuts.backing, degrees),
+                col('drop', lambda at: cuts.drop_plumb(at, HIP)),
+                col('square', lambda at: cuts.drop_square(at, HIP)),
+            ),
+            ('cuts on the side, from square', 'per foot of common run', 'from the square top', 'drop plumb'),
+        ),
+        Labels('drop-plumb', 'Drops, plumb', 'in 12', BY_PITCH, by(THICKNESSES, cuts.drop_plumb),
+               ('plumb', 'where the planes meet to the square top'), 'thickness of the hip, in'),
+        Labels('drop-square', 'Drops, square to the edge', 'in 12', BY_PITCH, by(THICKNESSES, cuts.drop_square),
+               ("square to the hip's edge",), 'thickness of the hip, in'),
+    ]  # fmt: skip
+
+
+def jacks() -> list[Labels]:
+    """Return the table of jacks."""
+    return [
+        Labels(
+            'jacks', 'Jacks: differences and deductions', 'in 12', BY_PITCH,
+            (
+                *by(SPACINGS, jack_difference),
+                col('at hip', lambda at: shortening.jack_at_hip(at, HIP)[1]),
+                col('at ridge', lambda at: shortening.common_at_ridge(at, RIDGE)[1]),
+                col('points', lambda at: jack_points(at, HIP, RAFTER)),
+            ),
+            ('along the slope', 'center line to face', 'short point to long point'),
+        )
+    ]  # fmt: skip
+
+
+def cheeks() -> list[Labels]:
+    """Return the tables of cheek cuts."""
+    figure = framing_square.figure_against_12
+    return [
+        Labels(
+            'cheeks', 'Cheek cuts, blade at 45°', 'in 12', BY_PITCH,
+            (
+                col('jack side', cuts.jack_saw, degrees),
+                col('jack top', cuts.jack_cheek, degrees),
+                col('on 12', lambda at: figure(cuts.jack_cheek(at))),
+                col('hip side', cuts.hip_saw, degrees),
+                col('hip top', cuts.hip_cheek, degrees),
+                col('on 12', lambda at: figure(cuts.hip_cheek(at))),
+            ),
+            ('side: on the side, from square', 'top: on the top edge, from square', 'marked on the side of the 12'),
+        ),
+        Labels(
+            'backed-cheeks', 'Cheek cuts of backed hips', 'in 12', BY_PITCH,
+            (
+                col('at ridge', cuts.backed_cheek_at_ridge, degrees),
+                col('on 12', lambda at: figure(cuts.backed_cheek_at_ridge(at))),
+                col('at common', cuts.backed_cheek_at_common, degrees),
+                col('on 12', lambda at: figure(cuts.backed_cheek_at_common(at))),
+            ),
+            ('on the backed face',),
+        ),
+    ]  # fmt: skip
+
+
+def trim_and_gables() -> list[Labels]:
+    """Return the tables of trim and of gables."""
+    return [
+        Labels(
+            'trim', 'Miters of fascia and trim, and sheathing', 'in 12', BY_PITCH,
+            (
+                col('square: miter', lambda at: trim.miter(at, trim.standing(at)), degrees),
+                col('bevel', lambda at: trim.bevel(at, trim.standing(at)), degrees),
+                col('flat: miter', lambda at: trim.miter(at, trim.lying(at)), degrees),
+                col('bevel', lambda at: trim.bevel(at, trim.lying(at)), degrees),
+                col('sheathing', trim.sheathing, degrees),
+                col('on 12', trim.sheathing_figure),
+            ),
+            ('miter on the face, from square', 'bevel: blade from square', 'sheathing from the edge along the eave'),
+        ),
+        Labels(
+            'gable-and-area', 'Gable studs and roof area', 'in 12', BY_PITCH,
+            (
+                *by(SPACINGS, trim.stud_difference),
+                col('top cut', trim.stud_top, degrees),
+                col('area', trim.area_factor, thousandths),
+                col('of 100', lambda at: 100 * trim.area_factor(at), tenths),
+            ),
+            ('plumb', 'per space on center', 'top cut from square', 'roof area over level plan area'),
+        ),
+    ]  # fmt: skip

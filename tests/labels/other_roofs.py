@@ -1,0 +1,185 @@
+"""Groups A and J to L: setting out, two pitches at a corner, many-sided roofs, finding a pitch."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from itertools import combinations
+
+from oracle import cuts, framing_square, setting_out, shortening, tails, unequal
+from oracle.corner import (
+    common_length,
+    corner,
+    hip_length,
+    hip_plan_angle,
+    hip_run,
+    jack_difference,
+    many_sided,
+)
+from oracle.rounding import degrees, part
+from skewed import HIP, RAFTER, RIDGE
+
+from labels.expected import BY_PITCH, Labels, by, col
+from labels.hips_to_gables import thousandths
+
+SIDES = (5, 6, 8, 10, 12)
+PAIRS = tuple(
+    (f'{flat} {steep}', corner(Fraction(flat), Fraction(steep)))
+    for flat, steep in combinations((4, 5, 6, 8, 9, 10, 12), 2)
+)
+RECTANGLES = (((4, 14, 2), (4, 29)), ((16, 26, 2), (16, 41)), ((28, 40, 2), (28, 53)))
+"""Widths of the columns, ft, and first and last length, of each table; the last width is 40, not 38."""
+LEGS = {str(leg): leg for leg in (12, 18, 24, 30, 36, 48)}
+HALF_PITCHES = tuple(
+    (f'{n // 2} 1/2'.removeprefix('0 ') if n % 2 else str(n // 2), corner(Fraction(n, 2)))
+    for n in range(1, 49)
+)
+
+
+def setting_out_tables() -> list[Labels]:
+    """Return the tables of diagonals, triangles and braces."""
+    found = []
+    for place, ((first, last, step), (shortest, longest)) in enumerate(RECTANGLES, 1):
+        widths = [*range(first, last, step), last]
+        found.append(
+            Labels(
+                f'diagonals-{place}', f'Diagonals of rectangles, {first} to {last} ft wide', 'ft',
+                tuple((str(feet), feet) for feet in range(shortest, longest + 1)),
+                by({str(width): width for width in widths if width != 38},
+                   lambda long, wide: part(setting_out.diagonal(12 * long, 12 * wide)) if wide <= long else '', str),
+                ('outside corner to opposite outside corner', 'sides in feet'), 'width, ft',
+            )
+        )  # fmt: skip
+    triangles = tuple(
+        (f'{a} {b} {c}', (a, b, c))
+        for a, b, c in sorted(setting_out.whole_triangles(41), key=lambda abc: abc[2])
+    )
+    return [
+        *found,
+        Labels('whole-triangles', 'Triangles that are square', 'sides', triangles,
+               by({f'× {k}': k for k in (2, 3, 4, 5)}, lambda abc, k: '-'.join(str(k * side) for side in abc), str),
+               ('both legs and the diagonal measured in the same one',)),
+        Labels('braces', 'Braces', 'leg', tuple((str(leg), leg) for leg in range(12, 97, 6)),
+               (
+                   col('equal', lambda leg: setting_out.diagonal(leg, leg)),
+                   *by(LEGS, setting_out.diagonal),
+                   *by({f'cut {leg}': leg for leg in LEGS.values()}, setting_out.brace_cut, degrees),
+               ),
+               ('length between the long points', "on the brace's side, from square, where it meets the first leg")),
+    ]  # fmt: skip
+
+
+def two_pitches() -> list[Labels]:
+    """Return the tables of two pitches at a corner; the flatter is A."""
+    figure = framing_square.figure_against_12
+    return [
+        Labels(
+            'unequal-hips', 'Two pitches: the hip and its jacks', 'A B', PAIRS,
+            (
+                col('plan', hip_plan_angle, degrees),
+                col('per foot', lambda at: hip_length(at, 12), thousandths),
+                col('slope', cuts.hip_plumb_cut, degrees),
+                col('jacks A', lambda at: jack_difference(at, 16)),
+                col('jacks B', lambda at: jack_difference(at.turned, 16)),
+            ),
+            ('in plan, eave A to the hip', 'per foot of run of A', 'slope from level', 'along the slope'),
+        ),
+        Labels(
+            'unequal-cheeks', 'Two pitches: cheek cuts', 'A B', PAIRS,
+            (
+                col('blade A', cuts.jack_blade, degrees),
+                col('blade B', lambda at: cuts.jack_blade(at.turned), degrees),
+                col('jack A', lambda at: figure(cuts.jack_cheek(at))),
+                col('jack B', lambda at: figure(cuts.jack_cheek(at.turned))),
+                col('hip at A', lambda at: figure(cuts.hip_cheek(at))),
+                col('hip at B', lambda at: figure(cuts.hip_cheek(at.turned))),
+            ),
+            ('blade: from square, on the side', 'figure on 12, top edge', 'against a ridge over A or B'),
+        ),
+        Labels(
+            'unequal-fit', 'Two pitches: backing, drop and eaves', 'A B', PAIRS,
+            (
+                col('back A', cuts.backing, degrees),
+                col('back B', lambda at: cuts.backing(at.turned), degrees),
+                col('drop A', lambda at: cuts.drop_plumb(at, HIP)),
+                col('drop B', lambda at: cuts.drop_plumb(at.turned, HIP)),
+                col('slide', lambda at: unequal.slide(at, HIP)),
+                col('drop', lambda at: unequal.slid_drop(at, HIP)),
+                col('eave B', lambda at: tails.matching_overhang(at, 12)),
+            ),
+            ('backing from the square top', 'drops plumb', 'slide level towards eave A', 'overhang for 12 in on A'),
+        ),
+        Labels(
+            'unequal-shortening', 'Two pitches: shortening, level', 'A B', PAIRS,
+            (
+                col('ridge A', lambda at: shortening.hip_at_ridge(at, RIDGE)[0]),
+                col('ridge B', lambda at: shortening.hip_at_ridge(at.turned, RIDGE)[0]),
+                col('commons', lambda at: shortening.hip_between_commons(at, RAFTER)[0]),
+                col('jack A', lambda at: shortening.jack_at_hip(at, HIP)[0]),
+                col('jack B', lambda at: shortening.jack_at_hip(at.turned, HIP)[0]),
+            ),
+            ('level', "along the member's center line", 'center line of what it meets to its face'),
+        ),
+    ]  # fmt: skip
+
+
+def many_sides() -> list[Labels]:
+    """Return the tables of many-sided roofs; what the pitch does not change is worked out at one."""
+    plans = tuple((str(sides), many_sided(Fraction(7), sides)) for sides in SIDES)
+    plan = Labels(
+        'sides', 'Many-sided plans', 'sides', plans,
+        (
+            col('corner', unequal.corner_degrees, degrees),
+            col('plate cut', unequal.plate_cut, degrees),
+            col('side', lambda at: unequal.side(at, 12), thousandths),
+            col('apothem', lambda at: unequal.apothem(at, 12), thousandths),
+            col('hip run', lambda at: hip_run(at, 12), thousandths),
+            col('jack blade', cuts.jack_blade, degrees),
+            col('peak blade', unequal.peak_blade, degrees),
+            col('post', lambda at: unequal.least_post(at, HIP)),
+        ),
+        ('side and hip run per foot of apothem', 'apothem per foot of side', 'smallest across flats'),
+    )  # fmt: skip
+    return [plan, *map(_of_sides, SIDES)]
+
+
+def _of_sides(sides: int) -> Labels:
+    figure = framing_square.figure_against_12
+    rows = tuple((label, many_sided(at.rise_a, sides)) for label, at in BY_PITCH)
+    return Labels(
+        f'{sides}-sides', f'Roofs of {sides} sides', 'in 12', rows,
+        (
+            col('per foot', lambda at: hip_length(at, 12), thousandths),
+            col('hip slope', cuts.hip_plumb_cut, degrees),
+            col('jacks 16', lambda at: jack_difference(at, 16)),
+            col('jack on 12', lambda at: figure(cuts.jack_cheek(at))),
+            col('peak on 12', lambda at: figure(unequal.peak_cheek(at))),
+            col('backing', cuts.backing, degrees),
+            col('drop', lambda at: cuts.drop_plumb(at, HIP)),
+        ),
+        ('hip per foot of apothem', 'jacks along the slope', 'figure on the square, top edge', 'drop plumb'),
+    )  # fmt: skip
+
+
+def finding_a_pitch() -> list[Labels]:
+    """Return the tables that tell a pitch from degrees, a slope or a level."""
+    return [
+        Labels(
+            'degrees-to-pitch', 'Degrees to pitch', 'degrees', tuple((str(n), n) for n in range(1, 79)),
+            (
+                col('rise', setting_out.rise_of_degrees, thousandths),
+                col('to a part', setting_out.rise_of_degrees),
+                col('half a degree more', lambda n: setting_out.rise_of_degrees(n + Fraction(1, 2)), thousandths),
+            ),
+            ('inches of rise per foot of level run',),
+        ),
+        Labels(
+            'pitch-to-degrees', 'Pitch to degrees, and on a level', 'in 12', HALF_PITCHES,
+            (
+                col('degrees', cuts.plumb_cut, degrees),
+                col('slope of a foot', lambda at: common_length(at, 12), thousandths),
+                col('24 in level', lambda at: setting_out.level_gap(at, 24)),
+                col('48 in level', lambda at: setting_out.level_gap(at, 48)),
+            ),
+            ('degrees from level', 'per foot of level run', "level's underside to the roof"),
+        ),
+    ]  # fmt: skip

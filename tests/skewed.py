@@ -1,0 +1,81 @@
+"""A book in which no two columns agree but those that must: every thickness, size and pitch differs from every other."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cached_property
+
+from headed import REM_MM, Facts, Part, Table, body, facts, lines, sections
+from made_books import MadeBook, made
+
+from tablegen.settings import BOOK_PARTS
+
+RIDGE, HIP, RAFTER = Fraction(3, 4), Fraction(7, 2), Fraction(7, 4)
+SEAT = Fraction(7, 2)
+RAFTERS, HIPS, VALLEYS = '2×8', '2×10', '2×12'
+PITCHES = {'5': Fraction(5), '7 1/2': Fraction(15, 2)}
+SPACINGS = {'12': Fraction(12), '16': Fraction(16), '19.2': Fraction(96, 5), '24': Fraction(24)}
+LONGEST_FT = 4
+SKEWED = f"""
+title = "Skewed"
+pitches = [5, "7 1/2"]
+parts = {list(BOOK_PARTS)}
+runs = {{to = "{LONGEST_FT} ft"}}
+[stock]
+ridge = "3/4"
+hip = "3 1/2"
+rafter = "1 3/4"
+rafters = "2x8"
+hips = "2x10"
+valleys = "2x12"
+seat = "3 1/2"
+"""
+
+
+@dataclass
+class SkewedBook:
+    """The book, read back."""
+
+    made: MadeBook
+
+    @property
+    def rem(self) -> float:
+        return REM_MM * self.made.planned.trim.unit_pt
+
+    def words(self, number: int):
+        """Return the words of a page without its tab and folio."""
+        page, trim = self.made.pages[number - 1], self.made.planned.trim
+        left, right = (
+            (trim.outer_mm, trim.inner_mm) if page.side == 'left' else (trim.inner_mm, trim.outer_mm)
+        )
+        return body(self.made.words[number - 1], left, trim.width_mm - right, trim.height_mm - trim.foot_mm)
+
+    def numbers(self, *templates: str) -> list[int]:
+        """Return the numbers of the pages of some kinds."""
+        return [page.number for page in self.made.pages if page.template in templates]
+
+    @cached_property
+    def titled(self) -> dict[str, list[tuple[int, list]]]:
+        """Return the reference tables as printed, by title: page, and the lines below."""
+        found: dict[str, list] = {}
+        for number in self.numbers('ref_table'):
+            for title, below in sections(self.words(number), self.rem):
+                name, comma, which = title.rpartition(', ')
+                whole = name if comma and ' of ' in which and which[0].isdigit() else title
+                found.setdefault(whole, []).append((number, below))
+        return found
+
+    def facts(self, number: int) -> Facts:
+        """Return a page's names and figures."""
+        words = self.words(number)
+        left, right = min(word.left for word in words), self.made.planned.trim.width_mm
+        return facts(number, words, left, right, self.rem)
+
+
+def skewed_book(folder) -> SkewedBook:
+    """Make the book in a folder, and read it."""
+    return SkewedBook(made(SKEWED, folder))
+
+
+__all__ = ['Part', 'SkewedBook', 'Table', 'lines', 'skewed_book']
