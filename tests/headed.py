@@ -6,15 +6,14 @@ of a table bear one head, or two rows one label, there is no telling them apart,
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, field, replace
-from itertools import pairwise
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
 
 from printed_words import Word
 
 REM_MM = 25.4 * 10 / 72
 """The pocket edition's unit of type sizes, mm."""
-TITLE_REM, FIGURE_REM = 1.05, 2.0
+TITLE_REM, FIGURE_REM = 1.05, 1.9
 """Titles are as large as that or larger, the great figure of a pitch larger still."""
 PROSE_REM, HAIR_REM = (0.745, 0.765), 0.01
 HEAD_LINES_REM = 0.96
@@ -22,7 +21,7 @@ HEAD_LINES_REM = 0.96
 PHRASE_GAP_REM = 0.28
 """Words further apart than this belong to two heads."""
 REACH_MM = 0.9
-"""How far a figure may begin left of its head, or end right of it: a digit is narrower in one layer than in the other."""
+"""How far a figure may begin left of its head, or end right of it."""
 SAME_LINE_MM = 0.6
 
 
@@ -129,6 +128,11 @@ def said(words: Sequence[Word]) -> str:
     return ' '.join(word.text for word in words).replace('− ', '−')
 
 
+def read(words: Sequence[Word]) -> str:
+    """Return words of one line or several as they are read."""
+    return ' '.join(said(line) for line in lines(words))
+
+
 def body(words: Sequence[Word], left: float, right: float, foot: float) -> list[Word]:
     """Return the words of a page without its tab and its folio."""
     return [word for word in words if left - 1 < word.left and word.right < right + 1 and word.base < foot]
@@ -170,7 +174,7 @@ def reference_part(
     high = below[first - 2] if two else []
     line = said([word for line in below[: first - 1 - two] for word in line])
     heads = _heads_at_stops(page, title, high, low, corner, span, rem)
-    rows = _rows(below[first:last], [head.left for head in heads])
+    rows = rows_under(below[first:last], [head.left for head in heads])
     notes = said([word for line in below[last:] for word in line])
     return Part(page, title, line, corner, span, tuple(head.text for head in heads), rows, notes)
 
@@ -201,128 +205,15 @@ def _heads_at_stops(page, title, high, low, corner, span, rem) -> list[Phrase]:
     return heads
 
 
-def _rows(below, lefts: Sequence[float]) -> tuple[tuple[str, tuple[str, ...]], ...]:
+def rows_under(
+    below, lefts: Sequence[float], reach: float = REACH_MM
+) -> tuple[tuple[str, tuple[str, ...]], ...]:
     """Return labels and cells: a word is in the last column that begins left of it."""
     rows = []
     for line in below:
         label, cells = [], [[] for _ in lefts]
         for word in line:
-            places = [place for place, left in enumerate(lefts) if left <= word.left + REACH_MM]
+            places = [place for place, left in enumerate(lefts) if left <= word.left + reach]
             (cells[places[-1]] if places else label).append(word)
         rows.append((said(label), tuple(said(cell) for cell in cells)))
     return tuple(rows)
-
-
-# Tables of runs ------------------------------------------------------------------------------------------------
-
-
-def grid_part(
-    page: int, below: Sequence[Sequence[Word]], title: str, corner: str, rem: float
-) -> tuple[Part, Part | None]:
-    """Return a table of runs or jacks, and what it says of small runs to add at its foot, if anything."""
-    start = next((place for place, line in enumerate(below) if line[0].text == corner), None)
-    if start is None:
-        raise NotTold(f'page {page}, "{title}": no head "{corner}"')
-    heads = phrases(below[start][1:], PHRASE_GAP_REM * rem)
-    size = max(word.size for word in below[start + 1])
-    last = next(
-        (
-            n
-            for n in range(start + 1, len(below))
-            if abs(max(w.size for w in below[n]) - size) > HAIR_REM * rem
-        ),
-        len(below),
-    )
-    rows = _rows(below[start + 1 : last], [head.left for head in heads])
-    line = said([word for line in below[:start] for word in line])
-    part = Part(page, title, line, corner, '', tuple(head.text for head in heads), rows, '')
-    if last < len(below) and below[last][0].text == 'for':
-        names = phrases(below[last][1:], PHRASE_GAP_REM * rem)
-        added = _rows(below[last + 1 : last + 2], [name.left for name in names])
-        return part, Part(page, title, '', 'for', '', tuple(name.text for name in names), added, '')
-    return replace(part, notes=said([word for line in below[last:] for word in line])), None
-
-
-# Tables whose heads end where their figures end ------------------------------------------------------------------
-
-
-def right_part(
-    page: int, title: str, below: Sequence[Sequence[Word]], corner: str, rem: float, is_row: Callable
-) -> Part:
-    """Return a table whose columns are set to the right, its heads in one line or more.
-
-    Given:
-        is_row  tells a row from a line of heads or of small print
-    """
-    first = next(place for place, line in enumerate(below) if is_row(line))
-    last = next((place for place in range(first, len(below)) if not is_row(below[place])), len(below))
-    named, above = corner.split(), []
-    for line in below[:first]:
-        line = list(line)
-        while named and line and line[0].text == named[0]:
-            line.pop(0), named.pop(0)
-        above.append(phrases(line, PHRASE_GAP_REM * rem))
-    if named:
-        raise NotTold(f'page {page}, "{title}": no "{corner}" at the head of the labels')
-    rights = sorted({round(phrase.right, 1): phrase.right for phrase in above[-1]}.values())
-    texts = ['' for _ in rights]
-    for phrase in (phrase for line in above for phrase in line):
-        place = next((n for n, right in enumerate(rights) if abs(right - phrase.right) < REACH_MM), None)
-        if place is None:
-            raise NotTold(f'page {page}, "{title}": "{phrase.text}" stands over no column')
-        texts[place] = f'{texts[place]} {phrase.text}'.strip()
-    rows = []
-    for line in below[first:last]:
-        label, cells = [], [[] for _ in rights]
-        edge = phrases(line, PHRASE_GAP_REM * rem)[0].right
-        for word in line:
-            place = next((n for n, right in enumerate(rights) if word.right <= right + REACH_MM), None)
-            (label if word.right <= edge else cells[place]).append(word)
-        rows.append((said(label), tuple(said(cell) for cell in cells)))
-    heads = tuple(text.replace('- ', '') for text in texts)
-    return Part(
-        page, title, '', corner, '', heads, tuple(rows), said([w for line in below[last:] for w in line])
-    )
-
-
-# Names and figures -----------------------------------------------------------------------------------------------
-
-
-@dataclass
-class Facts:
-    """A page of names with a figure at the end of each line, under headings, in two halves."""
-
-    page: int
-    found: dict[tuple[str, str], list[str]] = field(default_factory=dict)
-
-    def figure(self, heading: str, label: str) -> str:
-        """Return the figure beside a label under a heading; one set in under another is 'that one: this one'."""
-        figures = self.found.get((heading, label), [])
-        if len(figures) != 1:
-            known = [name for head, name in self.found if head == heading]
-            raise NotTold(
-                f'page {self.page}, "{heading}": {len(figures)} figures for "{label}" among {known}'
-            )
-        return figures[0]
-
-
-def facts(page: int, words: Sequence[Word], left: float, right: float, rem: float) -> Facts:
-    """Return what a page says in lines of name and figure, each half by itself."""
-    found, middle = Facts(page), (left + right) / 2
-    for begin, end in ((left, middle), (middle, right)):
-        heading, above = '', ''
-        edge = None
-        for line in lines([word for word in words if begin - 1 < word.left < end]):
-            if all(TITLE_REM > word.size / rem > 0.95 for word in line):
-                heading, edge = said(line), line[0].left
-            elif heading and len(line) > 1:
-                cut = max(
-                    pairwise(range(len(line))), key=lambda pair: line[pair[1]].left - line[pair[0]].right
-                )[1]
-                name = said(line[:cut])
-                if line[0].left > edge + 0.1 * rem:
-                    name = f'{above}: {name}'
-                else:
-                    above = name
-                found.found.setdefault((heading, name), []).append(said(line[cut:]))
-    return found

@@ -6,7 +6,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
 
-from headed import REM_MM, Facts, Part, Table, body, facts, lines, sections
+from headed import REM_MM, body, sections
+from headed_pages import Facts, facts
 from made_books import MadeBook, made
 
 from tablegen.settings import BOOK_PARTS
@@ -69,13 +70,10 @@ class SkewedBook:
     def facts(self, number: int) -> Facts:
         """Return a page's names and figures."""
         words = self.words(number)
-        left, right = min(word.left for word in words), self.made.planned.trim.width_mm
+        left, right = min(word.left for word in words), max(word.right for word in words)
         return facts(number, words, left, right, self.rem)
 
 
 def skewed_book(folder) -> SkewedBook:
     """Make the book in a folder, and read it."""
     return SkewedBook(made(SKEWED, folder))
-
-
-__all__ = ['Part', 'SkewedBook', 'Table', 'lines', 'skewed_book']

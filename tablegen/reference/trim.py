@@ -57,7 +57,7 @@ def listed(settings: Settings) -> list[Table]:
             'trim',
             'trim',
             'Miters of fascia and trim, and sheathing',
-            ('pitch', 'square: miter', 'bevel', 'flat: miter', 'bevel', 'sheathing', 'on 12'),
+            ('pitch', 'square: miter', 'square: bevel', 'flat: miter', 'flat: bevel', 'sheathing', 'on 12'),
             'miter on the face, from square; bevel: blade from square; square: board square to the slope; flat: lying '
             'in the roof plane; sheathing from the edge along the eave; a plumb fascia: 0 and 45',
             trim_rows,

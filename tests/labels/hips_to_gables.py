@@ -92,9 +92,9 @@ def trim_and_gables() -> list[Labels]:
             'trim', 'Miters of fascia and trim, and sheathing', 'in 12', BY_PITCH,
             (
                 col('square: miter', lambda at: trim.miter(at, trim.standing(at)), degrees),
-                col('bevel', lambda at: trim.bevel(at, trim.standing(at)), degrees),
+                col('square: bevel', lambda at: trim.bevel(at, trim.standing(at)), degrees),
                 col('flat: miter', lambda at: trim.miter(at, trim.lying(at)), degrees),
-                col('bevel', lambda at: trim.bevel(at, trim.lying(at)), degrees),
+                col('flat: bevel', lambda at: trim.bevel(at, trim.lying(at)), degrees),
                 col('sheathing', trim.sheathing, degrees),
                 col('on 12', trim.sheathing_figure),
             ),

@@ -8,7 +8,7 @@ from corners import CORNERS, per_foot
 from fifty_digits import real
 from mpmath import mp, mpf
 from near import NEAR, gap, number
-from planes import (
+from oracle.planes import (
     Plane,
     add,
     along,
