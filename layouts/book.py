@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from layouts.back_pages import back_block
+from layouts.covers import cover_draft
 from layouts.example_pages import example_block
-from layouts.front_pages import cover_draft, front_block
+from layouts.front_pages import front_block
 from layouts.pages import Block, Draft, Index
 from layouts.paging import Furniture, Pages, lay_out
 from layouts.pitch_pages import pitch_block

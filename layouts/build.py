@@ -15,8 +15,8 @@ from layouts.book import Plan, plan
 from layouts.booklet import join
 from layouts.cards.formats import USUAL
 from layouts.cards.make import CARD, card_work, finish_cards
+from layouts.contents_pages import CONTENTS_KEYS
 from layouts.fold import sheet_sides
-from layouts.front_pages import CONTENTS_KEYS
 from layouts.instructions import instructions_job
 from layouts.progress import Progress
 from layouts.sheets import SheetLayout, impose

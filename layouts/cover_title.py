@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from math import ceil
 
 SIZES_REM = (3.6, 3.0, 2.4, 1.9, 1.5, 1.2)
@@ -24,6 +25,13 @@ def title_size(title: str) -> float:
         if lines * size <= ROOM_REM:
             return size
     return SIZES_REM[-1]
+
+
+def lines_size(lines: Sequence[str]) -> float:
+    """Return the size in rem of the letters of a head whose lines are already broken."""
+    wide = max(sum(map(_letter_em, line)) for line in lines)
+    fits = (size for size in SIZES_REM if wide * size <= WIDTH_REM and len(lines) * size <= ROOM_REM)
+    return next(fits, SIZES_REM[-1])
 
 
 def _letter_em(letter: str) -> float:

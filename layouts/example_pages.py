@@ -9,7 +9,7 @@ from markupsafe import Markup
 
 from layouts.drawings.details import birds_mouth, ridge_end, top_cut
 from layouts.drawings.marked_board import BoardMarks, marked_board
-from layouts.front_pages import unit_after
+from layouts.how_to_page import unit_after
 from layouts.pages import Block, Draft, Index
 from layouts.pitch_pages import page_of_run
 from layouts.trim import trim_of

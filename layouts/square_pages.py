@@ -93,9 +93,11 @@ def square_drafts(settings: Settings) -> list[Draft]:
             'square',
             WORDS['square'],
         ),
-        Draft('step_off', lambda index: _stepping(settings, in_inches), '', WORDS['stepping']),
-        Draft('engraved', lambda index: EngravedPage(_grouped(engraved_rows())), '', WORDS['engraved']),
-        Draft('drift', lambda index: _drift(in_inches), '', WORDS['drift']),
+        Draft('step_off', lambda index: _stepping(settings, in_inches), 'stepping', WORDS['stepping']),
+        Draft(
+            'engraved', lambda index: EngravedPage(_grouped(engraved_rows())), 'engraved', WORDS['engraved']
+        ),
+        Draft('drift', lambda index: _drift(in_inches), 'drift', WORDS['drift']),
     ]
 
 

@@ -8,6 +8,9 @@ from markupsafe import Markup
 
 from layouts.drawings import svg
 
+LETTER = 3.9
+"""Width of a letter of a figure, about."""
+
 
 def found_figure(
     heads: Sequence[str],
@@ -21,7 +24,8 @@ def found_figure(
 
     at: row and column of the figure that is looked up
     """
-    column, row, label, top = 52.0, 13.5, 22.0, 16.0
+    longest = max(len(cell) for line in cells for cell in line)
+    column, row, label, top = max(52.0, 22.0 + LETTER * longest), 13.5, 22.0, 16.0
     width, height = label + column * len(heads) + 2, top + row * len(labels) + 4
     shapes = [svg.line((0, top), (width, top), svg.LINE), svg.text(corner, (0, 11), 8)]
     for place, head in enumerate(heads):

@@ -1,0 +1,172 @@
+"""Contents, covers and sections: turn to the page that is named, and what was named stands there."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from printed_words import Word
+
+from layouts.book import plan
+from layouts.contents_pages import CONTENTS_COLUMNS, ENTRY_COLUMNS
+from layouts.covers import spans
+from tablegen.settings import BOOK_PARTS, read_settings
+
+LINE_MM, COLUMN_MM = 1.0, 0.5
+"""Words whose feet are closer than the first stand in one line; a number ends so near its column's right edge."""
+HEADING_MM = 4.5
+"""Type of a page's heading is larger than that, any other but a cover's smaller."""
+HEADING_FOOT_MM = 20
+COLUMNS = {ENTRY_COLUMNS: (0.48, 1.0), CONTENTS_COLUMNS: (0.30, 0.65, 1.0)}
+"""Where the columns of a list end, in widths of the text."""
+LETTERS = 'ABCDEFGHIJKL'
+
+
+def text_edges(book, number: int) -> tuple[float, float]:
+    """Return the left and right edge of a page's text, in mm."""
+    trim = book.planned.trim
+    left, right = (trim.outer_mm, trim.inner_mm) if number % 2 == 0 else (trim.inner_mm, trim.outer_mm)
+    return left, trim.width_mm - right
+
+
+def listed(book, number: int) -> list[tuple[str, int]]:
+    """Return every name and page printed in lists, each name being what stands left of its number."""
+    left, right = text_edges(book, number)
+    ends = [left + (right - left) * share for shares in COLUMNS.values() for share in shares]
+    found = []
+    for line in lines_of_words(book.words[number - 1]):
+        name = []
+        for word in line:
+            if name and word.text.isdigit() and min(abs(word.right - end) for end in ends) < COLUMN_MM:
+                found.append((' '.join(name), int(word.text)))
+                name = []
+            else:
+                name.append(word.text)
+    return [one for one in found if one != ('Contents', number)]  # the folio
+
+
+def lines_of_words(words: list[Word]) -> list[list[Word]]:
+    """Return words line by line, each from the left."""
+    rows: list[list[Word]] = []
+    for word in sorted(words, key=lambda word: word.foot):
+        if not rows or word.foot - rows[-1][0].foot > LINE_MM:
+            rows.append([])
+        rows[-1].append(word)
+    return [sorted(row, key=lambda word: word.left) for row in rows]
+
+
+def heading(book, number: int) -> str:
+    words = book.words[number - 1]
+    return ' '.join(word.text for word in words if word.size > HEADING_MM and word.foot < HEADING_FOOT_MM)
+
+
+def folio(book, number: int) -> str:
+    """Return the line at the foot of a page without its number, which must be the page's own."""
+    low = book.planned.trim.height_mm - book.planned.trim.foot_mm
+    words = [word.text for word in book.words[number - 1] if word.top >= low]
+    words.remove(str(number))
+    return ' '.join(words)
+
+
+def contents_page(book) -> int:
+    return next(number for number in range(1, 9) if heading(book, number) == 'Contents')
+
+
+def test_every_entry_of_the_contents_leads_to_its_heading(small_book):
+    """To the page's own heading; a pitch to its big figure, a group of tables to its letter on the tab."""
+    number = contents_page(small_book)
+    names = dict(listed(small_book, number))
+
+    assert {'Before you cut', 'Worked examples', '6 in 12', 'C Seats'} <= names.keys()
+    for name, page in names.items():
+        tab = small_book.pages[page - 1].tab
+        if name.endswith(' in 12'):
+            assert heading(small_book, page).split()[0] == name.removesuffix(' in 12') == tab.text
+            assert folio(small_book, page) == name
+        elif name[0] in LETTERS and name[1] == ' ':
+            assert f'{tab.text} {folio(small_book, page)}' == name
+            assert small_book.pages[page - 2].tab is None or small_book.pages[page - 2].tab.text != tab.text
+        else:
+            assert name in (heading(small_book, page), folio(small_book, page))
+            assert name == heading(small_book, page) or name == 'Worked examples'
+
+
+def test_every_page_before_the_pitches_is_in_the_contents(small_book):
+    first = small_book.planned.index['values:4 in 12']
+    named = {page for _, page in listed(small_book, contents_page(small_book))}
+    other = {1, contents_page(small_book)}
+
+    notes = {number for number in range(1, first) if heading(small_book, number) == 'Notes'}
+    assert set(range(1, first)) - notes - other <= named
+
+
+def test_sections_are_told_by_their_first_and_last_pages(small_book):
+    """On the contents page and on every cover: a cover has no number, a section's last page its own words."""
+    words = ' '.join(small_book.lines[contents_page(small_book) - 1])
+    said = re.search(r'Sections: pages (.*)\.', words)[1]
+    bounds = [tuple(map(int, one.split(' to '))) for one in said.split(', ')]
+
+    assert len(bounds) == 2
+    assert [first for first, _ in bounds] == [1, bounds[0][1] + 1]
+    assert bounds[-1][1] == len(small_book.pages)
+    for place, (first, last) in enumerate(bounds, 1):
+        cover = ' '.join(' '.join(small_book.lines[first - 1]).split())
+        assert f'Section {place} of 2, pages {first} to {last}' in cover
+        assert str(first) not in [word.text for word in small_book.words[first - 1] if word.top > 125]
+        assert heading(small_book, last) == 'Once more, before the saw'
+
+
+@pytest.mark.parametrize(
+    ('letters', 'said'),
+    [
+        ('BCDEFGHIL', 'B to I and L'),
+        ('AB', 'A and B'),
+        ('C', 'C'),
+        ('ABCEGHI', 'A to C, E and G to I'),
+        (LETTERS, 'A to L'),
+    ],
+)
+def test_letters_are_named_and_no_others(letters, said):
+    assert spans(list(letters)) == said
+
+
+NAMED = {
+    'common': 'common rafters', 'hip-valley': 'hips and valleys', 'rise': 'rises', 'jacks': 'jacks',
+    'values': 'cuts', 'glance': 'all pitches at a glance', 'examples': 'worked examples',
+}  # fmt: skip
+
+
+@pytest.mark.parametrize('left_out', BOOK_PARTS)
+def test_a_cover_names_what_is_inside_and_nothing_else(left_out):
+    kept = [part for part in BOOK_PARTS if part != left_out]
+    planned = plan(read_settings(f'pitches = [6]\nparts = {kept}', ''))
+    cover = planned.pages()[0].content
+    tabs = {draft.tab.text for draft in planned.drafts if draft.tab} & set(LETTERS)
+
+    assert {part for part, name in NAMED.items() if name in cover.tables.lower()} == NAMED.keys() - {left_out}
+    spelled = re.search(r'reference tables (.*)$', cover.tables)[1]
+    assert set(expanded(spelled)) == tabs
+
+
+def expanded(spelled: str) -> str:
+    """Return the letters that some words name: 'A to C and E' names A, B, C and E."""
+    found = ''
+    for one in re.split(', | and ', spelled):
+        first, _, last = one.partition(' to ')
+        found += LETTERS[LETTERS.index(first) : LETTERS.index(last or first) + 1]
+    return found
+
+
+def test_a_book_of_one_table_names_that_alone():
+    cover = plan(read_settings('pitches = [6]\nparts = ["rise"]', '')).pages()[0].content
+
+    assert (cover.pitches, cover.tables, cover.runs) == ('6 in 12', 'Rises', '1 in to 24 ft by 1 in')
+    assert plan(read_settings('parts = ["values"]', '')).pages()[0].content.runs == ''
+
+
+def test_a_later_section_sends_its_reader_to_nothing_that_is_not_there():
+    planned = plan(read_settings('parts = ["common", "rise", "values"]', ''))
+    covers = [page.content for page in planned.pages() if page.template == 'section_cover']
+
+    assert covers
+    assert {cover.elsewhere for cover in covers} == {'the cautions'}
