@@ -13,9 +13,10 @@ from tablegen.readings import Group
 FOOT = """\
 Lengths run along the member, before anything is taken off for the thickness of
 ridge or hip. Rounding is the measure less the exact length, in inches; a half
-goes up. Held: one figure on each arm of the square, at the board's edge; mark
-along the arm of the last. Geometry is not strength: local code and a licensed
-designer decide."""
+goes up. Square: its figures on body & tongue at the board's top edge, the line
+along the arm named: plumb along the tongue, level along the body; both halved
+where the rise is over the tongue's 16 in. Geometry is not strength: local code
+and a licensed designer decide."""
 DEFERS = 'Geometry is not strength: local code and a licensed designer decide.'
 
 
@@ -78,7 +79,7 @@ def cuts_block(found: Finding) -> list[str]:
     """Return the lines of the cuts, each group saying from which line on which face it is measured."""
     return columns(
         [
-            ('Cuts, from square across the side', 'degrees', 'held, marked by the last'),
+            ('Cuts, from square across the side', 'degrees', 'body & tongue, line'),
             _cut('common, plumb cut', found.plumb_cut),
             _cut('common, level cut', found.level_cut),
             _cut('hip/valley, plumb cut', found.hip_plumb_cut),
@@ -256,4 +257,4 @@ def _signed(told: Length) -> str:
 
 
 def _cut(name: str, cut: Cut) -> tuple[str, str, str]:
-    return name, cut.degrees.text, f'{cut.other.text} and {cut.mark.text}'
+    return name, cut.degrees.text, cut.held

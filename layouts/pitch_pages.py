@@ -16,8 +16,7 @@ from layouts.run_tables import Head, PitchTables, grid_pages, list_pages, page_s
 from layouts.trim import Trim
 from tablegen import text
 from tablegen.cautions import LOW_SLOPE, pitch_cautions
-from tablegen.exact import exact, nearest
-from tablegen.figures import Measure, decimal_figure, length_figure
+from tablegen.exact import nearest
 from tablegen.geometry import common
 from tablegen.pitch import Pitch
 from tablegen.rows import PitchValues
@@ -29,8 +28,6 @@ JACK_LABEL = 26.0
 FEWEST_IN_A_GRID = 3
 """Runs to a foot below which feet and inches make a worse table than a list."""
 TABLES = ('common', 'hip-valley', 'rise')
-SQUARE_MEASURE = Measure(16)
-"""A square is read in sixteenths, whatever the tape."""
 TAB_WIDTH_REM = 2.9
 """Width of a tab in letters of one rem."""
 FEWEST_TABS, MOST_TABS = 12, 24
@@ -45,13 +42,8 @@ class ValuesPage:
     values: PitchValues
     wedge: Markup
     square: Markup
-    common_hold: tuple[str, str]
-    """What is read on the body, on the tongue."""
-    hip_hold: tuple[str, str]
-    hip_body_exact: str
-    plumb_on_body: bool
-    hip_holds: int
-    """Holds of the square for a foot of common run on the hip."""
+    common_hold: Hold
+    hip_hold: Hold
     spacings: tuple[tuple[str, str], ...]
     """Spacing and jack difference."""
     hip_thickness: str
@@ -155,30 +147,17 @@ def _caution_page(index: Index) -> int:
 def _values_page(tables: PitchTables, caution_page: int) -> ValuesPage:
     pitch, settings, values = tables.pitch, tables.settings, tables.values
     held, hip_held = common_hold(pitch.slope), hip_hold(pitch.slope)
-    read, hip_read = _read_on_square(held), _read_on_square(hip_held)
     labels = ('12', values.rise_per_foot.text.rstrip('0').rstrip('.'), values.common_per_foot.text)
     heads = [text.rational(spacing) for spacing in settings.spacings]
     return ValuesPage(
         tables.head,
         values,
         measured_wedge(pitch, labels, values.plumb_cut, pitch.text),
-        square_on_board(held, read, pitch.text),
-        read,
-        hip_read,
-        decimal_figure(hip_held.tongue_in if hip_held.plumb_on_body else hip_held.body_in, 2).text,
-        held.plumb_on_body,
-        hip_held.holds,
+        square_on_board(held, pitch.text),
+        held,
+        hip_held,
         tuple(zip(heads, (figure.text for figure in values.jack_differences), strict=True)),
         text.rational(settings.hip_thickness),
         text.mixed(1, settings.measure.per),
         caution_page if LOW_SLOPE in pitch_cautions(pitch.slope) else 0,
     )
-
-
-def _read_on_square(held: Hold) -> tuple[str, str]:
-    """Return both figures as they are found on a square: whole or in sixteenths; √288 reads as 17."""
-
-    def reading(inches) -> str:
-        return length_figure(inches, SQUARE_MEASURE).text
-
-    return reading(exact(held.body_in)), reading(exact(held.tongue_in))

@@ -28,13 +28,12 @@ from tablegen.figures import Figure, Measure, length_figure
 from tablegen.geometry import common
 from tablegen.pitch import pitch_of_rise
 from tablegen.settings import Settings
-from tablegen.stepping import common_hold
+from tablegen.stepping import Hold, common_hold
 from tablegen.worked import nearest_pitch
 
 GROUP = 6
 """Rows between rules."""
 MARKS_SHOWN = 12
-STEP_RUN = Fraction(12)
 DIAGONAL_PER = 32
 """Parts of an inch for diagonals: with sixteenths their rounding would hide the error looked for."""
 
@@ -57,12 +56,7 @@ class SteppingPage:
 
     picture: Markup
     pitch: str
-    hold: tuple[str, str]
-    """Figures on the body and on the tongue."""
-    run_arm: str
-    rise_arm: str
-    holds: int
-    """Holds of the square for a foot of run."""
+    hold: Hold
     step: Figure
     columns: tuple[tuple[StepMark, ...], ...]
 
@@ -114,16 +108,13 @@ def _true_square(measure: Measure) -> TrueSquarePage:
 def _stepping(settings: Settings, measure: Measure) -> SteppingPage:
     pitch = nearest_pitch(settings, Fraction(6))
     held = common_hold(pitch.slope)
-    read = tuple(length_figure(inches, Measure(16)).text for inches in (held.body_in, held.tongue_in))
     marks = mark_rows('common', pitch, MARKS_SHOWN, measure)
     half = MARKS_SHOWN // 2
     return SteppingPage(
-        gauges_on_board(held, read, WORDS['gauges_drawing']),
+        gauges_on_board(held, WORDS['gauges_drawing']),
         pitch.text,
-        read,
-        *(('tongue', 'body') if held.plumb_on_body else ('body', 'tongue')),
-        held.holds,
-        length_figure(common.line_length(STEP_RUN, pitch.slope), measure),
+        held,
+        length_figure(common.line_length(held.run_in, pitch.slope), measure),
         (marks[:half], marks[half:]),
     )
 

@@ -77,6 +77,7 @@ WORDS = {
     },
     'list_heads': {'common': 'common', 'hip-valley': 'hip, valley', 'rise': 'rise'},
     'ends': {'ridge': 'RIDGE', 'wall': 'WALL', 'hip': 'HIP', 'tail': 'TAIL', 'top_edge': 'top edge'},
+    'square_drawing': {'body': 'body', 'tongue': 'tongue', 'plumb': 'plumb', 'level': 'level'},
     'board_drawing': {
         'title': 'The board with its marks',
         'cut': 'ridge cut',
@@ -97,9 +98,9 @@ WORDS = {
         'over': '16 in',
     },
     'gauges_drawing': {
-        'title': 'A square with a gauge on each arm, stepped along the edge of a board',
+        'title': 'A square with a gauge on each arm, stepped along the top edge of a board from ridge to tail',
         'gauge': 'gauge',
-        'first': 'first mark',
+        'first': 'ridge center line',
     },
     'rafter_drawing': {
         'title': 'A common rafter on its plate and ridge',

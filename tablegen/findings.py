@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from tablegen import text
 from tablegen.angles import Angle
-from tablegen.exact import Exact, Rational, exact, nearest_root
+from tablegen.exact import Exact, Rational, nearest_root
 from tablegen.figures import (
     Figure,
     Measure,
@@ -62,10 +62,8 @@ class Cut:
     """A cut's angle, and how the framing square gives it."""
 
     degrees: Figure
-    mark: Figure
-    """Figure on the arm along which the cut is marked, in."""
-    other: Figure
-    """Figure on the other arm, in."""
+    held: str
+    """Figures on the body and on the tongue, and along which of them the cut is marked."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -141,17 +139,20 @@ def find(pitch: Pitch, run_in: Fraction, settings: Settings, places: Places) -> 
     def given_inches(inches: Fraction) -> Given:
         return _given(inches, f'{text.rational(inches)} in', places.length)
 
-    def cut(angle: Angle, mark: Exact, other: Exact | Rational) -> Cut:
-        return Cut(
-            degree_figure(angle, places.degree),
-            length_figure(mark, on_square),
-            length_figure(other, on_square),
+    def cut(angle: Angle, held: str) -> Cut:
+        return Cut(degree_figure(angle, places.degree), held)
+
+    def cheek(angle: Angle, figure: Exact) -> Cut:
+        return cut(
+            angle, f'{RUN_PER_STEP} & {length_figure(figure, on_square).text}, along the {RUN_PER_STEP}'
         )
 
     def plumb_and_level(angle: Angle, hold: Hold) -> tuple[Cut, Cut]:
-        arms = (hold.body_in, hold.tongue_in)
-        rise, level = arms if hold.plumb_on_body else reversed(arms)
-        return cut(angle, rise, level), cut(angle.complement(), level, rise)
+        plumb, level = (
+            cut(one, f'{hold.text}, along the {arm}')
+            for one, arm in ((angle, 'tongue'), (angle.complement(), 'body'))
+        )
+        return plumb, level
 
     plumb_cut, level_cut = plumb_and_level(common.slope_angle(slope), common_hold(slope))
     hip_plumb_cut, hip_level_cut = plumb_and_level(hip.slope_angle(slope), hip_hold(slope))
@@ -171,8 +172,8 @@ def find(pitch: Pitch, run_in: Fraction, settings: Settings, places: Places) -> 
         level_cut=level_cut,
         hip_plumb_cut=hip_plumb_cut,
         hip_level_cut=hip_level_cut,
-        jack_cheek=cut(jacks.cheek(slope), exact(RUN_PER_STEP), jacks.cheek_figure(slope)),
-        hip_cheek=cut(hip.cheek(slope), exact(RUN_PER_STEP), hip.cheek_figure(slope)),
+        jack_cheek=cheek(jacks.cheek(slope), jacks.cheek_figure(slope)),
+        hip_cheek=cheek(hip.cheek(slope), hip.cheek_figure(slope)),
         backing_bevel=degree_figure(hip.backing_bevel(slope), places.degree),
         hip_thickness=given_inches(settings.hip_thickness),
         hip_drop=told(hip.drop(settings.hip_thickness, slope)),

@@ -5,62 +5,90 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from tablegen import text
 from tablegen.exact import Exact, Rational, exact, nearest, root
+from tablegen.figures import Figure, Measure, length_figure
 from tablegen.geometry import common, hip
 
 BODY_REACH = 24
 TONGUE_REACH = 16
 """Inches that a framing square's arms show, outside (common practice, no source)."""
 RUN_PER_STEP = 12
-"""Inches of common run in one step."""
+"""Inches of common run in one step, where the tongue is long enough for its rise."""
+SQUARE = Measure(16)
+"""A framing square is read in sixteenths; √288 on it is 17."""
 
 
 @dataclass(frozen=True, slots=True)
 class Hold:
-    """The two figures at which the square lies on the board's edge."""
+    """The two figures at which the square lies on the board's top edge: the body level, the tongue plumb."""
 
     body_in: Exact
+    """Level run of one step of this member, in; the line along the body is level."""
     tongue_in: Exact
-    plumb_on_body: bool
-    """False: the body marks the level line and the tongue the plumb line. True: the other way about."""
+    """Its rise, in; the line along the tongue is plumb."""
     holds: int
-    """Holds that make one step: 1, or 2, 4… where the full figures run off the square and are halved."""
+    """Steps to a foot of common run: 1, or 2, 4… where the rise of a foot is over the tongue and both are halved."""
+
+    @property
+    def run_in(self) -> Fraction:
+        """Return the common run of one step, in."""
+        return Fraction(RUN_PER_STEP, self.holds)
+
+    @property
+    def body(self) -> Figure:
+        """Return what is read on the body."""
+        return length_figure(self.body_in, SQUARE)
+
+    @property
+    def tongue(self) -> Figure:
+        """Return what is read on the tongue."""
+        return length_figure(self.tongue_in, SQUARE)
+
+    @property
+    def text(self) -> str:
+        """Return both as they are told everywhere, the body first: '12 & 6'."""
+        return f'{self.body.text} & {self.tongue.text}'
+
+    @property
+    def run_text(self) -> str:
+        """Return the common run of one step as it is said: '6 in'."""
+        return text.run(self.run_in)
 
 
 @dataclass(frozen=True, slots=True)
 class Steps:
     """A length stepped off."""
 
+    run_in: Fraction
+    """Common run of one step, in: 12, or 6, 3… where the square's figures are halved."""
     whole: int
-    """Full steps of 12 in of common run."""
+    """Full steps."""
     left_run_in: Fraction
     """Odd run of the common left over, in."""
     left_level_in: Exact
-    """The odd run held on the level arm, in: of the common, or of the hip itself."""
+    """The odd run held on the body, in: of the common, or of the hip itself."""
     left_rise_in: Exact
-    """Its rise, held on the other arm, in."""
+    """Its rise, held on the tongue, in."""
     step_in: Exact
-    """Exact length of one step along the edge, in."""
+    """Exact length of one step along the top edge, in."""
 
 
 def hold(level_in: Exact | Rational, rise_in: Exact) -> Hold:
     """Return how a square is held for a step.
 
     Given:
-        level_in  level run of one step of this member: 12 for a common, √288 for a regular hip
-        rise_in   rise of one step
+        level_in  level run of a foot of common run in this member: 12 for a common, √288 for a regular hip
+        rise_in   rise in that
 
     Notes:
-        1. The rise is put on the tongue where it reaches, else on the body if the run then fits on the
-           tongue, else both figures are halved until they fit.
+        1. The body is always level and the tongue always plumb. Where the tongue is too short for the rise both
+           figures are halved until it is not.
     """
-    level, holds = exact(level_in), 1
-    while True:
-        if level <= BODY_REACH and rise_in <= TONGUE_REACH:
-            return Hold(level, rise_in, False, holds)
-        if rise_in <= BODY_REACH and level <= TONGUE_REACH:
-            return Hold(rise_in, level, True, holds)
-        level, rise_in, holds = level / 2, rise_in / 2, 2 * holds
+    holds = 1
+    while rise_in > TONGUE_REACH * holds:
+        holds *= 2
+    return Hold(exact(level_in) / holds, rise_in / holds, holds)
 
 
 def common_hold(slope: Exact) -> Hold:
@@ -75,16 +103,18 @@ def hip_hold(slope: Exact) -> Hold:
 
 def common_steps(run_in: Fraction, slope: Exact) -> Steps:
     """Return a common rafter's steps for a level run in inches."""
-    whole, left = divmod(run_in, RUN_PER_STEP)
-    step = common.line_length(Fraction(RUN_PER_STEP), slope)
-    return Steps(int(whole), left, exact(left), common.rise(left, slope), step)
+    step_run = common_hold(slope).run_in
+    whole, left = divmod(run_in, step_run)
+    step = common.line_length(step_run, slope)
+    return Steps(step_run, int(whole), left, exact(left), common.rise(left, slope), step)
 
 
 def hip_steps(run_in: Fraction, slope: Exact) -> Steps:
     """Return a regular hip's steps for the level run of the COMMON rafter beside it, in inches."""
-    whole, left = divmod(run_in, RUN_PER_STEP)
-    step = hip.line_length(Fraction(RUN_PER_STEP), slope)
-    return Steps(int(whole), left, left * root(hip.RUN_SQUARED), common.rise(left, slope), step)
+    step_run = hip_hold(slope).run_in
+    whole, left = divmod(run_in, step_run)
+    step = hip.line_length(step_run, slope)
+    return Steps(step_run, int(whole), left, left * root(hip.RUN_SQUARED), common.rise(left, slope), step)
 
 
 def drift(steps: Steps, per: int) -> Exact:
@@ -94,6 +124,6 @@ def drift(steps: Steps, per: int) -> Exact:
         per  parts in an inch to which a step is set
 
     Returned:
-        in, along the edge; above 0 is too long
+        in, along the top edge; above 0 is too long
     """
     return steps.whole * (Fraction(nearest(steps.step_in, per), per) - steps.step_in)

@@ -13,10 +13,8 @@ from tablegen.lookup import Found
 from tablegen.pitch import Pitch
 from tablegen.rows import PitchValues, pitch_values
 from tablegen.settings import Settings
-from tablegen.stepping import Hold, Steps, common_hold, common_steps, drift, hip_hold, hip_steps
+from tablegen.stepping import SQUARE, Hold, Steps, common_hold, common_steps, drift, hip_hold, hip_steps
 
-SQUARE = Measure(16)
-"""A framing square is read in sixteenths."""
 RAFTER_DEPTH = Fraction(11, 2)
 """Depth of the store's rafters, a dressed 2 × 6, in."""
 STAMPED_HIP_RUN = Fraction(17)
@@ -32,15 +30,13 @@ class StepOff:
     """The same length by stepping off with the square."""
 
     hold: Hold
-    body: Figure
-    tongue: Figure
-    """Where the square is held, to sixteenths."""
     whole: int
+    """Steps, each of the hold's common run."""
     left_level: Figure
     left_rise: Figure
-    """Odd remainder on the two arms, to sixteenths; count 0 where there is none."""
+    """Odd remainder, level on the body and plumb on the tongue, to sixteenths; count 0 where there is none."""
     step_exact: Figure
-    """One whole step along the edge, to thousandths."""
+    """One whole step along the top edge, to thousandths."""
     step_set: Figure
     """The same to the book's smallest part."""
     drift: Figure
@@ -130,7 +126,8 @@ def corner(settings: Settings) -> HipExample | None:
     steps = _step_off(hip_hold(pitch.slope), hip_steps(run, pitch.slope), settings)
     shortening = length_figure(settings.ridge_thickness / root(2), Measure(settings.measure.per))
     stamped = root(STAMPED_HIP_RUN * STAMPED_HIP_RUN + (12 * pitch.slope).squared())
-    over = steps.whole * (stamped - hip.line_length(Fraction(12), pitch.slope))
+    foot = stamped - hip.line_length(Fraction(12), pitch.slope)
+    over = Fraction(steps.whole, steps.hold.holds) * foot
     return HipExample(
         'corner',
         pitch,
@@ -213,8 +210,6 @@ def _common(key, settings, rise, width, run, overhang) -> CommonExample | None:
 def _step_off(held: Hold, steps: Steps, settings: Settings) -> StepOff:
     return StepOff(
         held,
-        length_figure(held.body_in, SQUARE),
-        length_figure(held.tongue_in, SQUARE),
         steps.whole,
         length_figure(steps.left_level_in, SQUARE),
         length_figure(steps.left_rise_in, SQUARE),

@@ -50,8 +50,9 @@ def test_steps_in_text():
     assert status == 1
     assert out == (
         'Common rafter, 6 in 12, run 13 ft 5 in\n'
-        '  whole steps     13\n'
-        '  odd remainder   5 in on the body, 2 1/2 in on the tongue\n'
+        '  square held     12 & 6: plumb along the tongue, level along the body\n'
+        '  whole steps     13, each of 1 ft of common run\n'
+        '  odd remainder   5 in on the body & 2 1/2 in on the tongue\n'
         '  exact step      13.416 in\n'
         '  step as set     13 3/8 in: 0.041 in short\n'
         '  exact length    180.003 in\n'
@@ -69,7 +70,7 @@ def test_steps_in_text():
 def test_steps_in_json():
     status, found = data(*STEPS, '--marks')
 
-    assert (status, found['whole_steps'], found['odd_remainder']['rise']['text']) == (1, 13, '2 1/2')
+    assert (status, found['whole_steps'], found['odd_remainder']['tongue']['text']) == (1, 13, '2 1/2')
     assert found['last_mark'] == {'inches': '179.465169944', 'error_inches': '-0.538302245'}
     assert [mark['step'] for mark in found['marks']] == list(range(1, 14))
     assert found['marks'][9]['inches'] == '134.164078650'

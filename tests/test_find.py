@@ -26,14 +26,14 @@ Lengths                                      measure   exact in   rounding
   jack difference, 24 in on center          26 13/16  26.832816  −0.020316
   hip drop, plumb, hip 1 1/2 in thick          1/4     0.265165  −0.015165
 
-Cuts, from square across the side  degrees  held, marked by the last
-  common, plumb cut                26.565°  12 and 6
-  common, level cut                63.435°  6 and 12
-  hip/valley, plumb cut            19.471°  17 and 6
-  hip/valley, level cut            70.529°  6 and 17
+Cuts, from square across the side  degrees  body & tongue, line
+  common, plumb cut                26.565°  12 & 6, along the tongue
+  common, level cut                63.435°  12 & 6, along the body
+  hip/valley, plumb cut            19.471°  17 & 6, along the tongue
+  hip/valley, level cut            70.529°  17 & 6, along the body
 Cuts, from square across the top face
-  jack, cheek                      48.190°  10 3/4 and 12
-  hip, cheek, top not backed       46.686°  11 5/16 and 12
+  jack, cheek                      48.190°  12 & 10 3/4, along the 12
+  hip, cheek, top not backed       46.686°  12 & 11 5/16, along the 12
 Bevel, from the square top, seen from the end
   hip, backing of each side        18.435°
 
@@ -54,9 +54,10 @@ Tail, 12 in out from the plate, level   along the edge
 
 Lengths run along the member, before anything is taken off for the thickness of
 ridge or hip. Rounding is the measure less the exact length, in inches; a half
-goes up. Held: one figure on each arm of the square, at the board's edge; mark
-along the arm of the last. Geometry is not strength: local code and a licensed
-designer decide.
+goes up. Square: its figures on body & tongue at the board's top edge, the line
+along the arm named: plumb along the tongue, level along the body; both halved
+where the rise is over the tongue's 16 in. Geometry is not strength: local code
+and a licensed designer decide.
 
 More: --all, or --show with one or more of shortening, seat, tail, cheek,
 backing, drop, trim, ridge, gable-stud, area.
@@ -182,14 +183,18 @@ def test_a_run_that_no_tape_shows_is_told_in_decimals():
 @pytest.mark.parametrize(
     ('pitch', 'held'),
     [
-        ('8', ['12 and 8', '8 and 12', '17 and 8', '8 and 17']),
-        ('20', ['12 and 20', '20 and 12', '8 1/2 and 10', '10 and 8 1/2']),
+        ('8', ['12 & 8', '17 & 8']),
+        ('16', ['12 & 16', '17 & 16']),
+        ('17', ['6 & 8 1/2', '8 1/2 & 8 1/2']),
+        ('20', ['6 & 10', '8 1/2 & 10']),
     ],
 )
 def test_the_square_is_held_within_its_arms(pitch, held):
-    """A rise past the 16 in of the tongue goes to the body, and both figures are halved where neither fits."""
-    names = ['common, plumb cut', 'common, level cut', 'hip/valley, plumb cut', 'hip/valley, level cut']
-    assert [line_of(name, pitch, '4 ft').partition('° ')[2] for name in names] == held
+    """The body is level and told first, the tongue plumb; where the rise is past its 16 in both are halved."""
+    for member, figures in zip(('common', 'hip/valley'), held, strict=True):
+        for name, arm in (('plumb', 'tongue'), ('level', 'body')):
+            line = line_of(f'{member}, {name} cut', pitch, '4 ft')
+            assert line.partition('° ')[2] == f'{figures}, along the {arm}'
 
 
 def test_steep_is_let_pass_when_asked_for():

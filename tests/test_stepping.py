@@ -12,22 +12,24 @@ from tablegen.stepping import BODY_REACH, TONGUE_REACH, common_hold, common_step
 
 
 @pytest.mark.parametrize(
-    ('rise', 'body', 'tongue', 'plumb_on_body', 'holds'),
+    ('rise', 'body', 'tongue', 'holds', 'run'),
     [
-        (6, 12, 6, False, 1),
-        (16, 12, 16, False, 1),
-        (17, 17, 12, True, 1),
-        (24, 24, 12, True, 1),
-        (30, 6, 15, False, 2),
-        (48, 24, 6, True, 2),
-        (120, Fraction(3, 2), 15, False, 8),
+        (6, '12', '6', 1, '1 ft'),
+        (16, '12', '16', 1, '1 ft'),
+        (17, '6', '8 1/2', 2, '6 in'),
+        (23, '6', '11 1/2', 2, '6 in'),
+        (24, '6', '12', 2, '6 in'),
+        (30, '6', '15', 2, '6 in'),
+        (48, '3', '12', 4, '3 in'),
+        (120, '1 1/2', '15', 8, '1 1/2 in'),
     ],
 )
-def test_hold_for_a_common(rise, body, tongue, plumb_on_body, holds):
+def test_hold_for_a_common(rise, body, tongue, holds, run):
+    """Body first and level, tongue plumb; halved, and again, until the rise is on the tongue."""
     held = common_hold(exact(Fraction(rise, 12)))
 
-    assert (held.body_in, held.tongue_in) == (exact(body), exact(tongue))
-    assert (held.plumb_on_body, held.holds) == (plumb_on_body, holds)
+    assert (held.body.text, held.tongue.text, held.text) == (body, tongue, f'{body} & {tongue}')
+    assert (held.holds, held.run_text) == (holds, run)
 
 
 @pytest.mark.parametrize(
@@ -35,24 +37,21 @@ def test_hold_for_a_common(rise, body, tongue, plumb_on_body, holds):
     [(6, 1), (16, 1), (17, 2), (24, 2), (60, 4), (120, 8)],
 )
 def test_hold_for_a_hip(rise, holds):
-    """√288 lies past the tongue's end, so a rise that does too has both halved until it does not."""
     held = hip_hold(exact(Fraction(rise, 12)))
 
     assert (held.body_in, held.tongue_in) == (root(288) / holds, exact(Fraction(rise, holds)))
-    assert (held.plumb_on_body, held.holds) == (False, holds)
+    assert (held.holds, held.run_in) == (holds, Fraction(12, holds))
 
 
 @given(rises())
 def test_both_figures_are_on_the_square_and_in_proportion(rise):
     slope = exact(rise / 12)
     for held, run in ((common_hold(slope), exact(12)), (hip_hold(slope), root(288))):
-        level, plumb = held.body_in, held.tongue_in
-        if held.plumb_on_body:
-            level, plumb = plumb, level
         assert held.body_in <= BODY_REACH
         assert held.tongue_in <= TONGUE_REACH
-        assert held.holds * level == run
-        assert held.holds * plumb == rise
+        assert held.holds * held.body_in == run
+        assert held.holds * held.tongue_in == rise
+        assert held.holds == 1 or 2 * held.tongue_in > TONGUE_REACH  # no more often than there is need
 
 
 @given(rises(), runs())
@@ -60,9 +59,14 @@ def test_steps_and_remainder_make_the_run(rise, run):
     slope = exact(rise / 12)
     common, hip = common_steps(run, slope), hip_steps(run, slope)
 
-    assert common.whole == hip.whole == run // 12
-    assert 12 * common.whole + common.left_run_in == run
-    assert common.left_level_in == common.left_run_in < 12
+    step = 12
+    while 12 * slope > TONGUE_REACH * Fraction(12, step):
+        step = Fraction(step, 2)
+    assert common.run_in == hip.run_in == step
+    assert common.whole == hip.whole == run // step
+    assert step * common.whole + common.left_run_in == run
+    assert common.left_level_in == common.left_run_in < step
+    assert common.left_rise_in <= TONGUE_REACH
     assert hip.left_level_in == root(2) * common.left_run_in
     assert common.left_rise_in == hip.left_rise_in == common.left_run_in * rise / 12
 

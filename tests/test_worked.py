@@ -32,7 +32,7 @@ def test_the_store():
     assert example.whole.direct.count == count_of(75 * COMMON_6, 16)
     assert (texts(example.heel), example.heel.total.text) == (['1 1/2', '1/4'], '1 3/4')
     assert example.ridge_half.text == '3/4'
-    assert (example.steps.body.text, example.steps.tongue.text) == ('12', '6')
+    assert example.steps.hold.text == '12 & 6'
     assert (example.steps.whole, example.steps.left_level.text, example.steps.left_rise.text) == (
         5,
         '7',
@@ -68,7 +68,7 @@ def test_the_corner():
     assert example.length.total.count == count_of(75 * HIP_8, 16)
     assert example.whole.total.count == count_of(83 * HIP_8, 16)
     assert example.shortening.count == count_of(mpf(3) / 2 / mp.sqrt(2), 16)
-    assert (example.steps.body.text, example.steps.tongue.text, example.steps.whole) == ('17', '8', 6)
+    assert (example.steps.hold.text, example.steps.whole) == ('17 & 8', 6)
     assert example.steps.left_level.count == count_of(3 * mp.sqrt(2), 16)
     assert example.steps.left_rise.text == '2'
     assert example.seventeen_drift.count == count_of(6 * (mp.sqrt(17**2 + 8**2) - 12 * HIP_8), 1000)

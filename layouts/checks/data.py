@@ -62,9 +62,11 @@ def steps_data(check: StepsCheck, marks: Sequence[StepMark] = ()) -> dict:
         'of': check.kind,
         **_pitch(check.pitch),
         'run': _run(check.run_in),
+        'held': {'body': _figure(check.hold.body), 'tongue': _figure(check.hold.tongue)},
+        'step_run': _run(check.hold.run_in),
         'whole_steps': check.whole,
         'odd_run': _run(check.left_run_in),
-        'odd_remainder': {'level': _figure(check.left_level), 'rise': _figure(check.left_rise)},
+        'odd_remainder': {'body': _figure(check.left_level), 'tongue': _figure(check.left_rise)},
         'exact_step': {'inches': _fine(check.step)},
         'step': {
             'given': bool(check.set_to),
@@ -83,7 +85,7 @@ def steps_data(check: StepsCheck, marks: Sequence[StepMark] = ()) -> dict:
         and {
             'step_inches': _fine(check.seventeen.step),
             'error_inches': _fine(check.seventeen.error),
-            'odd_level': _figure(check.seventeen.left_level),
+            'odd_body': _figure(check.seventeen.left_level),
         },
         'marks': [
             {

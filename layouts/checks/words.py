@@ -13,6 +13,7 @@ from tablegen.checking.corner import CornerCheck, TurnOver
 from tablegen.checking.reading import LengthCheck
 from tablegen.checking.steps import StepMark, StepsCheck
 from tablegen.checking.written import Written, inches_text
+from tablegen.stepping import Hold
 
 WIDTH = 78
 NAMES = {
@@ -61,11 +62,11 @@ def length_lines(check: LengthCheck) -> list[str]:
 
 def steps_lines(check: StepsCheck, marks: Sequence[StepMark] = ()) -> list[str]:
     """Return the lines of a member stepped off."""
-    level = 'on the body' if check.kind == 'common' else 'on the body, of the hip’s own run'
     setting = _marked(check.set_figure.text, check.set_figure.unit)
     pairs = [
-        ('whole steps', str(check.whole)),
-        ('odd remainder', _remainder(check, level)),
+        ('square held', _held(check.hold)),
+        ('whole steps', f'{check.whole}, each of {check.hold.run_text} of common run'),
+        ('odd remainder', _remainder(check)),
         ('exact step', f'{check.step.size.text} in'),
         ('step as set' if check.set_to else 'nearest 1/16', f'{setting}: {way(check.step_error)}'),
         ('exact length', f'{check.end.size.text} in'),
@@ -183,10 +184,23 @@ def _steps_verdict(check: StepsCheck) -> str:
     return f'Nothing to judge, no --step was given; steps of the nearest 1/16 end {end} what is allowed'
 
 
-def _remainder(check: StepsCheck, level: str) -> str:
+def _held(hold: Hold) -> str:
+    halved = (
+        ''
+        if hold.holds == 1
+        else f'; the tongue is too short for a foot of run, so both are {_share(hold.holds)}'
+    )
+    return f'{hold.text}: plumb along the tongue, level along the body{halved}'
+
+
+def _share(holds: int) -> str:
+    return 'halved' if holds == 2 else f'a {holds}th'
+
+
+def _remainder(check: StepsCheck) -> str:
     if not check.left_run_in:
         return 'none'
-    return f'{check.left_level.text} in {level}, {check.left_rise.text} in on the tongue'
+    return f'{check.left_level.text} in on the body & {check.left_rise.text} in on the tongue'
 
 
 def _small_enough(check: StepsCheck) -> str:

@@ -10,7 +10,7 @@ from layouts.drawings import svg
 from layouts.drawings.marked_board import ENDS, ends_named
 
 WIDTH, HEIGHT = 117.0, 92.0
-LEFT, RIGHT = 9.0, WIDTH - 9.0
+LEFT, RIGHT = 9.0, WIDTH - 11.0
 """Where the board is broken off; its ends' names stand outside."""
 OFF = 4.5
 """How far beside what it measures an arrow lies."""
@@ -80,7 +80,7 @@ def birds_mouth(
     """
     angle, scale = atan(slope), BOARD_HEIGHT / depth
     lean = BOARD_HEIGHT * tan(angle)
-    start = max(18.0, (WIDTH - lean) / 2)
+    start = max(LEFT + 4, (LEFT + RIGHT - lean) / 2)
     above = depth / cos(angle) - seat * slope
     corner = (start + above * sin(angle) * scale, TOP + above * cos(angle) * scale)
     toe = (corner[0] - seat * cos(angle) * scale, corner[1] + seat * sin(angle) * scale)
@@ -92,10 +92,10 @@ def birds_mouth(
         svg.shape(notch, 0, '#fff'),
         svg.hatch(notch, 2.6),
         svg.path(notch, svg.HEAVY),
-        svg.text(words[0], (start, TOP - 13), 7.5, 'middle'),
+        svg.text(words[0], (max(start, 20.0), TOP - 13), 7.5, 'middle'),
         svg.line((start, TOP - 11), (start, TOP), svg.HAIR),
-        *_beside(corner, foot, (OFF * cos(angle), -OFF * sin(angle)), words[1], 'start'),
-        *_beside(toe, corner, (-OFF * sin(angle), -OFF * cos(angle)), words[2], 'end'),
+        *_beside(corner, foot, (OFF * cos(angle), -OFF * sin(angle)), words[1]),
+        *_beside(toe, corner, (-OFF * sin(angle), -OFF * cos(angle)), words[2]),
     ]
     return svg.drawing(WIDTH, HEIGHT, title, shapes)
 
@@ -136,15 +136,22 @@ def top_cut(
     return svg.drawing(WIDTH, HEIGHT - 6, title, shapes)
 
 
-def _beside(a: svg.Point, b: svg.Point, off: svg.Point, words: str, anchor: str) -> list[str]:
-    """Return an arrow between two points, drawn so far off, its words on the far side of its middle."""
+def _beside(a: svg.Point, b: svg.Point, off: svg.Point, words: str) -> list[str]:
+    """Return an arrow between two points, drawn so far off, its words on the side that it is off to.
+
+    Beside a steep heel they stand high, where there is room before the tail's name.
+    """
     c, d = ((x + off[0], y + off[1]) for x, y in (a, b))
-    middle = (c[0] + d[0]) / 2 + (4 if anchor == 'start' else -2.5), (c[1] + d[1]) / 2
+    right = off[0] > 0
+    slope = (d[0] - c[0]) / (d[1] - c[1]) if right else 0.0
+    y = c[1] - off[1] + min((d[1] - c[1]) / 2 + 3, 4 / slope) if right else (c[1] + d[1]) / 2 - 1
+    y = min(y, TOP + BOARD_HEIGHT - 2)
+    x = c[0] + (y - c[1]) * slope + 3 if right else (c[0] + d[0]) / 2 - 2.5
     return [
         svg.line(a, c, svg.HAIR),
         svg.line(b, d, svg.HAIR),
         svg.arrow(c, d, both=True),
-        svg.text(words, (middle[0], middle[1] + (3 if anchor == 'start' else -1)), 8.5, anchor, 700),
+        svg.text(words, (x, y), 8.5, 'start' if right else 'end', 700),
     ]
 
 

@@ -1,103 +1,104 @@
-"""A square with a gauge on each arm, stepped along the edge of a board, its marks numbered."""
+"""A square with a gauge on each arm, stepped along the top edge of a board from ridge to tail, its marks numbered."""
 
 from __future__ import annotations
-
-from math import hypot
 
 from markupsafe import Markup
 
 from layouts.drawings import svg
-from layouts.drawings.framing_square import BODY_WIDTH, TONGUE_WIDTH
-from tablegen.stepping import BODY_REACH, TONGUE_REACH, Hold
+from layouts.drawings.framing_square import BOARD_DEPTH, LABELS, HeldSquare, held_square
+from layouts.drawings.marked_board import ENDS, ends_named
+from tablegen.stepping import Hold
 
-WIDTH, HIGHEST = 242.0, 90.0
+WIDTH, HIGHEST = 242.0, 80.0
+HEAD_ROOM = 20.0
+"""Units above the arms, for words."""
 STEPS = 2
 PAST_EDGE = 2.6
 """Inches of each arm drawn past the board's edge."""
-BOARD_DEPTH = 7.25
-LEFT_ROOM, RIGHT_ROOM = 4.5, 6.0
-"""Inches left of the first mark and right of the last."""
+SIDE_ROOM = 44.0
+"""Units left of the first mark and right of the last."""
 GAUGE_IN = 0.62
 """Half-width of a gauge."""
+BENEATH = 20.0
+"""Units from the edge down to the words about an arm."""
+MARK = 4.2
+"""Units: radius of the disc that a mark's number stands in."""
 
 
-def gauges_on_board(hold: Hold, read: tuple[str, str], words: dict[str, str]) -> Markup:
+def gauges_on_board(hold: Hold, words: dict[str, str]) -> Markup:
     """Return the drawing.
 
     Given:
-        hold   the figures at which the square is held, for one step or an even part of one
-        read   those on the body and on the tongue, as text
-        words  by 'title', 'gauge', 'first'
+        hold   the figures at which the square is held for one step
+        words  by 'title', 'gauge', 'first', 'step'
     """
-    on_body, on_tongue = float(hold.body_in), float(hold.tongue_in)
-    span = hypot(on_body, on_tongue)
-    along, across = on_body / span, on_tongue / span
-    above = max(PAST_EDGE * across, PAST_EDGE * along) + 1.0
-    scale = min(
-        WIDTH / (STEPS * span + LEFT_ROOM + RIGHT_ROOM),
-        (HIGHEST - 12) / (above + max(BOARD_DEPTH, on_body * across)),
-    )
-    shift = (
-        LEFT_ROOM * scale + (WIDTH - (STEPS * span + LEFT_ROOM + RIGHT_ROOM) * scale) / 2,
-        12 + above * scale,
-    )
+    square = held_square(hold, PAST_EDGE)
+    outline, span = square.outline(), square.span
+    low, high = min(y for _, y in outline), max(BOARD_DEPTH, square.heel[1])
+    scale = min((WIDTH - 2 * SIDE_ROOM) / (STEPS * span), (HIGHEST - HEAD_ROOM) / (high - low))
+    left, edge = (WIDTH - STEPS * span * scale) / 2, HEAD_ROOM - low * scale
 
     def at(x: float, y: float) -> svg.Point:
-        return shift[0] + x * scale, shift[1] + y * scale
+        return left + x * scale, edge + y * scale
 
-    def square(start: float) -> list[svg.Point]:
-        heel = (start + on_body * along, on_body * across)
-        body, tongue = (-along, -across), (across, -along)
-        body_end, tongue_end = min(BODY_REACH, on_body + PAST_EDGE), min(TONGUE_REACH, on_tongue + PAST_EDGE)
-
-        def place(out: float, direction: svg.Point, inward: float, other: svg.Point) -> svg.Point:
-            return at(
-                heel[0] + direction[0] * out + other[0] * inward,
-                heel[1] + direction[1] * out + other[1] * inward,
-            )
-
-        return [
-            place(0, body, 0, tongue),
-            place(body_end, body, 0, tongue),
-            place(body_end, body, BODY_WIDTH, tongue),
-            place(TONGUE_WIDTH, body, BODY_WIDTH, tongue),
-            place(tongue_end, tongue, TONGUE_WIDTH, body),
-            place(tongue_end, tongue, 0, body),
-        ]
-
-    left, right = at(-LEFT_ROOM, 0)[0], at(STEPS * span + RIGHT_ROOM, 0)[0]
-    edge, bottom = at(0, 0)[1], at(0, BOARD_DEPTH)[1]
-    shapes = [svg.line((left, bottom), (right, bottom), svg.LINE)]
-    shapes += [svg.shape(square(step * span), svg.HAIR, 'none', '3 2') for step in range(STEPS - 1)]
-    last = (STEPS - 1) * span
-    shapes += [svg.shape(square(last), svg.LINE, '#fff'), svg.line((left, edge), (right, edge), svg.HEAVY)]
+    bottom, last = at(0, BOARD_DEPTH)[1], (STEPS - 1) * span
+    ends = (10.0, WIDTH - 10.0)
+    shapes = [svg.line((ends[0], bottom), (ends[1], bottom), svg.LINE)]
+    shapes += [
+        svg.shape([at(x + step * span, y) for x, y in outline], svg.HAIR, 'none', '3 2')
+        for step in range(STEPS - 1)
+    ]
+    shapes += [
+        svg.shape([at(x + last, y) for x, y in outline], svg.LINE, '#fff'),
+        svg.line((ends[0], edge), (ends[1], edge), svg.HEAVY),
+        *ends_named(ends, (edge + bottom) / 2, ENDS['ridge']),
+        svg.text(ENDS['top_edge'], (ends[0] + 1, edge + 7), 6.5),
+    ]
     # A gauge bears against the board's edge from above, its screw on the arm's outer edge.
     for x in (last, last + span):
         middle = at(x, -GAUGE_IN)
-        shapes.append(svg.dot(middle, GAUGE_IN * scale))
-        shapes.append(svg.dot(middle, GAUGE_IN * scale * 0.4, '#fff'))
+        shapes += [svg.dot(middle, GAUGE_IN * scale), svg.dot(middle, GAUGE_IN * scale * 0.4, '#fff')]
     for step in range(STEPS + 1):
         x = at(step * span, 0)[0]
-        shapes += [
-            svg.line((x, edge - 1.5), (x, edge + 6), svg.HEAVY),
-            *_clear(str(step), x - 3.5, edge, 'end', 800),
-        ]
+        shapes.append(svg.line((x, edge - 1.5), (x, edge + 2), svg.HEAVY))
+        shapes += _numbered(str(step), (x, edge + 1 + MARK))
+    tongue, body, heel = at(last, 0)[0], at(last + span, 0)[0], at(square.heel[0] + last, square.heel[1])
     gauge = at(last + span, -GAUGE_IN)
-    note = (min(gauge[0] + 14, WIDTH - 22), 8.0)
+    note = (gauge[0] + 16, 9.0)
     shapes += [
         svg.text(words['gauge'], note, 8, 'middle'),
         svg.arrow((note[0] - 2, note[1] + 2), (gauge[0] + 2, gauge[1] - 2.5)),
-        *_clear(read[0], at(last, 0)[0] + 3.5, edge, 'start', 700),
-        *_clear(read[1], at(last + span, 0)[0] + 3.5, edge, 'start', 700),
-        svg.text(words['first'], (at(0, 0)[0], 8), 8, 'middle'),
-        svg.arrow((at(0, 0)[0], 10), (at(0, 0)[0], edge - 2.5)),
+        svg.text(words['first'], (at(0, 0)[0], 9), 8, 'middle'),
+        svg.arrow((at(0, 0)[0], 11), (at(0, 0)[0], edge - 2.5)),
+        *_told(
+            (hold.tongue.text, LABELS['tongue'], LABELS['plumb']),
+            (tongue + _aside(square), edge + 17),
+            'middle',
+        ),
+        *_told((hold.body.text, LABELS['body'], LABELS['level']), (body + 6, edge + 11), 'start'),
     ]
-    return svg.drawing(WIDTH, bottom + 2, words['title'], shapes)
+    return svg.drawing(WIDTH, max(bottom, heel[1]) + 2, words['title'], shapes)
 
 
-def _clear(words: str, x: float, edge: float, anchor: str, weight: int) -> list[str]:
-    """Return words below the edge, what is drawn behind them wiped away."""
-    wide = 4.6 * len(words) + 1
-    left = x - 0.5 if anchor == 'start' else x + 0.5 - wide
-    wiped = [(left, edge + 2), (left + wide, edge + 2), (left + wide, edge + 11), (left, edge + 11)]
-    return [svg.shape(wiped, 0, '#fff'), svg.text(words, (x, edge + 9.5), 9, anchor, weight)]
+def _told(lines: tuple[str, str, str], at: svg.Point, anchor: str) -> list[str]:
+    """Return an arm's figure, its name and what it marks, one under the other."""
+    x, y = at
+    figure, *names = lines
+    return [
+        svg.text(figure, at, 8.5, anchor, 700),
+        *(svg.text(name, (x, y + 7 * place), 7, anchor) for place, name in enumerate(names, 1)),
+    ]
+
+
+def _aside(square: HeldSquare) -> float:
+    """Return how far aside of a mark there is most room below it, between one square's body and the next tongue."""
+    rise = -square.body[1] / square.body[0]
+    return (min(BENEATH * rise, 2 * BENEATH) - min(BENEATH / rise, 2 * BENEATH)) / 2
+
+
+def _numbered(number: str, middle: svg.Point) -> list[str]:
+    """Return a mark's number, white in a black disc, so that no figure of the square is taken for it."""
+    return [
+        svg.dot(middle, MARK),
+        svg.text(number, (middle[0], middle[1] + 2.5), 7, 'middle', 800, fill='#fff'),
+    ]

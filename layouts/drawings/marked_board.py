@@ -69,7 +69,7 @@ def marked_board(
         svg.path([(ends[0], top), (ends[1], top)], svg.LINE),
         svg.path([(ends[0], top + depth), (ends[1], top + depth)], svg.LINE),
         *ends_named(ends, top + depth / 2, head),
-        svg.text(ENDS['top_edge'], (ends[0] + (ends[1] - ends[0]) * 0.62, top + 8), 7),
+        svg.text(ENDS['top_edge'], (ends[0] + (ends[1] - ends[0]) * 0.42, top + 8), 7),
         svg.line(*center, svg.HAIR, '5 1.5 1 1.5'),
         svg.line(*building, svg.HAIR, '3 2'),
         svg.line(*cut, svg.HEAVY),

@@ -59,13 +59,20 @@ def dot(at: Point, radius: float = 1.2, fill: str = '#000') -> str:
 
 
 def text(
-    words: str, at: Point, size: float = 7.5, anchor: str = 'start', weight: int = 500, turn: float = 0
+    words: str,
+    at: Point,
+    size: float = 7.5,
+    anchor: str = 'start',
+    weight: int = 500,
+    turn: float = 0,
+    fill: str = '#000',
 ) -> str:
     """Return a line of words; turn is in degrees, anticlockwise, about its point."""
     turned = f' transform="rotate({-turn:.2f} {at[0]:.2f} {at[1]:.2f})"' if turn else ''
+    colored = '' if fill == '#000' else f' fill="{fill}"'
     return (
         f'<text x="{at[0]:.2f}" y="{at[1]:.2f}" font-family="Open Sans" font-size="{size}" '
-        f'font-weight="{weight}" text-anchor="{anchor}"{turned}>{escape(words)}</text>'
+        f'font-weight="{weight}" text-anchor="{anchor}"{colored}{turned}>{escape(words)}</text>'
     )
 
 

@@ -8,13 +8,13 @@ from fractions import Fraction
 
 from tablegen.checking.amounts import Amount, amount
 from tablegen.checking.corner import BODY_IN, TurnOver, sine_of_excess, turn_over
-from tablegen.checking.members import STEP_RUN
 from tablegen.checking.steps import drift_row
 from tablegen.checking.written import written
 from tablegen.exact import root
 from tablegen.figures import Figure, Measure, length_figure
 from tablegen.geometry import common, hip
 from tablegen.pitch import Pitch
+from tablegen.stepping import common_hold, hip_hold
 
 GAPS = ('1/64', '1/32', '3/64', '1/16', '3/32', '1/8')
 """in, as a reader measures them."""
@@ -49,7 +49,7 @@ class DriftRow:
 
     pitch: Pitch
     step: Figure
-    """What a step of the common is set to, in."""
+    """What a step of the common is set to, in; past 16 in 12 it is of 6 in of run."""
     common: tuple[Amount, ...]
     """in, a cell a step count; above 0 is long."""
     hip_step: Figure
@@ -81,9 +81,9 @@ def drift_rows(
     return tuple(
         DriftRow(
             pitch,
-            length_figure(common.line_length(STEP_RUN, pitch.slope), measure),
+            length_figure(common.line_length(common_hold(pitch.slope).run_in, pitch.slope), measure),
             drift_row('common', pitch, counts, measure),
-            length_figure(hip.line_length(STEP_RUN, pitch.slope), measure),
+            length_figure(hip.line_length(hip_hold(pitch.slope).run_in, pitch.slope), measure),
             drift_row('hip-valley', pitch, counts, measure),
         )
         for pitch in pitches

@@ -14,9 +14,8 @@ from tablegen.errors import BookError
 from tablegen.exact import Exact, root
 from tablegen.figures import Figure, Measure, length_figure
 from tablegen.pitch import Pitch
+from tablegen.stepping import SQUARE, Hold, common_hold, hip_hold
 
-SQUARE = Measure(16)
-"""A framing square is read in sixteenths."""
 DRIFT_PARTS = (64, 32, 16)
 """Errors of one step whose sum is shown, one of so many to an inch."""
 SETTING_PARTS = (2, 4, 8, 16, 32, 64)
@@ -44,7 +43,7 @@ class SeventeenSteps:
     error: Amount
     """At the last whole step, in; above 0 is long."""
     left_level: Figure
-    """Odd run on the level arm, in: 17/12 of the common's."""
+    """Odd run on the body, in: 17/12 of the common's."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,14 +55,16 @@ class StepsCheck:
     pitch: Pitch
     run_in: Fraction
     """Level run of the common rafter, in."""
+    hold: Hold
+    """How the square is held for one step."""
     whole: int
-    """Whole steps of 12 in of common run."""
+    """Whole steps, each of the hold's common run."""
     left_run_in: Fraction
     """Odd run of the common, in."""
     left_level: Figure
-    """The odd run on the level arm, to a sixteenth: 12 side of a common, √288 side of a hip."""
+    """The odd run on the body, to a sixteenth: the common's, or the hip's own."""
     left_rise: Figure
-    """Its rise on the other arm, to a sixteenth."""
+    """Its rise on the tongue, to a sixteenth."""
     step: Amount
     """Exact length of one step, in."""
     set_to: Written | None
@@ -128,10 +129,11 @@ def check_steps(
         if given == 0:
             raise BookError(place, 'a length of 0 cannot be stepped', 'above 0')
     member, slope = MEMBERS[kind], pitch.slope
-    step, end = member.length(STEP_RUN, slope), member.length(run_in, slope)
+    held = _held(kind, slope)
+    step, end = member.length(held.run_in, slope), member.length(run_in, slope)
     set_figure = set_to.figure if set_to else length_figure(step, SQUARE)
     set_in = set_to.inches if set_to else Fraction(set_figure.count, set_figure.per)
-    whole, left = divmod(run_in, STEP_RUN)
+    whole, left = divmod(run_in, held.run_in)
     error = whole * (set_in - step)
     allowed = Allowance(
         USUAL if within_in is None else GIVEN, None, STAY_WITHIN if within_in is None else within_in, None
@@ -141,6 +143,7 @@ def check_steps(
         kind,
         pitch,
         run_in,
+        held,
         int(whole),
         left,
         length_figure(root(member.level_squared) * left, SQUARE),
@@ -155,7 +158,7 @@ def check_steps(
         tuple(Drift(per, amount(Fraction(whole, per))) for per in DRIFT_PARTS),
         amount(allowed.inches / whole, places=4) if whole else None,
         _setting(allowed.inches, int(whole)),
-        None if kind == 'common' else _seventeen(slope, step, int(whole), left),
+        None if kind == 'common' else _seventeen(slope, held, step, int(whole), left),
         allowed,
         within if set_to and whole else NOT_JUDGED,
         within == RIGHT,
@@ -168,9 +171,9 @@ def mark_rows(
     """Return where the marks of so many steps go, and how far the steps as they are set leave them.
 
     Given:
-        set_to  the step, along the edge; None for the exact one to the smallest part
+        set_to  the step, along the top edge; None for the exact one to the smallest part
     """
-    step = MEMBERS[kind].length(STEP_RUN, pitch.slope)
+    step = MEMBERS[kind].length(_held(kind, pitch.slope).run_in, pitch.slope)
     set_in = set_to.inches if set_to else _set(step, measure)
     return tuple(
         StepMark(n, amount(n * step), length_figure(n * step, measure), amount(n * (set_in - step)))
@@ -180,7 +183,7 @@ def mark_rows(
 
 def drift_row(kind: str, pitch: Pitch, counts: Iterable[int], measure: Measure) -> tuple[Amount, ...]:
     """Return how far the last of so many steps is off when each is set to the smallest part, a cell a count."""
-    step = MEMBERS[kind].length(STEP_RUN, pitch.slope)
+    step = MEMBERS[kind].length(_held(kind, pitch.slope).run_in, pitch.slope)
     return tuple(amount(count * (_set(step, measure) - step)) for count in counts)
 
 
@@ -194,8 +197,12 @@ def _setting(within_in: Fraction, whole: int) -> int | None:
     return next((per for per in SETTING_PARTS if Fraction(whole, 2 * per) <= within_in), None)
 
 
-def _seventeen(slope: Exact, step: Exact, whole: int, left: Fraction) -> SeventeenSteps:
-    old = seventeen_length(STEP_RUN, slope)
+def _held(kind: str, slope: Exact) -> Hold:
+    return common_hold(slope) if kind == 'common' else hip_hold(slope)
+
+
+def _seventeen(slope: Exact, held: Hold, step: Exact, whole: int, left: Fraction) -> SeventeenSteps:
+    old = seventeen_length(held.run_in, slope)
     return SeventeenSteps(
         amount(old), amount(whole * (old - step)), length_figure(left * SEVENTEEN / STEP_RUN, SQUARE)
     )
