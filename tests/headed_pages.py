@@ -1,4 +1,4 @@
-"""The pages that are no reference tables, read by their heads: runs and jacks, cuts and lengths, rows to the right."""
+"""The pages that are no reference tables, read by their heads: runs and jacks, cuts and lengths."""
 
 from __future__ import annotations
 
@@ -10,7 +10,6 @@ from headed import (
     FIGURE_REM,
     HAIR_REM,
     PHRASE_GAP_REM,
-    REACH_MM,
     SAME_LINE_MM,
     TITLE_REM,
     NotTold,
@@ -28,7 +27,7 @@ GRID_REACH_MM = 1.7
 HEAD_REM = 1.2
 """What stands under the title of a pitch's page is no further down."""
 ROW_REM = 0.8
-"""Rows set to the right, and lines of name and figure, are larger; their heads and the small print below smaller."""
+"""Lines of name and figure are larger, the small print below them is smaller."""
 
 
 # Tables of runs ------------------------------------------------------------------------------------------------
@@ -85,43 +84,6 @@ def grid_parts(page: int, found: Headed, corner: str, rem: float) -> list[Part]:
         small = small[2:]
     notes = said([word for line in small for word in line])
     return [replace(part, notes=notes) for part in parts]
-
-
-# Tables whose heads end where their figures end ------------------------------------------------------------------
-
-
-def right_part(page: int, title: str, below: Sequence[Sequence[Word]], corner: str, rem: float) -> Part:
-    """Return a table whose columns are set to the right, its heads in one line or more; its rows are set larger."""
-    rows = [max(word.size for word in line) / rem > ROW_REM for line in below]
-    first = rows.index(True)
-    last = next((place for place in range(first, len(below)) if not rows[place]), len(below))
-    named, above = corner.split(), []
-    for line in below[:first]:
-        line = list(line)
-        while named and line and line[0].text == named[0]:
-            line.pop(0), named.pop(0)
-        above.append(phrases(line, PHRASE_GAP_REM * rem))
-    if named:
-        raise NotTold(f'page {page}, "{title}": no "{corner}" at the head of the labels')
-    rights = sorted({round(phrase.right, 1): phrase.right for phrase in above[-1]}.values())
-    texts = ['' for _ in rights]
-    for phrase in (phrase for line in above for phrase in line):
-        place = next((n for n, right in enumerate(rights) if abs(right - phrase.right) < REACH_MM), None)
-        if place is None:
-            raise NotTold(f'page {page}, "{title}": "{phrase.text}" stands over no column')
-        texts[place] = f'{texts[place]} {phrase.text}'.strip()
-    found = []
-    for line in below[first:last]:
-        label, cells = [], [[] for _ in rights]
-        edge = phrases(line, PHRASE_GAP_REM * rem)[0].right
-        for word in line:
-            place = next((n for n, right in enumerate(rights) if word.right <= right + REACH_MM), None)
-            (label if word.right <= edge else cells[place]).append(word)
-        found.append((said(label), tuple(said(cell) for cell in cells)))
-    heads = tuple(text.replace('- ', '') for text in texts)
-    return Part(
-        page, title, '', corner, '', heads, tuple(found), said([w for line in below[last:] for w in line])
-    )
 
 
 # Names and figures -----------------------------------------------------------------------------------------------

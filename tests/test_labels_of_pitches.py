@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 from headed import sections
-from headed_pages import grid_parts, headed, right_part
+from headed_pages import grid_parts, headed
+from headed_right import right_part
 from labels.expected import BY_PITCH
 from labels.pitch_pages import FEET, INCHES, JACKS, RUNS, SMALL, glance, of_jack, of_run, values
 from oracle.rounding import part

@@ -75,7 +75,7 @@ def values(at) -> dict[tuple[str, str], str]:
         ('Common', 'Level cut'): degrees(cuts.level_cut(at)),
         ('Common', 'Per foot of run'): thousandths(common_length(at, 12)),
         ('Common', 'Per foot of run: to the nearest 1/16'): part(common_length(at, 12)),
-        ('Common', 'On the square'): _held(12, rise(at, 12)),
+        ('Common', 'Body & tongue'): _held(12, rise(at, 12)),
         **jacks,
         ('Jacks', 'Cheek, top face'): degrees(cuts.jack_cheek(at)),
         ('Jacks', 'Cheek, top face: on the square'): _tongue(cuts.jack_cheek(at)),
@@ -83,7 +83,7 @@ def values(at) -> dict[tuple[str, str], str]:
         ('Hip and valley', 'Level cut'): degrees(cuts.hip_level_cut(at)),
         ('Hip and valley', 'Per foot of common run'): thousandths(hip_length(at, 12)),
         ('Hip and valley', 'Per foot of common run: to the nearest 1/16'): part(hip_length(at, 12)),
-        ('Hip and valley', 'On the square'): _held(hip_run(at, 12), rise(at, 12)),
+        ('Hip and valley', 'Body & tongue'): _held(hip_run(at, 12), rise(at, 12)),
         ('Hip and valley', 'Cheek, square top'): degrees(cuts.hip_cheek(at)),
         ('Hip and valley', 'Cheek, square top: on the square'): _tongue(cuts.hip_cheek(at)),
         ('Hip and valley', 'Backing, each side'): degrees(cuts.backing(at)),
@@ -96,19 +96,20 @@ def values(at) -> dict[tuple[str, str], str]:
 
 def glance() -> list[Labels]:
     """Return both pages of all pitches at a glance."""
-    spacings = dict(
-        zip(('jacks, in at 12', 'in at 16', 'in at 19.2', 'in at 24'), SPACINGS.values(), strict=True)
-    )
+    side, top = 'on the side, from square across', 'along the top edge, inches in a foot of common run'
+    jacks = 'each jack longer than the last, inches along the top edge; spaced on center'
+    cheek = 'cheek, top edge from square'
+    spacings = {f'{jacks}: at {said} in': on for said, on in SPACINGS.items()}
     return [
         Labels(
             'glance_left', 'All pitches at a glance', 'in 12', BY_PITCH,
             (
-                col('plumb common', cuts.plumb_cut, degrees),
-                col('level common', cuts.level_cut, degrees),
-                col('plumb hip', cuts.hip_plumb_cut, degrees),
-                col('level hip', cuts.hip_level_cut, degrees),
-                col('common per ft', lambda at: common_length(at, 12), thousandths),
-                col('hip, valley per ft', lambda at: hip_length(at, 12), thousandths),
+                col(f'{side}: plumb, common', cuts.plumb_cut, degrees),
+                col(f'{side}: level, common', cuts.level_cut, degrees),
+                col(f'{side}: plumb, hip, valley', cuts.hip_plumb_cut, degrees),
+                col(f'{side}: level, hip, valley', cuts.hip_level_cut, degrees),
+                col(f'{top}: common', lambda at: common_length(at, 12), thousandths),
+                col(f'{top}: hip, valley', lambda at: hip_length(at, 12), thousandths),
             ),
             (),
         ),
@@ -116,9 +117,9 @@ def glance() -> list[Labels]:
             'glance_right', 'Jacks, cheeks, backing', 'in 12', BY_PITCH,
             (
                 *by(spacings, jack_difference),
-                col('cheek jack', cuts.jack_cheek, degrees),
-                col('cheek hip', cuts.hip_cheek, degrees),
-                col('backing', cuts.backing, degrees),
+                col(f'{cheek}: jack', cuts.jack_cheek, degrees),
+                col(f'{cheek}: hip, not backed', cuts.hip_cheek, degrees),
+                col('backing: blade tilt', cuts.backing, degrees),
             ),
             (),
         ),

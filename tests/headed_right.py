@@ -1,0 +1,96 @@
+"""Tables whose figures end where their heads end: all pitches at a glance, what a square carries, cards."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from headed import PHRASE_GAP_REM, NotTold, Part, Phrase, phrases, said
+from printed_words import Word
+
+ROW_REM = 0.8
+"""Rows are set larger than that, heads and small print smaller."""
+EDGE_MM = 0.6
+"""How far two words that end at one edge may be apart."""
+Lines = Sequence[Sequence[Word]]
+
+
+def right_part(page: int, title: str, below: Lines, corner: str, rem: float) -> Part:
+    """Return a table of a page of the book: heads in lines, those of several columns over them, then rows."""
+    rows = [max(word.size for word in line) / rem > ROW_REM for line in below]
+    first = rows.index(True)
+    last = next((place for place in range(first, len(below)) if not rows[place]), len(below))
+    return table_to_the_right(
+        page, title, below[:first], below[first:last], below[last:], corner, PHRASE_GAP_REM * rem
+    )
+
+
+def table_to_the_right(page, title, heads: Lines, rows: Lines, after: Lines, corner: str, gap: float) -> Part:
+    """Return a table.
+
+    Given:
+        corner  words at the head of the labels, a line each or all in one
+        gap     words further apart than this belong to two heads
+    """
+    named, own, over = corner.split(), [], []
+    for line in heads:
+        words, begun = list(line), len(named) < len(corner.split())
+        while named and words and words[0].text == named[0]:
+            words.pop(0), named.pop(0)
+        (own if begun or len(named) < len(corner.split()) else over).append(words)
+    if named:
+        raise NotTold(f'page {page}, "{title}": no "{corner}" at the head of the labels')
+    rights = _edges(own[-1], rows, gap)
+    columns = [[] for _ in rights]
+    for word in (word for line in own for word in line):
+        columns[_column(word, rights, page, title)].append(word)
+    names = [said(words).replace('- ', '') for words in columns]
+    for group in _groups([phrases(line, gap) for line in over]):
+        for place, words in enumerate(columns):
+            if min(word.left for word in words) < group.right and group.left < max(
+                word.right for word in words
+            ):
+                names[place] = f'{group.text.replace("- ", "")}: {names[place]}'
+    cells = tuple(_row(line, rights, gap, page, title) for line in rows)
+    notes = said([word for line in after for word in line])
+    return Part(page, title, '', corner, '', tuple(names), cells, notes)
+
+
+def _edges(low: Sequence[Word], rows: Lines, gap: float) -> list[float]:
+    """Return where the columns end: where the lowest heads do, or the figures, where two heads nearly touch."""
+    by_head = [phrase.right for phrase in phrases(low, gap)]
+    ends = sorted(phrase.right for line in rows for phrase in phrases(line, gap)[1:])
+    by_figure = [end for place, end in enumerate(ends) if not place or end - ends[place - 1] > EDGE_MM]
+    alike = all(any(abs(end - head) < EDGE_MM for end in by_figure) for head in by_head)
+    return by_figure if alike and len(by_figure) > len(by_head) else by_head
+
+
+def _column(word: Word, rights: Sequence[float], page: int, title: str) -> int:
+    place = next((n for n, right in enumerate(rights) if word.right <= right + EDGE_MM), None)
+    if place is None:
+        raise NotTold(f'page {page}, "{title}": "{word.text}" stands in no column')
+    return place
+
+
+def _row(line: Sequence[Word], rights: Sequence[float], gap: float, page: int, title: str):
+    label, cells = [], [[] for _ in rights]
+    edge = phrases(line, gap)[0].right
+    for word in line:
+        (label if word.right <= edge else cells[_column(word, rights, page, title)]).append(word)
+    return said(label), tuple(said(cell) for cell in cells)
+
+
+def _groups(over: Sequence[Sequence[Phrase]]) -> list[Phrase]:
+    """Return what stands over several heads, in one line or in lines above each other."""
+    found: list[Phrase] = []
+    for phrase in (phrase for line in over for phrase in line):
+        place = next(
+            (n for n, one in enumerate(found) if phrase.left < one.right and one.left < phrase.right), None
+        )
+        if place is None:
+            found.append(phrase)
+        else:
+            one = found[place]
+            found[place] = Phrase(
+                f'{one.text} {phrase.text}', min(one.left, phrase.left), max(one.right, phrase.right)
+            )
+    return found
