@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from headed import PHRASE_GAP_REM, NotTold, Part, Phrase, phrases, said
+from headed import PHRASE_GAP_REM, NotTold, Part, Phrase, lines, phrases, said
 from printed_words import Word
 
 ROW_REM = 0.8
@@ -45,14 +45,41 @@ def table_to_the_right(page, title, heads: Lines, rows: Lines, after: Lines, cor
         columns[_column(word, rights, page, title)].append(word)
     names = [said(words).replace('- ', '') for words in columns]
     for group in _groups([phrases(line, gap) for line in over]):
-        for place, words in enumerate(columns):
-            if min(word.left for word in words) < group.right and group.left < max(
-                word.right for word in words
-            ):
-                names[place] = f'{group.text.replace("- ", "")}: {names[place]}'
+        below = [
+            place
+            for place, words in enumerate(columns)
+            if min(word.left for word in words) < group.right
+            and group.left < max(word.right for word in words)
+        ]
+        for place in below:
+            names[place] = f'{group.text.replace("- ", "")}{":" * (len(below) > 1)} {names[place]}'
     cells = tuple(_row(line, rights, gap, page, title) for line in rows)
     notes = said([word for line in after for word in line])
     return Part(page, title, '', corner, '', tuple(names), cells, notes)
+
+
+def small_tables(page: int, words: Sequence[Word], title: str, corner: str, rem: float) -> list[Part]:
+    """Return the tables under a title within a page: in the half that it stands over, or in both."""
+    gap, middle = (
+        PHRASE_GAP_REM * rem,
+        (min(word.left for word in words) + max(word.right for word in words)) / 2,
+    )
+    places = [
+        (line[0].base, phrase)
+        for line in lines(words)
+        for phrase in phrases(line, gap)
+        if phrase.text == title
+    ]
+    if len(places) != 1:
+        raise NotTold(f'page {page}: "{title}" stands there {len(places)} times')
+    base, over = places[0]
+    sides = [over.left < middle, over.right > middle]
+    halves = [
+        lines([word for word in words if word.base > base + EDGE_MM and (word.left > middle) == bool(side)])
+        for side in (0, 1)
+        if sides[side]
+    ]
+    return [right_part(page, title, half, corner, rem) for half in halves]
 
 
 def _edges(low: Sequence[Word], rows: Lines, gap: float) -> list[float]:
