@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 from headed import PHRASE_GAP_REM, NotTold, Part, Phrase, lines, phrases, said
 from printed_words import Word
@@ -14,22 +15,61 @@ EDGE_MM = 0.6
 Lines = Sequence[Sequence[Word]]
 
 
-def right_part(page: int, title: str, below: Lines, corner: str, rem: float) -> Part:
+def right_part(page: int, title: str, below: Lines, corner: str, rem: float, touching: bool = False) -> Part:
     """Return a table of a page of the book: heads in lines, those of several columns over them, then rows."""
     rows = [max(word.size for word in line) / rem > ROW_REM for line in below]
     first = rows.index(True)
     last = next((place for place in range(first, len(below)) if not rows[place]), len(below))
+    gap = PHRASE_GAP_REM * rem
     return table_to_the_right(
-        page, title, below[:first], below[first:last], below[last:], corner, PHRASE_GAP_REM * rem
+        page, title, below[:first], below[first:last], below[last:], corner, gap, touching
     )
 
 
-def table_to_the_right(page, title, heads: Lines, rows: Lines, after: Lines, corner: str, gap: float) -> Part:
+@dataclass(frozen=True, slots=True)
+class CardFace:
+    """One face of a card."""
+
+    title: str
+    """In great figures, with the unit beside them."""
+    line: str
+    """Below it."""
+    below: list[list[Word]]
+
+    def table(self, page: int, corner: str, labels: int) -> Part:
+        """Return the table of a face; labels says how many rows it has."""
+        named = corner.split()
+        first = next(place for place, line in enumerate(self.below) if line[0].text == named[-1]) + 1
+        heads, rows = self.below[first - len(named) : first], self.below[first : first + labels]
+        gap = 0.3 * max(word.size for line in heads for word in line)
+        return table_to_the_right(page, self.line, heads, rows, self.below[first + labels :], corner, gap)
+
+
+def card_face(words: Sequence[Word], width: float, height: float) -> CardFace:
+    """Return the face that stands first on a sheet.
+
+    Given:
+        width, height  of the card, mm
+    """
+    largest = max(word.size for word in words)
+    great = [word for word in words if word.size > largest - 0.01]
+    left, top = min(word.left for word in words), min(word.base for word in great)
+    mine = [
+        word for word in words if word.right < left + width - 4 and top - 1 < word.base < top + height - 8
+    ]
+    title, line, *below = lines(mine)
+    return CardFace(said(title), said(line), below)
+
+
+def table_to_the_right(
+    page, title, heads: Lines, rows: Lines, after: Lines, corner: str, gap: float, touching=False
+) -> Part:
     """Return a table.
 
     Given:
         corner  words at the head of the labels, a line each or all in one
         gap     words further apart than this belong to two heads
+        touching  heads may stand nearer than that: the columns end where their figures do
     """
     named, own, over = corner.split(), [], []
     for line in heads:
@@ -39,7 +79,7 @@ def table_to_the_right(page, title, heads: Lines, rows: Lines, after: Lines, cor
         (own if begun or len(named) < len(corner.split()) else over).append(words)
     if named:
         raise NotTold(f'page {page}, "{title}": no "{corner}" at the head of the labels')
-    rights = _edges(own[-1], rows, gap)
+    rights = _ends(rows, gap) if touching else [phrase.right for phrase in phrases(own[-1], gap)]
     columns = [[] for _ in rights]
     for word in (word for line in own for word in line):
         columns[_column(word, rights, page, title)].append(word)
@@ -82,13 +122,10 @@ def small_tables(page: int, words: Sequence[Word], title: str, corner: str, rem:
     return [right_part(page, title, half, corner, rem) for half in halves]
 
 
-def _edges(low: Sequence[Word], rows: Lines, gap: float) -> list[float]:
-    """Return where the columns end: where the lowest heads do, or the figures, where two heads nearly touch."""
-    by_head = [phrase.right for phrase in phrases(low, gap)]
+def _ends(rows: Lines, gap: float) -> list[float]:
+    """Return where the figures of the columns end."""
     ends = sorted(phrase.right for line in rows for phrase in phrases(line, gap)[1:])
-    by_figure = [end for place, end in enumerate(ends) if not place or end - ends[place - 1] > EDGE_MM]
-    alike = all(any(abs(end - head) < EDGE_MM for end in by_figure) for head in by_head)
-    return by_figure if alike and len(by_figure) > len(by_head) else by_head
+    return [end for place, end in enumerate(ends) if not place or end - ends[place - 1] > EDGE_MM]
 
 
 def _column(word: Word, rights: Sequence[float], page: int, title: str) -> int:

@@ -88,7 +88,7 @@ def test_cuts_and_lengths(skewed, pitch):
 def test_all_pitches_at_a_glance(skewed, key):
     wanted, (number,) = GLANCE[key], skewed.numbers(key)
     ((title, below),) = sections(skewed.words(number), skewed.rem)
-    table = right_part(number, title, below, wanted.corner, skewed.rem)
+    table = right_part(number, title, below, wanted.corner, skewed.rem, touching=True)
 
     assert title == wanted.title
     assert table.heads == tuple(column.head for column in wanted.columns)
