@@ -21,13 +21,15 @@ BETWEEN_UNITS = 9.0
 LEAST_ROW_UNITS = 9.5
 """Figures of 7.7 to 8.3 units with less than this between them run together in bad light."""
 GROUP = 6
-COLUMN_CUTS = {'braces': (7, 6), 'sides': (5, 3)}
+COLUMN_CUTS = {'braces': (7, 6)}
 """Columns of each page where a table is best cut in one place."""
 STUBS = {
     'unequal-hips': 2,
     'unequal-cheeks': 2,
     'unequal-fit': 2,
+    'unequal-slide': 2,
     'unequal-shortening': 2,
+    'unequal-points': 2,
     'whole-triangles': 3,
 }
 """Values that name a row, where there are more than one."""
@@ -95,8 +97,6 @@ def _pieces(table: Table, settings: Settings, trim: Trim) -> list[Piece]:
     told, line = notes(table.key, settings), table.line.partition('; marks:')[0]
     none = '' if table.group == 'set-out' else NOTHING
     made = columns_of(table.rows(settings), table.heads, STUBS.get(table.key, 1), none)
-    if any('′' in getattr(cell, 'text', '') for column in made.columns for cell in column.cells):
-        line = line.replace('inches', 'feet and inches', 1)
     corner = _corner(table, settings)
     parts = _column_parts(table.key, made, corner, trim)
     around = HEAD_UNITS + sum(_lines(words) * LINE_UNITS + 2 for words in (line, *told))

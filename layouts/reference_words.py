@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from tablegen import cautions
 from tablegen.exact import exact
-from tablegen.reference.ridge import past_end_with_hips
 from tablegen.settings import Settings
 from tablegen.text import rational
 
@@ -12,6 +11,7 @@ SPANS = {
     'diagonals-1': 'width, ft',
     'diagonals-2': 'width, ft',
     'diagonals-3': 'width, ft',
+    'ridge-ends': 'thickness of the hips, in',
     'shortening-common': 'thickness of the ridge, in',
     'shortening-hip': 'thickness of the ridge, or of the commons, in',
     'shortening-jack': 'thickness of the hip or valley, in',
@@ -21,25 +21,53 @@ SPANS = {
     'tail-fall': 'overhang, in, level',
     'drop-plumb': 'thickness of the hip, in',
     'drop-square': 'thickness of the hip, in',
+    'set-backs': 'thickness of the hip or valley itself, in',
 }
 """What stands above a table's heads."""
 NOTCH = '† past a quarter of the depth, ‡ past a third: look again; local code decides.'
 SHALLOW = '–: this stock does not reach the plate. Minus: the shortcut ends too high.'
 NOTES = {
     'shortening-level': (
-        'A valley jack at the ridge takes the common’s. Measure level: square to the plumb line, never along the edge.',
-        'Where hips bear on the sides of the ridge ({ridge} in, hips {hip} in), each end runs {past} in past.',
+        'A valley jack at the ridge takes the common’s. Mark these square to the plumb line; on the edge itself measure '
+        'what the tables along the edge say.',
+    ),
+    'ridge-ends': (
+        'An end common thicker than the ridge is clipped to both hips: each side starts half of the difference back, '
+        'level, blade at 45°.',
     ),
     'tail-common': (
         f'More than 24 in out, notched at the plate: ask a designer ({cautions.LONG_TAIL.source}).',
     ),
-    'hips': ('Drop for a hip {hip} in thick.',),
-    'jacks': (
-        'Hip {hip} in, ridge {ridge} in, rafter {rafter} in thick. Points: half each side of the center.',
+    'tail-hip': (
+        'Two cheeks, as a hip’s at the ridge; each side’s plumb line starts half of the hip’s own thickness back from the '
+        'point, level, a valley’s as far out.',
     ),
-    'unequal-fit': ('Hip {hip} in thick. A dropped hip takes the greater drop.',),
+    'hips': ('Drop for a hip {hip} in thick; a dropped hip’s tabled seat has it already.',),
+    'jacks': (
+        'Hip {hip} in, ridge {ridge} in, rafter {rafter} in thick. Points: half each side of the center line’s mark.',
+    ),
+    'backed-cheeks': ('Where the figure is past 16, the end of the tongue, halve both.',),
+    'set-backs': (
+        'One cheek: one side so far up from the mark, the other so far down. Two to a point: both sides back. A '
+        'valley’s tail is hollow: both sides out.',
+    ),
+    'trim': ('Sheathing: where the figure is past 16, the end of the tongue, halve both.',),
+    'unequal-cheeks': (
+        'Rafter {rafter} in, hip {hip} in thick. Past 45°: by hand, to the lines on side and top.',
+    ),
+    'unequal-fit': ('Hip {hip} in thick, dropped by drop B: its edge towards A lies gap A under plane A.',),
+    'unequal-slide': (
+        'Hip {hip} in thick. Its center line misses the plates’ corner and the eaves’ by the slide.',
+    ),
     'unequal-shortening': ('Ridge {ridge} in, hip {hip} in, rafter {rafter} in thick.',),
-    'sides': ('Post: for hips {hip} in thick. Blades past 45°: from a squared end, at 90° less the blade.',),
+    'unequal-points': (
+        'Rafter {rafter} in, hip {hip} in thick. Jack: half each side of the center line. Along the edge: over the '
+        'cosine of the member’s plumb cut.',
+    ),
+    'sides-jacks': (
+        'Hip {hip} in, rafter {rafter} in thick. Past 45°: by hand; with a wheel saw only where its blade has the reach.',
+    ),
+    'sides-peak': ('Hip {hip} in thick; the reach is through half of it.',),
     'whole-triangles': ('Longer legs find square more surely: use the largest multiple that fits.',),
 }
 
@@ -56,7 +84,6 @@ def notes(key: str, settings: Settings) -> tuple[str, ...]:
         'ridge': rational(settings.ridge_thickness),
         'hip': rational(settings.hip_thickness),
         'rafter': rational(settings.rafter_thickness),
-        'past': past_end_with_hips(settings).text,
     }
     return tuple(note.format(**values) for note in NOTES.get(key, ()))
 

@@ -218,6 +218,11 @@ def _padded(words: str, laid: Layout) -> str:
 def _heads(table: Columns, laid: Layout, corner: str, indent: str, span: str) -> str:
     room = int((laid.column - 2) / HEAD_LETTER)
     pairs = [_broken(column.head, room) for column in table.columns]
+    if any(high for high, _ in pairs):  # heads of one kind break alike
+        pairs = [
+            _broken(column.head, 0) if ': ' in column.head else pair
+            for column, pair in zip(table.columns, pairs, strict=True)
+        ]
     high_corner, _, low_corner = corner.rpartition('\n')
     if span:
         high, low = [span], [low or high for high, low in pairs]
@@ -227,9 +232,12 @@ def _heads(table: Columns, laid: Layout, corner: str, indent: str, span: str) ->
 
 
 def _broken(head: str, room: int) -> tuple[str, str]:
-    """Return a head's upper and lower line; one that has room stands on the lower."""
+    """Return a head's upper and lower line, broken after a colon; one that has room stands on the lower."""
     if len(head) <= room or ' ' not in head:
         return '', head
+    named, colon, rest = head.partition(': ')
+    if colon:
+        return f'{named}:', rest
     places = [place for place, letter in enumerate(head) if letter == ' ']
     cut = min(places, key=lambda place: abs(2 * place - len(head)))
     return head[:cut], head[cut + 1 :]

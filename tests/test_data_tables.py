@@ -10,6 +10,7 @@ from io import StringIO
 import pytest
 from asking import ask
 
+from tablegen.reference.data_columns import table_data
 from tablegen.reference.finish import cells
 from tablegen.reference.tables import tables
 from tablegen.settings import Settings
@@ -40,18 +41,21 @@ def test_the_list_names_every_table():
 @pytest.mark.parametrize('table', EVERY, ids=lambda table: table.key)
 def test_every_figure_of_a_table_is_told(table):
     """Text as the book prints it, and a number worth the same."""
-    printed = [cells(row) for row in table.rows(Settings())]
+    rows = table.rows(Settings())
+    printed = [list(cells(row).values()) for row in rows]
+    names = next(table_data(rows, table.names()))
     told = rows_of('--table', table.key)
 
     assert len(told) == len(printed)
     for row, book in zip(told, printed, strict=True):
-        for name, cell in book.items():
-            if f'{name}_text' in row:
-                assert row[f'{name}_text'] == cell
-                assert not cell or Fraction(row[f'{name}_inches']) == worth(cell)
-            else:
-                (value,) = [row[key] for key in (name, f'{name}_inches', f'{name}_degrees') if key in row]
-                assert value == cell.removesuffix('°').replace('−', '-')
+        shown = [name for name in names if f'{name.removesuffix("_inches")}_text' not in names]
+        assert len(shown) == len(book)
+        for name, cell in zip(shown, book, strict=True):
+            if not name.endswith('_text'):
+                assert row[name] == cell.removesuffix('°').replace('−', '-')
+                continue
+            assert row[name] == cell
+            assert not cell or Fraction(row[f'{name.removesuffix("_text")}_inches']) == worth(cell)
 
 
 def test_json_lines_say_what_csv_says():

@@ -65,7 +65,7 @@ def run(args, out, err) -> int:
     if args.tables or args.table is not None:
         if args.runs is not None:
             raise BookError('--runs', 'a reference table has no runs', '', 'leave --runs out')
-        lines = table_list(settings) if args.tables else table_data(_rows_of(args.table, settings))
+        lines = table_list(settings) if args.tables else _data_of(args.table, settings)
         _write(lines, form, out)
         return 0
     settings = options.with_runs(settings, args.runs)
@@ -80,12 +80,12 @@ def table_list(settings: Settings) -> Iterator[tuple[str, ...]]:
         yield table.key, table.group, table.title, ' | '.join(table.heads), table.line
 
 
-def _rows_of(name: str, settings: Settings) -> list:
+def _data_of(name: str, settings: Settings) -> Iterator[tuple[str, ...]]:
     known = {table.key: table for table in tables(settings)}
     if name not in known:
         advice = meant(name, list(known), 'rafterbook data --tables lists them')
         raise BookError('--table', f"'{name}' is no reference table", '', advice)
-    return known[name].rows(settings)
+    return table_data(known[name].rows(settings), known[name].names())
 
 
 def _write(lines: Iterator[tuple[str, ...]], form: str, out) -> None:

@@ -67,6 +67,15 @@ class Cheek:
         return self.blade.complement()
 
 
+def figure_against_12(from_square: Angle) -> Exact:
+    """Return the figure held against 12 on the square for a line at such an angle from square across, in.
+
+    Notes:
+        1. The line is marked along the 12: its tangent from square across is 12 over this figure.
+    """
+    return 12 * from_square.complement().tangent
+
+
 def jack(at: Corner) -> Cheek:
     """Return the cheek of a jack of plane A against a hip or valley with plumb sides.
 

@@ -1,14 +1,15 @@
-"""Cheek cuts of regular corners, read on the side, on the top and on the square."""
+"""Cheek cuts of regular corners, read on the side, on the top and on the square; where each side's cut starts."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 
 from tablegen.figures import Figure
-from tablegen.geometry import cheeks
+from tablegen.geometry import cheeks, shortening
 from tablegen.geometry.corner import square_corner
 from tablegen.pitch import Pitch
-from tablegen.reference.finish import deg, mark
+from tablegen.reference.finish import deg, mark, parts
+from tablegen.reference.ridge import COLUMN_THICKNESSES_IN, THICKNESS_HEADS
 from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
@@ -18,17 +19,17 @@ class CheekRow:
     """Cheeks of jacks and hips at one pitch; on the side the blade is tilted 45 degrees for every one."""
 
     pitch: Pitch
-    jack_saw: Figure
-    """deg, on the jack's SIDE, the saw's line from square across."""
+    jack_side: Figure
+    """deg, on the jack's SIDE, the saw's line from square across: its plumb cut."""
     jack_top: Figure
     """deg, on the jack's TOP edge, from square across."""
-    jack_figure: Figure
-    """in, held against 12 on the square for that line; marked on the side of the 12."""
-    hip_saw: Figure
-    """deg, on the hip's SIDE, from square across."""
+    jack_top_12_and: Figure
+    """in, held against 12 on the square for that line; marked along the 12."""
+    hip_side: Figure
+    """deg, on the hip's SIDE, from square across: its plumb cut."""
     hip_top: Figure
     """deg, on a SQUARE top edge, from square across; not for a backed hip."""
-    hip_figure: Figure
+    hip_top_12_and: Figure
     """in, against 12, for that line."""
 
 
@@ -37,13 +38,23 @@ class BackedCheekRow:
     """Lines on the faces of a BACKED hip at one pitch, where a square top's figure does not hold."""
 
     pitch: Pitch
-    at_ridge: Figure
-    """deg, against a ridge over that face's side, from the hip's long edge."""
-    at_ridge_figure: Figure
-    """in, held against 12 on the square for that line: 12 along the edge."""
-    at_common: Figure
-    """deg, against a common of that face's side, from the hip's long edge."""
-    at_common_figure: Figure
+    at_ridge_top: Figure
+    """deg, against a ridge over that face's side, from square across the hip, on the face."""
+    at_ridge_top_12_and: Figure
+    """in, held against 12 on the square for that line; marked along the 12."""
+    at_common_top: Figure
+    """deg, against a common of that face's side, from square across."""
+    at_common_top_12_and: Figure
+
+
+@dataclass(frozen=True, slots=True)
+class SetBackRow:
+    """Where the plumb line of each side of a hip or valley starts, at one pitch."""
+
+    pitch: Pitch
+    set_back: tuple[Figure, ...]
+    """in, along the top edge, from the mark on the center line to the plumb line of the SIDE, COLUMN_THICKNESSES_IN of
+    the hip or valley in turn: half of its short to long point."""
 
 
 def cheek_rows(settings: Settings) -> list[CheekRow]:
@@ -71,16 +82,28 @@ def backed_cheek_rows(settings: Settings) -> list[BackedCheekRow]:
     rows = []
     for pitch in settings.pitches:
         at = square_corner(pitch.slope, pitch.slope)
-        ridge, common = cheeks.backed_top_at_ridge(at), cheeks.backed_top_at_common(at)
+        ridge, common = cheeks.backed_at_ridge(at), cheeks.backed_at_common(at)
         rows.append(
             BackedCheekRow(
                 pitch,
                 deg(ridge),
-                mark(12 * ridge.tangent, settings),
+                mark(cheeks.figure_against_12(ridge), settings),
                 deg(common),
-                mark(12 * common.tangent, settings),
+                mark(cheeks.figure_against_12(common), settings),
             )
         )
+    return rows
+
+
+def set_back_rows(settings: Settings) -> list[SetBackRow]:
+    """Return one row a pitch."""
+    rows = []
+    for pitch in settings.pitches:
+        at = square_corner(pitch.slope, pitch.slope)
+        along = [
+            shortening.along(shortening.set_back_at_ridge(t, at), at.hip_slope) for t in COLUMN_THICKNESSES_IN
+        ]
+        rows.append(SetBackRow(pitch, parts(along, settings)))
     return rows
 
 
@@ -91,17 +114,27 @@ def listed(settings: Settings) -> list[Table]:
             'cheeks',
             'cheeks',
             'Cheek cuts, blade at 45°',
-            ('pitch', 'jack side', 'jack top', 'on 12', 'hip side', 'hip top', 'on 12'),
-            'side: on the side, from square; top: on the top edge, from square, the hip left square; on 12: figure on '
-            'the square, marked on the side of the 12',
+            ('pitch', 'jack: side', 'jack: top', 'jack: 12 &', 'hip: side', 'hip: top', 'hip: 12 &'),
+            'side: on the side, from square across, the blade tilted 45°; top: on the top edge, from square across, the '
+            "hip's left square; 12 &: the square for that line, marked along the 12; a valley as a hip",
             cheek_rows,
         ),
         Table(
             'cheeks',
             'backed-cheeks',
             'Cheek cuts of backed hips',
-            ('pitch', 'at ridge', 'on 12', 'at common', 'on 12'),
-            "on the backed face, from the hip's long edge; 12 along the edge",
+            ('pitch', 'ridge: top', 'ridge: 12 &', 'common: top', 'common: 12 &'),
+            'top: on the backed face, from square across the hip, against a ridge or a common of that side; 12 &: the '
+            'square for that line, marked along the 12; on the side as any hip',
             backed_cheek_rows,
+        ),
+        Table(
+            'cheeks',
+            'set-backs',
+            "Where a hip's sides are cut",
+            ('pitch', *THICKNESS_HEADS),
+            "inches along the top edge, mark on the center line to each side's plumb line: ridge, commons, tail, and a "
+            'valley; half of short to long point',
+            set_back_rows,
         ),
     ]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import fields
 from fractions import Fraction
 
@@ -16,38 +16,35 @@ MOST_PLACES = 6
 """Decimals that show a 64th exactly."""
 
 
-def table_data(rows: list) -> Iterator[tuple[str, ...]]:
+def table_data(rows: list, names: Sequence[str]) -> Iterator[tuple[str, ...]]:
     """Return a table's column names, then its rows as text, one at a time.
 
     Given:
-        rows  records of one kind, all of one table
+        rows   records of one kind, all of one table
+        names  Table.names(): the plain name of each head, in order
 
     Notes:
         1. A length to a part of an inch makes two columns: NAME_inches, the value of the printed figure in
            decimals, and NAME_text, as printed. A figure in decimals makes one. No figure leaves its cells empty.
-        2. A column of several figures is numbered from 1, in the order of the table's heads.
+        2. Several figures of one kind are told apart by what their heads name: drop_1_1_2_in_inches is the drop of a
+           hip 1 1/2 in thick.
     """
-    kinds = [_kind([flat[place] for flat in map(_flat, rows)]) for place in range(len(_flat(rows[0])))]
-    yield tuple(
-        name for (key, _), kind in zip(_flat(rows[0]), kinds, strict=True) for name in _names(key, kind)
-    )
-    for row in rows:
-        yield tuple(
-            cell for (_, value), kind in zip(_flat(row), kinds, strict=True) for cell in _cells(value, kind)
-        )
+    flat = [_flat(row, names) for row in rows]
+    kinds = [_kind([row[place] for row in flat]) for place in range(len(flat[0]))]
+    yield tuple(name for (key, _), kind in zip(flat[0], kinds, strict=True) for name in _names(key, kind))
+    for row in flat:
+        yield tuple(cell for (_, value), kind in zip(row, kinds, strict=True) for cell in _cells(value, kind))
 
 
-def _flat(row: object) -> list[tuple[str, object]]:
-    """Return the values of a row by name, a tuple's numbered from 1."""
-    found = []
+def _flat(row: object, names: Sequence[str]) -> list[tuple[str, object]]:
+    """Return the values of a row by name, those of a tuple by their heads."""
+    found: list[tuple[str, object]] = []
     for field in fields(row):
         value = getattr(row, field.name)
-        several = isinstance(value, tuple)
-        found += (
-            [(f'{field.name}_{n}', one) for n, one in enumerate(value, 1)]
-            if several
-            else [(field.name, value)]
-        )
+        if isinstance(value, tuple):
+            found += [(f'{field.name}_{names[len(found) + n]}', one) for n, one in enumerate(value)]
+        else:
+            found.append((field.name, value))
     return found
 
 

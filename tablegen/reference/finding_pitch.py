@@ -36,11 +36,11 @@ class HalfPitchRow:
     """A pitch by half inches as degrees, and how it shows on a level."""
 
     pitch: Pitch
-    degrees: Figure
-    """From level, to hundredths."""
+    slope: Figure
+    """deg, from level, to hundredths."""
     slope_per_foot: Figure
     """in along the slope for 12 in of level run, to thousandths: measure it to find the pitch from a length."""
-    gaps: tuple[Figure, ...]
+    gap: tuple[Figure, ...]
     """in, PLUMB, underside of a level 24 in long, then 48 in, down to the roof at its free end."""
 
 

@@ -7,8 +7,16 @@ from fractions import Fraction
 
 from tablegen import text
 from tablegen.angles import Angle
-from tablegen.exact import Exact, Rational, nearest
-from tablegen.figures import DEGREE, Figure, Measure, decimal_figure, degree_figure, length_figure
+from tablegen.exact import Exact, Rational, exact, floor_of, nearest
+from tablegen.figures import (
+    DEGREE,
+    Figure,
+    Measure,
+    decimal_figure,
+    degree_figure,
+    length_figure,
+    length_of_count,
+)
 from tablegen.pitch import Pitch
 from tablegen.settings import Settings
 
@@ -21,9 +29,20 @@ def part(inches: Exact | Rational, settings: Settings) -> Figure:
     return length_figure(inches, settings.measure)
 
 
+def inches(settings: Settings) -> str:
+    """Return what part() reads in, as words."""
+    return 'feet and inches' if settings.measure.style == text.FEET_INCHES else 'inches'
+
+
 def mark(inches: Exact | Rational, settings: Settings) -> Figure:
     """Return a length of less than a foot or so, to the smallest part, always in plain inches."""
     return length_figure(inches, Measure(settings.measure.per, text.INCHES))
+
+
+def at_least(inches: Exact | Rational, settings: Settings) -> Figure:
+    """Return a length that must not be less, rounded up to the smallest part, in plain inches."""
+    per = settings.measure.per
+    return length_of_count(-floor_of(-exact(inches), per), Measure(per, text.INCHES))
 
 
 def parts(lengths: list[Exact | Rational], settings: Settings) -> tuple[Figure, ...]:

@@ -18,13 +18,13 @@ class GableRow:
     """One pitch."""
 
     pitch: Pitch
-    stud_differences: tuple[Figure, ...]
+    stud_difference: tuple[Figure, ...]
     """in, PLUMB, neighboring studs on the same side of each, one a set spacing."""
-    stud_top: Figure
+    top_cut: Figure
     """deg, the cut on the stud's side, from square."""
     area_factor: Figure
     """Roof area over level plan area, any unit, to thousandths."""
-    area_of_a_square: Figure
+    area_over_100_of_plan: Figure
     """Roof area over 100 of plan area, to tenths."""
 
 
@@ -51,7 +51,7 @@ def listed(settings: Settings) -> list[Table]:
             'gable-and-area',
             'Gable studs and roof area',
             ('pitch', *spacings, 'top cut', 'area', 'of 100'),
-            'inches, plumb, per space on center; top cut from square; roof area over level plan area',
+            "inches, plumb, per space on center; top cut on the stud's side, from square; roof area over level plan area",
             gable_rows,
         ),
     ]

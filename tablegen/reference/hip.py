@@ -29,7 +29,7 @@ class HipRow:
     """deg, each face of a backed top, from the square top, in a section square to the hip."""
     drop_plumb: Figure
     """in, for the set hip thickness, PLUMB, planes' meeting line to the square top."""
-    drop_square: Figure
+    drop_square_to_edge: Figure
     """in, the same lowering measured SQUARE to the hip's edge; also how far a backed face goes down its side."""
 
 
@@ -38,7 +38,7 @@ class DropRow:
     """Drops of square-topped hips at one pitch by thickness."""
 
     pitch: Pitch
-    drops: tuple[Figure, ...]
+    drop: tuple[Figure, ...]
     """in, COLUMN_THICKNESSES_IN in turn, all plumb or all square to the edge."""
 
 
@@ -85,9 +85,9 @@ def listed(settings: Settings) -> list[Table]:
             'hips',
             'hips',
             'Hips and valleys',
-            ('pitch', 'plumb cut', 'level cut', 'per foot', 'backing', 'drop', 'square'),
-            'cuts on the side, from square; per foot of common run; backing from the square top; drop plumb, and '
-            'square to the edge, for the set thickness',
+            ('pitch', 'plumb cut', 'level cut', 'per foot', 'backing', 'drop: plumb', 'drop: square'),
+            'cuts on the side, from square across; per foot of common run; backing of each face, from the square top; '
+            'drop plumb, and square to the edge, for the set thickness',
             hip_rows,
         ),
         Table(

@@ -9,7 +9,7 @@ from tablegen.figures import Figure
 from tablegen.geometry import corner, shortening
 from tablegen.geometry.corner import square_corner
 from tablegen.pitch import Pitch
-from tablegen.reference.finish import mark, part
+from tablegen.reference.finish import mark
 from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
@@ -19,13 +19,13 @@ class JackTakeRow:
     """Differences and deductions of jacks at one pitch, for the set thicknesses."""
 
     pitch: Pitch
-    differences: tuple[Figure, ...]
+    difference: tuple[Figure, ...]
     """in, along the slope, per space, one a set spacing; the first jack, plate line to hip center line, is one."""
-    at_hip: Figure
+    off_at_hip_or_valley: Figure
     """in, along the top edge, hip or valley center line to its side, on the jack's center line."""
-    at_ridge: Figure
+    off_at_ridge: Figure
     """in, along the top edge, ridge center line to its face: a valley jack's other end."""
-    point_to_point: Figure
+    short_to_long_point: Figure
     """in, along the top edge, short point to long point of the cheek; half of it each side of the center line."""
 
 
@@ -37,7 +37,7 @@ def take_rows(settings: Settings) -> list[JackTakeRow]:
         rows.append(
             JackTakeRow(
                 pitch,
-                tuple(part(corner.jack_difference(one, at), settings) for one in settings.spacings),
+                tuple(mark(corner.jack_difference(one, at), settings) for one in settings.spacings),
                 mark(shortening.along(shortening.jack_at_hip(settings.hip_thickness, at), slope), settings),
                 mark(shortening.along(shortening.at_ridge(settings.ridge_thickness), slope), settings),
                 mark(
@@ -57,8 +57,9 @@ def listed(settings: Settings) -> list[Table]:
             'jack-deductions',
             'jacks',
             'Jacks: differences and deductions',
-            ('pitch', *spacings, 'at hip', 'at ridge', 'points'),
-            'inches along the slope: difference per space; deductions center line to face; short point to long point',
+            ('pitch', *spacings, 'off: hip', 'off: ridge', 'points'),
+            'inches along the top edge: difference per space on center; off: center line to face, at a hip or valley, '
+            'and of a valley jack at the ridge; points: short point to long point',
             take_rows,
         ),
     ]

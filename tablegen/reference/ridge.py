@@ -1,4 +1,4 @@
-"""Shortening at ridges, hips and valleys, by thickness and by pitch; ridges of hip roofs."""
+"""Shortening at ridges, hips and valleys, by thickness and by pitch; the ends of hip roofs' ridges."""
 
 from __future__ import annotations
 
@@ -27,14 +27,27 @@ class LevelShorteningRow:
     """Deductions of a regular corner, level, for one thickness of what is met; the same at every pitch."""
 
     thickness_in: Fraction
-    """in: of the ridge for the first three, of the hip or valley for jacks, of the commons for between."""
+    """in, of what is met, as each figure says."""
     common: Figure
-    """in, level, ridge center line to ridge face; a valley jack at the ridge the same."""
-    hip: Figure
-    """in, level along the hip's center line, ridge center line to the face it meets, ridge or commons; a jack at
-    a hip or valley the same, level along the jack: half of the 45-degree thickness."""
-    past_end_between_commons: Figure
-    """in, level, theoretical end of a hip roof's ridge to its sawn end, hips between commons of this thickness."""
+    """in, level, ridge center line to ridge face, by the ridge; a valley jack at the ridge the same."""
+    shed_on_ledger: Figure
+    """in, level, the wall behind the ledger to the ledger's face, by the ledger: the run goes to the wall."""
+    hip_or_jack: Figure
+    """in, level along the member's center line, center line to face: a hip or valley at a ridge, by the ridge, or
+    between commons, by those; a jack at a hip or valley, by that: half of the 45-degree thickness."""
+    end_common: Figure
+    """in, level, a ridge's theoretical end to its sawn end, hips between commons, by the last side commons: what the
+    ridge runs past, and what comes off the end common."""
+
+
+@dataclass(frozen=True, slots=True)
+class RidgeEndRow:
+    """Ends of regular hip roofs' ridges with the hips on their sides, for one thickness of the ridge."""
+
+    ridge_in: Fraction
+    end_common_with_hip: tuple[Figure, ...]
+    """in, level, theoretical end to sawn end, one a thickness of the HIPS, COLUMN_THICKNESSES_IN in turn: what the
+    ridge runs past, and what comes off the end common."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,7 +55,7 @@ class ShorteningRow:
     """Deductions of one member at one pitch, along its top edge, one a thickness of what it meets."""
 
     pitch: Pitch
-    along: tuple[Figure, ...]
+    off_along_edge: tuple[Figure, ...]
     """in, along the top edge, from the center line's plumb line to the face's, COLUMN_THICKNESSES_IN in turn."""
 
 
@@ -61,10 +74,28 @@ def level_rows(settings: Settings) -> list[LevelShorteningRow]:
         LevelShorteningRow(
             t,
             mark(shortening.at_ridge(t), settings),
+            mark(shortening.at_ledger(t), settings),
             mark(shortening.hip_at_ridge(t, ANY_REGULAR), settings),
-            mark(ridge.end_past_commons(t), settings),
+            mark(shortening.end_common(ridge.end_past_commons(t)), settings),
         )
         for t in THICKNESSES_IN
+    ]
+
+
+def ridge_end_rows(settings: Settings) -> list[RidgeEndRow]:
+    """Return what ridges run past their ends, and end commons are shortened by, where hips bear on their sides."""
+    return [
+        RidgeEndRow(
+            own,
+            parts(
+                [
+                    shortening.end_common(ridge.end_past_hips(own, hip, ANY_REGULAR))
+                    for hip in COLUMN_THICKNESSES_IN
+                ],
+                settings,
+            ),
+        )
+        for own in COLUMN_THICKNESSES_IN
     ]
 
 
@@ -112,54 +143,45 @@ def ridge_rows(settings: Settings) -> list[RidgeRow]:
     ]
 
 
-def past_end_with_hips(settings: Settings) -> Figure:
-    """Return what each end of a regular hip roof's ridge is lengthened by where hips bear on its sides.
-
-    Returned:
-        in, level, theoretical end to sawn end, for the set thicknesses of ridge and hip
-    """
-    return mark(ridge.end_past_hips(settings.ridge_thickness, settings.hip_thickness, ANY_REGULAR), settings)
-
-
 def listed(settings: Settings) -> list[Table]:
     """Return the tables of this group."""
-    by_pitch = ('pitch', *THICKNESS_HEADS)
-    along = (
-        "inches along the top edge, center line's plumb line to the face's, by the thickness of what is met"
-    )
+    return [*_level(), *_by_pitch()]
+
+
+def _level() -> list[Table]:
     return [
         Table(
             'ridge',
             'shortening-level',
             'Shortening, level, any pitch',
-            ('thickness', 'common', 'hip, jack', 'past the end'),
-            'inches, level, center line to face; common: half; hip at a ridge, and jack at a hip: half of the '
-            "45-degree thickness; past the end: a hip roof's ridge beyond its theoretical end, hips between commons",
+            ('thickness', 'common', 'shed, ledger', 'hip, jack', 'end common'),
+            'inches, level, center line to face, by the thickness of what is met; common at a ridge: half; shed on a '
+            'ledger: all, wall to face; hip at a ridge or between commons, jack at a hip: half of the 45-degree '
+            "thickness; end common: a ridge's theoretical end to its sawn end, hips between commons, by those",
             level_rows,
         ),
         Table(
             'ridge',
-            'shortening-common',
-            'Shortening of commons at a ridge',
-            by_pitch,
-            along,
-            common_rows,
+            'ridge-ends',
+            'End common, hips on the ridge',
+            ('ridge', *THICKNESS_HEADS),
+            "inches, level, a ridge's theoretical end to its sawn end, each hip with one cheek on its side of the "
+            'ridge: what the ridge runs past, and what comes off the end common',
+            ridge_end_rows,
         ),
+    ]
+
+
+def _by_pitch() -> list[Table]:
+    by_pitch = ('pitch', *THICKNESS_HEADS)
+    along = (
+        "inches along the top edge, center line's plumb line to the face's, by the thickness of what is met"
+    )
+    return [
+        Table('ridge', 'shortening-common', 'Shortening of commons at a ridge', by_pitch, along, common_rows),
+        Table('ridge', 'shortening-hip', 'Shortening of hips and valleys', by_pitch, along, hip_rows),
         Table(
-            'ridge',
-            'shortening-hip',
-            'Shortening of hips and valleys',
-            by_pitch,
-            along,
-            hip_rows,
-        ),
-        Table(
-            'ridge',
-            'shortening-jack',
-            'Shortening of jacks at a hip or valley',
-            by_pitch,
-            along,
-            jack_rows,
+            'ridge', 'shortening-jack', 'Shortening of jacks at a hip or valley', by_pitch, along, jack_rows
         ),
         Table(
             'ridge',

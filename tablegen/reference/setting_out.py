@@ -9,7 +9,7 @@ from functools import partial
 from tablegen.exact import exact
 from tablegen.figures import Figure
 from tablegen.geometry import setting_out
-from tablegen.reference.finish import deg, part
+from tablegen.reference.finish import deg, inches, part
 from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
@@ -27,7 +27,7 @@ class DiagonalRow:
     """Diagonals of the rectangles of one length."""
 
     length_ft: int
-    diagonals: tuple[Figure | None, ...]
+    diagonal_width: tuple[Figure | None, ...]
     """in, outside corner to opposite outside corner, one a width; None where the width is the longer side."""
 
 
@@ -38,7 +38,7 @@ class TriangleRow:
     short: int
     long: int
     diagonal: int
-    multiples: tuple[str, ...]
+    times: tuple[str, ...]
     """'6-8-10', the same by 2, 3, 4 and 5."""
 
 
@@ -47,11 +47,11 @@ class BraceRow:
     """Braces from a post or plate, the first leg given."""
 
     leg_in: int
-    equal: Figure
+    equal_legs: Figure
     """in, long point to long point, both legs this long, each measured from the inner corner to a long point."""
-    unequal: tuple[Figure, ...]
+    other_leg: tuple[Figure, ...]
     """in, the same with the other leg as in OTHER_LEGS_IN."""
-    cuts: tuple[Figure, ...]
+    cut_other_leg: tuple[Figure, ...]
     """deg, on the brace's side from square, where it meets the FIRST leg; on the other leg 90 less this."""
 
 
@@ -109,8 +109,9 @@ def listed(settings: Settings) -> list[Table]:
             f'diagonals-{page + 1}',
             f'Diagonals of rectangles, {widths[0]} to {widths[-1]} ft wide',
             ('ft', *(str(width) for width in widths)),
-            'inches, outside corner to opposite outside corner; sides in feet',
+            f'{inches(settings)}, outside corner to opposite outside corner; sides in feet',
             partial(diagonal_rows, page=page),
+            'ft',
         )
         for page, widths in enumerate(WIDTHS_FT)
     ]
@@ -124,14 +125,15 @@ def listed(settings: Settings) -> list[Table]:
             ('short', 'long', 'diagonal', '× 2', '× 3', '× 4', '× 5'),
             'any unit, both legs and the diagonal measured in the same one',
             lambda settings: triangle_rows(),
+            '',
         ),
         Table(
             'set-out',
             'braces',
             'Braces',
             ('leg', 'equal', *others, *(f'cut {other}' for other in others)),
-            "legs from the inner corner to the brace's long points; length between the long points; cut on the "
-            "brace's side, from square, where it meets the first leg",
+            f"{inches(settings)}, between the long points; legs from the inner corner to those; cut on the brace's side, "
+            'from square, where it meets the first leg',
             brace_rows,
         ),
     ]

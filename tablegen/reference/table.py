@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import dataclass
 
@@ -22,3 +23,16 @@ class Table:
     line: str
     """From where to where, on which face."""
     rows: Callable[[Settings], list]
+    unit: str = 'in'
+    """Of a number that stands alone as the head of one of several like figures: a thickness, an overhang, a width."""
+
+    def names(self) -> tuple[str, ...]:
+        """Return the plain name of each head, as a data file joins it to a field of several figures: 1_1_2_in, 2x8."""
+        return tuple(_name(head, self.unit) for head in self.heads)
+
+
+def _name(head: str, unit: str) -> str:
+    """Return a head in letters, digits and underscores; of a number after a word the number: 'cut 12' is 12_in."""
+    number = re.fullmatch(r'(?:\D*\s)?(\d[\d ./]*)( mm)?', head)
+    said, named = (number[1], number[2] or f' {unit}') if number else (head, '')
+    return re.sub(r'[^a-z0-9]+', '_', f'{said}{named}'.lower().replace('×', 'x')).strip('_')

@@ -15,6 +15,7 @@ from tablegen.reference import (
     tail,
     trim,
     unequal,
+    unequal_ends,
 )
 from tablegen.reference.groups import GROUPS, HOUSE_GROUPS
 from tablegen.reference.table import Table
@@ -32,6 +33,7 @@ MODULES = (
     trim,
     gable,
     unequal,
+    unequal_ends,
     many_sided,
     finding_pitch,
 )

@@ -26,19 +26,27 @@ class TailRow:
     """Tails of one kind of rafter at one pitch."""
 
     pitch: Pitch
-    lengths: tuple[Figure, ...]
+    tail_overhang: tuple[Figure, ...]
     """in, along the top edge, plate line (hip: corner of the plates, on its center line) to the plumb line of the
-    tail's end, OVERHANGS_IN of the COMMON in turn."""
+    tail's end, where a hip has its point, OVERHANGS_IN of the COMMON in turn."""
 
 
 @dataclass(frozen=True, slots=True)
-class TailCutRow:
-    """The end of a common's tail at one pitch, one figure a size of lumber.SIZES."""
+class PlumbTailCutRow:
+    """The plumb end of a common's tail at one pitch."""
 
     pitch: Pitch
-    lengths: tuple[Figure, ...]
-    """in: PLUMB, top edge to underside along a plumb cut; or LEVEL, from the upper corner of a SQUARE cut in to
-    the plumb line of its lower corner."""
+    plumb_cut: tuple[Figure, ...]
+    """in, PLUMB, top edge to underside, one figure a size of lumber.SIZES."""
+
+
+@dataclass(frozen=True, slots=True)
+class SquareTailCutRow:
+    """The square end of a common's tail at one pitch."""
+
+    pitch: Pitch
+    lower_corner_in: tuple[Figure, ...]
+    """in, LEVEL, from the upper corner of a SQUARE cut in to the plumb line of its lower corner, one a size."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +54,7 @@ class FallRow:
     """How far a tail falls at one pitch."""
 
     pitch: Pitch
-    falls: tuple[Figure, ...]
+    fall_overhang: tuple[Figure, ...]
     """in, PLUMB, top edge at the plate line to top edge at the tail's end, OVERHANGS_IN in turn."""
 
 
@@ -80,20 +88,20 @@ def fall_rows(settings: Settings) -> list[FallRow]:
     ]
 
 
-def plumb_cut_rows(settings: Settings) -> list[TailCutRow]:
+def plumb_cut_rows(settings: Settings) -> list[PlumbTailCutRow]:
     """Return how long plumb tail cuts are, by stock."""
     return [
-        TailCutRow(
+        PlumbTailCutRow(
             pitch, parts([tail.plumb_cut_length(size.depth_in, pitch.slope) for size in SIZES], settings)
         )
         for pitch in settings.pitches
     ]
 
 
-def square_cut_rows(settings: Settings) -> list[TailCutRow]:
+def square_cut_rows(settings: Settings) -> list[SquareTailCutRow]:
     """Return how far square tail cuts set the lower corner in, by stock."""
     return [
-        TailCutRow(
+        SquareTailCutRow(
             pitch, parts([tail.square_cut_set_in(size.depth_in, pitch.slope) for size in SIZES], settings)
         )
         for pitch in settings.pitches
@@ -103,10 +111,24 @@ def square_cut_rows(settings: Settings) -> list[TailCutRow]:
 def listed(settings: Settings) -> list[Table]:
     """Return the tables of this group."""
     by_out = ('pitch', *OUT_HEADS)
-    along = 'inches along the top edge, plate line to tail end, by the level overhang of the common'
     return [
-        Table('tail', 'tail-common', 'Tails of commons', by_out, along, common_rows),
-        Table('tail', 'tail-hip', 'Tails of hips and valleys', by_out, along, hip_rows),
+        Table(
+            'tail',
+            'tail-common',
+            'Tails of commons and hip jacks',
+            by_out,
+            'inches along the top edge, plate line to tail end, by the level overhang',
+            common_rows,
+        ),
+        Table(
+            'tail',
+            'tail-hip',
+            'Tails of hips and valleys',
+            by_out,
+            'inches along the top edge on its center line, corner of the plates to where the eave lines meet: to a '
+            "hip's point, a valley's hollow; by the level overhang of the commons",
+            hip_rows,
+        ),
         Table(
             'tail',
             'tail-fall',

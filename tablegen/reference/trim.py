@@ -18,16 +18,16 @@ class TrimRow:
     """Miter: on the face, from square across. Bevel: blade from square to the face. A plumb fascia: 0 and 45."""
 
     pitch: Pitch
-    square_miter: Figure
+    square_to_slope_miter: Figure
     """deg, board standing square to the slope."""
-    square_bevel: Figure
-    plane_miter: Figure
+    square_to_slope_bevel: Figure
+    in_roof_plane_miter: Figure
     """deg, board lying in the roof plane along the eave."""
-    plane_bevel: Figure
-    sheathing: Figure
+    in_roof_plane_bevel: Figure
+    sheathing_from_eave: Figure
     """deg, on the sheet's face, from the edge along the eave to the hip or valley."""
-    sheathing_figure: Figure
-    """in, against 12 on the square: 12 along the eave's edge, this up the slope."""
+    sheathing_up_for_12_along: Figure
+    """in, up the slope for 12 along the eave's edge."""
 
 
 def trim_rows(settings: Settings) -> list[TrimRow]:
@@ -57,9 +57,13 @@ def listed(settings: Settings) -> list[Table]:
             'trim',
             'trim',
             'Miters of fascia and trim, and sheathing',
-            ('pitch', 'square: miter', 'square: bevel', 'flat: miter', 'flat: bevel', 'sheathing', 'on 12'),
-            'miter on the face, from square; bevel: blade from square; square: board square to the slope; flat: lying '
-            'in the roof plane; sheathing from the edge along the eave; a plumb fascia: 0 and 45',
+            (
+                *('pitch', 'square: miter', 'square: bevel', 'flat: miter', 'flat: bevel'),
+                *('sheathing', 'sheathing: 12 &'),
+            ),
+            'miter on the face, from square across; bevel: blade from square; square: board square to the slope; flat: '
+            'lying in the roof plane; sheathing from the edge along the eave, 12 & along that edge and up the slope; a '
+            'plumb fascia: 0 and 45',
             trim_rows,
         ),
     ]

@@ -4,21 +4,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
-from itertools import combinations
 
 from tablegen.figures import Figure
-from tablegen.geometry import backing, cheeks, corner, shortening, tail
-from tablegen.geometry.corner import Corner, square_corner
-from tablegen.pitch import Pitch, pitch_of_rise
-from tablegen.reference.finish import deg, mark, unit
+from tablegen.geometry import backing, cheeks, corner, tail
+from tablegen.pitch import Pitch
+from tablegen.reference.finish import at_least, deg, mark, unit
+from tablegen.reference.pairs import PAIRS, Pairs, corners
 from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
-PAIRS = tuple(
-    (pitch_of_rise(Fraction(flat)), pitch_of_rise(Fraction(steep)))
-    for flat, steep in combinations((4, 5, 6, 8, 9, 10, 12), 2)
-)
-"""Pairs of common pitches, flatter first."""
 SPACING_IN = Fraction(16)
 
 
@@ -28,35 +22,42 @@ class UnequalHipRow:
 
     a: Pitch
     b: Pitch
-    plan_a: Figure
+    plan_from_eave_a: Figure
     """deg, in plan, from eave A to the hip; from eave B it is 90 less this."""
-    per_foot_a: Figure
+    per_foot_of_run_a: Figure
     """in, along the hip, per foot of run of A's commons, to thousandths."""
-    slope: Figure
-    """deg, the hip's plumb cut, on its side from square."""
-    difference_a: Figure
+    plumb_cut: Figure
+    """deg, the hip's, on its side from square."""
+    jack_difference_a: Figure
     """in, along A's slope, neighboring jacks of A at 16 in on center."""
-    difference_b: Figure
+    jack_difference_b: Figure
     """in, along B's slope, the same on B."""
 
 
 @dataclass(frozen=True, slots=True)
 class UnequalCheekRow:
-    """Cheeks, for the same pairs; the plan angle is the blade's tilt for jacks of A, 90 less it for B's."""
+    """Cheeks, for the same pairs: jacks of A and B, and a hip with its top left square.
+
+    hip_a is against a ridge over A, A's fascia, or a common of B; hip_b against a ridge over B, B's fascia, or a
+    common of A. Their blades change over: hip_a has that of B's jacks, hip_b that of A's.
+    """
 
     a: Pitch
     b: Pitch
-    blade_a: Figure
-    """deg, jack of A: tilt from square, shoe on its side; the saw follows A's plumb cut. Past 45 it is cut from
-    an end first squared, with blade_b."""
-    blade_b: Figure
-    jack_a: Figure
-    """in, against 12 on the square, top edge of A's jacks."""
-    jack_b: Figure
-    hip_over_a: Figure
-    """in, against 12, SQUARE top of the hip, against a ridge over A or a common of B."""
-    hip_over_b: Figure
-    """in, against 12, the same against a ridge over B or a common of A."""
+    jack_a_blade: Figure
+    """deg, jack of A, and hip_b: tilt from square, shoe on the side; the saw follows the plumb cut. Past 45."""
+    jack_b_blade: Figure
+    """deg, jack of B, and hip_a."""
+    jack_a_reach: Figure
+    """in, along the blade, that a wheel saw's must go through a jack of A of the set thickness; rounded up."""
+    hip_b_reach: Figure
+    """in, the same through a hip of the set thickness with one cheek."""
+    jack_a_12_and: Figure
+    """in, against 12 on the square, top edge of A's jacks, marked along the 12."""
+    jack_b_12_and: Figure
+    hip_a_12_and: Figure
+    """in, against 12, SQUARE top of the hip."""
+    hip_b_12_and: Figure
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,33 +70,15 @@ class UnequalFitRow:
     """deg, the hip's face towards A, from its square top."""
     backing_b: Figure
     drop_a: Figure
-    """in, PLUMB, for the edge towards A; the hip takes the greater of the two."""
+    """in, PLUMB, for the edge towards A; the hip takes the greater of the two, which is B's."""
     drop_b: Figure
-    slide: Figure
-    """in, level, square to the hip, towards eave A, the lower pitch, instead of two drops."""
-    slid_drop: Figure
-    """in, PLUMB, the one drop after sliding."""
+    gap_a: Figure
+    """in, PLUMB, what then is free between the hip's edge towards A and plane A."""
     overhang_b: Figure
     """in, level, on side B for 12 in on side A, that makes the eaves meet at one height."""
 
 
-@dataclass(frozen=True, slots=True)
-class UnequalShorteningRow:
-    """Level deductions, for the set thicknesses."""
-
-    a: Pitch
-    b: Pitch
-    hip_over_a: Figure
-    """in, level along the hip, ridge center line to its side, ridge over A."""
-    hip_over_b: Figure
-    hip_between: Figure
-    """in, level along the hip, between a common of A and one of B, to the face it meets first."""
-    jack_a: Figure
-    """in, level along A's jack, hip center line to its side."""
-    jack_b: Figure
-
-
-def hip_rows(settings: Settings, pairs: tuple[tuple[Pitch, Pitch], ...] = PAIRS) -> list[UnequalHipRow]:
+def hip_rows(settings: Settings, pairs: Pairs = PAIRS) -> list[UnequalHipRow]:
     """Return where hips run."""
     return [
         UnequalHipRow(
@@ -107,11 +90,11 @@ def hip_rows(settings: Settings, pairs: tuple[tuple[Pitch, Pitch], ...] = PAIRS)
             mark(corner.jack_difference(SPACING_IN, at), settings),
             mark(corner.jack_difference(SPACING_IN, at.turned()), settings),
         )
-        for a, b, at in _corners(pairs)
+        for a, b, at in corners(pairs)
     ]
 
 
-def cheek_rows(settings: Settings, pairs: tuple[tuple[Pitch, Pitch], ...] = PAIRS) -> list[UnequalCheekRow]:
+def cheek_rows(settings: Settings, pairs: Pairs = PAIRS) -> list[UnequalCheekRow]:
     """Return cheeks."""
     return [
         UnequalCheekRow(
@@ -119,17 +102,19 @@ def cheek_rows(settings: Settings, pairs: tuple[tuple[Pitch, Pitch], ...] = PAIR
             b,
             deg(cheeks.jack(at).blade),
             deg(cheeks.jack(at.turned()).blade),
+            at_least(cheeks.jack(at).reach(settings.rafter_thickness), settings),
+            at_least(cheeks.hip_at_ridge(at.turned()).reach(settings.hip_thickness), settings),
             mark(cheeks.jack(at).figure(), settings),
             mark(cheeks.jack(at.turned()).figure(), settings),
             mark(cheeks.hip_at_ridge(at).figure(), settings),
             mark(cheeks.hip_at_ridge(at.turned()).figure(), settings),
         )
-        for a, b, at in _corners(pairs)
+        for a, b, at in corners(pairs)
     ]
 
 
-def fit_rows(settings: Settings, pairs: tuple[tuple[Pitch, Pitch], ...] = PAIRS) -> list[UnequalFitRow]:
-    """Return backings, drops and matching overhangs."""
+def fit_rows(settings: Settings, pairs: Pairs = PAIRS) -> list[UnequalFitRow]:
+    """Return backings, drops, the gap that they leave, and matching overhangs."""
     t = settings.hip_thickness
     return [
         UnequalFitRow(
@@ -139,35 +124,11 @@ def fit_rows(settings: Settings, pairs: tuple[tuple[Pitch, Pitch], ...] = PAIRS)
             deg(backing.bevel(at.turned())),
             mark(backing.drop_plumb(t, at), settings),
             mark(backing.drop_plumb(t, at.turned()), settings),
-            mark(backing.slide(t, at), settings),
-            mark(backing.drop_when_slid(t, at), settings),
+            mark(backing.gap_when_dropped(t, at), settings),
             mark(tail.eave_matching_overhang(Fraction(12), at), settings),
         )
-        for a, b, at in _corners(pairs)
+        for a, b, at in corners(pairs)
     ]
-
-
-def shortening_rows(
-    settings: Settings, pairs: tuple[tuple[Pitch, Pitch], ...] = PAIRS
-) -> list[UnequalShorteningRow]:
-    """Return level deductions."""
-    ridge, hip, rafter = settings.ridge_thickness, settings.hip_thickness, settings.rafter_thickness
-    return [
-        UnequalShorteningRow(
-            a,
-            b,
-            mark(shortening.hip_at_ridge(ridge, at), settings),
-            mark(shortening.hip_at_ridge(ridge, at.turned()), settings),
-            mark(shortening.hip_between_commons(rafter, at), settings),
-            mark(shortening.jack_at_hip(hip, at), settings),
-            mark(shortening.jack_at_hip(hip, at.turned()), settings),
-        )
-        for a, b, at in _corners(pairs)
-    ]
-
-
-def _corners(pairs: tuple[tuple[Pitch, Pitch], ...]) -> list[tuple[Pitch, Pitch, Corner]]:
-    return [(a, b, square_corner(a.slope, b.slope)) for a, b in pairs]
 
 
 def listed(settings: Settings) -> list[Table]:
@@ -177,34 +138,31 @@ def listed(settings: Settings) -> list[Table]:
             'unequal',
             'unequal-hips',
             'Two pitches: the hip and its jacks',
-            ('A', 'B', 'plan', 'per foot', 'slope', 'jacks A', 'jacks B'),
-            'plan: in plan, eave A to the hip; per foot of run of A; slope from level; jacks at 16 in along the slope',
+            ('A', 'B', 'plan', 'per foot', 'plumb cut', 'jacks A', 'jacks B'),
+            'plan: in plan, eave A to the hip; per foot of run of A, along the hip; plumb cut of the hip, on its side, '
+            'from square across; difference of jacks at 16 in, along the slope',
             hip_rows,
         ),
         Table(
             'unequal',
             'unequal-cheeks',
             'Two pitches: cheek cuts',
-            ('A', 'B', 'blade A', 'blade B', 'jack A', 'jack B', 'hip at A', 'hip at B'),
-            'blade: from square, on the side, with the plumb cut of A or B; others: figure on 12, top edge, hip left '
-            'square, against a ridge over A or B',
+            (
+                *('A', 'B', 'jack A: blade', 'jack B: blade', 'jack A: reach', 'hip B: reach'),
+                *('jack A: 12 &', 'jack B: 12 &', 'hip A: 12 &', 'hip B: 12 &'),
+            ),
+            'blade: tilt from square, on the side, over the plumb cut; hip A: hip at a ridge over A or a common of B, '
+            'with the blade of jack B, hip B that of jack A; 12 &: the square, top edge, marked along the 12; reach: '
+            'along the blade, at least',
             cheek_rows,
         ),
         Table(
             'unequal',
             'unequal-fit',
             'Two pitches: backing, drop and eaves',
-            ('A', 'B', 'back A', 'back B', 'drop A', 'drop B', 'slide', 'drop', 'eave B'),
-            'backing from the square top; drops plumb; slide level towards eave A, with its one drop; eave B: level '
-            'overhang for 12 in on A',
+            ('A', 'B', 'backing A', 'backing B', 'drop A', 'drop B', 'gap A', 'eave B'),
+            'backing from the square top; drops plumb; gap A: plumb, between the edge towards A and its plane, the hip '
+            'dropped by drop B; eave B: level overhang for 12 in on A',
             fit_rows,
-        ),
-        Table(
-            'unequal',
-            'unequal-shortening',
-            'Two pitches: shortening, level',
-            ('A', 'B', 'ridge A', 'ridge B', 'commons', 'jack A', 'jack B'),
-            "inches, level, along the member's center line, center line of what it meets to its face",
-            shortening_rows,
         ),
     ]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from oracle import cuts, framing_square, shortening, trim
+from oracle import cuts, framing_square, hip_ends, shortening, trim
 from oracle.corner import hip_length, jack_difference, jack_points
 from oracle.rounding import decimal, degrees
 from skewed import HIP, RAFTER, RIDGE, SPACINGS
@@ -28,10 +28,11 @@ def hips() -> list[Labels]:
                 col('level cut', cuts.hip_level_cut, degrees),
                 col('per foot', lambda at: hip_length(at, 12), thousandths),
                 col('backing', cuts.backing, degrees),
-                col('drop', lambda at: cuts.drop_plumb(at, HIP)),
-                col('square', lambda at: cuts.drop_square(at, HIP)),
+                col('drop: plumb', lambda at: cuts.drop_plumb(at, HIP)),
+                col('drop: square', lambda at: cuts.drop_square(at, HIP)),
             ),
-            ('cuts on the side, from square', 'per foot of common run', 'from the square top', 'drop plumb'),
+            ('cuts on the side, from square across', 'per foot of common run', 'backing of each face, from the square top',
+             'drop plumb, and square to the edge'),
         ),
         Labels('drop-plumb', 'Drops, plumb', 'in 12', BY_PITCH, by(THICKNESSES, cuts.drop_plumb),
                ('plumb', 'where the planes meet to the square top'), 'thickness of the hip, in'),
@@ -47,11 +48,12 @@ def jacks() -> list[Labels]:
             'jacks', 'Jacks: differences and deductions', 'in 12', BY_PITCH,
             (
                 *by(SPACINGS, jack_difference),
-                col('at hip', lambda at: shortening.jack_at_hip(at, HIP)[1]),
-                col('at ridge', lambda at: shortening.common_at_ridge(at, RIDGE)[1]),
+                col('off: hip', lambda at: shortening.jack_at_hip(at, HIP)[1]),
+                col('off: ridge', lambda at: shortening.common_at_ridge(at, RIDGE)[1]),
                 col('points', lambda at: jack_points(at, HIP, RAFTER)),
             ),
-            ('along the slope', 'center line to face', 'short point to long point'),
+            ('along the top edge', 'difference per space on center', 'off: center line to face, at a hip or valley',
+             'points: short point to long point'),
         )
     ]  # fmt: skip
 
@@ -63,24 +65,31 @@ def cheeks() -> list[Labels]:
         Labels(
             'cheeks', 'Cheek cuts, blade at 45°', 'in 12', BY_PITCH,
             (
-                col('jack side', cuts.jack_saw, degrees),
-                col('jack top', cuts.jack_cheek, degrees),
-                col('on 12', lambda at: figure(cuts.jack_cheek(at))),
-                col('hip side', cuts.hip_saw, degrees),
-                col('hip top', cuts.hip_cheek, degrees),
-                col('on 12', lambda at: figure(cuts.hip_cheek(at))),
+                col('jack: side', cuts.jack_saw, degrees),
+                col('jack: top', cuts.jack_cheek, degrees),
+                col('jack: 12 &', lambda at: figure(cuts.jack_cheek(at))),
+                col('hip: side', cuts.hip_saw, degrees),
+                col('hip: top', cuts.hip_cheek, degrees),
+                col('hip: 12 &', lambda at: figure(cuts.hip_cheek(at))),
             ),
-            ('side: on the side, from square', 'top: on the top edge, from square', 'marked on the side of the 12'),
+            ('side: on the side, from square across', 'the blade tilted 45°', 'top: on the top edge, from square across',
+             'marked along the 12'),
         ),
         Labels(
             'backed-cheeks', 'Cheek cuts of backed hips', 'in 12', BY_PITCH,
             (
-                col('at ridge', cuts.backed_cheek_at_ridge, degrees),
-                col('on 12', lambda at: figure(cuts.backed_cheek_at_ridge(at))),
-                col('at common', cuts.backed_cheek_at_common, degrees),
-                col('on 12', lambda at: figure(cuts.backed_cheek_at_common(at))),
+                col('ridge: top', cuts.backed_cheek_at_ridge, degrees),
+                col('ridge: 12 &', lambda at: figure(cuts.backed_cheek_at_ridge(at))),
+                col('common: top', cuts.backed_cheek_at_common, degrees),
+                col('common: 12 &', lambda at: figure(cuts.backed_cheek_at_common(at))),
             ),
-            ('on the backed face',),
+            ('top: on the backed face, from square across the hip', 'marked along the 12'),
+        ),
+        Labels(
+            'set-backs', "Where a hip's sides are cut", 'in 12', BY_PITCH,
+            by(THICKNESSES, lambda at, t: hip_ends.set_back(at, t)[1]),
+            ('along the top edge', "mark on the center line to each side's plumb line"),
+            'thickness of the hip or valley itself, in',
         ),
     ]  # fmt: skip
 
@@ -96,7 +105,7 @@ def trim_and_gables() -> list[Labels]:
                 col('flat: miter', lambda at: trim.miter(at, trim.lying(at)), degrees),
                 col('flat: bevel', lambda at: trim.bevel(at, trim.lying(at)), degrees),
                 col('sheathing', trim.sheathing, degrees),
-                col('on 12', trim.sheathing_figure),
+                col('sheathing: 12 &', trim.sheathing_figure),
             ),
             ('miter on the face, from square', 'bevel: blade from square', 'sheathing from the edge along the eave'),
         ),
@@ -108,6 +117,6 @@ def trim_and_gables() -> list[Labels]:
                 col('area', trim.area_factor, thousandths),
                 col('of 100', lambda at: 100 * trim.area_factor(at), tenths),
             ),
-            ('plumb', 'per space on center', 'top cut from square', 'roof area over level plan area'),
+            ('plumb', 'per space on center', "top cut on the stud's side, from square", 'roof area over level plan area'),
         ),
     ]  # fmt: skip

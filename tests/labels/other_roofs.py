@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from itertools import combinations
 
-from oracle import cuts, framing_square, setting_out, shortening, tails, unequal
+from oracle import cuts, framing_square, hip_ends, setting_out, shortening, tails, unequal
 from oracle.corner import (
     common_length,
     corner,
@@ -15,7 +15,7 @@ from oracle.corner import (
     jack_difference,
     many_sided,
 )
-from oracle.rounding import degrees, part
+from oracle.rounding import degrees, least, part
 from skewed import HIP, RAFTER, RIDGE
 
 from labels.expected import BY_PITCH, Labels, by, col
@@ -64,7 +64,7 @@ def setting_out_tables() -> list[Labels]:
                    *by(LEGS, setting_out.diagonal),
                    *by({f'cut {leg}': leg for leg in LEGS.values()}, setting_out.brace_cut, degrees),
                ),
-               ('length between the long points', "on the brace's side, from square, where it meets the first leg")),
+               ('between the long points', 'legs from the inner corner to those', "on the brace's side, from square, where it meets the first leg")),
     ]  # fmt: skip
 
 
@@ -77,47 +77,78 @@ def two_pitches() -> list[Labels]:
             (
                 col('plan', hip_plan_angle, degrees),
                 col('per foot', lambda at: hip_length(at, 12), thousandths),
-                col('slope', cuts.hip_plumb_cut, degrees),
+                col('plumb cut', cuts.hip_plumb_cut, degrees),
                 col('jacks A', lambda at: jack_difference(at, 16)),
                 col('jacks B', lambda at: jack_difference(at.turned, 16)),
             ),
-            ('in plan, eave A to the hip', 'per foot of run of A', 'slope from level', 'along the slope'),
+            ('in plan, eave A to the hip', 'per foot of run of A', 'plumb cut of the hip, on its side, from square across',
+             'along the slope'),
         ),
         Labels(
             'unequal-cheeks', 'Two pitches: cheek cuts', 'A B', PAIRS,
             (
-                col('blade A', cuts.jack_blade, degrees),
-                col('blade B', lambda at: cuts.jack_blade(at.turned), degrees),
-                col('jack A', lambda at: figure(cuts.jack_cheek(at))),
-                col('jack B', lambda at: figure(cuts.jack_cheek(at.turned))),
-                col('hip at A', lambda at: figure(cuts.hip_cheek(at))),
-                col('hip at B', lambda at: figure(cuts.hip_cheek(at.turned))),
+                col('jack A: blade', cuts.jack_blade, degrees),
+                col('jack B: blade', lambda at: cuts.jack_blade(at.turned), degrees),
+                col('jack A: reach', lambda at: hip_ends.jack_reach(at, RAFTER), least),
+                col('hip B: reach', lambda at: hip_ends.hip_reach(at.turned, HIP), least),
+                col('jack A: 12 &', lambda at: figure(cuts.jack_cheek(at))),
+                col('jack B: 12 &', lambda at: figure(cuts.jack_cheek(at.turned))),
+                col('hip A: 12 &', lambda at: figure(cuts.hip_cheek(at))),
+                col('hip B: 12 &', lambda at: figure(cuts.hip_cheek(at.turned))),
             ),
-            ('blade: from square, on the side', 'figure on 12, top edge', 'against a ridge over A or B'),
+            ('blade: tilt from square, on the side, over the plumb cut', 'hip A: hip at a ridge over A or a common of B',
+             'with the blade of jack B, hip B that of jack A', 'marked along the 12', 'reach: along the blade, at least'),
         ),
         Labels(
             'unequal-fit', 'Two pitches: backing, drop and eaves', 'A B', PAIRS,
             (
-                col('back A', cuts.backing, degrees),
-                col('back B', lambda at: cuts.backing(at.turned), degrees),
+                col('backing A', cuts.backing, degrees),
+                col('backing B', lambda at: cuts.backing(at.turned), degrees),
                 col('drop A', lambda at: cuts.drop_plumb(at, HIP)),
                 col('drop B', lambda at: cuts.drop_plumb(at.turned, HIP)),
-                col('slide', lambda at: unequal.slide(at, HIP)),
-                col('drop', lambda at: unequal.slid_drop(at, HIP)),
+                col('gap A', lambda at: hip_ends.gap_under_a(at, HIP)),
                 col('eave B', lambda at: tails.matching_overhang(at, 12)),
             ),
-            ('backing from the square top', 'drops plumb', 'slide level towards eave A', 'overhang for 12 in on A'),
+            ('backing from the square top', 'drops plumb', 'gap A: plumb, between the edge towards A and its plane',
+             'the hip dropped by drop B', 'overhang for 12 in on A'),
+        ),
+        Labels(
+            'unequal-slide', 'Two pitches: a slid hip', 'A B', PAIRS,
+            (
+                col('slide', lambda at: unequal.slide(at, HIP)),
+                col('its drop', lambda at: unequal.slid_drop(at, HIP)),
+                col('A less: level', lambda at: hip_ends.slid_jack_shorter(at, HIP)[0]),
+                col('A less: along', lambda at: hip_ends.slid_jack_shorter(at, HIP)[1]),
+                col('B more: level', lambda at: hip_ends.slid_jack_longer(at, HIP)[0]),
+                col('B more: along', lambda at: hip_ends.slid_jack_longer(at, HIP)[1]),
+                col('hip: more', lambda at: hip_ends.slid_hip_longer(at, HIP)),
+            ),
+            ('slide level, square to the hip, towards eave A', 'the one drop, plumb', 'jacks of A become shorter, jacks of '
+             'B longer', 'hip: longer, level, at a ridge over A'),
         ),
         Labels(
             'unequal-shortening', 'Two pitches: shortening, level', 'A B', PAIRS,
             (
-                col('ridge A', lambda at: shortening.hip_at_ridge(at, RIDGE)[0]),
-                col('ridge B', lambda at: shortening.hip_at_ridge(at.turned, RIDGE)[0]),
-                col('commons', lambda at: shortening.hip_between_commons(at, RAFTER)[0]),
+                col('hip: ridge A', lambda at: shortening.hip_at_ridge(at, RIDGE)[0]),
+                col('hip: ridge B', lambda at: shortening.hip_at_ridge(at.turned, RIDGE)[0]),
+                col('hip: commons', lambda at: shortening.hip_between_commons(at, RAFTER)[0]),
+                col('aside to B', lambda at: hip_ends.point_aside(at, RAFTER, RAFTER)),
                 col('jack A', lambda at: shortening.jack_at_hip(at, HIP)[0]),
                 col('jack B', lambda at: shortening.jack_at_hip(at.turned, HIP)[0]),
             ),
-            ('level', "along the member's center line", 'center line of what it meets to its face'),
+            ('level', "along the member's center line", 'center line of what it meets to its face',
+             "aside: square to the hip, to the commons' corner, where its point stands"),
+        ),
+        Labels(
+            'unequal-points', 'Two pitches: where cheeks start', 'A B', PAIRS,
+            (
+                col('jack A: points', lambda at: hip_ends.jack_points_level(at, RAFTER)),
+                col('jack B: points', lambda at: hip_ends.jack_points_level(at.turned, RAFTER)),
+                col('hip A: side', lambda at: hip_ends.set_back(at, HIP)[0]),
+                col('hip B: side', lambda at: hip_ends.set_back(at.turned, HIP)[0]),
+            ),
+            ('level', 'jack: short to long point', "hip: mark on the center line to its side's plumb line",
+             "hip A at a ridge over A, A's fascia or a common of B"),
         ),
     ]  # fmt: skip
 
@@ -133,13 +164,31 @@ def many_sides() -> list[Labels]:
             col('side', lambda at: unequal.side(at, 12), thousandths),
             col('apothem', lambda at: unequal.apothem(at, 12), thousandths),
             col('hip run', lambda at: hip_run(at, 12), thousandths),
-            col('jack blade', cuts.jack_blade, degrees),
-            col('peak blade', unequal.peak_blade, degrees),
-            col('post', lambda at: unequal.least_post(at, HIP)),
         ),
-        ('side and hip run per foot of apothem', 'apothem per foot of side', 'smallest across flats'),
+        ('corner inside, in plan', 'side and hip run per foot of apothem', 'apothem per foot of side'),
     )  # fmt: skip
-    return [plan, *map(_of_sides, SIDES)]
+    jacks = Labels(
+        'sides-jacks', 'Many sides: jacks', 'sides', plans,
+        (
+            col('blade', cuts.jack_blade, degrees),
+            col('off', lambda at: shortening.jack_at_hip(at, HIP)[0]),
+            col('points', lambda at: hip_ends.jack_points_level(at, RAFTER)),
+            col('reach', lambda at: hip_ends.jack_reach(at, RAFTER), least),
+        ),
+        ('blade from square, on the side', 'off, hip center line to its side, and points, short to long, level',
+         'reach along the blade, at least'),
+    )  # fmt: skip
+    peak = Labels(
+        'sides-peak', 'Many sides: hips at the peak', 'sides', plans,
+        (
+            col('blade', unequal.peak_blade, degrees),
+            col('side', lambda at: hip_ends.peak_set_back(at, HIP)),
+            col('reach', lambda at: hip_ends.peak_reach(at, HIP), least),
+            col('post', lambda at: unequal.least_post(at, HIP), least),
+        ),
+        ("side: level, the point back to each side's plumb line", 'post: least across flats'),
+    )  # fmt: skip
+    return [plan, jacks, peak, *map(_of_sides, SIDES)]
 
 
 def _of_sides(sides: int) -> Labels:
@@ -149,14 +198,15 @@ def _of_sides(sides: int) -> Labels:
         f'{sides}-sides', f'Roofs of {sides} sides', 'in 12', rows,
         (
             col('per foot', lambda at: hip_length(at, 12), thousandths),
-            col('hip slope', cuts.hip_plumb_cut, degrees),
+            col('hip: side', cuts.hip_plumb_cut, degrees),
             col('jacks 16', lambda at: jack_difference(at, 16)),
-            col('jack on 12', lambda at: figure(cuts.jack_cheek(at))),
-            col('peak on 12', lambda at: figure(unequal.peak_cheek(at))),
+            col('jack: 12 &', lambda at: figure(cuts.jack_cheek(at))),
+            col('peak: 12 &', lambda at: figure(unequal.peak_cheek(at))),
             col('backing', cuts.backing, degrees),
             col('drop', lambda at: cuts.drop_plumb(at, HIP)),
         ),
-        ('hip per foot of apothem', 'jacks along the slope', 'figure on the square, top edge', 'drop plumb'),
+        ('hip per foot of apothem', 'its plumb cut on the side, from square', 'jacks along the slope',
+         '12 &: the square, top edge, hip left square, marked along the 12', 'drop plumb'),
     )  # fmt: skip
 
 

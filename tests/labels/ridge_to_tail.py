@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from oracle import seats, shortening, tails
+from oracle import hip_ends, seats, shortening, tails
 from oracle.corner import corner
 from oracle.rounding import limit, part
 from skewed import HIP
@@ -30,10 +30,21 @@ def ridge() -> list[Labels]:
             'shortening-level', 'Shortening, level, any pitch', 'thickness', LEVEL_ROWS,
             (
                 col('common', lambda t: shortening.common_at_ridge(ANY, t)[0]),
+                col('shed, ledger', lambda t: hip_ends.shed_on_ledger(ANY, t)),
                 col('hip, jack', lambda t: shortening.hip_at_ridge(ANY, t)[0]),
-                col('past the end', lambda t: shortening.past_end_between_commons(ANY, t)),
+                col('end common', lambda t: shortening.past_end_between_commons(ANY, t)),
             ),
-            ('level', 'center line to face', 'beyond its theoretical end', 'hips between commons'),
+            (
+                'level', 'center line to face', 'common at a ridge: half', 'shed on a ledger: all, wall to face',
+                'hip at a ridge or between commons, jack at a hip: half of the 45-degree thickness',
+                "end common: a ridge's theoretical end to its sawn end, hips between commons",
+            ),
+        ),
+        Labels(
+            'ridge-ends', 'End common, hips on the ridge', 'ridge', tuple(THICKNESSES.items()),
+            by(THICKNESSES, lambda own, hip: shortening.past_end_between_hips(ANY, own, hip)),
+            ("level, a ridge's theoretical end to its sawn end", 'each hip with one cheek on its side of the ridge',
+             'what the ridge runs past, and what comes off the end common'), 'thickness of the hips, in',
         ),
         Labels(
             'shortening-common', 'Shortening of commons at a ridge', 'in 12', BY_PITCH,
@@ -133,12 +144,12 @@ def _longest() -> list[Labels]:
 
 def tail() -> list[Labels]:
     """Return the tables of tails."""
-    along = ('along the top edge', 'plate line to tail end', 'level overhang')
     return [
-        Labels('tail-common', 'Tails of commons', 'in 12', BY_PITCH, by(OVERHANGS, tails.common_tail), along,
-               'overhang, in, level'),
-        Labels('tail-hip', 'Tails of hips and valleys', 'in 12', BY_PITCH, by(OVERHANGS, tails.hip_tail), along,
-               'overhang of the commons, in, level'),
+        Labels('tail-common', 'Tails of commons and hip jacks', 'in 12', BY_PITCH, by(OVERHANGS, tails.common_tail),
+               ('along the top edge', 'plate line to tail end', 'by the level overhang'), 'overhang, in, level'),
+        Labels('tail-hip', 'Tails of hips and valleys', 'in 12', BY_PITCH, by(OVERHANGS, tails.hip_tail),
+               ('along the top edge on its center line', 'corner of the plates to where the eave lines meet',
+                'level overhang of the commons'), 'overhang of the commons, in, level'),
         Labels('tail-fall', 'Fall of tails', 'in 12', BY_PITCH, by(OVERHANGS, tails.fall),
                ('plumb', 'top edge at the plate line to top edge at the end'), 'overhang, in, level'),
         Labels('tail-plumb-cut', 'Plumb tail cuts', 'in 12', BY_PITCH, by(DEPTHS, tails.plumb_cut_length),

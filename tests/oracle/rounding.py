@@ -19,6 +19,11 @@ def whole_parts(value, per):
     return int(mp.floor(mpf(value) * per + SLACK))
 
 
+def no_fewer_parts(value, per):
+    """Return the whole count of parts that is not less than a number: of what must be there at least."""
+    return int(mp.ceil(mpf(value) * per - SLACK))
+
+
 def mixed(count, per):
     """Return a count of parts as a carpenter writes it: '53 11/16', '7/8', '0', '−1/16'."""
     whole, rest = divmod(abs(count), per)
@@ -37,6 +42,11 @@ def part(value, per=16):
 def limit(value, per=16):
     """Return a greatest length as it is printed: never more than it is."""
     return mixed(whole_parts(value, per), per)
+
+
+def least(value, per=16):
+    """Return a least length as it is printed: never less than it is."""
+    return mixed(no_fewer_parts(value, per), per)
 
 
 def decimal(value, places):

@@ -18,6 +18,12 @@ def is_nearest(figure, expected):
     assert abs(mpf(figure.count) / figure.per - expected) <= mpf(1) / (2 * figure.per) + mpf('1e-15')
 
 
+def is_least(figure, number):
+    """A figure that must not be less than a number is the first whole count of its parts from there up."""
+    over = mpf(figure.count) / figure.per - number
+    assert -mpf('1e-15') <= over < mpf(1) / figure.per
+
+
 def are_nearest(figures, expected):
     for figure, number in zip(figures, expected, strict=True):
         is_nearest(figure, number)

@@ -34,7 +34,17 @@ def test_shortening_level():
     assert [row.thickness_in for row in rows] == list(THICKNESSES_IN)
     for row in rows:
         t = mpf(row.thickness_in.numerator) / row.thickness_in.denominator
-        are_nearest((row.common, row.hip, row.past_end_between_commons), (t / 2, t / sqrt(2), t / 2))
+        are_nearest(
+            (row.common, row.shed_on_ledger, row.hip_or_jack, row.end_common), (t / 2, t, t / sqrt(2), t / 2)
+        )
+
+
+def test_end_commons_with_hips_on_the_ridge():
+    """Half the ridge, and half of the hip's 45-degree thickness."""
+    rows = ridge.ridge_end_rows(BOOK)
+    assert [row.ridge_in for row in rows] == list(ridge.COLUMN_THICKNESSES_IN)
+    for row, own in zip(rows, THICK, strict=True):
+        are_nearest(row.end_common_with_hip, [own / 2 + hip / sqrt(2) for hip in THICK])
 
 
 def test_shortening_along_the_edge():
@@ -42,15 +52,14 @@ def test_shortening_along_the_edge():
         ridge.common_rows(BOOK), ridge.jack_rows(BOOK), ridge.hip_rows(BOOK), strict=True
     ):
         _, theta, h = angles_of(common)
-        are_nearest(common.along, [t / 2 / cos(theta) for t in THICK])
-        are_nearest(jack.along, [t / sqrt(2) / cos(theta) for t in THICK])
-        are_nearest(at_hip.along, [t / sqrt(2) / cos(h) for t in THICK])
+        are_nearest(common.off_along_edge, [t / 2 / cos(theta) for t in THICK])
+        are_nearest(jack.off_along_edge, [t / sqrt(2) / cos(theta) for t in THICK])
+        are_nearest(at_hip.off_along_edge, [t / sqrt(2) / cos(h) for t in THICK])
 
 
 def test_ridges():
     for row in ridge.ridge_rows(BOOK):
         are_nearest(row.sits_down, [t / 2 * slope_of(row.pitch) for t in THICK])
-    is_nearest(ridge.past_end_with_hips(BOOK), T / 2 + T / sqrt(2))
 
 
 def test_seats():
@@ -143,11 +152,11 @@ def test_tails():
     )
     for common, at_hip, fall, plumb, square in zip(*tables, strict=True):
         m, theta, _ = angles_of(common)
-        are_nearest(common.lengths, [out / cos(theta) for out in outs])
-        are_nearest(at_hip.lengths, [out * sqrt(2 + m * m) for out in outs])
-        are_nearest(fall.falls, [out * m for out in outs])
-        are_nearest(plumb.lengths, [depth / cos(theta) for depth in DEPTHS])
-        are_nearest(square.lengths, [depth * sin(theta) for depth in DEPTHS])
+        are_nearest(common.tail_overhang, [out / cos(theta) for out in outs])
+        are_nearest(at_hip.tail_overhang, [out * sqrt(2 + m * m) for out in outs])
+        are_nearest(fall.fall_overhang, [out * m for out in outs])
+        are_nearest(plumb.plumb_cut, [depth / cos(theta) for depth in DEPTHS])
+        are_nearest(square.lower_corner_in, [depth * sin(theta) for depth in DEPTHS])
 
 
 def test_hips():
@@ -159,18 +168,18 @@ def test_hips():
         are_nearest((row.plumb_cut, row.level_cut), (degrees(h), 90 - degrees(h)))
         is_nearest(row.per_foot, 12 * sqrt(2 + m * m))
         is_nearest(row.backing_bevel, degrees(bevel))
-        are_nearest((row.drop_plumb, row.drop_square), (T / 2 * m / sqrt(2), T / 2 * tan(bevel)))
-        are_nearest(plumb.drops, [t / 2 * m / sqrt(2) for t in THICK])
-        are_nearest(square.drops, [t / 2 * tan(bevel) for t in THICK])
+        are_nearest((row.drop_plumb, row.drop_square_to_edge), (T / 2 * m / sqrt(2), T / 2 * tan(bevel)))
+        are_nearest(plumb.drop, [t / 2 * m / sqrt(2) for t in THICK])
+        are_nearest(square.drop, [t / 2 * tan(bevel) for t in THICK])
 
 
 def test_jacks():
     spacings = [mpf(12), mpf(16), mpf(96) / 5, mpf(24)]
     for row in jacks.take_rows(BOOK):
         _, theta, _ = angles_of(row)
-        are_nearest(row.differences, [spacing / cos(theta) for spacing in spacings])
+        are_nearest(row.difference, [spacing / cos(theta) for spacing in spacings])
         are_nearest(
-            (row.at_hip, row.at_ridge, row.point_to_point),
+            (row.off_at_hip_or_valley, row.off_at_ridge, row.short_to_long_point),
             (T / sqrt(2) / cos(theta), T / 2 / cos(theta), T / cos(theta)),
         )
 
@@ -178,35 +187,47 @@ def test_jacks():
 def test_cheeks():
     for row in cheeks.cheek_rows(BOOK):
         _, theta, h = angles_of(row)
-        are_nearest((row.jack_saw, row.hip_saw), (degrees(theta), degrees(h)))
+        are_nearest((row.jack_side, row.hip_side), (degrees(theta), degrees(h)))
         are_nearest((row.jack_top, row.hip_top), (degrees(atan(1 / cos(theta))), degrees(atan(1 / cos(h)))))
-        are_nearest((row.jack_figure, row.hip_figure), (12 * cos(theta), 12 * cos(h)))
+        are_nearest((row.jack_top_12_and, row.hip_top_12_and), (12 * cos(theta), 12 * cos(h)))
     for row in cheeks.backed_cheek_rows(BOOK):
         _, theta, _ = angles_of(row)
-        are_nearest((row.at_ridge, row.at_common), (degrees(atan(1 / cos(theta))), degrees(atan(cos(theta)))))
-        are_nearest((row.at_ridge_figure, row.at_common_figure), (12 / cos(theta), 12 * cos(theta)))
+        are_nearest(
+            (row.at_ridge_top, row.at_common_top), (degrees(atan(cos(theta))), degrees(atan(1 / cos(theta))))
+        )
+        are_nearest((row.at_ridge_top_12_and, row.at_common_top_12_and), (12 / cos(theta), 12 * cos(theta)))
+
+
+def test_where_a_hips_sides_are_cut():
+    """At 45 degrees in plan half of the hip's thickness back, level."""
+    for row in cheeks.set_back_rows(BOOK):
+        _, _, h = angles_of(row)
+        are_nearest(row.set_back, [t / 2 / cos(h) for t in THICK])
 
 
 def test_trim():
     for row in trim.trim_rows(BOOK):
         _, theta, _ = angles_of(row)
         are_nearest(
-            (row.square_miter, row.square_bevel),
+            (row.square_to_slope_miter, row.square_to_slope_bevel),
             (degrees(atan(sin(theta))), degrees(asin(cos(theta) / sqrt(2)))),
         )
         are_nearest(
-            (row.plane_miter, row.plane_bevel),
+            (row.in_roof_plane_miter, row.in_roof_plane_bevel),
             (degrees(atan(cos(theta))), degrees(asin(sin(theta) / sqrt(2)))),
         )
-        are_nearest((row.sheathing, row.sheathing_figure), (degrees(atan(1 / cos(theta))), 12 / cos(theta)))
+        are_nearest(
+            (row.sheathing_from_eave, row.sheathing_up_for_12_along),
+            (degrees(atan(1 / cos(theta))), 12 / cos(theta)),
+        )
 
 
 def test_gables():
     spacings = [mpf(12), mpf(16), mpf(96) / 5, mpf(24)]
     for row in gable.gable_rows(BOOK):
         m, theta, _ = angles_of(row)
-        are_nearest(row.stud_differences, [spacing * m for spacing in spacings])
+        are_nearest(row.stud_difference, [spacing * m for spacing in spacings])
         are_nearest(
-            (row.stud_top, row.area_factor, row.area_of_a_square),
+            (row.top_cut, row.area_factor, row.area_over_100_of_plan),
             (degrees(theta), 1 / cos(theta), 100 / cos(theta)),
         )

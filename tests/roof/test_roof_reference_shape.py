@@ -25,7 +25,9 @@ from tablegen.reference import (
     tail,
     trim,
     unequal,
+    unequal_ends,
 )
+from tablegen.reference.data_columns import table_data
 from tablegen.reference.finish import cells
 from tablegen.written.pitches import pitch
 
@@ -51,9 +53,12 @@ ALL_BY_PITCH = (
     jacks.take_rows,
     cheeks.cheek_rows,
     cheeks.backed_cheek_rows,
+    cheeks.set_back_rows,
     trim.trim_rows,
     gable.gable_rows,
 )
+
+EVERY = tables.tables(BOOK)
 
 
 @pytest.mark.parametrize('table', ALL_BY_PITCH)
@@ -90,28 +95,54 @@ def test_cells_are_the_finished_text():
         'per_foot': '18.762',
         'backing_bevel': '23.09°',
         'drop_plumb': '3/8',
-        'drop_square': '5/16',
+        'drop_square_to_edge': '5/16',
     }
+
+
+@pytest.mark.parametrize('table', EVERY, ids=lambda table: table.key)
+def test_no_two_columns_of_a_table_bear_one_name(table):
+    """On the page, and in data."""
+    names = next(table_data(table.rows(BOOK), table.names()))
+
+    assert len(set(table.heads)) == len(table.heads)
+    assert len(set(names)) == len(names)
+    assert not [name for name in names if re.search(r'_\d+_(inches|degrees)$', name)]  # numbered
+
+
+@pytest.mark.parametrize(
+    ('key', 'names'),
+    [
+        ('drop-plumb', {'drop_3_4_in_inches', 'drop_1_1_2_in_inches', 'drop_1_1_2_in_text'}),
+        ('diagonals-2', {'diagonal_width_18_ft_text'}),
+        ('jacks', {'difference_19_2_in_text', 'off_at_ridge_inches'}),
+        ('tail-plumb-cut', {'plumb_cut_2x10_inches'}),
+        ('ridge-ends', {'end_common_with_hip_3_1_2_in_inches'}),
+        ('braces', {'other_leg_36_in_text', 'cut_other_leg_36_in_degrees'}),
+        ('whole-triangles', {'times_2'}),
+        ('pitch-to-degrees', {'gap_24_in_level_inches'}),
+    ],
+)
+def test_a_column_of_data_says_what_it_is_for(key, names):
+    table = next(one for one in EVERY if one.key == key)
+
+    assert names <= set(next(table_data(table.rows(BOOK), table.names())))
 
 
 def test_small_lengths_stay_in_inches_in_a_book_of_feet():
     """A deduction is read from the tape's inches; a diagonal is as long as the roof."""
     feet = replace(BOOK, measure=Measure(16, 'feet-inches'))
 
-    assert tail.common_rows(feet)[7].lengths[-1].text == '28 7/8'
-    assert setting_out.diagonal_rows(feet, 0)[0].diagonals[0].text == '5′ 7 7/8″'
+    assert tail.common_rows(feet)[7].tail_overhang[-1].text == '28 7/8'
+    assert setting_out.diagonal_rows(feet, 0)[0].diagonal_width[0].text == '5′ 7 7/8″'
 
 
 def test_pitches_in_degrees_have_rows():
     rows = cheeks.cheek_rows(replace(BOOK, pitches=(pitch('26.565 deg'), pitch('30 deg'))))
 
-    assert [row.jack_saw.text for row in rows] == ['26.57°', '30.00°']
+    assert [row.jack_side.text for row in rows] == ['26.57°', '30.00°']
     assert isinstance(rows[0].pitch, Pitch)
-    is_nearest(rows[1].jack_figure, 12 * cos(pi / 6))
-    is_nearest(rows[1].hip_saw, degrees(acos(1 / sqrt(1 + tan(pi / 6) ** 2 / 2))))
-
-
-EVERY = tables.tables(BOOK)
+    is_nearest(rows[1].jack_top_12_and, 12 * cos(pi / 6))
+    is_nearest(rows[1].hip_side, degrees(acos(1 / sqrt(1 + tan(pi / 6) ** 2 / 2))))
 
 
 @pytest.mark.parametrize('table', EVERY, ids=lambda table: table.key)
@@ -153,6 +184,7 @@ def test_every_module_of_tables_is_listed():
         tail,
         trim,
         unequal,
+        unequal_ends,
     }
     made = {
         function
