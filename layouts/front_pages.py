@@ -57,7 +57,7 @@ def _open_left(drafts: list[Draft]) -> None:
 
 def _rafter_page(settings: Settings):
     # flatter and steeper than this the words would meet
-    slope = min(0.9, max(0.375, float(nearest_pitch(settings, Fraction(6)).slope)))
+    slope = min(0.5, max(0.42, float(nearest_pitch(settings, Fraction(6)).slope)))
     return lambda index: DrawingPage(labelled_rafter(slope, RafterLabels(**WORDS['rafter_drawing'])))
 
 

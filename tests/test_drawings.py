@@ -46,10 +46,10 @@ def test_the_wedge_has_the_slope_of_its_pitch(name):
     assert near(foot[1], corner[1])
     assert near(corner[0], top[0])
     assert near(
-        corner[1] - top[1], float(found.slope) * (corner[0] - foot[0]), INK * (1 + float(found.slope))
+        corner[1] - top[1], float(found.slope) * (foot[0] - corner[0]), INK * (1 + float(found.slope))
     )
     assert 0 < top[1] < corner[1] < drawing.height
-    assert 0 < foot[0] < corner[0] < drawing.width
+    assert 0 < corner[0] < foot[0] < drawing.width  # the upper end at the left
 
 
 @pytest.mark.parametrize('name', ['1', '6', '12', '24'])
@@ -58,8 +58,8 @@ def test_the_wedges_arc_spans_its_angle(name):
     foot, corner, _, _ = drawing.outlines(svg.HEAVY)[0].points
     arc = max(drawing.outlines(svg.HAIR), key=lambda stroke: len(stroke.points)).points
 
-    assert near(direction(foot, arc[0]), 0, 0.1)
-    assert near(direction(foot, arc[-1]), degrees(atan(float(found.slope))), 0.1)
+    assert near(direction(foot, arc[0]), 180, 0.1)
+    assert near(180 - direction(foot, arc[-1]), degrees(atan(float(found.slope))), 0.1)
     assert distance(foot, arc[0]) < distance(foot, corner)
 
 
@@ -184,7 +184,7 @@ def test_the_labelled_rafter_is_drawn_at_its_slope(slope):
     rafter = drawing.outlines(svg.HEAVY)[0].points
     tail_top, ridge_top, ridge_foot = rafter[:3]
 
-    assert near(direction(tail_top, ridge_top), degrees(atan(slope)), 0.1)
+    assert near(180 - direction(tail_top, ridge_top), degrees(atan(slope)), 0.1)
     assert near(ridge_top[0], ridge_foot[0])
     assert near(rafter[3][1], rafter[4][1])
     assert near(rafter[4][0], rafter[5][0])

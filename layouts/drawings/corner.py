@@ -99,7 +99,7 @@ def labelled_corner(labels: CornerLabels) -> Markup:
     def note(words: str, words_at: svg.Point, target: svg.Point, anchor: str = 'start') -> None:
         shapes.append(svg.text(words, words_at, 8, anchor, 700))
         shift = {'start': -1.5, 'end': 1.5, 'middle': 0}[anchor]
-        lift = -2.6 if anchor != 'middle' else 2.2
+        lift = -2.6 if anchor != 'middle' else 2.2 if target[1] > words_at[1] else -8
         shapes.append(svg.arrow((words_at[0] + shift, words_at[1] + lift), target))
 
     _x0, y0 = at(0, 0)
@@ -112,9 +112,9 @@ def labelled_corner(labels: CornerLabels) -> Markup:
     note(labels.end_common, (at(2.6, 0)[0], bottom + 34), at(3.2, run + 0.3), 'middle')
     note(labels.valley, (at(12.2, 0)[0], bottom + 34), at(wing_mid - wing_half + 1.6, 2 * run - 1.5), 'end')
     note(labels.valley_jack, (at(26.2, 0)[0], bottom + 22), at(22.2, 2 * run - 3.5), 'start')
-    shapes.append(svg.dimension(at(0, run), at(0, 0), 12, labels.run, 8))
+    shapes.append(svg.dimension(at(0, run), at(0, 0), 12, labels.run, 7))
     y = bottom + 6
-    shapes += [svg.line(at(x, 2 * run), (at(x, 0)[0], y + 2), svg.HAIR) for x in (8, 10)]
-    shapes.append(svg.arrow((at(8, 0)[0], y), (at(10, 0)[0], y), both=True))
-    shapes.append(svg.text(labels.spacing, (at(9, 0)[0], y + 10), 8, 'middle'))
+    shapes += [svg.line(at(x, 2 * run), (at(x, 0)[0], y + 2), svg.HAIR) for x in (4, 6)]
+    shapes.append(svg.arrow((at(4, 0)[0], y), (at(6, 0)[0], y), both=True))
+    shapes.append(svg.text(labels.spacing, (at(4, 0)[0] - 3, y + 10), 7.5))
     return svg.drawing(width, height, labels.title, shapes)
