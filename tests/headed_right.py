@@ -71,28 +71,36 @@ def table_to_the_right(
         gap     words further apart than this belong to two heads
         touching  heads may stand nearer than that: the columns end where their figures do
     """
-    named, own, over = corner.split(), [], []
+    named, above = corner.split(), []
     for line in heads:
-        words, begun = list(line), len(named) < len(corner.split())
+        words = list(line)
         while named and words and words[0].text == named[0]:
             words.pop(0), named.pop(0)
-        (own if begun or len(named) < len(corner.split()) else over).append(words)
+        above.append(words)
     if named:
         raise NotTold(f'page {page}, "{title}": no "{corner}" at the head of the labels')
-    rights = _ends(rows, gap) if touching else [phrase.right for phrase in phrases(own[-1], gap)]
+    low = above.pop()
+    rights = _ends(rows, gap) if touching else [phrase.right for phrase in phrases(low, gap)]
     columns = [[] for _ in rights]
-    for word in (word for line in own for word in line):
+    for word in low:
         columns[_column(word, rights, page, title)].append(word)
-    names = [said(words).replace('- ', '') for words in columns]
-    for group in _groups([phrases(line, gap) for line in over]):
-        below = [
-            place
-            for place, words in enumerate(columns)
-            if min(word.left for word in words) < group.right
-            and group.left < max(word.right for word in words)
-        ]
-        for place in below:
-            names[place] = f'{group.text.replace("- ", "")}{":" * (len(below) > 1)} {names[place]}'
+    extents = [
+        Phrase('', min(word.left for word in words), max(word.right for word in words)) for words in columns
+    ]
+    names, groups = [said(words) for words in columns], []
+    for line in reversed(above):
+        for phrase in phrases(line, gap):
+            below = [place for place, extent in enumerate(extents) if _over(phrase, extent)]
+            if len(below) > 1:
+                groups.insert(0, phrase)
+            elif below:
+                names[below[0]] = f'{phrase.text} {names[below[0]]}'
+            else:
+                raise NotTold(f'page {page}, "{title}": "{phrase.text}" stands over no column')
+    for group in _groups(groups):
+        for place, extent in enumerate(extents):
+            names[place] = f'{group.text}: {names[place]}' if _over(group, extent) else names[place]
+    names = [name.replace('- ', '') for name in names]
     cells = tuple(_row(line, rights, gap, page, title) for line in rows)
     notes = said([word for line in after for word in line])
     return Part(page, title, '', corner, '', tuple(names), cells, notes)
@@ -143,18 +151,19 @@ def _row(line: Sequence[Word], rights: Sequence[float], gap: float, page: int, t
     return said(label), tuple(said(cell) for cell in cells)
 
 
-def _groups(over: Sequence[Sequence[Phrase]]) -> list[Phrase]:
-    """Return what stands over several heads, in one line or in lines above each other."""
+def _over(one: Phrase, other: Phrase) -> bool:
+    return one.left < other.right and other.left < one.right
+
+
+def _groups(over: Sequence[Phrase]) -> list[Phrase]:
+    """Return what stands over several heads, lines above each other joined."""
     found: list[Phrase] = []
-    for phrase in (phrase for line in over for phrase in line):
-        place = next(
-            (n for n, one in enumerate(found) if phrase.left < one.right and one.left < phrase.right), None
-        )
+    for phrase in over:
+        place = next((n for n, one in enumerate(found) if _over(phrase, one)), None)
         if place is None:
             found.append(phrase)
         else:
             one = found[place]
-            found[place] = Phrase(
-                f'{one.text} {phrase.text}', min(one.left, phrase.left), max(one.right, phrase.right)
-            )
+            left, right = min(one.left, phrase.left), max(one.right, phrase.right)
+            found[place] = Phrase(f'{one.text} {phrase.text}', left, right)
     return found

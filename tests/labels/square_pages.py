@@ -74,15 +74,16 @@ def mark_to_mark() -> Labels:
 def engraved() -> Labels:
     """Return the page of what a square should carry."""
     figure = framing_square.figure_against_12
+    length, jacks, cheek = 'length, per foot of run', 'jacks differ, spaced', 'cheek (“side cut”)'
     return Labels(
         'engraved', 'What a square should carry', 'rise in 12', RISES,
         (
-            col('common per ft', lambda at: common_length(at, 12), hundredths),
-            col('hip, valley per ft', lambda at: hip_length(at, 12), hundredths),
-            col('jacks at 16', lambda at: jack_difference(at, 16), hundredths),
-            col('jacks at 24', lambda at: jack_difference(at, 24), hundredths),
-            col('cheek jack', lambda at: figure(cuts.jack_cheek(at))),
-            col('cheek hip', lambda at: figure(cuts.hip_cheek(at))),
+            col(f'{length}: common', lambda at: common_length(at, 12), hundredths),
+            col(f'{length}: hip, valley', lambda at: hip_length(at, 12), hundredths),
+            col(f'{jacks}: 16 in', lambda at: jack_difference(at, 16), hundredths),
+            col(f'{jacks}: 24 in', lambda at: jack_difference(at, 24), hundredths),
+            col(f'{cheek}: jack', lambda at: figure(cuts.jack_cheek(at))),
+            col(f'{cheek}: hip', lambda at: figure(cuts.hip_cheek(at))),
         ),
         (),
     )  # fmt: skip
