@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-import itertools
 from dataclasses import dataclass
 from fractions import Fraction
 
+from layouts import colophon
+from layouts.how_to_page import unit_after
 from layouts.pages import Block, Draft, Index
 from layouts.words import WORDS
 from tablegen import lookup, text
@@ -14,6 +15,11 @@ from tablegen.geometry import hip
 from tablegen.settings import Settings
 from tablegen.worked import nearest_pitch
 
+BY_RUN = ('common', 'hip-valley', 'rise')
+"""Tables, one of which shows a sum that is a part off."""
+LONGEST_WHOLE = 24
+"""Letters of a word that is not broken."""
+
 
 @dataclass(frozen=True, slots=True)
 class NumbersPage:
@@ -21,11 +27,19 @@ class NumbersPage:
 
     part: str
     half_part: str
-    places: int
+    limits: bool
+    """Whether tables of limits are in the book."""
+    sum_of: str
+    """The table of the sum, as words."""
     sum_pitch: str
     sum_readings: tuple[tuple[str, str], ...]
+    """None where no table of the book has such a sum."""
     sum_total: str
     sum_exact: str
+    unit: str
+    """What follows a length: ' in', or nothing where its text has its units."""
+    drift_page: int
+    """Where it stands what rounded steps add up to, 0 for nowhere."""
     seventeen_over: str
     """What 17 in place of √288 adds over twelve steps at 8 in 12, in."""
 
@@ -34,34 +48,43 @@ class NumbersPage:
 class MadePage:
     """The settings that made this copy."""
 
-    lines: tuple[tuple[str, str], ...]
+    lines: tuple[tuple[tuple[str, bool], ...], ...]
+    """In words, each with whether it is kept whole: a name with a hyphen is, so that it can be read back."""
     pages: int
     sections: int
     figures: str
+    """How many the tables of the pitches print, '' for none."""
+
+
+@dataclass(frozen=True, slots=True)
+class ClosingPage:
+    """What is said once more on the last page of every section."""
+
+    hips: bool
+    cheeks: bool
 
 
 def back_block(settings: Settings, figures: int) -> Block:
     """Return the last pages; figures is how many are printed in the tables."""
     drafts = (
-        Draft('numbers', lambda index: _numbers(settings), 'numbers', WORDS['numbers']),
+        Draft('numbers', lambda index: _numbers(settings, index), 'numbers', WORDS['numbers']),
         Draft('checked', lambda index: None, 'checked', WORDS['checked']),
         Draft('made', lambda index: _made(settings, index, figures), 'made', WORDS['made']),
     )
     return Block(drafts)
 
 
-def _numbers(settings: Settings) -> NumbersPage:
+def closing_draft(settings: Settings) -> Draft:
+    """Return the last page of every section: it speaks of what this book has."""
+    parts = set(settings.parts)
+    hips = bool(parts & {'hip-valley', 'values', 'glance'})
+    cheeks = bool(parts & {'values', 'glance', 'square', 'cheeks'})
+    return Draft('closing', lambda index: ClosingPage(hips, cheeks), '', WORDS['closing'])
+
+
+def _numbers(settings: Settings, index: Index) -> NumbersPage:
     pitch = nearest_pitch(settings, Fraction(4))
-    found = next(
-        (
-            one
-            for sixteenths in range(16 * 24, 16 * 96)
-            if (one := lookup.look_up('common', Fraction(sixteenths, 16), pitch, settings)) is not None
-            and len(one.readings) == 2
-            and one.total != one.direct
-        ),
-        None,
-    )
+    found = next((one for table in BY_RUN if table in settings.parts if (one := _sum(table, settings))), None)
     slope = Fraction(8, 12)
     squared = 17 * 17 + Fraction(64)
     over = 12 * (root(squared) - hip.line_length(Fraction(12), exact(slope)))
@@ -69,48 +92,29 @@ def _numbers(settings: Settings) -> NumbersPage:
     return NumbersPage(
         text.mixed(1, settings.measure.per),
         text.mixed(1, 2 * settings.measure.per),
-        2,
+        'group-seat' in index,
+        WORDS['list_heads'][found.table] if found else '',
         pitch.text,
         readings,
         found.total.text if found else '',
         found.direct.text if found else '',
+        unit_after(settings),
+        index.get('drift'),
         text.decimal(nearest(over, 1000), 3),
     )
 
 
+def _sum(table: str, settings: Settings) -> lookup.Found | None:
+    """Return two figures of a table whose sum is a part off the true length, or None for none."""
+    pitch = nearest_pitch(settings, Fraction(4))
+    runs = (Fraction(sixteenths, 16) for sixteenths in range(16 * 24, 16 * 96))
+    found = (lookup.look_up(table, run, pitch, settings) for run in runs)
+    return next((one for one in found if one and len(one.readings) == 2 and one.total != one.direct), None)
+
+
 def _made(settings: Settings, index: Index, figures: int) -> MadePage:
-    measure = settings.measure
-    lines = [
-        ('title', settings.title),
-        ('owner', settings.owner or '–'),
-        ('lengths', measure.style),
-        ('smallest_part', text.mixed(1, measure.per)),
-        ('pitches', _pitches(settings)),
-        (
-            'runs',
-            f'{text.run(settings.runs.first)} to {text.run(settings.runs.last)} by {text.run(settings.runs.step)}',
-        ),
-        ('jacks', ', '.join(f'{text.rational(spacing)} in' for spacing in settings.spacings)),
-        ('ridge', f'{text.rational(settings.ridge_thickness)} in'),
-        ('hip', f'{text.rational(settings.hip_thickness)} in'),
-        ('rafter', f'{text.rational(settings.rafter_thickness)} in'),
-        (
-            'sizes',
-            f'rafters {settings.rafters.name}, hips {settings.hips.name}, valleys {settings.valleys.name}',
-        ),
-        ('seat', f'{text.rational(settings.seat)} in'),
-        ('paper', settings.paper),
-        ('trim', settings.trim),
-        ('parts', ', '.join(settings.parts)),
-    ]
-    return MadePage(tuple(lines), index.total, len(index.sections), f'{figures:,}')
-
-
-def _pitches(settings: Settings) -> str:
-    names = [pitch.short for pitch in settings.pitches]
-    rises = [pitch.rise_in for pitch in settings.pitches]
-    steps = {b - a for a, b in itertools.pairwise(rises)} if None not in rises else {None, 0}
-    if len(names) > 2 and len(steps) == 1:
-        step = steps.pop()
-        return f'{names[0]} to {names[-1]}' + (f' by {text.rational(step)}' if step != 1 else '')
-    return ', '.join(names)
+    lines = tuple(
+        tuple((word, len(word) < LONGEST_WHOLE) for word in line.split(' '))
+        for line in colophon.lines(settings, index)
+    )
+    return MadePage(lines, index.total, len(index.sections), f'{figures:,}' if figures else '')

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from layouts.back_pages import back_block
+from layouts.back_pages import back_block, closing_draft
 from layouts.covers import cover_draft
 from layouts.example_pages import example_block
 from layouts.front_pages import front_block
@@ -61,7 +61,7 @@ def plan(settings: Settings) -> Plan:
         )
     furniture = Furniture(
         Draft('notes', lambda index: None, '', WORDS['notes']),
-        Draft('closing', lambda index: None, '', ''),
+        closing_draft(settings),
         lambda place, count, names: cover_draft(settings, place, count, names),
     )
     drafts, index = lay_out([block for block in blocks if block.drafts], furniture)

@@ -17,8 +17,29 @@ from layouts.pages import Block, Draft, Index
 from layouts.square_pages import square_drafts
 from layouts.trim import Trim
 from layouts.words import WORDS
+from tablegen import cautions
 from tablegen.settings import Settings
 from tablegen.worked import nearest_pitch
+
+OF_THE_CODE = (
+    cautions.LOW_SLOPE,
+    cautions.SHORT_SEAT,
+    cautions.PAST_A_QUARTER,
+    cautions.THIN_TAIL,
+    cautions.LONG_TAIL,
+)
+"""Cautions that stand in front of every book, its reference tables or none."""
+
+
+@dataclass(frozen=True, slots=True)
+class CautionsPage:
+    """What geometry does not know."""
+
+    of_the_code: tuple[tuple[str, str], ...]
+    """What is said, and its source."""
+    falls: str
+    past_scale: int
+    """Page of the cuts that no saw tilts to, 0 where the book has none."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,7 +51,7 @@ class DrawingPage:
 
 def front_block(settings: Settings, trim: Trim) -> Block:
     """Return the pages before the first pitch."""
-    drafts = [cover_draft(settings), Draft('cautions', lambda index: None, 'cautions', WORDS['cautions'])]
+    drafts = [cover_draft(settings), Draft('cautions', _cautions_page, 'cautions', WORDS['cautions'])]
     drafts += contents_drafts(settings)
     if 'how-to' in settings.parts:
         how_to = how_to_draft(settings, trim)
@@ -53,6 +74,14 @@ def _open_left(drafts: list[Draft]) -> None:
     """Add a page of notes where the next page would not lie on the left of an opening."""
     if len(drafts) % 2 == 0:
         drafts.append(Draft('notes', lambda index: None, '', WORDS['notes']))
+
+
+def _cautions_page(index: Index) -> CautionsPage:
+    return CautionsPage(
+        tuple((one.text, one.source) for one in OF_THE_CODE),
+        cautions.STEEP.text,
+        index.get('page-past_scale'),
+    )
 
 
 def _rafter_page(settings: Settings):

@@ -13,7 +13,11 @@ from layouts.fold import PAPERS_MM
 from layouts.html import environment
 from layouts.typeface import font_address
 from layouts.typeset import Job
+from tablegen import text
 
+PER = 16
+MM_IN_A_PART = 25.4 / PER
+"""A page is measured by tape, to a sixteenth of an inch."""
 PAPER_NAMES = {'letter': 'Letter', 'a4': 'A4'}
 
 
@@ -30,6 +34,10 @@ class Guide:
     sections: tuple[tuple[int, int, int, int], ...]
     """Number, first page, last page and sheets of each section."""
     sheets: int
+    page: str
+    """Width and height of a page, as it must measure on the printed sheet."""
+    blank: bool
+    """Whether any section's last sheet has an empty lower half."""
     flip: Markup
     cut: Markup
     fold: Markup
@@ -52,6 +60,8 @@ def instructions_job(planned: Plan, folder: Path) -> Job:
         index.total,
         sections,
         sum(section[3] for section in sections),
+        _size(planned.trim.width_mm, planned.trim.height_mm),
+        up == 4 and any(count % per_sheet for _, count in index.sections),
         flipping(up),
         cutting(),
         folding(),
@@ -75,3 +85,9 @@ td.d {{ width: 15rem; }}
 """
     html = environment().get_template('instructions.html').render(it=guide)
     return Job(html, css, 1, folder / 'instructions.pdf')
+
+
+def _size(width_mm: float, height_mm: float) -> str:
+    parts = (round(length / MM_IN_A_PART) for length in (width_mm, height_mm))
+    wide, high = (text.mixed(count, PER) for count in parts)
+    return f'{width_mm:g} mm wide and {height_mm:g} mm high (near {wide} by {high} in)'

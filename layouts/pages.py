@@ -37,6 +37,10 @@ class Index:
     def __contains__(self, key: str) -> bool:
         return key in self.pages
 
+    def get(self, key: str, otherwise: int = 0) -> int:
+        """Return where something is, or another number where it is nowhere."""
+        return self.pages.get(key, otherwise)
+
 
 @dataclass(frozen=True, slots=True)
 class Draft:

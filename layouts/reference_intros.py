@@ -58,7 +58,7 @@ class IntroPage:
 def intro_drafts(group: str, settings: Settings, tab: Tab, head: str) -> list[Draft]:
     """Return a group's first pages."""
     return [
-        Draft(f'ref_{name}', _maker(name, settings), '' if place else f'group-{group}', head, tab)
+        Draft(f'ref_{name}', _maker(name, settings), f'page-{name}' if place else f'group-{group}', head, tab)
         for place, name in enumerate(PAGES[group])
     ]
 

@@ -19,6 +19,7 @@ WORDS = {
     'numbers': 'How numbers are rounded',
     'checked': 'How they were checked',
     'made': 'How this copy was made',
+    'closing': 'Once more, before the saw',
     'notes': 'Notes',
     'groups': {
         'set-out': 'Setting out',

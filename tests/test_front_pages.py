@@ -1,0 +1,129 @@
+"""The pages before the tables, read as printed: cautions with their clauses, a length found where it is said to be."""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+from card_support import lines_of
+from check_support import real, rounded
+from mpmath import mpf, sqrt
+
+from layouts.book import plan
+from layouts.html import pages_html, style
+from layouts.typeset import Job, set_document
+from tablegen import text
+from tablegen.settings import read_settings
+
+CODE = Path(__file__).parent / 'authorities' / 'residential-code.toml'
+ROWS = {row['id']: row for row in tomllib.loads(CODE.read_text('utf-8'))['value']}
+OF_THE_PAGE = {
+    '4-code-005': 'Under 3 in 12',
+    '4-code-013': 'less than 1 1/2 in of wood or metal',
+    '4-code-014': 'on masonry or concrete 3 in',
+    '4-code-018': 'more than a quarter of the depth',
+    '4-code-021': '4 in nominal',
+    '4-code-022': 'Less than 3 1/2 in of stock',
+    '4-code-023': 'more than 24 in',
+}
+"""Facts of the code, and the words in which the page of cautions has each."""
+
+
+def printed(written: str, *keys: str, folder: Path) -> list[str]:
+    """Return the words of some pages of a book, set by themselves."""
+    planned = plan(read_settings(written, ''))
+    pages = [planned.pages()[planned.index[key] - 1] for key in keys]
+    out = folder / 'pages.pdf'
+    set_document(Job(pages_html(pages, 'pages'), style(planned.trim), len(pages), out))
+    return [' '.join(lines_of(out, number)) for number in range(1, len(pages) + 1)]
+
+
+@pytest.fixture(scope='module')
+def cautions(small_book) -> str:
+    return ' '.join(word.text for word in small_book.words[1])
+
+
+def items(words: str) -> list[str]:
+    return [item.strip() for item in words.split('•')]
+
+
+@pytest.mark.parametrize('row', OF_THE_PAGE)
+def test_a_limit_stands_with_its_clause(cautions, row):
+    """Every edition and clause that the source of the fact names, and 'from memory' where it is."""
+    (item,) = [item for item in items(cautions) if OF_THE_PAGE[row] in item]
+    source = re.sub(r'quoted in \d+', '', ROWS[row]['source'])  # a year of the source's own, no edition
+    clauses, editions = re.findall(r'R\d+(?:\.\d+)*', source), re.findall(r'\b20\d\d\b', source)
+
+    assert clauses
+    assert {*clauses, *editions} <= set(re.findall(r'R\d+(?:\.\d+)*|\b20\d\d\b', item))
+    assert ('from memory' in item) >= ROWS[row].get('from_memory', False)
+
+
+def test_no_pitch_is_called_safe_and_the_hand_saw_comes_first(small_book, cautions):
+    (cheek,) = [item for item in items(cautions) if 'hand saw' in item]
+    page = int(re.search(r'page (\d+)', cheek)[1])
+
+    assert 'safe' not in cautions
+    assert cheek.index('hand saw') < cheek.index('circular saw')
+    assert small_book.pages[page - 1].template == 'ref_past_scale'
+
+
+def test_without_its_page_the_circular_saw_is_not_spoken_of(tmp_path):
+    (words,) = printed('pitches = [6]\nparts = ["values"]', 'cautions', folder=tmp_path)
+
+    assert 'hand saw' in words
+    assert not re.search(r'circular saw|page \d', words)
+
+
+# How to find a length --------------------------------------------------------------------------------------------
+
+LENGTHS = {
+    'common': ('line length of the common rafter', lambda run, r: run * sqrt(144 + r * r) / 12),
+    'hip-valley': ('line length of the hip or valley', lambda run, r: run * sqrt(288 + r * r) / 12),
+    'rise': ('rise', lambda run, r: run * r / 12),
+}
+"""What each table tells, and its length by the right triangles, of a run and a rise in inches."""
+BOOK = 'pitches = [8]\nruns = {to = "12 ft"}\n'
+
+
+def inches(words: str) -> Fraction:
+    """Return a run such as '4 ft 7 5/16 in'."""
+    feet, whole, part = re.fullmatch(
+        r'(?:(\d+) ft ?)?(?:(\d+)(?: |(?= in)))?(?:(\d+/\d+) )?(?:in)?', words
+    ).groups()
+    return 12 * Fraction(feet or 0) + Fraction(whole or 0) + Fraction(part or 0)
+
+
+@pytest.mark.parametrize('table', LENGTHS)
+@pytest.mark.parametrize('style_of_lengths', text.STYLES)
+def test_the_length_that_is_looked_up_is_that_of_its_name(tmp_path, table, style_of_lengths):
+    written = f'{BOOK}lengths = "{style_of_lengths}"\nparts = ["how-to", "{table}"]'
+    (words,) = printed(written, 'how-to', folder=tmp_path)
+    name, length = LENGTHS[table]
+    run = inches(re.search(r'Take 8 in 12 and a run of (.*?)\. Turn', words)[1])
+    odd, *steps = re.search(r'For ([\w /]+), add .* facing it: (.*) Each figure', words).groups()
+
+    def figure(one: Fraction) -> str:
+        said = text.length(rounded(length(mpf(one.numerator) / one.denominator, 8), 16), 16, style_of_lengths)
+        return said if style_of_lengths == 'feet-inches' else f'{said} in'
+
+    assert f'The {name} is {figure(run)}, ' in words
+    assert (
+        f'{text.run(run)} {figure(run)} {text.run(inches(odd) - run)} {figure(inches(odd) - run)}' in steps[0]
+    )
+    assert inches(odd) - run == Fraction(5, 16)
+
+
+def test_the_page_named_has_the_row_and_the_figure(small_book):
+    """Turned to, the page has the figure in the row of its feet."""
+    number = small_book.planned.index['how-to']
+    words = ' '.join(' '.join(small_book.lines[number - 1]).split())
+    feet, odd, page = re.search(r'a run of (\d+) ft (\d+) in\. Turn to page (\d+)', words).groups()
+    figure = text.mixed(rounded((12 * int(feet) + int(odd)) * sqrt(real(180)) / 12, 16), 16)
+    lines = [' '.join(line.split()) for line in small_book.lines[int(page) - 1]]
+
+    assert f'is {figure} in' in words
+    assert [line for line in lines if line.startswith(f'{feet} ') and f' {figure} ' in f'{line} ']
