@@ -1,0 +1,92 @@
+"""The names of figures in the data files of the reference tables, column by column of the printed ones.
+
+A name that ends in * is told twice, NAME_inches in decimals and NAME_text as printed; {} stands for what the printed
+head names.
+"""
+
+import re
+
+from labels.expected import Labels
+
+STUBS = {
+    'A B': ('a', 'b'),
+    'sides': ('sides',),
+    'ft': ('length_ft',),
+    'leg': ('leg_in',),
+    'in 12': ('pitch',),
+    'thickness': ('thickness_in',),
+    'ridge': ('ridge_in',),
+    'degrees': ('degrees',),
+}
+"""Names of what a row is called by, from the head of its labels."""
+TRIANGLES = ('short', 'long', 'diagonal')
+ALL = {
+    'diagonals-1': 'diagonal_width_{}_ft_*',
+    'diagonals-2': 'diagonal_width_{}_ft_*',
+    'diagonals-3': 'diagonal_width_{}_ft_*',
+    'ridge-ends': 'end_common_with_hip_{}_in_*',
+    'shortening-common': 'off_along_edge_{}_in_*',
+    'shortening-hip': 'off_along_edge_{}_in_*',
+    'shortening-jack': 'off_along_edge_{}_in_*',
+    'ridge-sits-down': 'sits_down_{}_in_*',
+    'tail-common': 'tail_overhang_{}_in_*',
+    'tail-hip': 'tail_overhang_{}_in_*',
+    'tail-fall': 'fall_overhang_{}_in_*',
+    'tail-plumb-cut': 'plumb_cut_{}_*',
+    'tail-square-cut': 'lower_corner_in_{}_*',
+    'drop-plumb': 'drop_{}_in_*',
+    'drop-square': 'drop_{}_in_*',
+    'set-backs': 'set_back_{}_in_*',
+}
+"""Tables whose columns are alike."""
+OF_SIDES = (
+    'hip_per_foot_inches hip_plumb_cut_degrees jack_difference_* jack_12_and_* peak_12_and_* backing_bevel_degrees '
+    'drop_plumb_*'
+)
+EACH = {
+    'whole-triangles': 'times_2 times_3 times_4 times_5',
+    'braces': 'equal_legs_* ' + ' '.join(f'other_leg_{leg}_in_*' for leg in (12, 18, 24, 30, 36, 48))
+    + ' ' + ' '.join(f'cut_other_leg_{leg}_in_degrees' for leg in (12, 18, 24, 30, 36, 48)),
+    'shortening-level': 'common_* shed_on_ledger_* hip_or_jack_* end_common_*',
+    'hips': 'plumb_cut_degrees level_cut_degrees per_foot_inches backing_bevel_degrees drop_plumb_* drop_square_to_edge_*',
+    'jacks': 'difference_12_in_* difference_16_in_* difference_19_2_in_* difference_24_in_* off_at_hip_or_valley_* '
+    'off_at_ridge_* short_to_long_point_*',
+    'cheeks': 'jack_side_degrees jack_top_degrees jack_top_12_and_* hip_side_degrees hip_top_degrees hip_top_12_and_*',
+    'backed-cheeks': 'at_ridge_top_degrees at_ridge_top_12_and_* at_common_top_degrees at_common_top_12_and_*',
+    'trim': 'square_to_slope_miter_degrees square_to_slope_bevel_degrees in_roof_plane_miter_degrees '
+    'in_roof_plane_bevel_degrees sheathing_from_eave_degrees sheathing_up_for_12_along_*',
+    'gable-and-area': 'stud_difference_12_in_* stud_difference_16_in_* stud_difference_19_2_in_* stud_difference_24_in_* '
+    'top_cut_degrees area_factor area_over_100_of_plan',
+    'unequal-hips': 'plan_from_eave_a_degrees per_foot_of_run_a_inches plumb_cut_degrees jack_difference_a_* '
+    'jack_difference_b_*',
+    'unequal-cheeks': 'jack_a_blade_degrees jack_b_blade_degrees jack_a_reach_* hip_b_reach_* jack_a_12_and_* jack_b_12_and_* '
+    'hip_a_12_and_* hip_b_12_and_*',
+    'unequal-fit': 'backing_a_degrees backing_b_degrees drop_a_* drop_b_* gap_a_* overhang_b_*',
+    'unequal-slide': 'slide_* drop_once_slid_* jacks_a_shorter_level_* jacks_a_shorter_along_* jacks_b_longer_level_* '
+    'jacks_b_longer_along_* hip_longer_at_ridge_a_*',
+    'unequal-shortening': 'hip_at_ridge_a_* hip_at_ridge_b_* hip_between_commons_* point_aside_to_b_* jack_a_* jack_b_*',
+    'unequal-points': 'jack_a_short_to_long_point_* jack_b_short_to_long_point_* hip_a_set_back_* hip_b_set_back_*',
+    'sides': 'corner_degrees plate_miter_degrees side_inches apothem_inches hip_run_inches',
+    'sides-jacks': 'blade_degrees off_level_* short_to_long_point_level_* reach_*',
+    'sides-peak': 'blade_degrees set_back_level_* reach_* least_post_*',
+    **{f'{sides}-sides': OF_SIDES for sides in (5, 6, 8, 10, 12)},
+    'degrees-to-pitch': 'rise_inches rise_part_* half_rise_inches',
+    'pitch-to-degrees': 'slope_degrees slope_per_foot_inches gap_24_in_level_* gap_48_in_level_*',
+}  # fmt: skip
+"""Tables whose columns each have a name of their own, in the order of the printed heads."""
+
+
+def names_of(wanted: Labels) -> tuple[str, ...] | None:
+    """Return the names of a table's columns in a data file, its labels' own not among them; None where not told here."""
+    if wanted.key in ALL:
+        return tuple(ALL[wanted.key].format(_slug(column.head)) for column in wanted.columns)
+    return tuple(EACH[wanted.key].split()) if wanted.key in EACH else None
+
+
+def stubs_of(wanted: Labels) -> tuple[str, ...]:
+    """Return the names of what rows are called by."""
+    return TRIANGLES if wanted.key == 'whole-triangles' else STUBS[wanted.corner]
+
+
+def _slug(head: str) -> str:
+    return re.sub(r'[^a-z0-9]+', '_', head.lower().replace('×', 'x')).strip('_')

@@ -1,0 +1,85 @@
+"""The data files: every figure of the reference tables and of the runs under its name, worked out in space."""
+
+from __future__ import annotations
+
+import csv
+from fractions import Fraction
+from io import StringIO
+
+import pytest
+from asking import ask
+from labels.data_names import names_of, stubs_of
+from labels.expected import BY_PITCH, Labels
+from labels.pitch_pages import RUNS
+from oracle.rounding import decimal, part
+from skewed import LONGEST_FT, SKEWED
+from test_labels_of_tables import EXPECTED
+
+BY_KEY = {one.key: one for one in EXPECTED}
+
+
+@pytest.fixture(scope='module')
+def settings(tmp_path_factory) -> str:
+    """Return the skewed book's settings file."""
+    path = tmp_path_factory.mktemp('data') / 'skewed.toml'
+    path.write_text(SKEWED)
+    return str(path)
+
+
+def told(*words: str) -> list[dict[str, str]]:
+    """Return the rows that the command tells, by name."""
+    status, out, err = ask('data', *words)
+    assert (status, err) == (0, '')
+    return list(csv.DictReader(StringIO(out)))
+
+
+def cells(name: str, figure: str) -> dict[str, str]:
+    """Return a printed figure as a data file has it: one value, or one in decimals and one as printed."""
+    if not name.endswith('*'):
+        return {name: figure.removesuffix('°').replace('−', '-')}
+    bare = figure.replace('−', '-')
+    value = sum(map(Fraction, bare.removeprefix('-').split())) if bare else None
+    shown = '' if value is None else ('-' if bare.startswith('-') else '') + decimal(value, 6)
+    return {f'{name[:-1]}inches': shown, f'{name[:-1]}text': figure}
+
+
+def label_cells(wanted: Labels, label: str) -> dict[str, str]:
+    """Return what a row is called by."""
+    stubs = stubs_of(wanted)
+    parts = label.split() if len(stubs) > 1 else [label]
+    pitches = stubs in (('pitch',), ('a', 'b'))
+    return {stub: f'{one} in 12' if pitches else one for stub, one in zip(stubs, parts, strict=True)}
+
+
+@pytest.mark.parametrize('key', [key for key, wanted in BY_KEY.items() if names_of(wanted)])
+def test_a_table_as_data(settings, key):
+    wanted = BY_KEY[key]
+    rows, names = told(settings, '--table', key), names_of(wanted)
+    expected = []
+    for label, value in wanted.rows:
+        row = label_cells(wanted, label)
+        for name, column in zip(names, wanted.columns, strict=True):
+            row |= cells(name, column.figure(value))
+        expected.append(row)
+
+    assert list(rows[0]) == list(expected[0])
+    assert [
+        (row[next(iter(row))], name, row[name], wished[name])
+        for row, wished in zip(rows, expected, strict=True)
+        for name in row
+        if row[name] != wished[name]
+    ] == []
+
+
+def test_runs_as_data(settings):
+    """A run's lengths in decimals, nine of them, and as printed."""
+    names = {'common': RUNS[0], 'hip_valley': RUNS[1], 'rise': RUNS[2]}
+    expected = []
+    for label, at in BY_PITCH:
+        for run in range(1, 12 * LONGEST_FT + 1):
+            row = {'pitch': f'{label} in 12', 'run_inches': decimal(run, 9)}
+            for name, runs in names.items():
+                length = runs.length(at, run)
+                row |= {f'{name}_inches': decimal(length, 9), f'{name}_text': part(length)}
+            expected.append(row)
+    assert told(settings) == expected
