@@ -9,6 +9,8 @@ from math import atan2, degrees, hypot
 from urllib.parse import unquote
 
 SVG = '{http://www.w3.org/2000/svg}'
+TOUCH = 0.03
+"""Units: ends that are one point."""
 INK = 0.011
 """Units: points are written to hundredths, so that a distance may be off by this much."""
 Point = tuple[float, float]
@@ -100,3 +102,33 @@ def from_line(point: Point, a: Point, b: Point) -> float:
 
 def near(value: float, wanted: float, within: float = 4 * INK) -> bool:
     return abs(value - wanted) <= within
+
+
+def alike(a: Point, b: Point, c: Point, d: Point) -> bool:
+    """Return whether two stretches point the same way."""
+    return abs((direction(a, b) - direction(c, d) + 180) % 360 - 180) < 5
+
+
+def to_stretch(point: Point, a: Point, b: Point) -> float:
+    """Return how far a point is from a stretch of line."""
+    long = distance(a, b)
+    if long < TOUCH:
+        return distance(point, a)
+    share = ((point[0] - a[0]) * (b[0] - a[0]) + (point[1] - a[1]) * (b[1] - a[1])) / long**2
+    share = min(1.0, max(0.0, share))
+    return hypot(point[0] - a[0] - share * (b[0] - a[0]), point[1] - a[1] - share * (b[1] - a[1]))
+
+
+def inside(point: Point, box: list[Point]) -> bool:
+    """Return whether a point is in a convex outline."""
+    turns = [_turn(a, b, point) for a, b in zip(box, box[1:] + box[:1], strict=True)]
+    return all(turn > 0 for turn in turns) or all(turn < 0 for turn in turns)
+
+
+def crossing(a: Point, b: Point, c: Point, d: Point) -> bool:
+    """Return whether two stretches of line cross."""
+    return _turn(a, b, c) * _turn(a, b, d) < 0 and _turn(c, d, a) * _turn(c, d, b) < 0
+
+
+def _turn(a: Point, b: Point, c: Point) -> float:
+    return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])

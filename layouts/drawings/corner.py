@@ -111,7 +111,7 @@ def labelled_corner(labels: CornerLabels) -> Markup:
     bottom = at(0, 2 * run)[1]
     note(labels.end_common, (at(2.6, 0)[0], bottom + 34), at(3.2, run + 0.3), 'middle')
     note(labels.valley, (at(12.2, 0)[0], bottom + 34), at(wing_mid - wing_half + 1.6, 2 * run - 1.5), 'end')
-    note(labels.valley_jack, (at(26.2, 0)[0], bottom + 22), at(22.2, 2 * run - 3.5), 'start')
+    note(labels.valley_jack, (at(25.6, 0)[0], bottom + 22), at(21.9, 2 * run - 2), 'start')
     shapes.append(svg.dimension(at(0, run), at(0, 0), 12, labels.run, 7))
     y = bottom + 6
     shapes += [svg.line(at(x, 2 * run), (at(x, 0)[0], y + 2), svg.HAIR) for x in (4, 6)]

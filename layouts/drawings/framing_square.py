@@ -20,7 +20,8 @@ BODY_WIDTH, TONGUE_WIDTH = 2.0, 1.5
 """Inches; the usual widths of a framing square's arms (common practice, no source)."""
 PAST_EDGE = 3.4
 """Inches of each arm drawn past the board's edge."""
-BOARD_DEPTH = 7.25
+BOARD_DEPTH = 11.25
+"""A 2 × 12, so that the words about both arms find room on it."""
 WIDTH, HEIGHT = 112.0, 94.0
 SIDE_ROOM, HEAD_ROOM = 34.0, 11.0
 """Units kept free beside the two figures for them and the board's ends, and above for the arms' names."""

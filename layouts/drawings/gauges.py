@@ -5,7 +5,7 @@ from __future__ import annotations
 from markupsafe import Markup
 
 from layouts.drawings import svg
-from layouts.drawings.framing_square import BOARD_DEPTH, LABELS, HeldSquare, held_square
+from layouts.drawings.framing_square import LABELS, HeldSquare, held_square
 from layouts.drawings.marked_board import ENDS, ends_named
 from tablegen.stepping import Hold
 
@@ -19,7 +19,8 @@ SIDE_ROOM = 44.0
 """Units left of the first mark and right of the last."""
 GAUGE_IN = 0.62
 """Half-width of a gauge."""
-BENEATH = 20.0
+BOARD_DEPTH = 9.25
+BENEATH = 13.0
 """Units from the edge down to the words about an arm."""
 MARK = 4.2
 """Units: radius of the disc that a mark's number stands in."""
@@ -85,8 +86,8 @@ def _told(lines: tuple[str, str, str], at: svg.Point, anchor: str) -> list[str]:
     x, y = at
     figure, *names = lines
     return [
-        svg.text(figure, at, 8.5, anchor, 700),
-        *(svg.text(name, (x, y + 7 * place), 7, anchor) for place, name in enumerate(names, 1)),
+        svg.text(figure, at, 8, anchor, 700),
+        *(svg.text(name, (x, y + 7.8 * place), 7, anchor) for place, name in enumerate(names, 1)),
     ]
 
 

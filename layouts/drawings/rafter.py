@@ -119,7 +119,7 @@ def _lengths(at, top, low, labels: RafterLabels) -> list[str]:
     over = (at(0, 0)[1] - at(0, 1)[1]) ** -1 * 12  # in: the line length lies 12 units above the top edge
     peak, eave = at(RUN, top(RUN) + over), at(0, top(0) + over)
     ridge_x, plate_x, tail_x = at(RUN, 0)[0], at(0, 0)[0], at(tail, 0)[0]
-    middle = (peak[0] + eave[0]) / 2, (peak[1] + eave[1]) / 2
+    middle = (peak[0] * 0.38 + eave[0] * 0.62, peak[1] * 0.38 + eave[1] * 0.62)  # below the line of the rise
     turn = -degrees(atan((eave[1] - peak[1]) / (eave[0] - peak[0])))
     return [
         svg.line((ridge_x, peak[1] - 4), (ridge_x, level + 2), svg.HAIR, PLUMB_LINE),

@@ -18,21 +18,21 @@ def measured_wedge(pitch: Pitch, labels: tuple[str, str, str], angle: Figure, ti
     labels: run, rise, length along the slope
     """
     width, height = 112.0, 88.0
-    run, rise = _fitted(float(pitch.slope), 66, 64)
-    left, base = 24.0, 77.0
+    run, rise = _fitted(float(pitch.slope), 62, 64)
+    left, base = 22.0, 77.0
     foot, corner, top = (left + run, base), (left, base), (left, base - rise)
     slant = angle.count / angle.per
     arc = min(run * 0.36, 22)
     low, steep = slant < LOW_DEGREES, slant > STEEP_DEGREES
-    share = 0.38 if low else 0.5  # of the way down the slope where its length is written
-    along = (left + run * share + (0 if low else 4), base - rise * (1 - share) - 4)
+    share = 0.3 if low else 0.5  # of the way down the slope where its length is written
+    along = (left + run * share + 4, base - rise * (1 - share) - 4)
     beside = (foot[0] + 2, base - 3) if low or steep else (foot[0] - arc - 2, base - 2.5)
     shapes = [
         svg.shape([foot, corner, top], svg.HEAVY),
         svg.path([(left + 4, base), (left + 4, base - 4), (left, base - 4)], svg.HAIR) if rise > 8 else '',
         svg.text(labels[0], ((foot[0] + corner[0]) / 2, base + 9), 8.5, 'middle'),
         svg.text(labels[1], (left - 3, base - rise / 2 + 3), 8.5, 'end'),
-        svg.text(labels[2], along, 8.5, 'middle' if low else 'start', 700),
+        svg.text(labels[2], along, 8.5, 'start', 700),
         svg.arc(foot, arc, 180, 180 - slant),
         svg.text(angle.text, beside, 7.5, 'start' if low or steep else 'end'),
     ]
