@@ -24,7 +24,7 @@ CAUTIONS = (
     ('Notch †', cautions.PAST_A_QUARTER),
     ('Notch ‡', cautions.PAST_A_THIRD),
     ('Short seat', cautions.SHORT_SEAT),
-    ('Thin tail', cautions.THIN_TAIL),
+    ('Tail §', cautions.THIN_TAIL),
     ('Long tail', cautions.LONG_TAIL),
 )
 

@@ -14,7 +14,7 @@ from layouts.trim import Trim
 from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
-HEAD_UNITS, LINE_UNITS, LETTERS_TO_A_LINE = 41.0, 10.0, 64
+HEAD_UNITS, LINE_UNITS, LETTERS_TO_A_LINE = 41.0, 10.0, 70
 """Height of title and column heads together, of a line of small print, and how much it holds."""
 BETWEEN_UNITS = 9.0
 """Between two tables on one page."""

@@ -24,8 +24,12 @@ SPANS = {
     'set-backs': 'thickness of the hip or valley itself, in',
 }
 """What stands above a table's heads."""
-NOTCH = '† past a quarter of the depth, ‡ past a third: look again; local code decides.'
-SHALLOW = '–: this stock does not reach the plate. Minus: the shortcut ends too high.'
+NOTCH = '† past a quarter of the depth, ‡ past a third, § under 3 1/2 in left, too little under a tail; local code decides.'
+THIN = '§ under 3 1/2 in left, too little under a tail; local code decides.'
+DASH = '–: the seat would be longer than the stock is deep, or leave less than half.'
+HIP_SEATS = 'Hips {hip} in thick. The drop is in the dropped ones already.'
+VALLEY_SEATS = 'Valleys {hip} in thick, not dropped: mark these as they stand.'
+OLD_RULE = 'Hips {hip} in thick, of the rafters’ stock. Minus: too high. {dash}'
 NOTES = {
     'shortening-level': (
         'A valley jack at the ridge takes the common’s. Mark these square to the plumb line; on the edge itself measure '
@@ -74,15 +78,21 @@ NOTES = {
 
 def notes(key: str, settings: Settings) -> tuple[str, ...]:
     """Return the notes at the foot of a table."""
-    if key.startswith('stock-left'):
-        return (NOTCH,)
-    if key.startswith('hip-seat'):
-        return (f'For hips and valleys {rational(settings.hip_thickness)} in thick. {SHALLOW}',)
+    if key.startswith(('height', 'stock-left')):
+        return (f'{NOTCH} {DASH}',)
+    if key.startswith('longest-seat'):
+        return (f'{THIN} {DASH}',)
+    hip = rational(settings.hip_thickness)
+    if key.startswith(('hip-seat', 'valley-seat')):
+        own = HIP_SEATS if key.startswith('hip') else VALLEY_SEATS
+        return (own.format(hip=hip), f'{NOTCH} {DASH}')
+    if key == 'old-rule':
+        return (OLD_RULE.format(hip=hip, dash=DASH),)
     if key.endswith('-sides'):
-        return (f'Drop for a hip {rational(settings.hip_thickness)} in thick.',)
+        return (f'Drop for a hip {hip} in thick.',)
     values = {
         'ridge': rational(settings.ridge_thickness),
-        'hip': rational(settings.hip_thickness),
+        'hip': hip,
         'rafter': rational(settings.rafter_thickness),
     }
     return tuple(note.format(**values) for note in NOTES.get(key, ()))

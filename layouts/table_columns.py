@@ -11,8 +11,8 @@ from tablegen import text
 from tablegen.pitch import Pitch
 
 NOTHING = '–'
-MARKS = ('', '†', '‡')
-"""Beside a figure: nothing; a notch past a quarter of the depth; past a third."""
+MARKS, THIN = ('', '†', '‡'), '§'
+"""Beside a figure: nothing; a notch past a quarter of the depth; past a third. After it: too little left under a tail."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,22 +47,23 @@ def columns_of(rows: Sequence[object], heads: Sequence[str], stubs: int, none: s
     flat = [_flat(row) for row in rows]
     labels = _aligned(['  '.join(_label(value) for _, value in row[:stubs]) for row in flat])
     found = []
+    beside = [iter(_beside(row)) for row in rows]
+    marked = getattr(rows[0], 'MARKED', ())
     for place in range(stubs, len(flat[0])):
         name = flat[0][place][0]
-        if name == 'marks':
+        if name in ('marks', 'thin'):
             continue
         cells = tuple(row[place][1] for row in flat)
-        marks = [tuple(value for key, value in row if key == 'marks') for row in flat]
-        nth = sum(key == name for key, _ in flat[0][:place])
-        found.append(
-            Column(
-                heads[place],
-                cells,
-                tuple(MARKS[one[nth]] if name == 'left' and one else '' for one in marks),
-                none,
-            )
-        )
+        marks = tuple(next(one) for one in beside) if name in marked else ('',) * len(rows)
+        found.append(Column(heads[place], cells, marks, none))
     return Columns(labels, tuple(found))
+
+
+def _beside(row: object) -> list[str]:
+    """Return what stands beside the marked figures of a row, in their order."""
+    thin = getattr(row, 'thin', ())
+    past = getattr(row, 'marks', (0,) * len(thin))
+    return [MARKS[one] + THIN * under for one, under in zip(past, thin, strict=True)]
 
 
 def _flat(row: object) -> list[tuple[str, object]]:

@@ -84,7 +84,7 @@ def layout_of(table: Columns, corner: str, trim: Trim) -> Layout:
     lengths = [cell for column in table.columns for cell in column.cells if _is_length(cell)]
     digits, feet = _digits(lengths)
     per = max((cell.per for cell in lengths), default=1)
-    marked = any(mark for column in table.columns for mark in column.marks)
+    marked = max((len(mark) for column in table.columns for mark in column.marks), default=0)
     plain = max((_plain_em(column) for column in table.columns), default=0)
     longest = max(map(_em, table.labels))
     found = []

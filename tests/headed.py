@@ -128,6 +128,12 @@ def said(words: Sequence[Word]) -> str:
     return ' '.join(word.text for word in words).replace('− ', '−')
 
 
+def marked(cell: str) -> str:
+    """Return a cell with its marks at its figure: beside a whole number they stand where its fraction would."""
+    figure = cell.rstrip('†‡§')
+    return figure.rstrip() + cell[len(figure) :]
+
+
 def read(words: Sequence[Word]) -> str:
     """Return words of one line or several as they are read."""
     return ' '.join(said(line) for line in lines(words))

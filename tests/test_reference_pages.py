@@ -20,7 +20,6 @@ from layouts.typeset import Job, set_document
 from tablegen.figures import Figure
 from tablegen.pitch import Pitch
 from tablegen.reference.groups import GROUPS, HOUSE_GROUPS
-from tablegen.reference.seat import NotchRow
 from tablegen.reference.tables import tables
 from tablegen.settings import BOOK_PARTS, USUAL_PARTS, Settings, read_settings
 from tablegen.text import rational
@@ -60,15 +59,16 @@ def printed(request, tmp_path_factory) -> tuple[Settings, list[tuple[object, lis
 
 def cells_of(row: object) -> list[str]:
     """Return a row's figures as a table prints them, blanks left out; what marks a notch stands at its figure."""
-    marks = iter(row.marks if isinstance(row, NotchRow) else ())
+    thin = getattr(row, 'thin', ())
+    marks = iter(zip(getattr(row, 'marks', (0,) * len(thin)), thin, strict=True))
     found = []
     for field in fields(row):
         value = getattr(row, field.name)
-        if field.name == 'marks':
+        if field.name in ('marks', 'thin'):
             continue
         for one in value if isinstance(value, tuple) else (value,):
-            mark = MARKS[next(marks)] if field.name == 'left' else ''
-            found.append(text_of(one) + (mark if one else ''))
+            past, under = next(marks) if field.name in getattr(row, 'MARKED', ()) else (0, 0)
+            found.append(text_of(one) + (MARKS[past] + '§' * under if one else ''))
     return found
 
 
@@ -87,7 +87,7 @@ def split(cells: list[str]) -> list[str]:
 def rows_read(lines: list[str]) -> list[list[str]]:
     """Return the words of every line, a dash for no figure and the tab's letter left out."""
     return [
-        [word for word in re.sub(r'([†‡])', r' \1', line).split() if word not in ('–', *'ABCDEFGHIJKL')]
+        [word for word in re.sub(r'([†‡§]+)', r' \1', line).split() if word not in ('–', *'ABCDEFGHIJKL')]
         for line in lines
     ]
 
@@ -122,7 +122,7 @@ def test_every_figure_of_every_table_is_read_back(printed):
                 body = body[body.index(row) + 1 :]
             place += here
         for number, row in enumerate(rows):
-            expected = split([cell.replace('†', ' †').replace('‡', ' ‡') for cell in cells_of(row)[stubs:]])
+            expected = split([re.sub(r'([†‡§]+)', r' \1', cell) for cell in cells_of(row)[stubs:]])
             assert read[number] == expected, (table.key, number)
 
 
@@ -147,12 +147,15 @@ def test_every_table_says_from_where_to_where(printed):
 
 def test_marks_are_explained_where_they_stand(printed):
     _, pages, _ = printed
-    marked = [lines for content, lines in pages if isinstance(content, TablePage) and '†' in ''.join(lines)]
-    assert marked
-    assert all(
-        '† past a quarter of the depth, ‡ past a third' in ' '.join(' '.join(lines).split())
-        for lines in marked
-    )
+    for mark, said in (
+        ('†', '† past a quarter of the depth, ‡ past a third'),
+        ('§', '§ under 3 1/2 in left, too little under a tail'),
+    ):
+        marked = [
+            lines for content, lines in pages if isinstance(content, TablePage) and mark in ''.join(lines)
+        ]
+        assert marked
+        assert all(said in ' '.join(' '.join(lines).split()) for lines in marked)
 
 
 def test_cautions_stand_where_they_matter(printed):
@@ -199,7 +202,7 @@ def test_the_usual_book_is_a_house_framers():
     assert set(GROUPS) < set(BOOK_PARTS)
 
 
-@pytest.mark.parametrize(('parts', 'pages'), [('["gable"]', 4), ('["ridge", "seat"]', 23), ('["glance"]', 0)])
+@pytest.mark.parametrize(('parts', 'pages'), [('["gable"]', 4), ('["ridge", "seat"]', 28), ('["glance"]', 0)])
 def test_pages_are_counted_before_anything_is_set(parts, pages):
     """Twenty-four pitches: an opening for the part, then a drawing and its tables, a page each."""
     planned = plan(read_settings(f'parts = {parts}', ''))

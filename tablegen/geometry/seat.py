@@ -10,7 +10,7 @@ from fractions import Fraction
 from tablegen import text
 from tablegen.angles import Angle
 from tablegen.errors import BookError
-from tablegen.exact import Exact, floor_of, nearest
+from tablegen.exact import Exact, exact, floor_of, nearest
 from tablegen.geometry.corner import Corner, hip_angle
 
 MARKS = (Fraction(1, 4), Fraction(1, 3))
@@ -86,6 +86,16 @@ def longest_seat(depth_in: Fraction, share: Fraction, slope: Exact) -> Exact:
     return depth_in * share / Angle(slope).sine()
 
 
+def is_tabled(depth_in: Fraction, seat_in: Exact | Fraction, notch_in: Exact) -> bool:
+    """Return whether a table gives a bird's mouth: seat no longer than the stock is deep, half of it or more left.
+
+    Given:
+        seat_in   level, of any member; 0 or less where its stock does not reach the plate
+        notch_in  square to its edge
+    """
+    return 0 < exact(seat_in) <= depth_in and 2 * notch_in <= depth_in
+
+
 def checked_seat(depth_in: Fraction, seat_in: Fraction, slope: Exact, place: str = 'seat') -> None:
     """Refuse a seat whose notch would cut through the stock.
 
@@ -139,6 +149,11 @@ def hip_heel(hip_depth_in: Fraction, hip_height_in: Exact, at: Corner) -> Exact:
 def hip_seat(hip_heel_in: Exact, at: Corner) -> Exact:
     """Return the seat of a hip, in, LEVEL along the hip from the corner of the plates: heel / tan H."""
     return hip_heel_in / at.hip_slope
+
+
+def hip_notch_depth(heel_in: Exact, at: Corner) -> Exact:
+    """Return the depth of the notch of a hip or valley, in, SQUARE to its edge, from its heel: heel · cos H."""
+    return heel_in * hip_angle(at).cosine()
 
 
 def hip_least_depth(hip_height_in: Exact, at: Corner) -> Exact:

@@ -12,6 +12,7 @@ from tablegen.figures import DEGREE, INCH, Figure
 from tablegen.pitch import Pitch
 
 UNIT_NAMES = {INCH: 'inches', DEGREE: 'degrees'}
+A_LENGTH = Figure(0, 16, INCH, '')
 MOST_PLACES = 6
 """Decimals that show a 64th exactly."""
 
@@ -49,7 +50,12 @@ def _flat(row: object, names: Sequence[str]) -> list[tuple[str, object]]:
 
 
 def _kind(column: list[tuple[str, object]]) -> Figure | None:
-    """Return a figure that shows how a column is told, None for a column without figures."""
+    """Return a figure that shows how a column is told, None for a column without figures.
+
+    Where every figure is left out it was one of lengths: nothing else is left out of a table.
+    """
+    if all(value is None for _, value in column):
+        return A_LENGTH
     return next((value for _, value in column if isinstance(value, Figure)), None)
 
 

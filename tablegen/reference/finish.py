@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from tablegen import text
 from tablegen.angles import Angle
-from tablegen.exact import Exact, Rational, exact, floor_of, nearest
+from tablegen.exact import Exact, Rational, nearest
 from tablegen.figures import (
     DEGREE,
     Figure,
@@ -15,7 +15,8 @@ from tablegen.figures import (
     decimal_figure,
     degree_figure,
     length_figure,
-    length_of_count,
+    length_rounded_down,
+    length_rounded_up,
 )
 from tablegen.pitch import Pitch
 from tablegen.settings import Settings
@@ -41,8 +42,12 @@ def mark(inches: Exact | Rational, settings: Settings) -> Figure:
 
 def at_least(inches: Exact | Rational, settings: Settings) -> Figure:
     """Return a length that must not be less, rounded up to the smallest part, in plain inches."""
-    per = settings.measure.per
-    return length_of_count(-floor_of(-exact(inches), per), Measure(per, text.INCHES))
+    return length_rounded_up(inches, Measure(settings.measure.per, text.INCHES))
+
+
+def limit(inches: Exact | Rational, settings: Settings) -> Figure:
+    """Return a length that is not to be passed, rounded DOWN to the smallest part, in plain inches."""
+    return length_rounded_down(inches, Measure(settings.measure.per, text.INCHES))
 
 
 def parts(lengths: list[Exact | Rational], settings: Settings) -> tuple[Figure, ...]:

@@ -1,13 +1,11 @@
-"""Groups B to D: shortening, seats, tails."""
+"""Groups B and D: shortening, tails."""
 
 from __future__ import annotations
 
 from fractions import Fraction
 
-from oracle import hip_ends, seats, shortening, tails
+from oracle import hip_ends, shortening, tails
 from oracle.corner import corner
-from oracle.rounding import limit, part
-from skewed import HIP
 
 from labels.expected import BY_PITCH, DEPTHS, THICKNESSES, Labels, by, col
 
@@ -17,9 +15,6 @@ ALL_THICKNESSES = {
 }  # fmt: skip
 LEVEL_ROWS = tuple(sorted(ALL_THICKNESSES.items(), key=lambda named: named[1]))
 OVERHANGS = {str(out): Fraction(out) for out in (1, 6, 12, 16, 18, 20, 24)}
-SEATS = {'1 1/2': Fraction(3, 2), '3 1/2': Fraction(7, 2), '5 1/2': Fraction(11, 2)}
-COMMON_SEAT = SEATS['3 1/2']
-MARKED = ('', '†', '‡')
 
 
 def ridge() -> list[Labels]:
@@ -66,79 +61,6 @@ def ridge() -> list[Labels]:
             by(THICKNESSES, shortening.sits_down), ('plumb', "where the roof planes meet to the ridge's square top"),
             'thickness of the ridge, in',
         ),
-    ]  # fmt: skip
-
-
-def _left(seat: Fraction):
-    """Return how the stock left is printed: with a mark past a quarter, and past a third, of the depth."""
-
-    def cell(at, depth) -> str:
-        deep = seats.notch(at, seat)
-        return part(depth - deep) + MARKED[(deep > depth / 4) + (deep > depth / 3)]
-
-    return cell
-
-
-def _height(at, depth, seat):
-    return seats.height_above_plate(at, depth, seat)
-
-
-def seat() -> list[Labels]:
-    """Return the tables of bird's mouths."""
-    found = []
-    for said, wide in SEATS.items():
-        found += [
-            Labels(
-                f'height-{said.replace(" ", "-").replace("/", "-")}', f'Height above plate, seat {said} in', 'in 12',
-                BY_PITCH,
-                (
-                    col('heel', lambda at, wide=wide: seats.heel(at, wide)),
-                    *by(DEPTHS, lambda at, depth, wide=wide: _height(at, depth, wide)),
-                ),
-                ('plumb', 'heel, seat to underside at the outside of plate', "plate's top to top edge there"),
-            ),
-            Labels(
-                f'stock-left-{said.replace(" ", "-").replace("/", "-")}', f'Stock left, seat {said} in', 'in 12',
-                BY_PITCH,
-                (
-                    col('notch', lambda at, wide=wide: seats.notch(at, wide)),
-                    *by(DEPTHS, _left(wide), str),
-                ),
-                ('square to the edge', "notch, underside to the notch's corner", 'from there to the top edge'),
-            ),
-        ]  # fmt: skip
-    return [*found, *map(_hip_seat, ('2×6', '2×8', '2×10', '2×12')), *_longest()]
-
-
-def _hip_seat(name: str) -> Labels:
-    depth = DEPTHS[name]
-
-    def low_by(at):
-        dropped = seats.hip_height(at, _height(at, depth, COMMON_SEAT), HIP)
-        return dropped - seats.height_of_seat(at, depth, COMMON_SEAT * Fraction(17, 12))
-
-    return Labels(
-        f'hip-seat-{name.replace("×", "x")}', f'Hip and valley seats, {name}', 'in 12', BY_PITCH,
-        (
-            col('common height', lambda at: _height(at, depth, COMMON_SEAT)),
-            col('dropped height', lambda at: seats.hip_height(at, _height(at, depth, COMMON_SEAT), HIP)),
-            col('dropped', lambda at: seats.hip_seat(at, _height(at, depth, COMMON_SEAT), depth, HIP)),
-            col('backed', lambda at: seats.hip_seat(at, _height(at, depth, COMMON_SEAT), depth)),
-            col('valley', lambda at: seats.valley_seat(at, _height(at, depth, COMMON_SEAT), depth, HIP)),
-            col('17/12 low by', low_by),
-        ),
-        ('for a common seat of 3 1/2', 'heights plumb', "over the plates' corner", 'seats level'),
-    )  # fmt: skip
-
-
-def _longest() -> list[Labels]:
-    return [
-        Labels(
-            f'longest-seat-{word}', f'Seats whose notch is a {word} of the depth', 'in 12', BY_PITCH,
-            by(DEPTHS, lambda at, depth, share=share: seats.longest(at, depth, share), limit),
-            ('level', 'outside of plate inwards'),
-        )
-        for word, share in (('quarter', Fraction(1, 4)), ('third', Fraction(1, 3)))
     ]  # fmt: skip
 
 

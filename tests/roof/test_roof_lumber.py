@@ -1,5 +1,6 @@
 """Dressed sizes and the limits that cautions name, against the standards' rows in authorities/."""
 
+import re
 import tomllib
 from fractions import Fraction
 from pathlib import Path
@@ -26,9 +27,13 @@ def _standard(quantity):
     return {row['given']['nominal_in']: number(row['printed'].split(' (')[0]) for row in rows}
 
 
-def _limit(row_id):
+def _code(row_id):
     (row,) = [row for row in _rows('residential-code.toml') if row['id'] == row_id]
-    return Fraction(row['value'])
+    return row
+
+
+def _limit(row_id):
+    return Fraction(_code(row_id)['value'])
 
 
 def test_dressed_sizes_are_the_standards():
@@ -70,8 +75,9 @@ def test_unknown_stock_is_refused():
 def test_the_limits_of_cautions_are_the_codes():
     assert _limit('4-code-005') == cautions.LOW_RISE_IN
     assert _limit('4-code-023') == cautions.LONGEST_NOTCHED_TAIL_IN
-    assert _limit('4-code-022') == cautions.LEAST_STOCK_ON_A_TAIL_IN
+    assert _limit('4-code-022') == cautions.LEAST_STOCK_UNDER_A_TAIL_IN
     assert _limit('4-code-013') == cautions.LEAST_SEAT_IN
+    assert _limit('4-code-014') == cautions.LEAST_SEAT_ON_MASONRY_IN
     assert _limit('4-code-018') == seat.MARKS[0]
 
 
@@ -79,4 +85,29 @@ def test_a_limit_itself_is_not_past_it():
     three, eight = exact(Fraction(3, 12)), exact(Fraction(8, 12))
 
     assert cautions.pitch_cautions(three) == cautions.pitch_cautions(eight) == ()
-    assert cautions.seat_cautions(Fraction(29, 4), Fraction(3, 2), Fraction(24), three) == ()
+    assert cautions.seat_cautions(Fraction(29, 4), Fraction(3), Fraction(24), three) == ()
+    on_wood = cautions.seat_cautions(Fraction(29, 4), Fraction(3, 2), Fraction(24), three)
+    assert on_wood == (cautions.SHORT_ON_MASONRY,)
+    assert not cautions.too_thin_for_a_tail(exact(Fraction(7, 2)))
+
+
+@pytest.mark.parametrize(
+    ('caution', 'keys'),
+    [
+        (cautions.LOW_SLOPE, ['4-code-005']),
+        (cautions.PAST_A_QUARTER, ['4-code-018']),
+        (cautions.PAST_A_THIRD, ['4-code-018']),
+        (cautions.LONG_TAIL, ['4-code-021', '4-code-023']),
+        (cautions.THIN_TAIL, ['4-code-021', '4-code-022']),
+        (cautions.SHORT_SEAT, ['4-code-013', '4-code-014']),
+        (cautions.SHORT_ON_MASONRY, ['4-code-014']),
+    ],
+)
+def test_a_cautions_clauses_are_those_of_the_code(caution, keys):
+    """The clauses that the authority's file names for those values, no other, and what of them is from memory."""
+    sources = [_code(key)['source'] for key in keys]
+    told = ' '.join(sources).replace('R802.7.1(.1)', 'R802.7.1 R802.7.1.1')
+
+    assert set(re.findall(r'R\d+[.\d]*\d', caution.source)) == set(re.findall(r'R\d+[.\d]*\d', told))
+    assert 'memory' in caution.source or 'memory' not in told
+    assert ('4 in nominal' in caution.source) <= ('4-code-021' in keys)

@@ -4,19 +4,18 @@ The relations are written out again here in plain trigonometry, so that a table 
 wrong side or the wrong thickness is found. That the relations themselves hold is shown against planes elsewhere.
 """
 
-from dataclasses import fields, replace
+from dataclasses import replace
 from fractions import Fraction
 
-import pytest
 from mpmath import asin, atan, cos, degrees, mpf, sin, sqrt, tan
 from printed import BOOK, DEPTHS, THICK, T, angles_of, are_nearest, is_nearest, slope_of
 
-from tablegen.geometry.seat import MARKS
 from tablegen.lumber import THICKNESSES_IN, stock
 from tablegen.reference import (
     cheeks,
     gable,
     hip,
+    hip_seat,
     jacks,
     ridge,
     seat,
@@ -25,8 +24,6 @@ from tablegen.reference import (
 )
 from tablegen.reference.finish import cells
 from tablegen.written.pitches import pitch
-
-SEAT = mpf(7) / 2
 
 
 def test_shortening_level():
@@ -62,83 +59,23 @@ def test_ridges():
         are_nearest(row.sits_down, [t / 2 * slope_of(row.pitch) for t in THICK])
 
 
-def test_seats():
-    for row in seat.seat_rows(BOOK, Fraction(7, 2)):
-        m, theta, _ = angles_of(row)
-        is_nearest(row.heel, SEAT * m)
-        for figure, depth in zip(row.heights, DEPTHS, strict=True):
-            if figure is None:
-                assert depth <= SEAT * sin(theta)
-            else:
-                is_nearest(figure, depth / cos(theta) - SEAT * m)
+def test_a_notch_that_leaves_less_than_half_is_left_out():
+    """A seat of 3½ in on a 2×4: at 8 in 12 its notch is 1.94 in, at 6 in 12 1.57 in: past a third, and too thin."""
+    eight, six = seat.notch_rows(replace(BOOK, pitches=(pitch('8'), pitch('6'))), Fraction(7, 2))
+
+    assert eight.left[0] is None
+    assert cells(eight)['left_1'] == ''
+    assert cells(six)['left_1'] == '1 15/16'
+    assert (cells(six)['marks_1'], cells(six)['thin_1']) == ('2', '1')
 
 
-def test_notches():
-    for row in seat.notch_rows(BOOK, Fraction(7, 2)):
-        _, theta, _ = angles_of(row)
-        notch = SEAT * sin(theta)
-        is_nearest(row.notch, notch)
-        for figure, passed, depth in zip(row.left, row.marks, DEPTHS, strict=True):
-            assert passed == (notch > depth / 4) + (notch > depth / 3)
-            assert figure is not None
-            is_nearest(figure, depth - notch)
+def test_the_settings_own_sizes_and_seat_have_tables():
+    own = replace(BOOK, rafters=stock('2×8'), hips=stock('2×10'), valleys=stock('2×12'), seat=Fraction(11, 4))
+    keys = [table.key for table in (*seat.listed(own), *hip_seat.listed(own))]
 
-
-def test_a_notch_through_the_stock_is_left_out():
-    """A seat of 5½ in on a 2×4: at 12 in 12 its notch is 3.89 in."""
-    (row,) = seat.notch_rows(replace(BOOK, pitches=(pitch('12'),)), Fraction(11, 2))
-
-    assert row.left[0] is None
-    assert row.left[1] is not None
-    assert cells(row)['left_1'] == ''
-
-
-def test_longest_seats():
-    for share in MARKS:
-        for row in seat.longest_seat_rows(BOOK, share):
-            _, theta, _ = angles_of(row)
-            are_nearest(
-                row.seats, [depth * share.numerator / share.denominator / sin(theta) for depth in DEPTHS]
-            )
-
-
-@pytest.mark.parametrize('size', [stock('2×8'), stock('2×12')], ids=['2×8', '2×12'])
-def test_hip_seats(size):
-    """A short seat on deep stock at a steep pitch is where a hip of the same stock ends above the plate."""
-    none = 0
-    rows = [(wide, row) for wide in seat.SEATS_IN for row in seat.hip_seat_rows(BOOK, wide, size)]
-    for wide, row in rows:
-        m, theta, h = angles_of(row)
-        level = mpf(wide.numerator) / wide.denominator
-        depth, slope = mpf(size.depth_in.numerator) / size.depth_in.denominator, m / sqrt(2)
-        common = depth / cos(theta) - level * m
-        dropped = common - T / 2 * slope
-        is_nearest(row.common_height, common)
-        is_nearest(row.dropped_height, dropped)
-        is_nearest(row.shortcut_low, dropped - (depth / cos(h) - mpf(17) / 12 * level * slope))
-        for figure, height, back in (
-            (row.dropped_seat, dropped, 0),
-            (row.backed_seat, common, 0),
-            (
-                row.valley_seat,
-                common,
-                T / 2,
-            ),  # where the plates' faces meet its sides, outwards of the corner
-        ):
-            # the underside is height - depth / cos h over the plate at the corner, and falls outwards
-            reach = -((height - depth / cos(h)) - back * slope) / slope
-            if figure is None:
-                none += 1
-                assert reach <= 0
-            else:
-                is_nearest(figure, reach)
-    assert none > 0
-
-
-def test_a_seat_that_cuts_through_leaves_the_hips_row_empty():
-    row = seat.hip_seat_rows(replace(BOOK, pitches=(pitch('24'),)), Fraction(11, 2), stock('2×4'))[0]
-
-    assert [getattr(row, field.name) for field in fields(row)][1:] == [None] * 6
+    assert 'height-2-3-4' in keys
+    assert keys[8:10] == ['hip-seat-2x10-with-2x8', 'valley-seat-2x12-with-2x8']
+    assert len(keys) == len(set(keys)) == 8 + 2 + 8 + 1
 
 
 def test_tails():

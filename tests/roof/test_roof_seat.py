@@ -2,12 +2,13 @@
 
 from fractions import Fraction
 
+import laid
 import pytest
 from corners import REGULAR, per_foot
 from fifty_digits import real
 from mpmath import mp, mpf
 from near import NEAR, gap, number
-from oracle.planes import LEVEL, ORIGIN, Plane, level, meet, plane, plumb_plane, scaled, size, square_top
+from oracle.planes import ORIGIN, level, scaled, size, square_top
 
 from tablegen.errors import BookError
 from tablegen.exact import exact
@@ -19,36 +20,15 @@ DEPTHS = (Fraction(7, 2), Fraction(29, 4), Fraction(45, 4))
 SEAT = Fraction(7, 2)
 
 
-def _common(roof, depth):
-    """The top and underside of a common rafter whose seat ends SEAT inside the plate's outer face."""
-    inner = scaled(roof.in_a, real(SEAT))
-    underside = Plane(roof.a.normal, mpf(0)).moved(
-        sum(a * b for a, b in zip(roof.a.normal, inner, strict=True))
-    )
-    return underside.moved(real(depth)), underside
-
-
-def _plumb_at_corner(roof, top):
-    return meet(plumb_plane(ORIGIN, roof.in_a), Plane(roof.in_a, mpf(0)), top)[2]
-
-
 @pytest.mark.parametrize('depth', DEPTHS, ids=str)
 def test_heel_height_and_stock_left(case, depth):
-    top, underside = _common(case.roof, depth)
+    top, underside = laid.common(case.roof, real(depth), real(SEAT))
 
-    assert gap(seat.heel(SEAT, case.slope), -_plumb_at_corner(case.roof, underside)) < NEAR
-    assert gap(seat.height_above_plate(depth, SEAT, case.slope), _plumb_at_corner(case.roof, top)) < NEAR
+    assert gap(seat.heel(SEAT, case.slope), -laid.plumb_at_corner(case.roof, underside)) < NEAR
+    assert gap(seat.height_above_plate(depth, SEAT, case.slope), laid.plumb_at_corner(case.roof, top)) < NEAR
     assert seat.seat_for_height(depth, seat.height_above_plate(depth, SEAT, case.slope), case.slope) == SEAT
     assert gap(seat.notch_depth(SEAT, case.slope), underside.height(ORIGIN)) < NEAR
     assert gap(seat.stock_left(depth, SEAT, case.slope), -top.height(ORIGIN)) < NEAR
-
-
-def _hip_top(roof, height, thickness):
-    """A square top whose edge towards A lies in plane A, that plane standing so high over the plate."""
-    board = roof.hip_member(real(thickness))
-    plane_a = roof.a.lifted(height)
-    edge = meet(board.right, plane_a, plane(ORIGIN, level(roof.hip())))
-    return square_top(edge, roof.hip())
 
 
 @pytest.mark.parametrize('depth', DEPTHS, ids=str)
@@ -56,9 +36,9 @@ def test_a_dropped_hip_keeps_the_height_above_plate(case, depth, thickness):
     roof = case.roof
     height = seat.height_above_plate(depth, SEAT, case.slope)
     ours = seat.hip_height_above_plate(height, backing.drop_plumb(thickness, case.at))
-    top = _hip_top(roof, number(height), thickness)
+    top = laid.dropped_top(roof, number(height), real(thickness))
 
-    assert gap(ours, _plumb_at_corner(roof, top)) < NEAR
+    assert gap(ours, laid.plumb_at_corner(roof, top)) < NEAR
     _check_hip_seat(case, depth, ours, top)
 
 
@@ -66,69 +46,47 @@ def test_a_dropped_hip_keeps_the_height_above_plate(case, depth, thickness):
 def test_a_backed_hip_keeps_the_height_above_plate(case, depth):
     roof = case.roof
     height = seat.height_above_plate(depth, SEAT, case.slope)
-    where_planes_meet = meet(
-        roof.a.lifted(number(height)), roof.b.lifted(number(height)), plumb_plane(ORIGIN, roof.eave_a)
-    )
-    top = square_top(where_planes_meet, roof.hip())
+    top = laid.backed_top(roof, number(height))
     ours = seat.hip_height_above_plate(height, exact(0))
 
-    assert gap(ours, _plumb_at_corner(roof, top)) < NEAR
+    assert gap(ours, laid.plumb_at_corner(roof, top)) < NEAR
     _check_hip_seat(case, depth, ours, top)
 
 
 def _check_hip_seat(case, depth, ours, top):
-    roof = case.roof
-    underside = top.moved(-real(depth))
+    found = laid.birds_mouth(case.roof, top, real(depth))
     heel = seat.hip_heel(depth, ours, case.at)
-    center = plumb_plane(ORIGIN, level(roof.hip()))
-    inner = meet(underside, LEVEL, center)
-    reach = sum(a * b for a, b in zip(inner, level(roof.hip()), strict=True)) / size(level(roof.hip()))
 
-    assert gap(heel, -_plumb_at_corner(roof, underside)) < NEAR
-    assert gap(seat.hip_seat(heel, case.at), reach) < NEAR
+    assert gap(heel, found.heel) < NEAR
+    assert gap(seat.hip_seat(heel, case.at), found.seat) < NEAR
+    assert gap(depth - seat.hip_notch_depth(heel, case.at), found.left) < NEAR
     least = top.moved(-number(seat.hip_least_depth(ours, case.at)))
-    assert abs(_plumb_at_corner(roof, least)) < NEAR
-
-
-def _outwards_of_the_corner(roof, point):
-    """How far a point is from the inside corner, level along the valley, towards its tail."""
-    along = level(roof.hip())
-    return -sum(a * b for a, b in zip(point, along, strict=True)) / size(along)
-
-
-def _heel_of_a_valley(roof, thickness):
-    """Where the plates' outer faces, carried on past the inside corner, meet the valley's sides, the farthest."""
-    board = roof.hip_member(real(thickness))
-    return max(
-        _outwards_of_the_corner(roof, meet(side, LEVEL, Plane(inwards, mpf(0))))
-        for side in (board.left, board.right)
-        for inwards in (roof.in_a, roof.in_b)
-    )
+    assert abs(laid.plumb_at_corner(case.roof, least)) < NEAR
 
 
 def test_a_valleys_heel_clears_the_plates(case, thickness):
-    assert gap(seat.valley_heel_back(thickness, case.at), _heel_of_a_valley(case.roof, thickness)) < NEAR
+    out = laid.valley_heel_out(case.roof, real(thickness))
+
+    assert gap(seat.valley_heel_back(thickness, case.at), out) < NEAR
 
 
 @pytest.mark.parametrize('depth', DEPTHS, ids=str)
 def test_a_valleys_heel_and_seat(case, depth, thickness):
-    """The underside of stock whose top holds the line of the two planes, against that heel's plumb plane and z = 0."""
-    roof, at = case.roof, case.at
+    """Stock whose top holds the line of the two planes; the heel where the plates' faces meet its sides."""
+    at = case.at
     height = seat.height_above_plate(
         Fraction(29, 4), SEAT, case.slope
     )  # the rafters', on a stock of their own
-    ridge = plumb_plane(ORIGIN, roof.eave_a)
-    top = square_top(meet(roof.a.lifted(number(height)), roof.b.lifted(number(height)), ridge), roof.hip())
-    underside, center = top.moved(-real(depth)), plumb_plane(ORIGIN, level(roof.hip()))
-    out = _heel_of_a_valley(roof, thickness)
-    at_heel = plane(scaled(level(roof.hip()), -out / size(level(roof.hip()))), level(roof.hip()))
-    heel, ours = -meet(center, at_heel, underside)[2], seat.valley_heel(depth, height, thickness, at)
-    reach = out - _outwards_of_the_corner(roof, meet(center, underside, LEVEL))
+    top, out = laid.backed_top(case.roof, number(height)), laid.valley_heel_out(case.roof, real(thickness))
+    found, ours = (
+        laid.birds_mouth(case.roof, top, real(depth), out),
+        seat.valley_heel(depth, height, thickness, at),
+    )
 
-    assert gap(ours, heel) < NEAR
-    assert gap(seat.valley_seat(ours, at), reach) < NEAR
-    least = top.moved(-number(seat.valley_least_depth(height, thickness, at)))
-    assert abs(meet(center, at_heel, least)[2]) < NEAR
+    assert gap(ours, found.heel) < NEAR
+    assert gap(seat.valley_seat(ours, at), found.seat) < NEAR
+    least = number(seat.valley_least_depth(height, thickness, at))
+    assert abs(laid.birds_mouth(case.roof, top, least, out).heel) < NEAR
 
 
 def test_a_valley_and_a_dropped_hip_of_one_stock_are_notched_alike_at_a_regular_corner(thickness):
@@ -148,7 +106,7 @@ def test_what_the_shortcut_gives():
         inner = scaled(along_plan, mpf(17) / 12 * real(SEAT))
         top = square_top(inner, roof.hip()).moved(real(depth))
 
-        assert gap(seat.shortcut_hip_height(depth, SEAT, case.at), _plumb_at_corner(roof, top)) < NEAR
+        assert gap(seat.shortcut_hip_height(depth, SEAT, case.at), laid.plumb_at_corner(roof, top)) < NEAR
 
 
 def test_the_worked_values():
