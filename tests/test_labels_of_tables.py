@@ -2,31 +2,18 @@
 
 from __future__ import annotations
 
+import re
 from itertools import combinations
 
 import pytest
 from headed import Table, marked, reference_part
+from labels.every import EXPECTED
 from labels.expected import Labels
-from labels.hips_to_gables import cheeks, hips, jacks, trim_and_gables
-from labels.other_roofs import finding_a_pitch, many_sides, setting_out_tables, two_pitches
-from labels.ridge_to_tail import ridge, tail
-from labels.seats import DASH, seat
+from labels.notes import CLAUSE, NOTES
+from labels.seats import DASH
 
 from tablegen.reference.tables import tables
 
-EXPECTED: tuple[Labels, ...] = (
-    *setting_out_tables(),
-    *ridge(),
-    *seat(),
-    *tail(),
-    *hips(),
-    *jacks(),
-    *cheeks(),
-    *trim_and_gables(),
-    *two_pitches(),
-    *many_sides(),
-    *finding_a_pitch(),
-)
 BY_KEY = {one.key: one for one in EXPECTED}
 COLUMNS = [(one.key, column.head) for one in BY_KEY.values() for column in one.columns]
 
@@ -69,6 +56,16 @@ def test_a_table_has_these_heads_and_rows_and_says_what_it_measures(skewed, key)
         assert len(part.heads) == len(set(part.heads)), f'page {part.page}: heads alike'
         line = part.line[:1].lower() + part.line[1:]
         assert [words for words in wanted.says if words not in line] == [], line
+
+
+@pytest.mark.parametrize('key', BY_KEY)
+def test_the_figures_at_the_foot_of_a_table(skewed, key):
+    """Thicknesses and limits in its notes: each is expected, and no other figure stands there."""
+    told = printed(skewed, BY_KEY[key]).parts[-1].notes
+    for words in NOTES.get(key, ()):
+        assert words in told, f'"{words}" is not in "{told}"'
+        told = told.replace(words, '')
+    assert not re.search(r'\d', re.sub(CLAUSE, '', told)), told
 
 
 def test_every_table_is_expected(skewed):

@@ -37,13 +37,26 @@ ALL = {
     'drop-plumb': 'drop_{}_in_*',
     'drop-square': 'drop_{}_in_*',
     'set-backs': 'set_back_{}_in_*',
+    'old-rule': 'low_{}_*',
+    'longest-seat-quarter': 'seats_{}_*',
+    'longest-seat-third': 'seats_{}_*',
 }
 """Tables whose columns are alike."""
 OF_SIDES = (
     'hip_per_foot_inches hip_plumb_cut_degrees jack_difference_* jack_12_and_* peak_12_and_* backing_bevel_degrees '
     'drop_plumb_*'
 )
+SIZES = ('2x4', '2x6', '2x8', '2x10', '2x12')
+SEATS = ('1-1-2', '3-1-2', '5-1-2')
+HIP_SEATS = 'dropped_height_* dropped_heel_* dropped_seat_* backed_height_* backed_heel_* backed_seat_*'
+VALLEY_SEATS = 'plumb_depth_* height_* heel_* seat_* heel_out_*'
 EACH = {
+    **{f'height-{seat}': ' '.join(['heel_*', *(f'heights_{size}_*' for size in SIZES)]) for seat in SEATS},
+    **{f'stock-left-{seat}': ' '.join(['notch_*', *(f'left_{size}_*' for size in SIZES)]) for seat in SEATS},
+    'hip-seat-2x10-with-2x8': HIP_SEATS,
+    'valley-seat-2x12-with-2x8': VALLEY_SEATS,
+    **{f'hip-seat-{size}': HIP_SEATS for size in SIZES[1:]},
+    **{f'valley-seat-{size}': VALLEY_SEATS for size in SIZES[1:]},
     'whole-triangles': 'times_2 times_3 times_4 times_5',
     'braces': 'equal_legs_* ' + ' '.join(f'other_leg_{leg}_in_*' for leg in (12, 18, 24, 30, 36, 48))
     + ' ' + ' '.join(f'cut_other_leg_{leg}_in_degrees' for leg in (12, 18, 24, 30, 36, 48)),
@@ -76,11 +89,28 @@ EACH = {
 """Tables whose columns each have a name of their own, in the order of the printed heads."""
 
 
-def names_of(wanted: Labels) -> tuple[str, ...] | None:
-    """Return the names of a table's columns in a data file, its labels' own not among them; None where not told here."""
+def names_of(wanted: Labels) -> tuple[str, ...]:
+    """Return the names of a table's columns in a data file, its labels' own and its marks' not among them."""
     if wanted.key in ALL:
         return tuple(ALL[wanted.key].format(_slug(column.head)) for column in wanted.columns)
-    return tuple(EACH[wanted.key].split()) if wanted.key in EACH else None
+    return tuple(EACH[wanted.key].split())
+
+
+def marks_of(wanted: Labels) -> dict[str, tuple[str, str]]:
+    """Return the columns of marks after them: head of the figures that they stand beside, and the marks that count."""
+    deep, thin = '†‡', '§'
+    if wanted.key.startswith(('height', 'stock-left', 'longest')):
+        sizes = {_slug(one.head): one.head for one in wanted.columns if '×' in one.head}
+        told = {f'marks_mark_{size}': (head, deep) for size, head in sizes.items()}
+        told = {} if wanted.key.startswith('longest') else told
+        return told | {f'thin_thin_{size}': (head, thin) for size, head in sizes.items()}
+    if wanted.key.startswith('hip-seat'):
+        ways = ('dropped', 'backed')
+        told = {f'marks_mark_{way}': (f'{way} seat', deep) for way in ways}
+        return told | {f'thin_thin_{way}': (f'{way} seat', thin) for way in ways}
+    if wanted.key.startswith('valley-seat'):
+        return {'marks_mark': ('seat', deep), 'thin_thin': ('seat', thin)}
+    return {}
 
 
 def stubs_of(wanted: Labels) -> tuple[str, ...]:

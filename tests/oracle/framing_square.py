@@ -23,3 +23,10 @@ def arms(run, up):
     """
     halved = 2 if up > FULL_TONGUE else 1
     return mpf(run) / halved, mpf(up) / halved
+
+
+def fitted(body, tongue):
+    """Return two figures for one line, halved until the tongue is long enough."""
+    while tongue > FULL_TONGUE:
+        body, tongue = mpf(body) / 2, mpf(tongue) / 2
+    return mpf(body), mpf(tongue)

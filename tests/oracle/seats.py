@@ -25,6 +25,12 @@ def height_above_plate(place, depth, seat):
     return meet(_top(place, depth, seat), place.along_a(0), place.across_a(0))[2]
 
 
+def seat_of_height(place, depth, height):
+    """Common: the level seat that puts its top edge so high over the plate line, outside of plate inwards."""
+    underside = place.roof.a.lifted(mpf(height)).moved(-mpf(depth))
+    return dot(meet(underside, LEVEL, place.along_a(0)), place.roof.in_a)
+
+
 def notch(place, seat):
     """Common: from its underside to the notch's corner, square to the edge."""
     return _underside(place, seat).height(ORIGIN)
