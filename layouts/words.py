@@ -172,7 +172,7 @@ WORDS = {
             'fall': 'fall',
             'plumb': 'plumb cut',
             'square': 'square cut',
-            'soffit': 'level cut for a soffit',
+            'soffit': 'soffit cut',
             'tail': 'tail',
         },
         'hips': {

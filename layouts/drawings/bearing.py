@@ -1,4 +1,4 @@
-"""A rafter on its plate and the tail outside it, to scale, with every part measured."""
+"""A rafter on its plate and the tail outside it, to scale, with every part measured; the ridge is to the left."""
 
 from __future__ import annotations
 
@@ -61,10 +61,10 @@ def seat_detail(
     ends = -7.0, max(8.0, seat + 2)
     tall = height + drop + ends[1] * slope + max(depth / cos(angle) - height + STUB * slope, PLATE_THICK)
     scale = min(11.0, SEAT_UNITS / tall)
-    x0, y0 = 112.0, 4 + (height + ends[1] * slope + drop) * scale
+    x0, y0 = WIDTH - 105.0, 4 + (height + ends[1] * slope + drop) * scale
 
     def at(point: svg.Point) -> svg.Point:
-        return x0 + point[0] * scale, y0 - point[1] * scale
+        return x0 - point[0] * scale, y0 - point[1] * scale
 
     def top(x: float, up: float = 0.0) -> svg.Point:
         return x, height + x * slope + up
@@ -91,27 +91,34 @@ def seat_detail(
         svg.hatch(plate, 2.8),
         svg.arrow(at(points['corner']), at(points['top']), both=True),
     ]
-    reach = min(at((ends[1], 0))[0] + 4, WIDTH - LETTER * len(words['height']))
+    reach = max(at((ends[1], 0))[0] - 4, LETTER * len(words['height']))
     if drop:
         shapes.append(svg.line(at(top(ends[0], drop)), at(top(ends[1], drop)), svg.LINE, '4 2'))
-        shapes += _note(words['drop'], at(top(4.6, drop * 1.0)), (reach, at(top(2.2))[1]), 'start')
+        shapes += _note(words['drop'], at(top(4.6, drop * 1.0)), (reach, at(top(2.2))[1]), 'end')
     if words['left']:
         shapes.append(svg.arrow(at(points['corner']), at(points['over']), both=True))
         middle = tuple(sum(pair) / 2 for pair in zip(points['corner'], points['over'], strict=True))
-        shapes += _note(words['left'], at(middle), (at(points['over'])[0] - 16, at((0, 0))[1] - 26), 'end')
+        shapes += _note(
+            words['left'],
+            at(middle),
+            (at(points['over'])[0] + 26, at(points['over'])[1] + 26 * slope - 6),
+            'start',
+        )
     if words['notch']:
         shapes.append(svg.line(at(points['corner']), at(points['under']), svg.HAIR))
         middle = tuple(sum(pair) / 2 for pair in zip(points['corner'], points['under'], strict=True))
-        shapes += _note(words['notch'], at(middle), (at((-STUB, 0))[0] - 6, at(points['foot'])[1] + 1), 'end')
-    shapes += _note(words['height'], at((0, height * 0.55)), (reach, at((0, height * 0.9))[1] + 12), 'start')
+        shapes += _note(
+            words['notch'], at(middle), (at((-STUB, 0))[0] + 6, at(points['foot'])[1] + 1), 'start'
+        )
+    shapes += _note(words['height'], at((0, height * 0.55)), (reach, at((0, height * 0.9))[1] + 12), 'end')
     shapes += _note(
         words['seat'],
         at((seat * 0.97, -0.05)),
-        (at((seat, 0))[0] + 16, at((0, -PLATE_THICK))[1] + 2),
-        'start',
+        (at((seat, 0))[0] - 16, at((0, -PLATE_THICK))[1] + 2),
+        'end',
     )
     shapes += _note(
-        words['heel'], at((0, points['foot'][1] * 0.6)), (at((0, 0))[0] - 16, at((0, 0))[1] + 2), 'end'
+        words['heel'], at((0, points['foot'][1] * 0.6)), (at((0, 0))[0] + 16, at((0, 0))[1] + 2), 'start'
     )
     height_units = max(at(low(-STUB))[1], at((0, -PLATE_THICK))[1]) + 8
     return svg.drawing(WIDTH, height_units + 6 * bool(words['notch']), title, shapes)
@@ -156,10 +163,10 @@ def tail_detail(
     inside = 5.0
     tall = height + inside * slope - points['plumb'][1] + 3
     scale = min(8.5, TAIL_UNITS / tall, 150 / (overhang + inside))
-    x0, y0 = 78.0 + overhang * scale, 6 + (height + inside * slope) * scale
+    x0, y0 = WIDTH - 78.0 - overhang * scale, 6 + (height + inside * slope) * scale
 
     def at(point: svg.Point) -> svg.Point:
-        return x0 + point[0] * scale, y0 - point[1] * scale
+        return x0 - point[0] * scale, y0 - point[1] * scale
 
     def low(x: float) -> svg.Point:
         return x, height + x * slope - depth / cos(angle)
@@ -168,7 +175,7 @@ def tail_detail(
     plate = [at(one) for one in ((0.0, 0.0), (seat, 0.0), (seat, -PLATE_THICK), (0.0, -PLATE_THICK))]
     body = [points['end'], (inside, height + inside * slope), low(inside), (seat, 0.0), (0.0, 0.0), low(0.0)]
     level = at(points['plumb'])[1] + 9
-    side = at(points['end'])[0] - 10
+    side = at(points['end'])[0] + 10
     shapes = [
         svg.path([at(one) for one in body[:2]], svg.LINE),
         svg.path([at(one) for one in (*body[2:], points['plumb'])], svg.LINE),
@@ -185,26 +192,26 @@ def tail_detail(
         svg.text(
             words['overhang'], ((at(points['end'])[0] + at((0, 0))[0]) / 2, level + 9), 8, 'middle', 700
         ),
-        svg.line(at((0, height)), (side - 2, at((0, height))[1]), svg.HAIR),
-        svg.line(at(points['end']), (side - 2, at(points['end'])[1]), svg.HAIR),
+        svg.line(at((0, height)), (side + 2, at((0, height))[1]), svg.HAIR),
+        svg.line(at(points['end']), (side + 2, at(points['end'])[1]), svg.HAIR),
         svg.arrow((side, at((0, height))[1]), (side, at(points['end'])[1]), both=True),
         svg.text(
-            words['fall'], (side - 4, (at((0, height))[1] + at(points['end'])[1]) / 2 + 3), 8, 'end', 700
+            words['fall'], (side + 4, (at((0, height))[1] + at(points['end'])[1]) / 2 + 3), 8, 'start', 700
         ),
     ]
     foot = at(points['end'])[1]
     shapes += _note(
         words['plumb'],
         at((points['end'][0], points['plumb'][1] + depth * 0.12)),
-        (side - 6, foot + 42),
-        'end',
+        (side + 6, foot + 42),
+        'start',
     )
     middle = tuple(sum(pair) / 2 for pair in zip(points['face'], points['soffit'], strict=True))
-    right = min(at((0, 0))[0] + 22, WIDTH - LETTER * len(words['soffit']))
-    shapes += _note(words['square'], at(points['square']), (right, at((0, -5.6))[1] - 6), 'start')
-    shapes += _note(words['soffit'], at(middle), (right, at((0, -5.6))[1] + 6), 'start')
-    along = (at(points['end']), at((0, height)))
-    shapes.append(svg.dimension(*along, 9, words['tail'], 8, weight=700))
+    left, base = at((0, 0))[0] - 12, min(at((0, -5.6))[1], level - 12)
+    shapes += _note(words['square'], at(points['square']), (left, base - 6), 'end')
+    shapes += _note(words['soffit'], at(middle), (left, base + 6), 'end')
+    along = (at((0, height)), at(points['end']))
+    shapes.append(svg.dimension(*along, 9, words['tail'], 8, weight=700, share=0.7))
     return svg.drawing(WIDTH, max(level + 12, at((0, -5.6))[1] + 10), title, shapes)
 
 

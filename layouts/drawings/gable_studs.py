@@ -1,4 +1,4 @@
-"""Studs under a gable rafter: each longer than the last by the same difference, to scale."""
+"""Studs under a gable rafter: each longer than the last by the same difference, to scale; the ridge is to the left."""
 
 from __future__ import annotations
 
@@ -24,11 +24,11 @@ def gable_studs(slope: float, spacing: float, words: tuple[str, str, str], title
     words: difference, spacing, the top cut's angle
     """
     across, tall = spacing * (STUDS + 0.8), slope * spacing * (STUDS + 0.8) + DEPTH_IN * 1.3
-    scale = min(172 / across, 100 / tall)
-    x0, y0 = 26.0, HEIGHT - 20
+    scale = min(160 / across, 100 / tall)
+    x0, y0 = WIDTH - 26.0, HEIGHT - 20
 
     def at(x: float, y: float) -> svg.Point:
-        return x0 + x * scale, y0 - y * scale
+        return x0 - x * scale, y0 - y * scale
 
     end = spacing * (STUDS + 0.8)
     depth = DEPTH_IN / cos(atan(slope))
@@ -49,16 +49,16 @@ def gable_studs(slope: float, spacing: float, words: tuple[str, str, str], title
             at(fourth - spacing * 0.22, tops[2]),
             at(fourth - spacing * 0.22, tops[3] - spacing * 0.22 * slope),
         ),
-        svg.text(words[0], (at(end, 0)[0] + 6, at(0, tops[1])[1] + 3), 9, weight=700),
+        svg.text(words[0], (at(end, 0)[0] - 6, at(0, tops[1])[1] + 3), 9, 'end', 700),
         svg.arrow(
-            (at(end, 0)[0] + 4, at(0, tops[1])[1]),
+            (at(end, 0)[0] - 4, at(0, tops[1])[1]),
             at(fourth - spacing * 0.22, (tops[2] + tops[3]) / 2 - spacing * 0.1 * slope),
         ),
         svg.arrow((at(spacing, 0)[0], y0 + 6), (at(2 * spacing, 0)[0], y0 + 6), both=True),
         svg.text(words[1], (at(1.5 * spacing, 0)[0], y0 + 16), 8, 'middle'),
-        svg.text(words[2], (at(spacing * 5.9, 0)[0] + 4, at(0, tops[4])[1] + 8), 8.5, weight=700),
+        svg.text(words[2], (at(spacing * 5.9, 0)[0] - 4, at(0, tops[4])[1] + 8), 8.5, 'end', 700),
         svg.arrow(
-            (at(spacing * 5.9, 0)[0] + 2, at(0, tops[4])[1] + 5), at(spacing * 5 + STUD_IN / 2, tops[4] - 0.4)
+            (at(spacing * 5.9, 0)[0] - 2, at(0, tops[4])[1] + 5), at(spacing * 5 + STUD_IN / 2, tops[4] - 0.4)
         ),
     ]
     return svg.drawing(WIDTH, HEIGHT, title, shapes)

@@ -67,15 +67,15 @@ def level_and_tape(slope: float, level: float, words: dict[str, str], title: str
     height = 122.0
     gap = level_gap(slope, level)
     scale = min(150 / level, 76 / gap)
-    x0, y0 = 62.0, 26.0
-    touch = (x0 + level * scale, y0)
+    x0, y0 = 241.0 - 62, 26.0  # the free end; the roof rises to the left
+    touch = (x0 - level * scale, y0)
     free = (x0, y0)
     foot = (x0, y0 + gap * scale)
     lean = atan(slope)
     out = 24.0
     roof = [
-        (foot[0] - out * cos(lean), foot[1] + out * sin(lean)),
-        (touch[0] + out * cos(lean), touch[1] - out * sin(lean)),
+        (touch[0] - out * cos(lean), touch[1] - out * sin(lean)),
+        (foot[0] + out * cos(lean), foot[1] + out * sin(lean)),
     ]
     body = [free, touch, (touch[0], y0 - 9), (free[0], y0 - 9)]
     middle = (free[0] + touch[0]) / 2
@@ -88,10 +88,10 @@ def level_and_tape(slope: float, level: float, words: dict[str, str], title: str
         ),
         svg.dot((middle, y0 - 4.5), 1.4, '#fff'),
         svg.arrow(free, foot, both=True, width=svg.LINE),
-        svg.text(words['gap'], (x0 - 5, (free[1] + foot[1]) / 2 + 3), 9, 'end', 700),
+        svg.text(words['gap'], (x0 + 5, (free[1] + foot[1]) / 2 + 3), 9, weight=700),
         svg.text(words['level'], (middle, y0 - 13), 8, 'middle'),
-        svg.arc(foot, 24, 0, degrees(lean)),
-        svg.line(foot, (foot[0] + 40, foot[1]), svg.HAIR, '3 2'),
-        svg.text(words['pitch'], (foot[0] + 44, foot[1] + 2), 9, weight=700),
+        svg.arc(foot, 24, 180 - degrees(lean), 180),
+        svg.line(foot, (foot[0] - 40, foot[1]), svg.HAIR, '3 2'),
+        svg.text(words['pitch'], (foot[0] - 44, foot[1] + 2), 9, 'end', 700),
     ]
     return svg.drawing(WIDTH, height, title, shapes)

@@ -93,11 +93,19 @@ def arrow(a: Point, b: Point, both: bool = False, width: float = HAIR) -> str:
 
 
 def dimension(
-    a: Point, b: Point, off: float, words: str, size: float = 7.5, gap: float = 1.6, weight: int = 500
+    a: Point,
+    b: Point,
+    off: float,
+    words: str,
+    size: float = 7.5,
+    gap: float = 1.6,
+    weight: int = 500,
+    share: float = 0.5,
 ) -> str:
     """Return a dimension from a to b, drawn so far to the left of that direction, with its words.
 
-    The words lie along the line, on its outer side, and are turned to be read from below or the right.
+    The words lie along the line, that share of it from a, on its outer side, and are turned to be read from below or
+    the right.
     """
     along = degrees(atan2(a[1] - b[1], b[0] - a[0]))
     away = (sin(radians(along)) * -off, -cos(radians(along)) * off)
@@ -114,7 +122,7 @@ def dimension(
     upright = along if -90 < along <= 90 else along - 180
     side = 1 if (upright == along) == (off > 0) else -1
     lift = gap if side > 0 else -(gap + size * 0.72)
-    middle = ((c[0] + d[0]) / 2, (c[1] + d[1]) / 2)
+    middle = (c[0] + (d[0] - c[0]) * share, c[1] + (d[1] - c[1]) * share)
     at = (middle[0] - sin(radians(upright)) * lift, middle[1] - cos(radians(upright)) * lift)
     return ''.join(witness) + arrow(c, d, both=True) + text(words, at, size, 'middle', weight, upright)
 
