@@ -8,7 +8,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from strategies import parts, rationals, styles
 
-from tablegen import lengths, text
+from tablegen import text
+from tablegen.written import lengths
+from tablegen.written.numbers import number
 
 counts = st.integers(0, 120_000 * 64)
 
@@ -141,7 +143,7 @@ def test_a_run_read_back_is_the_run_printed(count, per):
 
 @given(st.fractions(0, 1000, max_denominator=64))
 def test_a_setting_read_back_is_the_setting(value):
-    assert lengths.number(text.rational(value)) == value
+    assert number(text.rational(value)) == value
 
 
 @given(counts, parts(), styles())
