@@ -5,45 +5,31 @@ from __future__ import annotations
 from collections.abc import Sequence
 from textwrap import wrap
 
-from layouts.reading_words import exact, group_lines, group_of, measure, pick
+from layouts.reading_words import group_lines, group_of, measure, pick, rows_of
 from layouts.verbs.columns import LEFT, MIXED, RIGHT, columns
-from tablegen.findings import Cut, Finding, Length
-from tablegen.readings import Group
+from tablegen import text
+from tablegen.figures import decimal_figure
+from tablegen.findings.question import RoofQuestion
+from tablegen.readings import READ_PLACES, Group, Reading, Rows, rounding, set_length
 
-FOOT = """\
-Lengths run along the member, before anything is taken off for the thickness of
-ridge or hip. Rounding is the measure less the exact length, in inches; a half
-goes up. Square: its figures on body & tongue at the board's top edge, the line
-along the arm named: plumb along the tongue, level along the body; both halved
-where the rise is over the tongue's 16 in. Geometry is not strength: local code
-and a licensed designer decide."""
+LENGTHS_RUN = (
+    'Lengths run along the top edge. Off: what comes off them, along, or off the run, level. Rounded: the measure less '
+    'the exact length, in inches; a half goes up.'
+)
+CHEEKS_ARE = (
+    'Cheeks: on top, degrees from the line square across it, and the square held body & tongue, marked along the body; on '
+    'the side, '
+    'the plumb cut from square across, and the tilt of the blade from square.'
+)
 DEFERS = 'Geometry is not strength: local code and a licensed designer decide.'
+Found = dict[str, Group]
 
 
-def as_text(found: Finding, groups: dict[str, Group]) -> str:
-    """Return what is asked first of a square corner of one pitch.
-
-    Given:
-        groups  shortening, seat, tail and caution among them, by key
-    """
-    more = ', '.join(key.replace('_', '-') for key in groups if key != 'caution')
-    blocks = [
-        [asked(found)],
-        lengths_block(found),
-        cuts_block(found),
-        deductions_block(groups['shortening']),
-        seat_block(groups['seat'], groups['tail']),
-        cautions_block(groups['caution']),
-        FOOT.split('\n'),
-        wrap(f'More: --all, or --show with one or more of {more}.', 80),
-    ]
-    return joined(blocks)
-
-
-def listed(head: str, groups: Sequence[Group], caution: Group) -> str:
+def listed(head: str, groups: Sequence[Group], caution: Rows) -> str:
     """Return whole groups, every value with its line, and the cautions that are called for."""
-    blocks = [list(group_lines(group)) for group in groups if group is not caution]
-    return joined([[head], *blocks, cautions_block(caution), [DEFERS]])
+    return joined(
+        [[head], *(list(group_lines(group)) for group in groups), cautions_block(caution), [DEFERS]]
+    )
 
 
 def joined(blocks: Sequence[Sequence[str]]) -> str:
@@ -51,210 +37,256 @@ def joined(blocks: Sequence[Sequence[str]]) -> str:
     return '\n\n'.join('\n'.join(block) for block in blocks if block) + '\n'
 
 
-def asked(found: Finding) -> str:
+def asked(ask: RoofQuestion) -> str:
     """Return what was asked, in a line."""
-    roof = found.pitch.text
-    if found.pitch.rise_in is None:
-        roof += f' ({found.rise_per_foot.text} in 12)'
-    return f'{roof}, run {found.run.text}, to the nearest {found.part_text} in'
+    roof = ask.pitch.text
+    if ask.pitch.rise_in is None:
+        roof += f' ({decimal_figure(ask.pitch.rise, READ_PLACES).text} in 12)'
+    run = set_length('run', ask.run_in, text.run(ask.run_in)).text
+    return f'{roof}, run {run}, to the nearest {text.mixed(1, ask.measure.per)} in'
 
 
-def lengths_block(found: Finding) -> list[str]:
-    """Return the lines of the lengths, each saying from where to where it runs."""
-    named = [
-        ('common, plate line to ridge center', found.common),
-        ('hip/valley, plate corner to ridge center', found.hip_valley),
-        ('rise, plumb, plate line to ridge center', found.rise),
+def regular_text(head: str, ask: RoofQuestion, found: Found, caution: Rows, names: Sequence[str]) -> str:
+    """Return what is asked first of a roof with regular corners.
+
+    Given:
+        found  the groups that it is told from, by key
+        names  groups that --show can name
+    """
+    blocks = [
+        [head],
+        lengths_block(
+            ask,
+            (
+                ('common, plate line to ridge center', pick(found['length'], 'common_in')),
+                ('hip/valley, plate corner to ridge center', pick(found['length'], 'hip_valley_in')),
+                ('rise, plumb, plate line to ridge center', pick(found['length'], 'rise_in')),
+                *differences(found['jack']),
+            ),
+        ),
+        cuts_block(found['cut'], found['square'], (('common, jack', 'common'), ('hip/valley', 'hip_valley'))),
+        cheeks_block(
+            (
+                ('jack at a hip/valley', group_of(found['cheek'], 'jack')),
+                ('hip/valley, every cheek', group_of(found['cheek'], 'hip_at_ridge')),
+            )
+        ),
+        _off_block(found),
+        seats_block(found['seat']),
+        _tails_block(found['tail']),
+        _hip_block(found),
+        ridge_block(found['ridge'], 'Ridge') if 'ridge' in found else [],
+        cautions_block(caution),
+        wrap(f'{LENGTHS_RUN} {CHEEKS_ARE}', 80),
+        [DEFERS],
+        wrap(f'More: --all, or --show with one or more of {", ".join(names)}.', 80),
     ]
-    named += [
-        (f'jack difference, {jack.spacing.text} on center', jack.difference)
-        for jack in found.jack_differences
+    return joined(blocks)
+
+
+def lengths_block(ask: RoofQuestion, named: Sequence[tuple[str, Reading]]) -> list[str]:
+    """Return lengths in columns, with the exact one and what rounding has added."""
+    rows = []
+    for name, reading in named:
+        left = rounding(reading, ask.measure)
+        rows.append((name, measure(reading), left.exact, left.added))
+    return columns([('Lengths', 'measure', 'exact in', 'rounded'), *rows], (LEFT, MIXED, RIGHT, RIGHT))
+
+
+def differences(jack: Group, of: str = '') -> list[tuple[str, Reading]]:
+    """Return the named differences of jacks, one a spacing."""
+    return [
+        (f'jack difference{of}, {spacing.text} on center', difference)
+        for spacing, difference in rows_of(jack, 'difference').rows
     ]
-    named += [(f'hip drop, plumb, hip {found.hip_thickness.text} thick', found.hip_drop)]
-    rows = [(name, told.part.text, told.inches.text, _signed(told)) for name, told in named]
-    return columns([('Lengths', 'measure', 'exact in', 'rounding'), *rows], (LEFT, MIXED, RIGHT, RIGHT))
 
 
-def cuts_block(found: Finding) -> list[str]:
-    """Return the lines of the cuts, each group saying from which line on which face it is measured."""
-    return columns(
-        [
-            ('Cuts, from square across the side', 'degrees', 'body & tongue, line'),
-            _cut('common, plumb cut', found.plumb_cut),
-            _cut('common, level cut', found.level_cut),
-            _cut('hip/valley, plumb cut', found.hip_plumb_cut),
-            _cut('hip/valley, level cut', found.hip_level_cut),
-            ('Cuts, from square across the top face',),
-            _cut('jack, cheek', found.jack_cheek),
-            _cut('hip, cheek, top not backed', found.hip_cheek),
-            ('Bevel, from the square top, seen from the end',),
-            ('hip, backing of each side', found.backing_bevel.text, ''),
-        ],
-        (LEFT, RIGHT, LEFT),
+def cuts_block(cut: Group, square: Group, members: Sequence[tuple[str, str]]) -> list[str]:
+    """Return the plumb and level cuts of some members, by their keys, and how the square is held for each."""
+    rows = [
+        (
+            name,
+            pick(cut, f'{key}_plumb_deg').text,
+            pick(cut, f'{key}_level_deg').text,
+            pick(square, key, 'held').text,
+        )
+        for name, key in members
+    ]
+    heads = ('Cuts on the side, from square across', 'plumb', 'level', 'body & tongue')
+    return [
+        *columns([heads, *rows], (LEFT, RIGHT, RIGHT, LEFT)),
+        *(line for _, key in members for line in held_lines(group_of(square, key))),
+    ]
+
+
+def held_lines(square: Group) -> list[str]:
+    """Return which arm of the square gives which line, and how much run a step is."""
+    body, tongue, step = (
+        measure(pick(square, key)) for key in ('level_on_body_in', 'plumb_on_tongue_in', 'run_of_step_in')
     )
+    said = f'Held {pick(square, "held").text}: mark plumb along the tongue ({tongue}), level along the body ({body})'
+    if step != '12':
+        said += f'; {step} in of run a step'
+    return wrap(f'{said}.', 80, initial_indent='  ', subsequent_indent='    ')
 
 
-def deductions_block(shortening: Group) -> list[str]:
-    """Return what comes off the lengths for the thickness of what is met."""
+def cheeks_block(named: Sequence[tuple[str, Group]]) -> list[str]:
+    """Return cheeks in columns; where one is past a saw's scale, how it is cut."""
+    rows = [
+        (
+            name,
+            pick(cheek, 'top_from_square_deg').text,
+            pick(cheek, 'top_held').text,
+            pick(cheek, 'side_plumb_deg').text,
+            pick(cheek, 'side_blade_tilt_deg').text,
+        )
+        for name, cheek in named
+    ]
+    past = [name for name, cheek in named if not pick(cheek, 'within_saw_scale').data]
+    told = f'Past a saw’s scale: {"; ".join(past)}: by hand saw to the lines on top and sides; see --all.'
+    return [
+        *columns(
+            [('Cheeks', 'top from square', 'along the body', 'side plumb', 'blade'), *rows],
+            (LEFT, RIGHT, LEFT, RIGHT, RIGHT),
+        ),
+        *(wrap(told, 80, initial_indent='  ', subsequent_indent='    ') if past else []),
+    ]
 
-    def row(name: str, key: str) -> tuple[str, str, str]:
-        return name, *(measure(pick(shortening, f'{key}_{way}_in')) for way in ('level', 'along'))
 
+def off_rows(group: Group, named: Sequence[tuple[str, str]]) -> list[tuple[str, str, str]]:
+    """Return names with what comes off level and along the edge, by their keys."""
+    return [
+        (name, *(measure(pick(group, f'{key}_{way}_in')) for way in ('level', 'along')))
+        for name, key in named
+    ]
+
+
+def _off_block(found: Found) -> list[str]:
+    off = found['shortening']
+    same = pick(off, 'jack_at_hip_level_in').data == pick(off, 'jack_at_valley_level_in').data
+    jacks = (
+        (('jack at a hip/valley, on its center line', 'jack_at_hip'),)
+        if same
+        else (
+            ('jack at a hip, on its center line', 'jack_at_hip'),
+            ('jack at a valley, on its center line', 'jack_at_valley'),
+        )
+    )
+    rows = off_rows(
+        off,
+        (
+            ('common at a ridge', 'common_at_ridge'),
+            ('hip/valley at a ridge, one cheek', 'hip_valley_at_ridge'),
+            ('hip between commons, to its point', 'hip_between_commons'),
+            *jacks,
+        ),
+    )
+    ends = off_rows(
+        group_of(off, 'end_common'),
+        (
+            ('end common, hips between commons', 'between_commons'),
+            ('end common, hips on the ridge', 'hips_on_ridge'),
+        ),
+    )
     return columns(
-        [
-            ('Off, center line of what is met to its face', 'level', 'along the edge'),
-            row('common at a ridge', 'common'),
-            row('hip/valley at a ridge, ridge over one side', 'hip'),
-            row('hip between commons', 'hip_between_commons'),
-            row('jack at a hip/valley, on its own center line', 'jack'),
-        ],
+        [('Off, center line of what is met to its face', 'level', 'along'), *rows, *ends],
         (LEFT, MIXED, MIXED),
     )
 
 
-def seat_block(seat: Group, tail: Group) -> list[str]:
-    """Return the bird's mouths and the tails."""
+def _hip_block(found: Found) -> list[str]:
+    cheek = found['cheek']
+    rows = [
+        *off_rows(group_of(cheek, 'jack'), (('jack, long to short point', 'long_to_short_point'),)),
+        *off_rows(
+            group_of(cheek, 'hip_at_ridge'), (('hip at a ridge, long to short point', 'long_to_short_point'),)
+        ),
+        *off_rows(
+            group_of(cheek, 'hip_between_commons'),
+            (('hip between commons, point back to its sides', 'point_to_side'),),
+        ),
+        *off_rows(group_of(cheek, 'hip_tail'), (('hip tail, point back to its sides', 'point_to_side'),)),
+    ]
+    drop, bevel = pick(found['drop'], 'plumb_in'), pick(found['backing'], 'bevel_deg')
+    return [
+        *columns([('Points, along the board', 'level', 'along'), *rows], (LEFT, MIXED, MIXED)),
+        *wrap(
+            f'Hip: backed {bevel.text} each side, from its square top; or dropped {drop.text}, plumb, which its '
+            'bird’s mouth has already.',
+            80,
+        ),
+    ]
 
-    def row(name: str, *keys: str) -> tuple[str, str, str, str]:
-        at = group_of(seat, *keys) if keys else seat
-        known = {value.key: value for value in at.values}
-        heel = measure(known['heel_in']) if 'heel_in' in known else 'none'
-        level = measure(known['seat_in']) if 'seat_in' in known else 'none'
-        return name, level, heel, measure(known['height_above_plate_in'])
 
-    stock, out = pick(seat, 'stock').text, pick(tail, 'overhang_in').text
-    heads = columns(
-        [
-            (f"Bird's mouth, {stock}", 'seat level', 'heel plumb', 'height above plate'),
-            row('common', *()),
-            row('hip, dropped', 'hip_dropped'),
-            row('hip, backed', 'hip_backed'),
-            row('valley', 'valley'),
-        ],
-        (LEFT, MIXED, MIXED, MIXED),
+def seats_block(seat: Group) -> list[str]:
+    """Return the bird's mouths of a corner whose two sides are alike."""
+    named = [('common', 'common'), ('hip dropped', 'hip_dropped'), ('hip backed', 'hip_backed')]
+    if any(value.key == 'valley' for value in seat.values):
+        named.append(('valley', 'valley'))
+    lines = columns(
+        [('Bird’s mouths', *SEAT_HEADS), *(seat_row(name, group_of(seat, key)) for name, key in named)],
+        (LEFT, *(MIXED,) * len(SEAT_HEADS)),
     )
-    tails = columns(
+    return [*lines, *seat_legend(group_of(seat, 'valley') if named[-1][0] == 'valley' else None)]
+
+
+def seat_legend(valley: Group | None = None) -> list[str]:
+    """Return how the columns of bird's mouths are measured, and where a valley's heel stands."""
+    legend = (
+        'Seat: level. Heel, height above plate, depth from top edge to underside: plumb. Notch, and stock left over it: '
+        'square to the edge.'
+    )
+    back = [value.text for value in valley.values if value.key == 'heel_back_in'] if valley else []
+    if back:
+        legend += f' The valley’s heel stands {back[0]} outwards of the inside corner.'
+    return wrap(legend, 80, initial_indent='  ', subsequent_indent='    ')
+
+
+SEAT_HEADS = ('seat', 'heel', 'height', 'depth', 'notch', 'left')
+SEAT_KEYS = ('seat', 'heel', 'height_above_plate', 'plumb_depth', 'notch_depth', 'stock_left')
+
+
+def seat_row(name: str, mouth: Group) -> tuple[str, ...]:
+    """Return the bird's mouth of one member; 'none' where its stock does not reach the plate."""
+    known = {value.key: value for value in mouth.values if isinstance(value, Reading)}
+    cells = (measure(known[f'{key}_in']) if f'{key}_in' in known else 'none' for key in SEAT_KEYS)
+    return f'{name} {known["stock"].text}', *cells
+
+
+def ridge_block(ridge: Group, head: str) -> list[str]:
+    """Return the length of a hip roof's ridge, where its plates' length was given."""
+    if not any(value.key == 'hip_roof' for value in ridge.values):
+        return []
+    roof = group_of(ridge, 'hip_roof')
+    return columns(
         [
-            (f'Tail, {out} out from the plate, level', 'along the edge'),
-            ('common, plate line to tail end', measure(pick(tail, 'common_in'))),
-            ('hip/valley, plate corner to tail end', measure(pick(tail, 'hip_in'))),
+            (f'{head}, plates {pick(roof, "plate_length_in").text} long', 'level'),
+            ('between the points where the hips meet it', measure(pick(roof, 'center_lines_in'))),
+            ('sawn, hips between commons', measure(pick(roof, 'sawn_between_commons_in'))),
+            ('sawn, hips on the ridge', measure(pick(roof, 'sawn_hips_on_ridge_in'))),
         ],
         (LEFT, MIXED),
     )
-    return heads + tails
 
 
-def cautions_block(caution: Group) -> list[str]:
-    """Return the cautions that are called for, none if there are none."""
+def _tails_block(tail: Group) -> list[str]:
+    out = pick(tail, 'overhang_in').text
+    return columns(
+        [
+            (f'Tails, {out} out from the plate, level', 'along'),
+            ('common and jack, plate line to tail end', measure(pick(tail, 'common_and_jack_in'))),
+            ('hip/valley, plate corner to its point', measure(pick(tail, 'hip_valley_in'))),
+            ('hip, plate corner to each side’s line', measure(pick(tail, 'hip_sides_in'))),
+            ('valley, plate corner to each side’s line', measure(pick(tail, 'valley_sides_in'))),
+        ],
+        (LEFT, MIXED),
+    )
+
+
+def cautions_block(caution: Rows) -> list[str]:
+    """Return the cautions that are called for, each with its clause; none if there are none."""
     lines = []
-    for said in caution.values:
-        lines += wrap(f'Caution: {said.text}', 80, subsequent_indent='  ')
+    for row in caution.rows:
+        said = {reading.key: reading.text for reading in row}
+        lines += wrap(f'Caution, {said["of"]}: {said["text"]} ({said["source"]})', 80, subsequent_indent='  ')
     return lines
-
-
-def two_pitches_text(head: str, corner: Group, caution: Group) -> str:
-    """Return what is asked first where two pitches meet."""
-
-    def both(name: str, *keys: str) -> tuple[str, str, str]:
-        return name, *(measure(pick(corner, side, *keys)) for side in ('side_a', 'side_b'))
-
-    def hip(name: str, key: str) -> tuple[str, str, str]:
-        reading = pick(corner, 'hip', key)
-        return name, measure(reading), exact(reading)
-
-    hips = [
-        ('Hip or valley', 'measure', 'exact'),
-        hip('plan angle, eave A to the hip', 'plan_from_eave_a_deg'),
-        hip('plan angle, eave B to the hip', 'plan_from_eave_b_deg'),
-        hip('length, plate corner to ridge center', 'length_in'),
-        hip('length per foot of run of A', 'per_foot_of_run_a_in'),
-        hip('plumb cut, on its side from square', 'plumb_cut_deg'),
-    ]
-    jacks = [
-        both(f'jack difference {at.key.removesuffix("_in").replace("_", " ")} in', 'jack_difference', at.key)
-        for at in group_of(corner, 'side_a', 'jack_difference').values
-    ]
-    sides = [
-        ('The sides', 'A', 'B'),
-        both('pitch', 'pitch'),
-        both('run of the commons, level', 'run_in'),
-        *jacks,
-        both("jack, saw's line on its side, from square", 'cheek', 'jack', 'saw_deg'),
-        both('jack, blade from square', 'cheek', 'jack', 'blade_deg'),
-        both('jack, top edge, figure against 12', 'cheek', 'jack', 'figure_against_12_in'),
-        both('hip at a ridge over it, figure, square top', 'cheek', 'hip', 'figure_against_12_in'),
-        both('hip, off at that ridge, level', 'shortening', 'hip_level_in'),
-        both('jack, off at the hip, level', 'shortening', 'jack_level_in'),
-        both('backing, from the square top', 'backing', 'bevel_deg'),
-        both('drop, plumb', 'drop', 'plumb_in'),
-        (
-            'overhang, for eaves that meet',
-            *(measure(pick(corner, 'eaves', f'overhang_{s}_in')) for s in 'ab'),
-        ),
-    ]
-    slide = corner, 'slide'
-    aside = f'Or slide the hip {pick(*slide, "aside_in").text} {pick(*slide, "way").text}, then drop it'
-    return joined(
-        [
-            [head],
-            columns(hips, (LEFT, MIXED, RIGHT)),
-            columns(sides, (LEFT, MIXED, MIXED)),
-            wrap(f'{aside} {pick(*slide, "drop_plumb_in").text}.', 80),
-            cautions_block(caution),
-            [DEFERS, 'More: --all.'],
-        ]
-    )
-
-
-def many_sides_text(head: str, roof: Group, caution: Group) -> str:
-    """Return what is asked first of a many-sided roof."""
-
-    def row(name: str, *keys: str) -> tuple[str, str, str]:
-        reading = pick(roof, *keys)
-        return name, measure(reading), exact(reading)
-
-    jacks = [
-        row(f'jack difference {at.key.removesuffix("_in").replace("_", " ")} in', 'jack_difference', at.key)
-        for at in group_of(roof, 'jack_difference').values
-    ]
-    rows = [
-        ('Plan and lengths', 'measure', 'exact'),
-        row('side of the plates, corner to corner', 'side_in'),
-        row('middle of the plan to a corner', 'middle_to_corner_in'),
-        row('cut of the plates’ ends, from square', 'plate_miter_deg'),
-        row('hip, plate corner to the axis', 'hip', 'length_in'),
-        row('hip per foot of run', 'hip', 'per_foot_of_apothem_in'),
-        *jacks,
-        ('Cuts',),
-        row('hip, plumb cut, on its side from square', 'hip', 'plumb_cut_deg'),
-        row("jack, saw's line on its side, from square", 'cheek', 'jack', 'saw_deg'),
-        row('jack, blade from square', 'cheek', 'jack', 'blade_deg'),
-        row('jack, top edge, figure against 12', 'cheek', 'jack', 'figure_against_12_in'),
-        row('hip at the peak, blade, both cheeks', 'cheek', 'hip_at_peak', 'blade_deg'),
-        row('hip at the peak, figure, square top', 'cheek', 'hip_at_peak', 'figure_against_12_in'),
-        row('smallest center post, across flats', 'peak', 'least_post_across_flats_in'),
-        row('backing, from the square top', 'backing', 'bevel_deg'),
-        row('drop, plumb', 'drop', 'plumb_in'),
-    ]
-    past = ' Past a saw’s scale: cut from a squared end, see --all.'
-    within = pick(roof, 'cheek', 'jack', 'within_saw_scale').data
-    return joined(
-        [
-            [head],
-            columns(rows, (LEFT, MIXED, RIGHT)),
-            wrap(f'Inches and degrees; blades from square, shoe on the side.{"" if within else past}', 80),
-            cautions_block(caution),
-            [DEFERS, 'More: --all.'],
-        ]
-    )
-
-
-def _signed(told: Length) -> str:
-    """Return what rounding has added, with its sign; a length that lost nothing says so."""
-    if not told.left.count:
-        return 'none'
-    return f'+{told.left.text}' if told.left.count > 0 else told.left.text
-
-
-def _cut(name: str, cut: Cut) -> tuple[str, str, str]:
-    return name, cut.degrees.text, cut.held

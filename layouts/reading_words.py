@@ -7,13 +7,14 @@ from collections.abc import Iterator
 from textwrap import wrap
 
 from layouts.verbs.columns import LEFT, MIXED, RIGHT, columns
-from tablegen.readings import Group, Reading
+from tablegen.readings import Group, Reading, Rows
 
 WIDTH = 80
 LONGEST_IN_A_COLUMN = 24
 """Letters; longer words get lines of their own."""
 UNITS = {'_in': ' in', '_deg': ' deg'}
-SPACING = re.compile(r'[\d./ ]+')
+SIDE = re.compile(r'\b(?:a(?! (?:quarter|third)\b)|b)\b')
+"""The letter of a side in a name, which is no article."""
 
 
 def group_lines(group: Group, above: str = '') -> Iterator[str]:
@@ -22,9 +23,10 @@ def group_lines(group: Group, above: str = '') -> Iterator[str]:
     Given:
         above  name of the group that it is in, '' for none
     """
-    name = f'{above}: {spoken(group.key)}' if above else spoken(group.key).capitalize()
+    name = f'{above}: {spoken(group.key)}' if above else _capital(spoken(group.key))
     readings = [value for value in group.values if isinstance(value, Reading)]
-    if readings or group.from_line:
+    tables = [value for value in group.values if isinstance(value, Rows) and value.rows]
+    if readings or tables or group.from_line:
         yield name
     short = [reading for reading in readings if len(reading.text) <= LONGEST_IN_A_COLUMN]
     if short:
@@ -33,6 +35,8 @@ def group_lines(group: Group, above: str = '') -> Iterator[str]:
     for reading in readings:
         if reading not in short:
             yield from _wrapped(f'{spoken(reading.key)}: {reading.text}', '  ')
+    for table in tables:
+        yield from table_lines(table)
     if group.from_line:
         yield from _wrapped(f'({group.from_line.replace("_", " ")})', '  ')
     for value in group.values:
@@ -40,16 +44,37 @@ def group_lines(group: Group, above: str = '') -> Iterator[str]:
             yield from group_lines(value, name)
 
 
+def table_lines(table: Rows) -> Iterator[str]:
+    """Return rows in columns under the names of their readings; lengths without their unit."""
+    heads = tuple(spoken(reading.key) for reading in table.rows[0])
+    rows = [tuple(measure(reading) for reading in row) for row in table.rows]
+    if spoken(table.key) not in heads:
+        yield f'  {spoken(table.key)}'
+    for line in columns([heads, *rows], (MIXED,) * len(heads)):
+        yield f'  {line}'
+
+
 def pick(group: Group, *keys: str) -> Reading:
     """Return the reading under some keys, the outermost group's first."""
     found = next(value for value in group.values if value.key == keys[0])
-    return pick(found, *keys[1:]) if isinstance(found, Group) else found
+    if isinstance(found, Group):
+        return pick(found, *keys[1:])
+    assert isinstance(found, Reading), f'{keys[0]} is a table'
+    return found
 
 
 def group_of(group: Group, *keys: str) -> Group:
     """Return the group under some keys, the outermost group's first."""
     found = next(value for value in group.values if value.key == keys[0])
+    assert isinstance(found, Group), f'{keys[0]} is no group'
     return group_of(found, *keys[1:]) if keys[1:] else found
+
+
+def rows_of(group: Group, key: str) -> Rows:
+    """Return the table of a group."""
+    found = next(value for value in group.values if value.key == key)
+    assert isinstance(found, Rows), f'{key} is no table'
+    return found
 
 
 def measure(reading: Reading) -> str:
@@ -63,9 +88,13 @@ def exact(reading: Reading) -> str:
 
 
 def spoken(key: str) -> str:
-    """Return a key in words: 'hip_level_in' is 'hip level', '16_in' is 'at 16 in'."""
+    """Return a key in words: 'hip_at_ridge_level_in' is 'hip at ridge level', 'side_a' is 'side A'."""
     words = re.sub('_(in|deg)$', '', key).replace('_', ' ')
-    return f'at {words} in' if SPACING.fullmatch(words) else words
+    return SIDE.sub(lambda letter: letter[0].upper(), words)
+
+
+def _capital(words: str) -> str:
+    return words[:1].upper() + words[1:]
 
 
 def _exact(reading: Reading) -> str:

@@ -19,7 +19,7 @@ from layouts.words import WORDS
 from tablegen import text
 from tablegen.exact import Exact
 from tablegen.figures import degree_figure, length_figure
-from tablegen.findings_roof import RoofQuestion
+from tablegen.findings.roof import RoofQuestion
 from tablegen.geometry.corner import square_corner
 from tablegen.pitch import pitch_of_rise
 from tablegen.readings import Group, Reading
@@ -40,14 +40,15 @@ def set_out(ask: RoofQuestion, found: Found) -> Made:
 
 def ridge(ask: RoofQuestion, found: Found) -> Made:
     words, off = WORDS['roof_drawings']['ridge'], found['shortening']
-    figures = tuple(pick(off, f'{name}_level_in').text for name in ('common', 'hip', 'jack'))
+    keys = ('common_at_ridge', 'hip_valley_at_ridge', 'jack_at_hip')
+    figures = tuple(pick(off, f'{key}_level_in').text for key in keys)
     names = tuple(words[name] for name in ('common', 'hip', 'jack'))
     labels = PlanLabels(words['title'], names, figures)
     return (shortening_plan(float(ask.ridge_in), float(ask.hip_in), float(ask.rafter_in), labels),), {}
 
 
 def seat(ask: RoofQuestion, found: Found) -> Made:
-    words, told = WORDS['roof_drawings']['seat'], found['seat']
+    words, told = WORDS['roof_drawings']['seat'], group_of(found['seat'], 'common')
     height = _number(pick(told, 'height_above_plate_in'))
     slope = float(ask.pitch.slope)
     picture = seat_detail(slope, float(ask.stock.depth_in), float(ask.seat_in), height, words, words['title'])
@@ -80,26 +81,26 @@ def hip_seat(ask: RoofQuestion, found: Found) -> Made:
         'hip_seat': pick(hip, 'seat_in').text,
         'hip_heel': pick(hip, 'heel_in').text,
         'hip_height': pick(hip, 'height_above_plate_in').text,
-        'low_dropped': pick(wrong, 'low_if_dropped_in').text,
-        'low_backed': pick(wrong, 'low_if_backed_in').text,
+        'low_dropped': _way(wrong, 'low_if_dropped', 'high_if_dropped'),
+        'low_backed': _way(wrong, 'low_if_backed', 'high_if_backed'),
     }
     return (picture,), values
 
 
 def tail(ask: RoofQuestion, found: Found) -> Made:
     words, told = WORDS['roof_drawings']['tail'], found['tail']
-    height = _number(pick(found['seat'], 'height_above_plate_in'))
+    height = _number(pick(found['seat'], 'common', 'height_above_plate_in'))
     sizes = (ask.pitch.slope, ask.stock.depth_in, height, ask.overhang_in, ask.tail_face_in)
     picture = tail_detail(*map(float, sizes), words, words['title'])
-    soffit = {reading.key: reading.text for reading in group_of(told, 'soffit').values}
+    soffit = group_of(told, 'soffit')
     values = {
         'stock': ask.stock.name,
         'out': pick(told, 'overhang_in').text,
-        'tail': pick(told, 'common_in').text,
+        'tail': pick(told, 'common_and_jack_in').text,
         'fall': pick(told, 'fall_in').text,
-        'face': soffit['face_in'],
-        'soffit': soffit['level_cut_in'],
-        'below': soffit['below_plate_in'],
+        'face': pick(soffit, 'face_in').text,
+        'soffit': pick(soffit, 'level_cut_in').text,
+        'below': _way(soffit, 'below_plate', 'above_plate'),
     }
     return (picture,), values
 
@@ -115,28 +116,28 @@ def hips(ask: RoofQuestion, found: Found) -> Made:
 
 def jack_deductions(ask: RoofQuestion, found: Found) -> Made:
     words = WORDS['roof_drawings']['jacks']
-    off = pick(found['shortening'], 'jack_level_in').text
+    off = pick(found['shortening'], 'jack_at_hip_level_in').text
     labels = (words['long'], words['short'], f'{words["off"]} {off}', words['hip'], words['corner'])
     return (jack_points(float(ask.hip_in), float(ask.rafter_in), labels, words['title']),), {}
 
 
 def cheeks(ask: RoofQuestion, found: Found) -> Made:
     words, jack = WORDS['roof_drawings']['cheeks'], group_of(found['cheek'], 'jack')
-    saw, top = pick(jack, 'saw_deg'), pick(jack, 'top_from_square_deg')
+    saw, top = pick(jack, 'side_plumb_deg'), pick(jack, 'top_from_square_deg')
     labels = (top.text, saw.text, words['top'], words['side'])
     return (cheek_faces(_number(saw), _number(top), labels, words['title']),), {}
 
 
 def past_scale(ask: RoofQuestion, found: Found) -> Made:
-    words, hip = WORDS['roof_drawings']['hip-cheeks'], group_of(found['cheek'], 'hip')
-    saw, top = pick(hip, 'saw_deg'), pick(hip, 'top_from_square_deg')
+    words, hip = WORDS['roof_drawings']['hip-cheeks'], group_of(found['cheek'], 'hip_at_ridge')
+    saw, top = pick(hip, 'side_plumb_deg'), pick(hip, 'top_from_square_deg')
     labels = (top.text, saw.text, words['top'], words['side'])
     return (cheek_faces(_number(saw), _number(top), labels, words['title']),), {}
 
 
 def trim(ask: RoofQuestion, found: Found) -> Made:
     words = WORDS['roof_drawings']['trim']
-    slant = _number(pick(group_of(found['cheek'], 'jack'), 'saw_deg'))
+    slant = _number(pick(found['cut'], 'common_plumb_deg'))
     panels = []
     for key, turn in (('standing_plumb', 90 - slant), ('square_to_slope', 90.0), ('in_the_roof_plane', 0.0)):
         cut = group_of(found['trim'], key)
@@ -173,6 +174,13 @@ def find_pitch(ask: RoofQuestion, found: Found) -> Made:
     gap = length_figure(ask.pitch.slope * LEVEL_IN, ask.measure).text
     labels = {'level': words['level'], 'gap': f'{gap} in', 'pitch': ask.pitch.text}
     return (level_and_tape(float(ask.pitch.slope), float(LEVEL_IN), labels, words['title']),), {'gap': gap}
+
+
+def _way(group: Group, *keys: str) -> str:
+    """Return the one of some lengths that a group has, with its way, which its name begins with: '3/8 in low'."""
+    (reading,) = [value for value in group.values if value.key in [f'{key}_in' for key in keys]]
+    assert isinstance(reading, Reading)
+    return f'{reading.text} {reading.key.partition("_")[0]}'
 
 
 def _number(reading: Reading | Exact) -> float:

@@ -13,7 +13,7 @@ from layouts.reference_drawings import PICTURES
 from layouts.reference_words import low_pitches, span
 from tablegen import cautions
 from tablegen.figures import Measure
-from tablegen.findings_roof import RoofQuestion, roof_findings
+from tablegen.findings.roof import RoofQuestion, roof_findings
 from tablegen.pitch import Pitch, pitch_of_rise
 from tablegen.settings import Settings
 from tablegen.worked import nearest_pitch
@@ -85,7 +85,7 @@ def question(settings: Settings) -> RoofQuestion:
 def _maker(name: str, settings: Settings) -> Callable:
     def make(index) -> IntroPage:
         ask = question(settings)
-        found = {group.key: group for group in roof_findings(ask)}
+        found = {group.key: group for group in roof_findings(ask, listed=False)}
         pictures, values = PICTURES[name](ask, found) if name in PICTURES else ((), {})
         return IntroPage(
             ask.pitch.text,

@@ -38,6 +38,11 @@ LOW_SLOPE = Caution(
     'Under 3 in 12 the ridge, hips and valleys are designed as beams, and some coverings leak.',
     'IRC 2006 and 2009 R802.3; 2018 and later R802.4.4',
 )
+LOW_SHED = Caution(
+    'low_slope',
+    'Under 3 in 12 some coverings leak: each has its own least slope.',
+    'IRC 2021 R905.2.2 to R905.15.1',
+)
 STEEP = Caution(
     'steep',
     'Any roof is a fall. The steeper it is, the more is needed: scaffold, roof brackets, a tied-off harness.',
@@ -65,6 +70,11 @@ SHORT_ON_MASONRY = Caution(
     'On masonry or concrete the seat would bear on less than 3 in.',
     'IRC 2006 to 2024 R802.6',
 )
+SHALLOW_HIP = Caution(
+    'shallow_hip',
+    'Less deep than the cut end of the rafters, which is as long as their plumb cut.',
+    'IRC 2006 and 2009 R802.3; 2018 and later R802.4.3',
+)
 
 
 def pitch_cautions(slope: Exact) -> tuple[Caution, ...]:
@@ -74,7 +84,7 @@ def pitch_cautions(slope: Exact) -> tuple[Caution, ...]:
 
 
 def seat_cautions(
-    depth_in: Fraction, seat_in: Fraction, overhang_in: Fraction, slope: Exact
+    depth_in: Fraction, seat_in: Exact | Fraction, overhang_in: Exact | Fraction, slope: Exact
 ) -> tuple[Caution, ...]:
     """Return what a common's bird's mouth and the tail outside it call for.
 
@@ -83,13 +93,18 @@ def seat_cautions(
         seat_in      level
         overhang_in  level, 0 for no tail
     """
-    found = notch_cautions(depth_in, seat.notch_depth(seat_in, slope), overhang_in)
+    notch = seat.notch_depth(seat_in, slope)
+    return (*notch_cautions(depth_in, notch, overhang_in), *bearing_cautions(seat_in))
+
+
+def bearing_cautions(seat_in: Exact | Fraction) -> tuple[Caution, ...]:
+    """Return what the level length of any member's seat calls for, in."""
     if seat_in < LEAST_SEAT_IN:
-        return (*found, SHORT_SEAT)
-    return (*found, SHORT_ON_MASONRY) if seat_in < LEAST_SEAT_ON_MASONRY_IN else found
+        return (SHORT_SEAT,)
+    return (SHORT_ON_MASONRY,) if seat_in < LEAST_SEAT_ON_MASONRY_IN else ()
 
 
-def notch_cautions(depth_in: Fraction, notch_in: Exact, overhang_in: Fraction) -> tuple[Caution, ...]:
+def notch_cautions(depth_in: Fraction, notch_in: Exact, overhang_in: Exact | Fraction) -> tuple[Caution, ...]:
     """Return what the notch of any member and the tail outside it call for.
 
     Given:
@@ -99,11 +114,11 @@ def notch_cautions(depth_in: Fraction, notch_in: Exact, overhang_in: Fraction) -
     """
     passed = seat.notch_marks(depth_in, notch_in)
     found = [(PAST_A_QUARTER, PAST_A_THIRD)[passed - 1]] if passed else []
-    if overhang_in:
+    if overhang_in > 0:
         found = [_under_a_tail(one) for one in found]
     if overhang_in > LONGEST_NOTCHED_TAIL_IN:
         found.append(LONG_TAIL)
-    if overhang_in and too_thin_for_a_tail(depth_in - notch_in):
+    if overhang_in > 0 and too_thin_for_a_tail(depth_in - notch_in):
         found.append(THIN_TAIL)
     return tuple(found)
 

@@ -82,11 +82,11 @@ def hold(level_in: Exact | Rational, rise_in: Exact) -> Hold:
         rise_in   rise in that
 
     Notes:
-        1. The body is always level and the tongue always plumb. Where the tongue is too short for the rise both
-           figures are halved until it is not.
+        1. The body is always level and the tongue always plumb. Where the tongue is too short for the rise, or the
+           body for the run, both figures are halved until it is not.
     """
     holds = 1
-    while rise_in > TONGUE_REACH * holds:
+    while rise_in > TONGUE_REACH * holds or level_in > BODY_REACH * holds:
         holds *= 2
     return Hold(exact(level_in) / holds, rise_in / holds, holds)
 

@@ -22,8 +22,9 @@ from layouts.verbs import VERBS
 ROOT = Path(__file__).parent.parent
 LOOK_UPS = ('find', 'pitch', 'diagonal', 'brace', 'check', 'data', 'settings')
 FIND_OPTIONS = (
-    '--format, --all, --show, --nearest, --feet-inches, --spacing, --stock, --seat, --overhang, --plate-length, '
-    '--ridge-thickness, --hip-thickness, --rafter-thickness, --with, --corner, --sides, --steep'
+    '--format, --all, --show, --nearest, --feet-inches, --spacing, --stock, --hip-stock, --valley-stock, --seat, '
+    '--overhang, --plate-length, --ridge-thickness, --hip-thickness, --valley-thickness, --rafter-thickness, --with, '
+    '--corner, --sides, --shed, --ledger-thickness, --run-to, --steep'
 )
 SLOW = {'pint', 'jinja2', 'weasyprint', 'pypdf', 'pydyf', 'tqdm'}
 EXAMPLE_HEADING = re.compile(r'^examples?:$', re.MULTILINE)

@@ -51,10 +51,11 @@ def test_the_whole_default_book():
 
 def test_find_says_the_same():
     (row,) = csv.DictReader(StringIO(ask('data', '--pitches', '30 deg', '--runs', '55 1/2')[1]))
-    lengths = json.loads(ask('find', '30 deg', '55 1/2', '--format', 'json')[1])['lengths']
+    lengths = json.loads(ask('find', '30 deg', '55 1/2', '--format', 'json')[1])['length']
 
     for name in ('common', 'hip_valley', 'rise'):
-        assert lengths[name] == {'inches': row[f'{name}_inches'], 'text': row[f'{name}_text']}
+        assert lengths[f'{name}_in'] == row[f'{name}_inches']
+        assert lengths[f'{name}_text'] == f'{row[f"{name}_text"]} in'
 
 
 def test_lengths_read_as_asked():

@@ -36,10 +36,10 @@ def test_a_pitch_is_found(words, rise):
 def test_a_pitch_in_text():
     assert ask('pitch', '--level', '24', '--gap', '13 1/4')[1] == (
         'Pitch found\n'
-        '  rise per foot                 6 5/8  6.625000000 in\n'
-        '  angle                    28.90°       28.902357 deg\n'
+        '  rise per foot                 6 5/8   6.625000000 in\n'
+        '  angle                    28.90°        28.902357 deg\n'
         '  nearest half pitch  6 1/2 in 12\n'
-        '  off by per foot                 1/8  0.125000000 in\n'
+        '  off by per foot                 +1/8  0.125000000 in\n'
         '  (rise per 12 in of level run; angle from level; off by: the measured rise less\n'
         '    the nearest half pitch)\n'
     )

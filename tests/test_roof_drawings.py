@@ -19,7 +19,7 @@ from layouts.drawings.plan import cut_member
 from layouts.drawings.setting_out import level_gap
 from layouts.reference_drawings import PICTURES
 from layouts.reference_intros import question
-from tablegen.findings_roof import roof_findings
+from tablegen.findings.roof import roof_findings
 from tablegen.geometry import backing, cheeks, many_sided, seat, shortening, tail
 from tablegen.geometry.corner import square_corner
 from tablegen.pitch import pitch_of_rise

@@ -5,7 +5,7 @@ from __future__ import annotations
 from layouts.reading_words import group_lines
 from layouts.verbs import options
 from layouts.verbs.options import FORMATS, groups_json
-from tablegen.findings_layout import brace
+from tablegen.findings.layout import brace
 from tablegen.settings import Settings
 
 EXAMPLES = ('rafterbook brace "3 ft" "3 ft"', 'rafterbook brace "3 ft" "2 ft" --format json')

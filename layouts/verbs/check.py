@@ -13,7 +13,7 @@ CHECKS = {
     'corner': corner,
     'turn-over': turn_over,
 }
-NOTES = f'{STATUS} Each check has its own\nhelp: rafterbook check length --help'
+NOTES = f'{STATUS}\nEach check has its own help: rafterbook check length --help'
 EXAMPLES = (
     'rafterbook check length --pitch 6 --run "1 ft" --reads "13 3/8"',
     'rafterbook check square',

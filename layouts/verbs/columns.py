@@ -8,7 +8,7 @@ from collections.abc import Sequence
 LEFT, RIGHT, MIXED = 'left', 'right', 'mixed'
 """How a column stands; mixed numbers line up where their fraction begins: '53 11/16' over '72'."""
 GAP = INDENT = '  '
-MIXED_NUMBER = re.compile(r'(?P<whole>.*?) ?(?P<fraction>\d+/\d+)?(?P<mark>″?)')
+MIXED_NUMBER = re.compile(r'(?P<whole>.*?) ?(?P<fraction>[+−]?\d+/\d+)?(?P<mark>″?)')
 
 
 def columns(rows: Sequence[Sequence[str]], stands: Sequence[str]) -> list[str]:

@@ -9,8 +9,8 @@ from itertools import chain
 
 from layouts.verbs import options
 from layouts.verbs.settings_file import settings_from
+from tablegen.data_rows import data_rows, plain
 from tablegen.errors import BookError, meant
-from tablegen.findings import data_rows, plain
 from tablegen.reference.data_columns import table_data
 from tablegen.reference.tables import tables
 from tablegen.settings import Settings

@@ -6,7 +6,7 @@ from layouts.reading_words import group_lines
 from layouts.verbs import options
 from layouts.verbs.options import FORMATS, groups_json
 from tablegen.errors import BookError
-from tablegen.findings_layout import rectangle, rectangle_check
+from tablegen.findings.layout import rectangle, rectangle_check
 from tablegen.settings import Settings
 from tablegen.written.lengths import length
 

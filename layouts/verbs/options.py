@@ -63,6 +63,11 @@ def above_zero(written: str, place: str) -> Fraction:
     return inches
 
 
+def thickness(written: str, option: str) -> Fraction:
+    """Return a board's thickness in inches, as the settings allow it."""
+    return changed(Settings(), 'stock.ridge', written, option).ridge_thickness
+
+
 def groups_json(groups: Sequence[Group]) -> str:
     """Return named findings as one JSON object."""
     return json.dumps({group.key: as_data(group) for group in groups}, indent=2, ensure_ascii=False) + '\n'

@@ -10,7 +10,7 @@ from layouts.verbs.options import FORMATS, groups_json
 from tablegen.errors import BookError
 from tablegen.exact import Exact
 from tablegen.figures import Measure
-from tablegen.findings_layout import pitch_found
+from tablegen.findings.layout import pitch_found
 from tablegen.geometry import finding_pitch
 from tablegen.settings import Settings
 from tablegen.written.degrees import degrees

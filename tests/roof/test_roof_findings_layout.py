@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 from tablegen.figures import Measure
-from tablegen.findings_layout import brace, pitch_found, rectangle, rectangle_check
+from tablegen.findings.layout import brace, pitch_found, rectangle, rectangle_check
 from tablegen.geometry import finding_pitch
 from tablegen.readings import as_data
 

@@ -8,7 +8,7 @@ from tablegen.exact import Exact, nearest, sign
 from tablegen.figures import Measure
 from tablegen.geometry import finding_pitch, setting_out
 from tablegen.pitch import pitch_of_rise
-from tablegen.readings import Group, degrees, length, words
+from tablegen.readings import Group, degrees, length, signed, words
 
 HALVES = 2
 
@@ -28,7 +28,7 @@ def pitch_found(slope: Exact, measure: Measure) -> Group:
             length('rise_per_foot', rise, measure),
             degrees('angle', finding_pitch.degrees_of(slope)),
             words('nearest_half_pitch', near),
-            length('off_by_per_foot', rise - half, measure),
+            signed('off_by_per_foot', rise - half, measure),
         ),
         'rise per 12 in of level run; angle from level; off by: the measured rise less the nearest half pitch',
     )
