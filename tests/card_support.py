@@ -4,13 +4,17 @@ from __future__ import annotations
 
 import re
 import subprocess
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
 from check_support import real, rounded
+from headed import lines as words_in_lines
+from headed import phrases, said
 from mpmath import atan, degrees, mpf, sqrt
+from printed_words import Word, words_of
 
 from layouts.cards.make import CardWork, card_work, finish_cards
 from layouts.typeset import set_document
@@ -20,6 +24,9 @@ from tablegen.settings import Settings
 
 SIZES = ('id-1', 'index', 'a6', 'half-letter', 'letter')
 MM = 72 / 25.4
+HAIR_MM, EDGE_MM = 0.02, 0.4
+GAP_EM = 0.45
+"""Words of a head stand closer than that, two heads further apart."""
 _kept = TemporaryDirectory(prefix='cards-')
 
 
@@ -94,19 +101,61 @@ def common_cosine(r: mpf) -> mpf:
     return 12 / sqrt(144 + r * r)
 
 
+@dataclass(frozen=True, slots=True)
+class Printed:
+    """A face's table as it is printed."""
+
+    title: str
+    what: str
+    """What stands under the title."""
+    corner: str
+    """The head of the labels."""
+    heads: tuple[str, ...]
+    rows: dict[str, tuple[str, ...]]
+    """Figures by the label of their row."""
+
+
+def table_of(pdf: Path, page: int) -> Printed:
+    """Return a face's table: heads and whole figures end at one edge, a fraction at the latest there."""
+    title, what, *below = words_in_lines(words_of(pdf)[page - 1])
+    largest = max(line[0].size for line in below)
+    rows = [line for line in below if line[0].size > largest - HAIR_MM]
+    heads = below[: below.index(rows[0])]
+    edges = [phrase.right for phrase in phrases(heads[-1], GAP_EM * heads[-1][0].size)]
+
+    def split(some: Sequence[Sequence[Word]]) -> tuple[str, ...]:
+        cells: list[list[str]] = [[] for _ in edges]
+        for word in (word for line in some for word in line):
+            place = next(place for place, edge in enumerate(edges) if word.right < edge + EDGE_MM)
+            cells[place].append(word.text)
+        return tuple(' '.join(cell) for cell in cells)
+
+    margin = min(line[0].left for line in below)
+    labels = [line[:1] for line in heads if line[0].left < margin + EDGE_MM]
+    corner = ' '.join(said(line) for line in labels)
+    names = split([line[1:] if line[:1] in labels else line for line in heads])[1:]
+    found = {}
+    for row in rows:
+        label = [word for word in row if word.size > largest - HAIR_MM]
+        found[said(label)] = split([row[len(label) :]])[1:]
+    return Printed(said(title), said(what), corner, names, found)
+
+
 COLUMN: dict[str, Callable[[mpf], str]] = {
-    'plumb cut': lambda r: angle(r / 12),
-    'level cut': lambda r: angle(12 / r),
-    'plumb cut of the hip': lambda r: angle(r / sqrt(288)),
-    'common per foot': lambda r: decimals(sqrt(144 + r * r), 3),
-    'hip per foot': lambda r: decimals(sqrt(288 + r * r), 3),
+    'plumb, com. side': lambda r: angle(r / 12),
+    'plumb, common side': lambda r: angle(r / 12),
+    'level, common side': lambda r: angle(12 / r),
+    'plumb, hip side': lambda r: angle(r / sqrt(288)),
+    'com. inches per ft': lambda r: decimals(sqrt(144 + r * r), 3),
+    'common inches per ft': lambda r: decimals(sqrt(144 + r * r), 3),
+    'hip inches per ft': lambda r: decimals(sqrt(288 + r * r), 3),
     **{
-        f'jacks at {spacing}': lambda r, spacing=spacing: mixed(real(spacing) * sqrt(144 + r * r) / 12)
+        f'jacks inches at {spacing}': lambda r, spacing=spacing: mixed(real(spacing) * sqrt(144 + r * r) / 12)
         for spacing in ('12', '16', '19.2', '24')
     },
-    'cheek of jacks': lambda r: angle(1 / common_cosine(r)),
-    'cheek of the hip': lambda r: angle(1 / hip_cosine(r)),
-    'backing': lambda r: angle(r / sqrt(288 + r * r)),
-    'drop of the hip': lambda r: mixed(real('0.75') * r / sqrt(288)),
+    'cheek, jack top': lambda r: angle(1 / common_cosine(r)),
+    'cheek, hip top': lambda r: angle(1 / hip_cosine(r)),
+    'back- ing tilt': lambda r: angle(r / sqrt(288 + r * r)),
+    'hip drop inches': lambda r: mixed(real('0.75') * r / sqrt(288)),
 }
-"""Each column's figure for a rise in inches per foot, by mpmath: tan, √ and arctan of the right triangles."""
+"""The figure under each printed head for a rise in inches per foot, by mpmath: tan, √ and arctan of right triangles."""

@@ -4,13 +4,19 @@ from __future__ import annotations
 
 import re
 import subprocess
-from itertools import chain
+from dataclasses import replace
 
 import pytest
-from card_support import COLUMN, SIZES, ink, lines_of, made, mixed, word_boxes
-from check_support import real
+from card_support import COLUMN, SIZES, ink, lines_of, made, mixed, settings_of, table_of, word_boxes
+from check_support import real, rounded
 from mpmath import sqrt
 from pypdf import PdfReader
+
+from layouts.cards.faces import TableFace
+from layouts.cards.make import card_work
+from layouts.typeset import set_document
+from tablegen import text
+from tablegen.figures import Measure
 
 HOLE_MM, HOLE_RADIUS_MM, CLEAR_MM = 8.5, 5.5, 1.0
 """Center from the top and the outer edge, radius in the paper, and what is kept free around it."""
@@ -23,44 +29,103 @@ def faces(size, pitches=''):
     return work.job.out, work.plan
 
 
-def columns_said(said):
-    return next(line for line in said if line.startswith('columns: ')).removeprefix('columns: ').split(', ')
-
-
 @pytest.mark.parametrize('size', SIZES)
 @pytest.mark.parametrize(('pitches', 'rises'), [('', range(1, 25)), ('4,6,8,12', (4, 6, 8, 12))])
-def test_every_figure_of_all_pitches_is_read_back(size, pitches, rises):
+def test_every_figure_of_all_pitches_stands_under_its_head(size, pitches, rises):
+    """What a head names is worked out for the row's pitch; heads are read from the card, and all differ."""
     pdf, plan = faces(size, pitches)
-    names = columns_said(made(size, pitches)[2])
-    lines = list(chain.from_iterable(lines_of(pdf, page) for page in range(1, len(plan.faces) + 1)))
-    rows = [' '.join([str(rise), *(COLUMN[name](real(rise)) for name in names)]) for rise in rises]
+    tables = [table_of(pdf, page) for page, face in enumerate(plan.faces, 1) if isinstance(face, TableFace)]
+    found = {label: cells for table in tables for label, cells in table.rows.items()}
+    (heads,) = {table.heads for table in tables}
 
-    assert {'plumb cut', 'common per foot', 'hip per foot', 'jacks at 16'} <= set(names)
-    assert [row for row in rows if row not in lines] == []
+    assert {table.corner for table in tables} == {'in 12'}
+    assert {table.what for table in tables} == {'Degrees: from square across'}
+    assert len(heads) == len(set(heads)) >= 4
+    assert found == {str(rise): tuple(COLUMN[head](real(rise)) for head in heads) for rise in rises}
+
+
+def test_pitches_in_degrees_have_no_rise_at_their_head():
+    pdf, _ = faces('a6', '6,30 deg,45 deg')
+    table = table_of(pdf, 1)
+
+    assert table.corner == 'pitch'
+    assert list(table.rows) == ['6', '30°', '45°']
+
+
+@pytest.mark.parametrize('size', ['a6', 'letter'])
+def test_the_back_says_what_each_head_of_the_front_means(size):
+    """Each by its own words; of angles on which face, of lengths along what or over what."""
+    pdf, _ = faces(size)
+    heads = table_of(pdf, 1).heads
+    lines = lines_of(pdf, 2)
+    for head in heads:
+        (line,) = [
+            line for line in lines if line.startswith(head.replace('- ', '').partition(' at ')[0] + ' ')
+        ]
+        for word in [word for word in FACES if word in head.split()]:
+            assert FACES[word] in line
+
+
+FACES = {'side': 'on the side', 'top': 'top edge', 'inches': 'in', 'tilt': 'tilt'}
+"""A word of a head, and what its explanation says of it."""
 
 
 @pytest.mark.parametrize('size', ['half-letter', 'letter'])
-def test_every_run_by_the_inch_is_read_back(size):
+def test_every_run_by_the_inch_stands_under_its_inches(size):
     pdf, _ = faces(size, '6')
-    for page, per_inch in ((1, sqrt(180) / 12), (2, sqrt(324) / 12)):
-        lines = lines_of(pdf, page)
+    found = [table_of(pdf, page) for page in (1, 2)]
+    assert [table.what.partition(':')[0] for table in found] == ['Common rafter', 'Hip or valley']
+    for table, per_inch in zip(found, (sqrt(180) / 12, sqrt(324) / 12), strict=True):
+        assert table.corner == 'ft in'
+        assert table.heads == tuple(map(str, range(12)))
         for feet in range(25):
-            runs = [run for run in range(12 * feet, 12 * feet + 12) if 1 <= run <= 288]
-            assert ' '.join([str(feet), *(mixed(run * per_inch) for run in runs)]) in lines
+            runs = [12 * feet + inch for inch in range(12)]
+            wanted = tuple(mixed(run * per_inch) if 1 <= run <= 288 else '' for run in runs)
+            assert table.rows[str(feet)] == wanted
 
 
-@pytest.mark.parametrize(('size', 'last'), [('id-1', 12), ('index', 24), ('a6', 24)])
-def test_every_run_by_the_foot_and_every_odd_inch_is_read_back(size, last):
+HEADS_OF_RUNS = ('common inches', 'hip, valley inches', 'rise inches')
+
+
+@pytest.mark.parametrize(('size', 'last'), [('id-1', 13), ('index', 24), ('a6', 24)])
+def test_every_run_by_the_foot_and_every_odd_inch_stands_under_its_head(size, last):
     pdf, _ = faces(size, '6')
-    common, hip = sqrt(180) / 12, sqrt(324) / 12
-    for page, labels in (
-        (1, [(str(feet), 12 * feet) for feet in range(1, last + 1)]),
-        (2, [(str(n), n) for n in range(1, 12)]),
-    ):
-        lines = lines_of(pdf, page)
-        for label, run in labels:
-            assert f'{label} {mixed(run * common)} {mixed(run * hip)} {mixed(real(run) / 2)}' in lines
-    assert f'1/2 {mixed(common / 2)} {mixed(hip / 2)} {mixed(real("1/4"))}' in lines_of(pdf, 2)
+    by_foot, odd = table_of(pdf, 1), table_of(pdf, 2)
+
+    def row(run) -> tuple[str, ...]:
+        return tuple(mixed(run * length) for length in (sqrt(180) / 12, sqrt(324) / 12, real('1/2')))
+
+    assert (by_foot.corner, odd.corner) == ('run ft', 'run in')
+    assert by_foot.heads == odd.heads == HEADS_OF_RUNS
+    assert by_foot.rows == {str(feet): row(12 * feet) for feet in range(1, last + 1)}
+    assert [label for label in odd.rows if '/' not in label] == list(map(str, range(1, 12)))
+    assert odd.rows == {label: row(real(label)) for label in odd.rows}
+
+
+def test_the_cuts_of_one_pitch_are_told_by_name_at_its_foot():
+    words = ' '.join(lines_of(faces('a6', '6')[0], 1))
+    named = {
+        'on the side: plumb cut': COLUMN['plumb, common side'],
+        f'{COLUMN["plumb, common side"](real(6))}, hip': COLUMN['plumb, hip side'],
+        'on the top edge: cheek of jacks': COLUMN['cheek, jack top'],
+        f'{COLUMN["cheek, jack top"](real(6))}, hip': COLUMN['cheek, hip top'],
+        'Backing: tilt': COLUMN['back- ing tilt'],
+        'Per foot of run': COLUMN['common inches per ft'],
+        'in, hip': COLUMN['hip inches per ft'],
+    }
+    for name, figure in named.items():
+        assert f'{name} {figure(real(6))}' in words
+
+
+@pytest.mark.parametrize('style', ['inches', 'feet-inches'])
+def test_the_example_is_worked_with_the_cards_own_figure(tmp_path, style):
+    settings = replace(settings_of('4,6'), measure=Measure(16, style))
+    work = card_work(settings, 'letter', tmp_path)
+    set_document(work.job)
+    words = ' '.join(lines_of(work.job.out, 2))
+    said = text.length(rounded(real('12.5') * real('13.416'), 16), 16, style)
+
+    assert f'6 in 12, run 12 ft 6 in: 12.5 × 13.416 = 167.700 in, near {said}' in words.replace('\u00a0', ' ')
 
 
 @pytest.mark.parametrize(('size', 'pitches'), CARDS)

@@ -41,7 +41,7 @@ def heights(face, form):
     """Return the height that a face's contents take, between strip and foot."""
     if isinstance(face, TableFace):
         rows = sum(map(len, face.groups))
-        return rows * face.line + 2 * 1.12 * face.head_size
+        return rows * face.line + len(face.heads[0]) * 1.12 * face.head_size
     return face.line * (sum(len(block.rows) + bool(block.head) for block in face.blocks))
 
 
@@ -110,7 +110,7 @@ def test_what_has_no_room_is_said():
         'no room for: level cut, plumb cut of the hip, jacks at 12, jacks at 19.2, jacks at 24, backing, '
         'drop of the hip',
     )
-    assert plan_cards(settings_of('6'), 'id-1').said[-1] == 'no room for: runs over 12 ft'
+    assert plan_cards(settings_of('6'), 'id-1').said[-1] == 'no room for: runs over 13 ft'
 
 
 def test_a_letter_card_has_room_for_every_column():

@@ -19,21 +19,24 @@ from layouts.cards.words import (
     MEANINGS_HEAD,
     ON_SITE,
     PARTS_HEAD,
-    PITCH_HEAD,
     SITE_HEAD,
     STEPS,
     USE,
 )
+from layouts.glance_pages import pitch_head
+from layouts.how_to_page import unit_after
 from tablegen import text
 from tablegen.cautions import LOW_SLOPE, STEEP
 from tablegen.errors import BookError
 from tablegen.exact import nearest
+from tablegen.figures import length_of_count
 from tablegen.pitch import Pitch
 from tablegen.rows import PitchValues, pitch_values
 from tablegen.settings import Settings
 from tablegen.worked import nearest_pitch
 
 PART_PLACES = 3
+HEAD_LINES = 3
 NO_BREAK = '\u00a0'
 LEAST_FOR_FOUR = 23
 """Width of four pairs, in em."""
@@ -52,13 +55,13 @@ def all_pitches(settings: Settings, upright: Format) -> tuple[Format, list[tuple
     values = [pitch_values(pitch, settings) for pitch in settings.pitches]
 
     def cost(form: Format) -> tuple[int, int]:
-        rows = most_rows(form, foot_lines(CAUTION, form), form.type_pt)
+        rows = most_rows(form, foot_lines(CAUTION, form), form.type_pt, HEAD_LINES)
         return -(-len(values) // max(1, rows)), -len(_columns(settings, form, values)[0])
 
     form = min((upright, upright.turned()), key=cost)
     foot = foot_lines(CAUTION, form)
     chosen, left_out = _columns(settings, form, values)
-    most = most_rows(form, foot)
+    most = most_rows(form, foot, head_lines=HEAD_LINES)
     faces = -(-len(values) // most)
     share = -(-len(values) // faces)
     tables = [_table(form, chosen, values[at : at + share], foot) for at in range(0, len(values), share)]
@@ -86,20 +89,27 @@ def _columns(
     """Return the columns that stand in the type aimed at, or in the least if not three do, and the rest."""
     stand, wanted = columns(settings)
     labels = [one.pitch.short for one in values]
+
+    def width(column: Column, size: float) -> float:
+        return column_width(column.head, [cell_of(column.figure(one)) for one in values], size)
+
     for size in (form.type_pt, LEAST_PT):
-        used = label_width(PITCH_HEAD, labels, size)
-        chosen: list[Column] = []
+        used = label_width(_pitch_head(values), labels, size)
+        chosen: set[str] = set()
         for column in wanted:
-            cells = [cell_of(column.figure(one)) for one in values]
-            used += column_width(column.head, cells, size)
+            used += width(column.shortened(), size)
             if used > form.inner_pt:
                 break
-            chosen.append(column)
+            chosen.add(column.name)
         if len(chosen) >= 3:
             break
     if not chosen:
         raise BookError('--size', f"'{form.name}' is too narrow for these pitches", '', 'take a larger card')
-    return [column for column in stand if column in chosen], [one for one in stand if one not in chosen]
+    standing = [column for column in stand if column.name in chosen]
+    full = label_width(_pitch_head(values), labels, size) + sum(width(column, size) for column in standing)
+    if full > form.inner_pt:
+        standing = [column.shortened() for column in standing]
+    return standing, [one for one in stand if one.name not in chosen]
 
 
 def _table(
@@ -107,17 +117,21 @@ def _table(
 ) -> TableFace:
     rows = [Row(one.pitch.short, tuple(cell_of(column.figure(one)) for column in chosen)) for one in values]
     title = fitted_title(form, pitch_title([one.pitch for one in values]), ALL_PITCHES)
-    face = table_face(form, title, [PITCH_HEAD, *(column.head for column in chosen)], rows, foot)
+    face = table_face(form, title, [_pitch_head(values), *(column.head for column in chosen)], rows, foot)
     if face is None:  # the columns were chosen to fit in the least type
         raise ValueError(f'a table of {len(rows)} rows does not stand on {form.name}')
     return face
 
 
+def _pitch_head(values: Sequence[PitchValues]) -> tuple[str, str, str]:
+    return ('', *pitch_head([one.pitch for one in values]))
+
+
 def _use(settings: Settings, form: Format, chosen: Sequence[Column], foot: Sequence[str]) -> WordsFace:
     steps = Block('', tuple((str(number), step) for number, step in enumerate(STEPS, 1)))
-    meanings = tuple((' '.join(column.head).replace('- ', ''), column.meaning) for column in chosen)
+    meanings = tuple({column.said: column.meaning for column in chosen}.items())
     site = Block(SITE_HEAD, tuple((line,) for line in (*ON_SITE, LOW_SLOPE.text, STEEP.text)))
-    blocks = [steps, _parts(form), Block(MEANINGS_HEAD, meanings), _example(settings), site]
+    blocks = [steps, site, Block(MEANINGS_HEAD, meanings), _parts(form), _example(settings)]
     name = settings.owner or settings.title
     if width_pt(name, form.note_pt, BOLD) <= form.title_pt:
         return words_face(form, Title(USE, '', name), blocks, foot)
@@ -137,9 +151,10 @@ def _example(settings: Settings) -> Block:
         feet=text.decimal(nearest(EXAMPLE_FEET, 10), 1),
         unit=unit.text,
         length=text.decimal(nearest(product, 10**PART_PLACES), PART_PLACES),
-        rounded=text.mixed(nearest(product, settings.measure.per), settings.measure.per).replace(
+        rounded=length_of_count(nearest(product, settings.measure.per), settings.measure).text.replace(
             ' ', NO_BREAK
-        ),
+        )
+        + unit_after(settings).replace(' ', NO_BREAK),
     )
     return Block(EXAMPLE_HEAD, ((words,),))
 

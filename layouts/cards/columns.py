@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from tablegen import text
@@ -21,10 +21,19 @@ class Column:
 
     name: str
     """What it is called where the program says what is on a card."""
-    head: tuple[str, str]
-    """Two lines."""
+    head: tuple[str, str, str]
+    """What it is of, and on which face or in which unit: three lines."""
     meaning: str
     figure: Callable[[PitchValues], Figure]
+
+    @property
+    def said(self) -> str:
+        """Return the head as it is read, without the spacing, so that all jacks share one meaning."""
+        return ' '.join(self.head).replace('- ', '').partition(' at ')[0]
+
+    def shortened(self) -> Column:
+        """Return the column with a narrower head."""
+        return replace(self, head=tuple('com.' if line == 'common' else line for line in self.head))
 
 
 def columns(settings: Settings) -> tuple[list[Column], list[Column]]:
@@ -32,53 +41,64 @@ def columns(settings: Settings) -> tuple[list[Column], list[Column]]:
     jacks = {
         spacing: Column(
             f'jacks at {text.rational(spacing)}',
-            ('jacks', f'at {text.rational(spacing)}'),
-            f'one jack longer than the next, {text.rational(spacing)} in on center',
+            ('jacks', 'inches', f'at {text.rational(spacing)}'),
+            'each longer than the last, along the top edge, so far apart on center',
             lambda values, place=place: values.jack_differences[place],
         )
         for place, spacing in enumerate(settings.spacings)
     }
     plumb = Column(
-        'plumb cut', ('plumb', 'cut'), 'common, from square across the side', lambda values: values.plumb_cut
+        'plumb cut',
+        ('plumb,', 'common', 'side'),
+        'plumb cut of commons and jacks, on the side',
+        lambda values: values.plumb_cut,
     )
-    level = Column('level cut', ('level', 'cut'), 'common, the seat', lambda values: values.level_cut)
+    level = Column(
+        'level cut',
+        ('level,', 'common', 'side'),
+        'their level cut, on the side: the seat',
+        lambda values: values.level_cut,
+    )
     hip_plumb = Column(
         'plumb cut of the hip',
-        ('plumb', 'hip'),
-        'plumb cut of hip and valley',
+        ('plumb,', 'hip', 'side'),
+        'plumb cut of hip and valley, on the side',
         lambda values: values.hip_plumb_cut,
     )
     common = Column(
         'common per foot',
-        ('com.', 'per ft'),
-        'common’s length in a foot of run',
+        ('common', 'inches', 'per ft'),
+        'a common’s length, along the top edge, in a foot of run',
         lambda values: values.common_per_foot,
     )
     hip = Column(
         'hip per foot',
-        ('hip', 'per ft'),
-        'hip’s or valley’s, by the common’s run',
+        ('hip', 'inches', 'per ft'),
+        'hip’s or valley’s, in a foot of the common’s run',
         lambda values: values.hip_per_foot,
     )
     side_jack = Column(
         'cheek of jacks',
-        ('cheek', 'jack'),
-        'across its top edge, from square',
+        ('cheek,', 'jack', 'top'),
+        'across the jack’s top edge',
         lambda values: values.jack_cheek,
     )
     side_hip = Column(
         'cheek of the hip',
-        ('cheek', 'hip'),
-        'across its square top, from square',
+        ('cheek,', 'hip', 'top'),
+        'across the hip’s top edge, left square',
         lambda values: values.hip_cheek,
     )
     backing = Column(
-        'backing', ('back-', 'ing'), 'bevel of each side of a hip’s top', lambda values: values.backing_bevel
+        'backing',
+        ('back-', 'ing', 'tilt'),
+        'the blade’s tilt for each side of a hip’s top',
+        lambda values: values.backing_bevel,
     )
     drop = Column(
         'drop of the hip',
-        ('hip', 'drop'),
-        f'plumb, for a hip {text.rational(settings.hip_thickness)} in thick with no backing',
+        ('hip', 'drop', 'inches'),
+        f'plumb, for a hip {text.rational(settings.hip_thickness)} in thick, its top left square',
         lambda values: values.hip_drop,
     )
     stand = [plumb, level, hip_plumb, common, hip, *jacks.values(), side_jack, side_hip, backing, drop]

@@ -40,7 +40,8 @@ class TableFace:
     """A face with one table; sizes in points."""
 
     title: Title
-    heads: tuple[tuple[str, str], ...]
+    heads: tuple[tuple[str, ...], ...]
+    """Of the labels, then of every column, each in the same number of lines."""
     groups: tuple[tuple[Row, ...], ...]
     """Rows between rules."""
     widths: tuple[float, ...]

@@ -45,14 +45,14 @@ def foot_height(form: Format, foot: Sequence[str]) -> float:
     return len(foot) * form.note_pt * LINE + FOOT_SPACE_PT
 
 
-def table_room(form: Format, foot: Sequence[str], size: float = LEAST_PT) -> float:
+def table_room(form: Format, foot: Sequence[str], size: float = LEAST_PT, head_lines: int = 2) -> float:
     """Return the height for the rows of a table in so big a type, heads and foot taken off."""
-    return form.body_pt - 2 * head_size(size) * HEAD_LINE - HEAD_SPACE_PT - foot_height(form, foot)
+    return form.body_pt - head_lines * head_size(size) * HEAD_LINE - HEAD_SPACE_PT - foot_height(form, foot)
 
 
-def most_rows(form: Format, foot: Sequence[str], size: float = LEAST_PT) -> int:
+def most_rows(form: Format, foot: Sequence[str], size: float = LEAST_PT, head_lines: int = 2) -> int:
     """Return how many rows stand on a face in so big a type."""
-    return max(0, int(table_room(form, foot, size) / (size * LINE)))
+    return max(0, int(table_room(form, foot, size, head_lines) / (size * LINE)))
 
 
 def fullest_foot(form: Format, rows: int, *choices: str) -> tuple[str, ...]:
@@ -66,7 +66,7 @@ def head_size(size: float) -> float:
     return round(max(LEAST_PT, size * HEAD_EM), 2)
 
 
-def column_width(head: tuple[str, str], cells: Sequence[Cell], size: float) -> float:
+def column_width(head: Sequence[str], cells: Sequence[Cell], size: float) -> float:
     """Return how wide a column of figures is, its gap included."""
     whole = max(width_pt(cell.whole, size, WHOLE) for cell in cells)
     fraction = _fraction_width(cells, size)
@@ -74,7 +74,7 @@ def column_width(head: tuple[str, str], cells: Sequence[Cell], size: float) -> f
     return max(whole + fraction, *(width_pt(line, head_size(size), BOLD) for line in head)) + GAP_EM * size
 
 
-def label_width(head: tuple[str, str], labels: Sequence[str], size: float) -> float:
+def label_width(head: Sequence[str], labels: Sequence[str], size: float) -> float:
     """Return how wide the column of labels is."""
     return max(
         *(width_pt(label, size * LABEL_EM, HEAVY) for label in labels),
@@ -85,7 +85,7 @@ def label_width(head: tuple[str, str], labels: Sequence[str], size: float) -> fl
 def table_face(
     form: Format,
     title: Title,
-    heads: Sequence[tuple[str, str]],
+    heads: Sequence[tuple[str, ...]],
     rows: Sequence[Row],
     foot: Sequence[str],
     breaks: Sequence[int] | None = None,
@@ -99,7 +99,7 @@ def table_face(
     by_column = list(zip(*(row.cells for row in rows), strict=True))
     labels = [row.label for row in rows]
     for size in sizes_down(form.type_pt * MOST_GROWTH):
-        room = table_room(form, foot, size)
+        room = table_room(form, foot, size, len(heads[0]))
         if len(rows) * max(size * LINE, LEAST_LINE_PT) > room:
             continue
         widths = [label_width(heads[0], labels, size)]

@@ -12,13 +12,13 @@ from layouts.cards.titles import fitted_title, pitch_title
 from layouts.cards.words import (
     BY_FOOT,
     CAUTION,
-    PART_HEAD,
-    RUN_COLUMNS,
+    ODD_HEAD,
     RUN_HEAD,
     RUN_STEPS,
     TABLES,
     TO_ADD,
-    values_line,
+    run_head,
+    values_lines,
 )
 from layouts.grids import cells_of_foot, offsets_of_foot
 from tablegen import text
@@ -63,7 +63,7 @@ def _by_the_inch(settings: Settings, form: Format) -> tuple[TableFace, TableFace
     found = {row.run_in: row for row in run_rows(pitch, settings.runs, settings.measure)}
     feet = sorted({int(run // FOOT) for run in found})
     values = pitch_values(pitch, settings)
-    foot = foot_lines(f'{values_line(values)} {CAUTION}', form)
+    foot = foot_lines(f'{values_lines(values)[0]} {CAUTION}', form)
     heads = [('ft', 'in'), *(('', text.rational(offset)) for offset in offsets)]
     sides = []
     for name, (title, line) in TABLES.items():
@@ -82,12 +82,14 @@ def _by_the_foot(settings: Settings, form: Format) -> tuple[TableFace, int]:
     pitch = settings.pitches[0]
     values = pitch_values(pitch, settings)
     longest = max(1, int(settings.runs.last // FOOT))
-    foot = fullest_foot(form, min(longest, LEAST_FEET), f'{values_line(values)} {CAUTION}', CAUTION)
+    foot = fullest_foot(
+        form, min(longest, LEAST_FEET), *(f'{line} {CAUTION}' for line in values_lines(values)), CAUTION
+    )
     last = min(longest, most_rows(form, foot))
     rows = _rows(settings, [FOOT * feet for feet in range(1, last + 1)])
     labels = [Row(str(feet), row) for feet, row in enumerate(rows, 1)]
     title = fitted_title(form, pitch_title([pitch]), BY_FOOT)
-    return _standing(form, title, RUN_HEAD, labels, foot, None), last
+    return _standing(settings, form, title, RUN_HEAD, labels, foot, None), last
 
 
 def _odd_inches(settings: Settings, form: Format) -> tuple[TableFace, str]:
@@ -111,7 +113,7 @@ def _odd_inches(settings: Settings, form: Format) -> tuple[TableFace, str]:
     runs = inches + parts
     rows = [Row(text.rational(run), row) for run, row in zip(runs, _rows(settings, runs), strict=True)]
     title = fitted_title(form, pitch_title([pitch]), TO_ADD)
-    face = _standing(form, title, PART_HEAD, rows, foot, [len(inches)] if parts else [])
+    face = _standing(settings, form, title, ODD_HEAD, rows, foot, [len(inches)] if parts else [])
     return face, f' and parts to {text.rational(min(parts))}' if parts else ''
 
 
@@ -122,9 +124,11 @@ def _rows(settings: Settings, runs: Sequence[Fraction]) -> list[tuple]:
     return [cells(row) for row in run_rows(settings.pitches[0], runs, settings.measure)]
 
 
-def _standing(form: Format, title, head, rows, foot, breaks) -> TableFace:
+def _standing(settings: Settings, form: Format, title, head, rows, foot, breaks) -> TableFace:
     """Return a face, or an error where even its least type is too wide."""
-    face = table_face(form, title, [head, *RUN_COLUMNS.values()], rows, foot, breaks)
+    face = table_face(
+        form, title, [head, *(run_head(table, settings.measure) for table in FIELDS)], rows, foot, breaks
+    )
     if face is None:
         said = f"'{form.name}' is too small for the runs of {title.figure} {title.unit}".rstrip()
         raise BookError('--size', said, '', 'take a larger card or shorter runs')
