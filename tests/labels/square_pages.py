@@ -58,7 +58,7 @@ def turned_over() -> Labels:
 def mark_to_mark() -> Labels:
     """Return the small table of diagonals between marks."""
     return Labels(
-        'mark-to-mark', 'Mark to mark, by tape', 'marks on the arms', ARMS,
+        'mark-to-mark', 'Mark to mark, by tape', 'body & tongue', ARMS,
         (
             col('must measure', lambda arms: square_checks.mark_to_mark(*arms), lambda long: part(long, 32)),
             col(
