@@ -56,3 +56,12 @@ def test_a_hip_that_would_be_cut_through_has_no_seat():
     told = ' '.join(text_of('24', '10 ft', '--hip-thickness', '11', '--stock', '2x6', '--all').split())
 
     assert 'seat: none: its notch would cut through this stock' in told
+
+
+def test_a_corner_has_both_arrangements_of_its_end_commons():
+    """Source: half of a common, 3/4; ridge/2 · cot a + t/2 / sin a, a = atan 8/12 or 12/8: 2.477 and 1.401 in."""
+    told = ' '.join(text_of('8', '10 ft', '--with', '12').split())
+
+    assert 'off an end common, hips at commons, level 3/4 3/4' in told
+    assert 'off an end common, hips on the ridge, level 2 1/2 1 3/8' in told
+    assert 'end common' not in text_of('8', '10 ft', '--corner', '100')
