@@ -82,10 +82,9 @@ def measure(reading: Reading) -> str:
     return reading.text.removesuffix(' in')
 
 
-def measured(group: Group, key: str) -> str:
-    """Return a length of a group as it is measured, by its key without the unit; 'none' where there is none."""
-    found = [value for value in group.values if value.key == f'{key}_in' and isinstance(value, Reading)]
-    return measure(found[0]) if found else 'none'
+def exact(reading: Reading) -> str:
+    """Return a value in decimals, without a unit."""
+    return str(reading.data)
 
 
 def spoken(key: str) -> str:

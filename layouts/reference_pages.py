@@ -26,7 +26,6 @@ CAUTIONS = (
     ('Short seat', cautions.SHORT_SEAT),
     ('Tail §', cautions.THIN_TAIL),
     ('Long tail', cautions.LONG_TAIL),
-    ('Hip, valley', cautions.SHALLOW_HIP),
 )
 
 

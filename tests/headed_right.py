@@ -40,7 +40,7 @@ class CardFace:
         """Return the table of a face; labels says how many rows it has."""
         named = corner.split()
         first = next(place for place, line in enumerate(self.below) if line[0].text == named[-1]) + 1
-        heads, rows = self.below[first - len(named) : first], self.below[first : first + labels]
+        heads, rows = self.below[:first], self.below[first : first + labels]
         gap = 0.3 * max(word.size for line in heads for word in line)
         return table_to_the_right(page, self.line, heads, rows, self.below[first + labels :], corner, gap)
 

@@ -67,8 +67,14 @@ def test_a_card_of_several_pitches(faces):
 
 def test_a_card_of_a_pitch_by_the_inch(faces):
     both = [
-        of_inches(STEEP, 'Common rafter: plate line to ridge center', RUNS[0].length),
-        of_inches(STEEP, 'Hip or valley: corner to ridge center', RUNS[1].length),
+        of_inches(
+            STEEP, 'Common rafter: along the top edge, plate line to ridge center line', RUNS[0].length
+        ),
+        of_inches(
+            STEEP,
+            'Hip or valley: along the top edge, corner of the plates to ridge center line',
+            RUNS[1].length,
+        ),
     ]
     for face, wanted in zip(faces('a6', '7 1/2'), both, strict=True):
         assert face.title == '7 1/2 in 12'
@@ -84,7 +90,7 @@ def test_a_card_of_a_pitch_by_the_foot(faces):
 
 
 def test_the_back_says_what_each_column_is(faces):
-    _, back = faces('half-letter')
+    _, back = faces('a6')
     told = [read(line) for line in back.below]
     for head, meaning in MEANINGS.items():
         assert [line for line in told if line.startswith(f'{head} ') and meaning in line], head
@@ -95,12 +101,12 @@ def test_the_back_works_an_example(faces):
     _, back = faces('half-letter')
     foot = decimal(common_length(BY_PITCH[0][1], 12), 3)
     product = 12.5 * mpf(foot)
-    told = f'5 in 12, run 12 ft 6 in: 12.5 × {foot} = {decimal(product, 3)} in, near {part(product)}.'
+    told = f'5 in 12, run 12 ft 6 in: 12.5 × {foot} = {decimal(product, 3)} in, near {part(product)} in.'
     assert told in [read(line) for line in back.below]
 
 
 def test_the_back_tells_the_parts_of_an_inch(faces):
-    _, back = faces('a6')
+    _, back = faces('half-letter')
     pairs = {}
     for line in back.below:
         texts = [word.text for word in line]

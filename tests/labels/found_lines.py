@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from fifty_digits import mpf
 from oracle.rounding import MINUS, decimal
 
@@ -79,10 +81,10 @@ REGULAR: Blocks = {
         'end common, hips on the ridge': _both('shortening.end_common.hips_on_ridge'),
     },
     MOUTHS: {
-        'common, 2×8': _mouth('seat.common'),
-        'hip, dropped, 2×10': _mouth('seat.hip_dropped'),
-        'hip, backed, 2×10': _mouth('seat.hip_backed'),
-        'valley, 2×12': _mouth('seat.valley'),
+        'common 2×8': _mouth('seat.common'),
+        'hip dropped 2×10': _mouth('seat.hip_dropped'),
+        'hip backed 2×10': _mouth('seat.hip_backed'),
+        'valley 2×12': _mouth('seat.valley'),
     },
     TAILS: {
         'common and jack, plate line to tail end': ('measure tail.common_and_jack',),
@@ -95,6 +97,11 @@ REGULAR: Blocks = {
         'hip at a ridge, long to short point': _both('cheek.hip_at_ridge.long_to_short_point'),
         'hip between commons, point back to its sides': _both('cheek.hip_between_commons.point_to_side'),
         'hip tail, point back to its sides': _both('cheek.hip_tail.point_to_side'),
+    },
+    ('Ridge, plates 372 in long', 'level'): {
+        'between the points where the hips meet it': ('measure ridge.hip_roof.center_lines',),
+        'sawn, hips between commons': ('measure ridge.hip_roof.sawn_between_commons',),
+        'sawn, hips on the ridge': ('measure ridge.hip_roof.sawn_hips_on_ridge',),
     },
 }
 
@@ -138,11 +145,11 @@ TWO_PITCHES: Blocks = {
         'drop that it asks for, plumb': _of_both('drop.plumb'),
     },
     MOUTHS: {
-        'common of A, 2×8': _mouth('side_a.seat.common'),
-        'common of B, 2×8': _mouth('side_b.seat.common'),
-        'hip, dropped, 2×10': _mouth('seat.hip_dropped'),
-        'hip, backed, 2×10': _mouth('seat.hip_backed'),
-        'valley, 2×12': _mouth('seat.valley'),
+        'common of A 2×8': _mouth('side_a.seat.common'),
+        'common of B 2×8': _mouth('side_b.seat.common'),
+        'hip dropped 2×10': _mouth('seat.hip_dropped'),
+        'hip backed 2×10': _mouth('seat.hip_backed'),
+        'valley 2×12': _mouth('seat.valley'),
     },
 }
 MANY_SIDES: Blocks = {
@@ -174,9 +181,9 @@ MANY_SIDES: Blocks = {
         'hip, plate corner to its point': ('measure tail.hip',),
     },
     MOUTHS: {
-        'common, 2×8': _mouth('seat.common'),
-        'hip, dropped, 2×10': _mouth('seat.hip_dropped'),
-        'hip, backed, 2×10': _mouth('seat.hip_backed'),
+        'common 2×8': _mouth('seat.common'),
+        'hip dropped 2×10': _mouth('seat.hip_dropped'),
+        'hip backed 2×10': _mouth('seat.hip_backed'),
     },
 }
 SHED: Blocks = {
@@ -188,9 +195,43 @@ SHED: Blocks = {
     },
     CUTS: _cut('rafter', 'cut.rafter', 'square.rafter'),
     ('Off', 'level', 'along'): {'off the rafter at the ledger': _both('shed.off')},
-    ('Bird’s mouth', *MOUTHS[1:]): {'rafter, 2×8': _mouth('seat.rafter')},
+    ('Bird’s mouth', *MOUTHS[1:]): {'rafter 2×8': _mouth('seat.rafter')},
     ('Tail, 16 in out from the plate, level', 'along'): {'plate line to tail end': ('measure tail.rafter',)},
 }
+
+
+SENTENCES = {
+    'regular': (
+        'Held <square.common.held>: mark plumb along the tongue (<measure square.common.plumb_on_tongue>), level along '
+        'the body (<measure square.common.level_on_body>).',
+        'Held <square.hip_valley.held>: mark plumb along the tongue (<measure square.hip_valley.plumb_on_tongue>), level '
+        'along the body (<measure square.hip_valley.level_on_body>).',
+        'The valley’s heel stands <measure seat.valley.heel_back> in outwards of the inside corner.',
+        'Hip: backed <angle backing.bevel> each side, from its square top; or dropped <measure drop.plumb> in, plumb',
+    ),
+    'two pitches': (
+        'The hip in plan: <angle hip_valley.plan_from_eave_a> from eave A, <angle hip_valley.plan_from_eave_b> from eave B.',
+        'The valley’s heel stands <measure seat.valley.heel_back> in outwards of the inside corner.',
+        'Past a saw’s scale: jack of B; hip/valley, ridge over A; hip at commons, side B: by hand saw',
+        'Drop the hip <measure drop.plumb> in, plumb, which its bird’s mouth has already; on <drop.gap_on> it then lies '
+        '<measure drop.gap_plumb> in under the roof plane.',
+        'Or slide it <measure slide.aside> in <slide.way> and drop it <measure slide.drop_plumb> in: jacks of A '
+        '<slide.jacks_of_a.become> by <measure slide.jacks_of_a.by_level> in, jacks of B <slide.jacks_of_b.become> by '
+        '<measure slide.jacks_of_b.by_level> in, level.',
+    ),
+    'eight sides': (
+        'Plates: ends cut <angle plan.plate_miter> from square. Smallest center post '
+        '<measure peak.least_post_across_flats> in across flats.',
+        'Hip: backed <angle backing.bevel> each side, from its square top; or dropped <measure drop.plumb> in, plumb',
+        'Past a saw’s scale: jack at a hip; hip at the peak, both: by hand saw',
+    ),
+}
+"""Words with figures in them, each figure by its key."""
+
+
+def sentence(words: str, told: Told, group: str = '') -> str:
+    """Return words with their figures."""
+    return re.sub('<(.*?)>', lambda named: figure(named[1], told, group), words)
 
 
 def figure(wanted: str, told: Told, group: str = '') -> str:
