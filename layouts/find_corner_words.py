@@ -104,6 +104,12 @@ def _sides_block(corner: Group) -> list[str]:
     def both(name: str, *keys: str) -> tuple[str, str, str]:
         return name, *(measure(pick(corner, side, *keys)) for side in ('side_a', 'side_b'))
 
+    square = any(value.key == 'end_common' for value in group_of(corner, 'side_a', 'shortening').values)
+    ends = [
+        both(f'off an end common, {hips}, level', 'shortening', 'end_common', f'{key}_level_in')
+        for hips, key in (('hips at commons', 'between_commons'), ('hips on the ridge', 'hips_on_ridge'))
+        if square
+    ]
     return columns(
         [
             ('The sides', 'A', 'B'),
@@ -112,6 +118,7 @@ def _sides_block(corner: Group) -> list[str]:
             both('off a common at a ridge, level', 'shortening', 'common_at_ridge_level_in'),
             both('off the hip at a ridge over it, level', 'shortening', 'hip_valley_at_ridge_level_in'),
             both('off a jack at the hip, level', 'shortening', 'jack_at_hip_level_in'),
+            *ends,
             both('tail of a common, along', 'tail', 'common_and_jack_in'),
             both('overhang, for eaves that meet', 'tail', 'overhang_in'),
             both('backing, from the square top', 'backing', 'bevel_deg'),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from textwrap import wrap
 
-from layouts.reading_words import group_lines, group_of, measure, pick, rows_of
+from layouts.reading_words import group_lines, group_of, measure, measured, pick, rows_of
 from layouts.verbs.columns import LEFT, MIXED, RIGHT, columns
 from tablegen import text
 from tablegen.figures import decimal_figure
@@ -276,8 +276,8 @@ def _tails_block(tail: Group) -> list[str]:
             (f'Tails, {out} out from the plate, level', 'along'),
             ('common and jack, plate line to tail end', measure(pick(tail, 'common_and_jack_in'))),
             ('hip/valley, plate corner to its point', measure(pick(tail, 'hip_valley_in'))),
-            ('hip, plate corner to each side’s line', measure(pick(tail, 'hip_sides_in'))),
-            ('valley, plate corner to each side’s line', measure(pick(tail, 'valley_sides_in'))),
+            ('hip, plate corner to each side’s line', measured(tail, 'hip_sides')),
+            ('valley, plate corner to each side’s line', measured(tail, 'valley_sides')),
         ],
         (LEFT, MIXED),
     )

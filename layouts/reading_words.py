@@ -82,9 +82,10 @@ def measure(reading: Reading) -> str:
     return reading.text.removesuffix(' in')
 
 
-def exact(reading: Reading) -> str:
-    """Return a value in decimals, without a unit."""
-    return str(reading.data)
+def measured(group: Group, key: str) -> str:
+    """Return a length of a group as it is measured, by its key without the unit; 'none' where there is none."""
+    found = [value for value in group.values if value.key == f'{key}_in' and isinstance(value, Reading)]
+    return measure(found[0]) if found else 'none'
 
 
 def spoken(key: str) -> str:

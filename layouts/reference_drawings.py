@@ -14,6 +14,7 @@ from layouts.drawings.hip_section import hip_section
 from layouts.drawings.plan import PlanLabels, jack_points, shortening_plan
 from layouts.drawings.setting_out import level_and_tape, square_layout
 from layouts.drawings.trim_boards import TrimPanel, trim_boards
+from layouts.drawings.valley_heel import valley_heel
 from layouts.reading_words import group_of, pick
 from layouts.words import WORDS
 from tablegen import text
@@ -66,6 +67,7 @@ def seat(ask: RoofQuestion, found: Found) -> Made:
 def hip_seat(ask: RoofQuestion, found: Found) -> Made:
     words, told = WORDS['roof_drawings']['hip-seat'], found['seat']
     hip, wrong = group_of(told, 'hip_dropped'), group_of(told, 'hip_by_17_over_12')
+    valley = group_of(told, 'valley')
     at = square_corner(ask.pitch.slope, ask.pitch.slope)
     picture = seat_detail(
         float(at.hip_slope),
@@ -83,8 +85,13 @@ def hip_seat(ask: RoofQuestion, found: Found) -> Made:
         'hip_height': pick(hip, 'height_above_plate_in').text,
         'low_dropped': _way(wrong, 'low_if_dropped', 'high_if_dropped'),
         'low_backed': _way(wrong, 'low_if_backed', 'high_if_backed'),
+        'valley_seat': pick(valley, 'seat_in').text,
+        'valley_heel': pick(valley, 'heel_in').text,
+        'valley_out': pick(valley, 'heel_back_in').text,
     }
-    return (picture,), values
+    names = WORDS['roof_drawings']['valley-heel']
+    plan = valley_heel(float(ask.hip_in), _number(pick(valley, 'seat_in')), names, names['title'])
+    return (picture, plan), values
 
 
 def tail(ask: RoofQuestion, found: Found) -> Made:

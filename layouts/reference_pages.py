@@ -26,6 +26,7 @@ CAUTIONS = (
     ('Short seat', cautions.SHORT_SEAT),
     ('Tail §', cautions.THIN_TAIL),
     ('Long tail', cautions.LONG_TAIL),
+    ('Hip, valley', cautions.SHALLOW_HIP),
 )
 
 

@@ -166,6 +166,12 @@ WORDS = {
             'left': '',
             'drop': 'roof planes’ line',
         },
+        'valley-heel': {
+            'title': 'A valley over the inside corner of the plates, seen from above: its heel out, and its seat',
+            'out': 'heel out',
+            'seat': 'seat',
+            'corner': 'inside corner',
+        },
         'tail': {
             'title': 'A tail with its cuts',
             'overhang': 'overhang',

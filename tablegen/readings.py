@@ -26,6 +26,7 @@ ROUNDING_PLACES = 4
 DEGREE_PLACES = 6
 FINEST_PER = 64
 """Parts of an inch that the finest tape shows."""
+NOTHING_LEFT = 'none: nothing is left of it'
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,6 +100,11 @@ def set_length(key: str, inches: Fraction, said: str = '') -> Reading:
         said = f'{decimal_figure(inches, READ_PLACES).text} in'
     count = nearest(inches, 10**LENGTH_PLACES)
     return Reading(f'{key}_in', text.plain_decimal(count, LENGTH_PLACES), said, exact(inches))
+
+
+def board(key: str, inches: Exact, measure: Measure) -> Reading:
+    """Return the reading of a board's length; where nothing is left of it, that there is none."""
+    return length(key, inches, measure) if sign(inches) > 0 else words(key, NOTHING_LEFT)
 
 
 def signed(key: str, inches: Exact | Rational, measure: Measure) -> Reading:

@@ -66,7 +66,7 @@ def _hips(side: Side, with_valley: bool) -> list[Called]:
 
 
 def _mouth(of: str, mouth: Mouth, side: Side) -> list[Called]:
-    if not mouth.reaches:
+    if mouth.fault:
         return []
     found = [
         *cautions.notch_cautions(mouth.stock.depth_in, mouth.notch_in, side.overhang_in),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 from tablegen import text
@@ -27,7 +28,7 @@ from tablegen.findings.tail import common_tail_of, hip_tails
 from tablegen.geometry import backing, corner, shortening, tail
 from tablegen.geometry.corner import SQUARE
 from tablegen.pitch import Pitch
-from tablegen.readings import Group, Reading, degrees, length, set_degrees, words
+from tablegen.readings import Group, Reading, board, degrees, length, set_degrees, words
 
 SQUARE_DEGREES = Fraction(90)
 
@@ -136,24 +137,21 @@ def _sawn(a: Side, b: Side) -> Group:
     values: list[Reading] = []
     for name, side in (('a', a), ('b', b)):
         ridge_off = shortening.at_ridge(ask.ridge_in)
-        values.append(length(f'common_{name}', common_less(side, ridge_off), measure))
-        values += [
-            Reading(f'{one.key.removesuffix("_in")}_{name}_in', one.data, one.text, one.inches)
-            for one in end_commons_sawn(side)
-        ]
+        values.append(board(f'common_{name}', common_less(side, ridge_off), measure))
+        values += [_renamed(one, f'{_bare(one)}_{name}') for one in end_commons_sawn(side)]
     center = shortening.hip_between_commons(ask.rafter_in, a.at)
-    values.append(length('hip_between_commons_center_line', hip_less(a, center), measure))
+    values.append(board('hip_between_commons_center_line', hip_less(a, center), measure))
     for name, side in (('a', a), ('b', b)):
         off = shortening.hip_at_common(ask.rafter_in, side.at)
         back = shortening.set_back_at_common(ask.hip_in, side.at)
-        values.append(length(f'hip_between_commons_side_{name}', hip_less(side, off + back), measure))
+        values.append(board(f'hip_between_commons_side_{name}', hip_less(side, off + back), measure))
     for member, thick in (('hip', ask.hip_in), ('valley', ask.valley_thickness_in)):
         for name, side in (('a', a), ('b', b)):
             off = shortening.hip_at_ridge(ask.ridge_in, side.at)
             back = shortening.set_back_at_ridge(thick, side.at)
             key = f'{member}_at_ridge_over_{name}'
-            values.append(length(f'{key}_long_point', hip_less(side, off - back), measure))
-            values.append(length(f'{key}_short_point', hip_less(side, off + back), measure))
+            values.append(board(f'{key}_long_point', hip_less(side, off - back), measure))
+            values.append(board(f'{key}_short_point', hip_less(side, off + back), measure))
     aside = shortening.double_cheek_aside(ask.rafter_in, ask.rafter_in, a.at)
     way = ('towards side A', 'on the center line', 'towards side B')[sign(aside) + 1]
     return Group(
@@ -242,7 +240,7 @@ def _eaves(a: Side, b: Side) -> Group:
     hip_valley, hip_a, valley_a = hip_tails(a)
     _, hip_b, valley_b = hip_tails(b)
     sides = [
-        Reading(f'{member}_tail_side_{name}_in', one.data, one.text, one.inches)
+        _renamed(one, f'{member}_tail_side_{name}')
         for member, name, one in (
             ('hip', 'a', hip_a),
             ('hip', 'b', hip_b),
@@ -255,7 +253,7 @@ def _eaves(a: Side, b: Side) -> Group:
         (
             length('overhang_a', a.overhang_in, measure),
             length('overhang_b', b.overhang_in, measure),
-            Reading('hip_valley_tail_in', hip_valley.data, hip_valley.text, hip_valley.inches),
+            _renamed(hip_valley, 'hip_valley_tail'),
             *sides,
             length('raise_for_equal_overhangs', _size(raised), measure),
             words('raised', which),
@@ -265,6 +263,15 @@ def _eaves(a: Side, b: Side) -> Group:
         'the plumb line where the cheek to the fascia of that side starts; raise: plumb, of one plate, where both '
         'overhangs are that of A instead',
     )
+
+
+def _bare(one: Reading) -> str:
+    return one.key.removesuffix('_in')
+
+
+def _renamed(one: Reading, name: str) -> Reading:
+    """Return a reading under another name, its unit kept."""
+    return replace(one, key=f'{name}{one.key.removeprefix(_bare(one))}')
 
 
 def _size(x: Exact) -> Exact:

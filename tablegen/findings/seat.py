@@ -17,6 +17,7 @@ MARKS_SAID = (
     'past a third of the depth: a mark to look at, local code decides',
 )
 TOO_SHALLOW = 'none: this stock is too shallow to reach the plate'
+CUT_THROUGH = 'none: its notch would cut through this stock'
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,9 +37,11 @@ class Mouth:
     """Of stock that just reaches the plate, square to the edge."""
 
     @property
-    def reaches(self) -> bool:
-        """Return whether the stock reaches the plate."""
-        return sign(self.heel_in) > 0
+    def fault(self) -> str:
+        """Return why there is no such bird's mouth; '' where there is one."""
+        if sign(self.heel_in) <= 0:
+            return TOO_SHALLOW
+        return '' if self.notch_in < self.stock.depth_in else CUT_THROUGH
 
 
 def greater_drop(side: Side) -> Exact:
@@ -144,8 +147,8 @@ def valley_seat_of(side: Side) -> Group:
 
 def _mouth(key: str, mouth: Mouth, side: Side, line: str, *more: Reading) -> Group:
     measure, depth = side.ask.measure, mouth.stock.depth_in
-    cut: tuple[Reading, ...] = (words('seat', TOO_SHALLOW),)
-    if mouth.reaches:
+    cut: tuple[Reading, ...] = (words('seat', mouth.fault),)
+    if not mouth.fault:
         cut = (
             length('seat', mouth.seat_in, measure),
             length('heel', mouth.heel_in, measure),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from tablegen.exact import Exact
 from tablegen.findings.side import Side
 from tablegen.geometry import ridge, shortening
-from tablegen.readings import Group, Reading, length
+from tablegen.readings import Group, Reading, board, length
 
 LEVEL_AND_ALONG = (
     "level: in plan, along the member's own center line, from the center line of what it meets to its face; along: the "
@@ -68,18 +68,18 @@ def sawn_of(side: Side) -> Group:
     return Group(
         'sawn',
         (
-            length('common', common_less(side, shortening.at_ridge(ask.ridge_in)), measure),
+            board('common', common_less(side, shortening.at_ridge(ask.ridge_in)), measure),
             *end_commons_sawn(side),
-            length('hip_between_commons_point', hip_less(side, commons), measure),
-            length('hip_between_commons_sides', hip_less(side, commons + at_common), measure),
-            length('hip_at_ridge_long_point', hip_less(side, at_ridge - back), measure),
-            length('hip_at_ridge_short_point', hip_less(side, at_ridge + back), measure),
-            length('valley_between_ridges_point', hip_less(side, _between_ridges(side)), measure),
-            length(
+            board('hip_between_commons_point', hip_less(side, commons), measure),
+            board('hip_between_commons_sides', hip_less(side, commons + at_common), measure),
+            board('hip_at_ridge_long_point', hip_less(side, at_ridge - back), measure),
+            board('hip_at_ridge_short_point', hip_less(side, at_ridge + back), measure),
+            board('valley_between_ridges_point', hip_less(side, _between_ridges(side)), measure),
+            board(
                 'valley_between_ridges_sides', hip_less(side, _between_ridges(side) + valley_back), measure
             ),
-            length('valley_at_ridge_long_point', hip_less(side, at_ridge - valley_back), measure),
-            length('valley_at_ridge_short_point', hip_less(side, at_ridge + valley_back), measure),
+            board('valley_at_ridge_long_point', hip_less(side, at_ridge - valley_back), measure),
+            board('valley_at_ridge_short_point', hip_less(side, at_ridge + valley_back), measure),
         ),
         'along the top edge, what is taken off for ridge and commons being off, each rounded once; commons: from the '
         'plate line; hips and valleys: from the corner of the plates, to the plumb line where a side’s cheek starts: '
@@ -96,8 +96,8 @@ def end_commons_sawn(side: Side) -> tuple[Reading, ...]:
     hips = ridge.end_past_hips(ask.ridge_in, ask.hip_in, side.at.turned())
     commons = ridge.end_past_commons(ask.rafter_in)
     return (
-        length('end_common_between_commons', common_less(side, commons), ask.measure),
-        length('end_common_hips_on_ridge', common_less(side, hips), ask.measure),
+        board('end_common_between_commons', common_less(side, commons), ask.measure),
+        board('end_common_hips_on_ridge', common_less(side, hips), ask.measure),
     )
 
 

@@ -7,7 +7,7 @@ from dataclasses import replace
 from tablegen.exact import sign
 from tablegen.findings.side import Side
 from tablegen.geometry import shortening, tail
-from tablegen.readings import Group, Reading, length, words
+from tablegen.readings import Group, Reading, board, length, words
 
 
 def tail_of(side: Side) -> Group:
@@ -61,7 +61,8 @@ def hip_tails(side: Side, with_valley: bool = True) -> tuple[Reading, ...]:
     level = side.overhang_in / at.plan_a.sine()
 
     def along(key: str, inches) -> Reading:
-        return length(key, shortening.along(inches, at.hip_slope), measure)
+        made = length if key in ('hip', 'hip_valley') else board
+        return made(key, shortening.along(inches, at.hip_slope), measure)
 
     hip = along('hip_sides', level - tail.hip_tail_set_back(side.ask.hip_in, at))
     if not with_valley:

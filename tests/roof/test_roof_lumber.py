@@ -101,6 +101,7 @@ def test_a_limit_itself_is_not_past_it():
         (cautions.THIN_TAIL, ['4-code-021', '4-code-022']),
         (cautions.SHORT_SEAT, ['4-code-013', '4-code-014']),
         (cautions.SHORT_ON_MASONRY, ['4-code-014']),
+        (cautions.SHALLOW_HIP, ['4-code-004']),
     ],
 )
 def test_a_cautions_clauses_are_those_of_the_code(caution, keys):
