@@ -75,7 +75,9 @@ def _opening(settings: Settings, wanted: list[str]) -> Block:
         return PartPage(groups, text.mixed(1, settings.measure.per))
 
     def care(index: Index) -> CarePage:
-        said = tuple((name, one.text, one.source) for name, one in CAUTIONS)
+        said = tuple(
+            (name, one.text, one.source.removesuffix(f'; {cautions.AT_ENDS}')) for name, one in CAUTIONS
+        )
         return CarePage(said, span(low_pitches(settings)), cautions.DEFERS)
 
     drafts = (

@@ -30,6 +30,7 @@ class Caution:
 
 
 AT_ENDS = 'a quarter at the ends of a member: IRC 2006 and 2009 R802.7.1; later editions refer to R502.8.1'
+CUSTOM = 'a third: common practice, no source'
 CANTILEVERS = 'IRC 2006 and 2009 R802.7.1 exception; R802.7.1.1 in 2024, and from 2012 on from memory'
 NOT_AT_AN_END = 'With a tail outside it, it is not at the end of the member: the stock left over it and the overhang govern.'
 
@@ -52,7 +53,7 @@ PAST_A_QUARTER = Caution('deep_notch', 'The notch takes more than a quarter of t
 PAST_A_THIRD = Caution(
     'deep_notch',
     'The notch takes more than a third of the depth.',
-    f'a third: common practice, no source; {AT_ENDS}',
+    f'{CUSTOM}; {AT_ENDS}',
 )
 LONG_TAIL = Caution('long_tail', 'A rafter notched at the plate overhangs by more than 24 in.', CANTILEVERS)
 THIN_TAIL = Caution(
