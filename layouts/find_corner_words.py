@@ -8,7 +8,6 @@ from layouts.find_words import (
     CHEEKS_ARE,
     DEFERS,
     LENGTHS_RUN,
-    SEAT_HEADS,
     cautions_block,
     cheeks_block,
     cuts_block,
@@ -16,10 +15,9 @@ from layouts.find_words import (
     held_lines,
     joined,
     lengths_block,
+    mouths_block,
     off_rows,
     ridge_block,
-    seat_legend,
-    seat_row,
     seats_block,
 )
 from layouts.reading_words import group_of, measure, pick
@@ -129,20 +127,15 @@ def _sides_block(corner: Group) -> list[str]:
 
 
 def _corner_seats(corner: Group) -> list[str]:
-    rows = [
-        seat_row('common of A', group_of(corner, 'side_a', 'seat', 'common')),
-        seat_row('common of B', group_of(corner, 'side_b', 'seat', 'common')),
-        *(
-            seat_row(name, group_of(corner, 'seat', key))
-            for name, key in (
-                ('hip dropped', 'hip_dropped'),
-                ('hip backed', 'hip_backed'),
-                ('valley', 'valley'),
-            )
-        ),
-    ]
-    lines = columns([('Bird’s mouths', *SEAT_HEADS), *rows], (LEFT, *(MIXED,) * len(SEAT_HEADS)))
-    return [*lines, *seat_legend(group_of(corner, 'seat', 'valley'))]
+    return mouths_block(
+        [
+            ('common of A', group_of(corner, 'side_a', 'seat', 'common')),
+            ('common of B', group_of(corner, 'side_b', 'seat', 'common')),
+            ('hip dropped', group_of(corner, 'seat', 'hip_dropped')),
+            ('hip backed', group_of(corner, 'seat', 'hip_backed')),
+            ('valley', group_of(corner, 'seat', 'valley')),
+        ]
+    )
 
 
 def _fit(corner: Group) -> list[str]:
@@ -237,7 +230,7 @@ def shed_text(head: str, ask: RoofQuestion, found: dict[str, Group], caution: Ro
         lengths_block(ask, named),
         cuts_block(found['cut'], found['square'], (('rafter', 'rafter'),)),
         columns([('Off', 'level', 'along'), *rows], (LEFT, MIXED, MIXED)),
-        _shed_seat(found['seat']),
+        mouths_block([('rafter', group_of(found['seat'], 'rafter'))]),
         columns(
             [
                 (f'Tail, {out} out from the plate, level', 'along'),
@@ -250,8 +243,3 @@ def shed_text(head: str, ask: RoofQuestion, found: dict[str, Group], caution: Ro
         [DEFERS, 'More: --all, or --show.'],
     ]
     return joined(blocks)
-
-
-def _shed_seat(seat: Group) -> list[str]:
-    row = seat_row('rafter', group_of(seat, 'rafter'))
-    return [*columns([('Bird’s mouth', *SEAT_HEADS), row], (LEFT, *(MIXED,) * len(row[1:]))), *seat_legend()]

@@ -220,26 +220,34 @@ def _hip_block(found: Found) -> list[str]:
 
 def seats_block(seat: Group) -> list[str]:
     """Return the bird's mouths of a corner whose two sides are alike."""
-    named = [('common', 'common'), ('hip dropped', 'hip_dropped'), ('hip backed', 'hip_backed')]
-    if any(value.key == 'valley' for value in seat.values):
-        named.append(('valley', 'valley'))
-    lines = columns(
-        [('Bird’s mouths', *SEAT_HEADS), *(seat_row(name, group_of(seat, key)) for name, key in named)],
-        (LEFT, *(MIXED,) * len(SEAT_HEADS)),
-    )
-    return [*lines, *seat_legend(group_of(seat, 'valley') if named[-1][0] == 'valley' else None)]
+    named = [
+        ('common', 'common'),
+        ('hip dropped', 'hip_dropped'),
+        ('hip backed', 'hip_backed'),
+        ('valley', 'valley'),
+    ]
+    there = {value.key for value in seat.values}
+    return mouths_block([(name, group_of(seat, key)) for name, key in named if key in there])
 
 
-def seat_legend(valley: Group | None = None) -> list[str]:
-    """Return how the columns of bird's mouths are measured, and where a valley's heel stands."""
+def mouths_block(named: Sequence[tuple[str, Group]]) -> list[str]:
+    """Return bird's mouths in columns, how the columns are measured, and why one has none."""
+    rows = [seat_row(name, mouth) for name, mouth in named]
+    head = 'Bird’s mouths' if len(rows) > 1 else 'Bird’s mouth'
     legend = (
         'Seat: level. Heel, height above plate, depth from top edge to underside: plumb. Notch, and stock left over it: '
         'square to the edge.'
     )
-    back = [value.text for value in valley.values if value.key == 'heel_back_in'] if valley else []
-    if back:
-        legend += f' The valley’s heel stands {back[0]} outwards of the inside corner.'
-    return wrap(legend, 80, initial_indent='  ', subsequent_indent='    ')
+    for name, mouth in named:
+        for value in mouth.values:
+            if value.key == 'heel_back_in' and isinstance(value, Reading):
+                legend += f' The {name}’s heel stands {value.text} outwards of the inside corner.'
+            if value.key == 'seat' and isinstance(value, Reading):
+                legend += f' {name[0].upper()}{name[1:]}: {value.text}.'
+    return [
+        *columns([(head, *SEAT_HEADS), *rows], (LEFT, *(MIXED,) * len(SEAT_HEADS))),
+        *wrap(legend, 80, initial_indent='  ', subsequent_indent='    '),
+    ]
 
 
 SEAT_HEADS = ('seat', 'heel', 'height', 'depth', 'notch', 'left')

@@ -30,3 +30,8 @@ def test_feet_and_inches_line_up_at_the_inch():
         '  b  24′ 0″',
         '  c        7/8″',
     ]
+
+
+def test_words_among_mixed_numbers_stand_at_the_right():
+    rows = [('x', ''), ('a', '3 1/2'), ('b', 'none'), ('c', '12')]
+    assert columns(rows, (LEFT, MIXED)) == ['x', '  a   3 1/2', '  b    none', '  c  12']

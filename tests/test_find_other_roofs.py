@@ -65,3 +65,11 @@ def test_a_corner_has_both_arrangements_of_its_end_commons():
     assert 'off an end common, hips at commons, level 3/4 3/4' in told
     assert 'off an end common, hips on the ridge, level 2 1/2 1 3/8' in told
     assert 'end common' not in text_of('8', '10 ft', '--corner', '100')
+
+
+def test_a_hip_too_shallow_for_its_plate_says_why():
+    """Source: at 8 in 12 a 2×4 hip's plumb depth is 3.5 √(1 + 64/288) = 3.87 in, less than the 6.38 of height."""
+    told = ' '.join(text_of('8', '10 ft', '--hip-stock', '2x4').split())
+
+    assert 'hip backed 2×4 none none 6 3/8 3 7/8 none none' in told
+    assert 'Hip backed: none: this stock is too shallow to reach the plate.' in told

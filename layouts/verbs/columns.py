@@ -36,8 +36,19 @@ def _column(cells: Sequence[str], how: str, indent: str) -> list[str]:
 
 
 def _mixed(cells: Sequence[str]) -> list[str]:
-    matches = [MIXED_NUMBER.fullmatch(cell) for cell in cells]
-    wholes = [match['whole'] for match in matches]
-    tails = [(f' {match["fraction"]}' if match['fraction'] else '') + match['mark'] for match in matches]
-    before, after = max(map(len, wholes)), max(map(len, tails))
-    return [whole.rjust(before) + tail.ljust(after) for whole, tail in zip(wholes, tails, strict=True)]
+    parted = [_parted(cell) for cell in cells]
+    numbers = [parts for parts in parted if parts]
+    before = max((len(whole) for whole, _ in numbers), default=0)
+    after = max((len(tail) for _, tail in numbers), default=0)
+    return [
+        parts[0].rjust(before) + parts[1].ljust(after) if parts else cell.rjust(before + after)
+        for cell, parts in zip(cells, parted, strict=True)
+    ]
+
+
+def _parted(cell: str) -> tuple[str, str] | None:
+    """Return the whole of a mixed number and its fraction with the mark; None for words, which stand at the right."""
+    if not re.search(r'\d', cell):
+        return None
+    match = MIXED_NUMBER.fullmatch(cell)
+    return match['whole'], (f' {match["fraction"]}' if match['fraction'] else '') + match['mark']

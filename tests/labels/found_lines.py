@@ -139,6 +139,8 @@ TWO_PITCHES: Blocks = {
         'off a common at a ridge, level': _of_both('shortening.common_at_ridge_level'),
         'off the hip at a ridge over it, level': _of_both('shortening.hip_valley_at_ridge_level'),
         'off a jack at the hip, level': _of_both('shortening.jack_at_hip_level'),
+        'off an end common, hips at commons, level': _of_both('shortening.end_common.between_commons_level'),
+        'off an end common, hips on the ridge, level': _of_both('shortening.end_common.hips_on_ridge_level'),
         'tail of a common, along': _of_both('tail.common_and_jack'),
         'overhang, for eaves that meet': ('measure eaves.overhang_a', 'measure eaves.overhang_b'),
         'backing, from the square top': _of_both('backing.bevel', angle=True),
