@@ -8,15 +8,11 @@ from fractions import Fraction
 from pathlib import Path
 
 import pytest
-from card_support import lines_of
 from check_support import real, rounded
 from mpmath import mpf, sqrt
+from pages_alone import LENGTHS, inches, printed
 
-from layouts.book import plan
-from layouts.html import pages_html, style
-from layouts.typeset import Job, set_document
 from tablegen import text
-from tablegen.settings import read_settings
 
 CODE = Path(__file__).parent / 'authorities' / 'residential-code.toml'
 ROWS = {row['id']: row for row in tomllib.loads(CODE.read_text('utf-8'))['value']}
@@ -30,15 +26,6 @@ OF_THE_PAGE = {
     '4-code-023': 'more than 24 in',
 }
 """Facts of the code, and the words in which the page of cautions has each."""
-
-
-def printed(written: str, *keys: str, folder: Path) -> list[str]:
-    """Return the words of some pages of a book, set by themselves."""
-    planned = plan(read_settings(written, ''))
-    pages = [planned.pages()[planned.index[key] - 1] for key in keys]
-    out = folder / 'pages.pdf'
-    set_document(Job(pages_html(pages, 'pages'), style(planned.trim), len(pages), out))
-    return [' '.join(lines_of(out, number)) for number in range(1, len(pages) + 1)]
 
 
 @pytest.fixture(scope='module')
@@ -80,21 +67,7 @@ def test_without_its_page_the_circular_saw_is_not_spoken_of(tmp_path):
 
 # How to find a length --------------------------------------------------------------------------------------------
 
-LENGTHS = {
-    'common': ('line length of the common rafter', lambda run, r: run * sqrt(144 + r * r) / 12),
-    'hip-valley': ('line length of the hip or valley', lambda run, r: run * sqrt(288 + r * r) / 12),
-    'rise': ('rise', lambda run, r: run * r / 12),
-}
-"""What each table tells, and its length by the right triangles, of a run and a rise in inches."""
 BOOK = 'pitches = [8]\nruns = {to = "12 ft"}\n'
-
-
-def inches(words: str) -> Fraction:
-    """Return a run such as '4 ft 7 5/16 in'."""
-    feet, whole, part = re.fullmatch(
-        r'(?:(\d+) ft ?)?(?:(\d+)(?: |(?= in)))?(?:(\d+/\d+) )?(?:in)?', words
-    ).groups()
-    return 12 * Fraction(feet or 0) + Fraction(whole or 0) + Fraction(part or 0)
 
 
 @pytest.mark.parametrize('table', LENGTHS)
@@ -127,3 +100,52 @@ def test_the_page_named_has_the_row_and_the_figure(small_book):
 
     assert f'is {figure} in' in words
     assert [line for line in lines if line.startswith(f'{feet} ') and f' {figure} ' in f'{line} ']
+
+
+# From stick to rafter --------------------------------------------------------------------------------------------
+
+STEPS = {
+    'Measure': ('Half the width is the run', 'to the wall or to the ledger’s face'),
+    'Sight': ('ridge end lies at your left',),
+    'Ridge line': ('plumb line',),
+    'Length': ('along the top edge', 'plate line'),
+    'Tail': ('same ridge line', 'run and overhang'),
+    'Ridge cut': (
+        'toward the tail, half the ridge’s thickness, level',
+        'to the wall: the whole thickness of the ledger; to the ledger’s face: nothing',
+    ),
+    'Bird’s mouth': ('from the bottom edge mark the heel', 'level line toward the ridge', 'is the seat'),
+    'Cut': ('try both',),
+}
+"""What decides whether a rafter fits, by the step of the work in which it is said."""
+DIRECTIONS = {
+    'Level': ('run', 'overhang', 'seat', 'taken off for a ridge, a ledger or a hip'),
+    'Plumb': ('rise', 'heel', 'height above plate', 'drop'),
+    'Along the top edge': ('line lengths', 'differences of jacks', 'what a table’s head says'),
+}
+"""What is measured in which direction (common practice, no source)."""
+
+
+@pytest.fixture(scope='module')
+def order(small_book) -> str:
+    return ' '.join(' '.join(small_book.lines[small_book.planned.index['order'] - 1]).split())
+
+
+def test_the_steps_say_from_where_and_which_way(order):
+    parts = re.split(r' (\d) ([A-Z][\w’ ]*?)(?:\.|(?= the| this))', order.partition('Level, plumb')[0])
+    found = dict(zip(parts[2::3], parts[3::3], strict=True))
+
+    assert list(found) == list(STEPS)
+    assert list(parts[1::3]) == [str(number) for number in range(1, 9)]
+    for name, said in STEPS.items():
+        for words in said:
+            assert words in found[name], name
+
+
+def test_what_is_level_plumb_and_along_the_edge(order):
+    rest = order.partition('Level, plumb or along the top edge')[2]
+    found = dict(re.findall(r'(Level|Plumb|Along the top edge): (.*?)\.', rest))
+
+    assert list(found) == list(DIRECTIONS)
+    for name, said in DIRECTIONS.items():
+        assert all(words in found[name] for words in said)
