@@ -33,7 +33,7 @@ OLD_RULE = 'Hips {hip} in thick, of the rafters’ stock. Minus: too high. {dash
 NOTES = {
     'shortening-level': (
         'A valley jack at the ridge takes the common’s. Mark these square to the plumb line; on the edge itself measure '
-        'what the tables along the edge say.',
+        'what the tables along the top edge say.',
     ),
     'ridge-ends': (
         'An end common thicker than the ridge is clipped to both hips: each side starts half of the difference back, '

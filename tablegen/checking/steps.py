@@ -119,7 +119,7 @@ def check_steps(
     Given:
         kind       a key of members.STEPPED
         run_in     level run of the common rafter, in
-        set_to     the step, along the edge; None for the exact one to the nearest sixteenth
+        set_to     the step, along the top edge; None for the exact one to the nearest sixteenth
         within_in  what the end may be off by, in; None for STAY_WITHIN
 
     Errors:
