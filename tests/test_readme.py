@@ -7,6 +7,7 @@ import shlex
 import shutil
 import tomllib
 from dataclasses import dataclass, replace
+from itertools import takewhile
 from pathlib import Path
 
 import pytest
@@ -14,9 +15,14 @@ from asking import ask
 
 from layouts import build as building
 from layouts.book import plan
+from layouts.build import sheet_layout
+from layouts.cards.faces import TableFace
+from layouts.cards.formats import FORMATS
+from layouts.cards.plan import plan_cards
+from layouts.cards.sheet import card_sheet
 from layouts.verbs import VERBS
 from tablegen.pitch import pitch_of_rise
-from tablegen.settings import Runs, Settings
+from tablegen.settings import Runs, Settings, read_settings
 
 TOP = Path(__file__).resolve().parent.parent
 README = TOP / 'README.md'
@@ -171,6 +177,39 @@ def test_it_counts_the_standard_book_rightly():
     assert f'{planned.index.total} pages' in text()
     for cited in re.findall(r'[Pp]ages (\d+) and (\d+) are all pitches', text()):
         assert cited == (str(glance), str(glance + 1))
+
+
+def table_rows(first: str) -> list[list[str]]:
+    """Return the cells of the table whose first head is given, without marks of type."""
+    lines = text().splitlines()
+    start = next(place for place, line in enumerate(lines) if line.startswith(f'| {first} |'))
+    rows = takewhile(lambda line: line.startswith('|'), lines[start + 2 :])
+    return [[cell.replace('*', '').strip(' `') for cell in line.strip('|').split('|')] for line in rows]
+
+
+def test_its_sizes_of_cards_are_those_that_are_made():
+    """All 24 pitches: rows on a side and columns, and how many cards a sheet of Letter paper takes."""
+    rows = table_rows('size')
+
+    assert [row[0] for row in rows] == list(FORMATS)
+    for name, paper, pouch, pitches, up in rows:
+        made, form = plan_cards(Settings(), name), FORMATS[name]
+        tables = [face for face in made.faces if isinstance(face, TableFace)]
+        where = f'{sum(map(len, tables[0].groups))} a side' if len(tables) == 2 else 'one side'
+        assert tuple(map(float, paper.split(' × '))) == (form.width_mm, form.height_mm)
+        assert tuple(map(float, pouch.split(' × '))) == form.film_mm
+        assert pitches == f'{where}, {len(tables[0].heads) - 1} columns'
+        assert int(up) == card_sheet(made.form, 'letter').up
+
+
+def test_its_editions_are_turned_over_the_edge_that_the_sheets_name():
+    for edition, page, on_a_side, edge in table_rows('edition'):
+        trim = 'pocket' if edition == 'pocket' else 'large'
+        layout = sheet_layout(plan(read_settings(f'pitches = [6]\nparts = ["values"]\ntrim = "{trim}"', '')))
+        upright = 'long' if layout.sheet_mm[1] > layout.sheet_mm[0] else 'short'
+        assert edge == f'{upright} edge'  # the sheet turns about its upright middle line
+        assert on_a_side == {4: 'four on a side', 2: 'two on a side'}[layout.up]
+        assert page in (f'{layout.trim_width_mm:g} × {layout.trim_height_mm:g} mm', 'half of the paper')
 
 
 def test_nothing_in_it_waits_to_be_filled_in():
