@@ -7,14 +7,13 @@ TONGUE = 16
 
 
 def turned_over(gap):
-    """Return the angle by which a square is out, whose tongue's two lines, turned over, part so far at its end."""
-    one_line = (mpf(gap) / 2, mpf(TONGUE))  # from the true line, which lies half way between the two
-    return mp.atan2(*one_line)
+    """Return the angle by which a square is out, whose tongue's two lines, turned over, part so far at their ends."""
+    return mp.asin(mpf(gap) / 2 / TONGUE)  # the true line lies half way between the two
 
 
 def out_over(angle, long):
-    """How far a line laid out with that square is out at the end of so long a leg, square to the true line."""
-    return mpf(long) * mp.sin(angle) / mp.cos(angle)
+    """From the end of a leg so long, laid out with that square, to the true line, square to it."""
+    return mpf(long) * mp.sin(angle)
 
 
 def mark_to_mark(body, tongue):

@@ -1,0 +1,160 @@
+"""What the checks tell, key by key, worked out in space; what is allowed, and the verdict, are proven elsewhere."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator
+from fractions import Fraction
+
+import pytest
+from asking import ask
+from fifty_digits import mp, mpf, real
+from labels.told import Told, grouped, inside
+from oracle import square_checks
+from oracle.corner import common_length, corner, rise
+from oracle.rounding import MINUS, decimal, nearest, part
+
+AT = corner(Fraction(15, 2))
+
+
+def exact(value) -> str:
+    return decimal(value, 9).replace(MINUS, '-')
+
+
+def given(value, said: str) -> Told:
+    """Return what was given, as it was said."""
+    return {'inches': exact(value), 'text': said}
+
+
+def counted(value, per: int) -> Told:
+    """Return a figure to a part of an inch."""
+    return {'count': nearest(value, per), 'per': per, 'unit': 'in', 'text': part(value, per)}
+
+
+def length() -> Told:
+    """Return what 42 1/2 in says of 3 ft of run, three times that in 9 ft."""
+    true, read = common_length(AT, 36), mpf(85) / 2
+    off = read - true
+    found = mp.sqrt(read**2 - mpf(36) ** 2) / 36  # the slope that would be so long
+    return grouped(
+        {
+            '': {
+                'check': 'length',
+                'of': 'common',
+                'pitch': '7 1/2 in 12',
+                'rise_per_foot': exact(rise(AT, 12)),
+            },
+            'run': given(36, '3 ft'),
+            'read': given(read, '42 1/2 in'),
+            'exact': {'inches': exact(true)},
+            'nearest': {'part': '1/2 in', **counted(true, 2)},
+            'nearest_book_part': {'part': '1/16 in', **counted(true, 16)},
+            'difference': {'inches': exact(off), 'parts': exact(2 * off), 'marks': nearest(2 * off, 1)},
+            'repeated': {
+                **inside('total_run', given(108, '9 ft')),
+                'steps': 3,
+                **inside('left_run', given(0, '0 in')),
+                'inches': exact(3 * off),
+            },
+            'exact_for': {
+                'rise_per_foot': exact(12 * found),
+                'degrees': decimal(mp.degrees(mp.atan2(found, 1)), 9),
+            },
+        }
+    )
+
+
+def steps() -> Told:
+    """Return what nine steps of 14.2 in and 5 in of run come to."""
+    step, run, odd = common_length(AT, 12), mpf(113), mpf(5)
+    true, set_to = common_length(AT, run), mpf(142) / 10
+    last = 9 * set_to + common_length(AT, odd)
+    told = grouped(
+        {
+            '': {'check': 'steps', 'of': 'common', 'pitch': '7 1/2 in 12', 'rise_per_foot': exact(rise(AT, 12))},
+            'run': given(run, '9 ft 5 in'),
+            'held.body': counted(12, 16),
+            'held.tongue': counted(rise(AT, 12), 16),
+            'step_run': given(12, '1 ft'),
+            'odd_run': given(odd, '5 in'),
+            'odd_remainder.body': counted(odd, 16),
+            'odd_remainder.tongue': counted(rise(AT, odd), 16),
+            'exact_step': {'inches': exact(step)},
+            'step': {
+                'given': True, 'count': 142, 'per': 10, 'unit': 'in', 'text': '14.2',
+                'error_inches': exact(set_to - step),
+            },
+            'exact_length': {'inches': exact(true)},
+            'last_mark': {'inches': exact(last), 'error_inches': exact(last - true)},
+        }
+    )  # fmt: skip
+    for place, off in enumerate((64, 32, 16)):
+        told |= inside(f'drift.{place}', {'step_off_by': f'1/{off} in', 'inches': exact(mpf(9) / off)})
+    told |= {'step_allowed.inches': exact(mpf(1) / 8 / 9), 'step_allowed.set_to': '1/64 in'}
+    return told | {'whole_steps': 9, 'with_seventeen': None, 'within_allowed': False}
+
+
+def out_of_corner() -> Told:
+    """Return what a diagonal of 9 ft 3 in says of 6 ft by 7 ft."""
+    long, short, measured = mpf(84), mpf(72), mpf(111)
+    true = square_checks.mark_to_mark(long, short)
+    out = square_checks.opened(long, short, measured - true)
+    unseen = square_checks.opened(long, short, mpf(1) / 32)
+    return grouped(
+        {
+            '': {'check': 'corner'},
+            'long_side': given(long, '7 ft'),
+            'short_side': given(short, '6 ft'),
+            'diagonal': given(measured, '111 in'),
+            'true_diagonal': {'inches': exact(true)},
+            'difference': {'inches': exact(measured - true)},
+            'out_of_square': {
+                'degrees': exact(mp.degrees(out)),
+                'inches_over_long_side': exact(long * mp.sin(out)),
+            },
+        }
+    ) | {'unseen_inches_over_long_side': exact(long * mp.sin(unseen))}
+
+
+def turn_over() -> Told:
+    """Return what 1/64 in between the two lines at 16 in says of a square."""
+    angle = square_checks.turned_over(real(Fraction(1, 64)))
+    return grouped(
+        {
+            '': {'check': 'turn-over'},
+            'gap': given(real(Fraction(1, 64)), '1/64 in'),
+            'over': given(16, '1 ft 4 in'),
+            'error': {
+                'degrees': exact(mp.degrees(angle)),
+                'inches_at_over': exact(square_checks.out_over(angle, 16)),
+                'inches_over_24_in': exact(square_checks.out_over(angle, 24)),
+                'inches_over_12_ft': exact(square_checks.out_over(angle, 144)),
+            },
+        }
+    )
+
+
+ASKED = {
+    'length': (('--pitch', '7.5', '--run', '3 ft', '--reads', '42 1/2', '--total-run', '9 ft'), length),
+    'steps': (('--pitch', '7.5', '--run', '9 ft 5 in', '--step', '14.2'), steps),
+    'corner': (('--sides', '6 ft', '7 ft', '--diagonal', '9 ft 3 in'), out_of_corner),
+    'turn-over': (('--gap', '1/64', '--over', '16 in', '--within', '1/32'), turn_over),
+}
+
+
+def flat(told: object, above: str = '') -> Iterator[tuple[str, object]]:
+    """Return every value under its whole key; places in a list count from 0."""
+    if isinstance(told, (dict, list)):
+        for key, value in told.items() if isinstance(told, dict) else enumerate(told):
+            yield from flat(value, f'{above}.{key}' if above else str(key))
+    else:
+        yield above, told
+
+
+@pytest.mark.parametrize('check', ASKED)
+def test_every_key(check):
+    words, wanted = ASKED[check]
+    _, out, _ = ask('check', check, *words, '--format', 'json')
+    told = {key: value for key, value in flat(json.loads(out)) if not key.startswith(('allowed', 'verdict'))}
+
+    assert told == wanted()
