@@ -1,6 +1,9 @@
 """The model of planes and vectors against published and hand-worked numbers, and the reader against pages it must refuse."""
 
+import subprocess
+import sys
 from fractions import Fraction
+from pathlib import Path
 
 import pytest
 from headed import NotTold, Part, Table, reference_part
@@ -9,8 +12,19 @@ from oracle.corner import common_length, corner, hip_length, jack_difference, ma
 from oracle.rounding import decimal, degrees, limit, part
 from printed_words import Word
 
+HERE = Path(__file__).parent
 EIGHT = corner(Fraction(8))
 DEPTH, SEAT, HIP = Fraction(29, 4), Fraction(7, 2), Fraction(3, 2)
+
+
+def test_the_model_knows_nothing_of_the_code_under_test():
+    """In a process of its own: importing all of the model brings in nothing of the book."""
+    names = [f'oracle.{path.stem}' for path in sorted(HERE.glob('oracle/[a-z]*.py'))]
+    code = f'import sys, {", ".join(names)}; print([n for n in sys.modules if n.startswith(("tablegen", "layouts"))])'
+    done = subprocess.run([sys.executable, '-c', code], cwd=HERE, capture_output=True, text=True, check=True)
+
+    assert len(names) > 8
+    assert done.stdout == '[]\n'
 
 
 @pytest.mark.parametrize(
