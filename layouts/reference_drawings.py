@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from math import atan, degrees
 
 from markupsafe import Markup
 
@@ -10,18 +11,25 @@ from layouts.drawings.bearing import seat_detail, tail_detail
 from layouts.drawings.cheek_faces import cheek_faces
 from layouts.drawings.corner_plans import polygon_plan, unequal_plan
 from layouts.drawings.gable_studs import gable_studs
+from layouts.drawings.hip_ends import hip_ends as draw_hip_ends
 from layouts.drawings.hip_section import hip_section
 from layouts.drawings.plan import PlanLabels, jack_points, shortening_plan
+from layouts.drawings.ridge_end import ridge_ends
 from layouts.drawings.setting_out import level_and_tape, square_layout
 from layouts.drawings.trim_boards import TrimPanel, trim_boards
 from layouts.drawings.valley_heel import valley_heel
 from layouts.reading_words import group_of, pick
 from layouts.words import WORDS
 from tablegen import text
+from tablegen.angles import Angle, tangent_of_degrees
 from tablegen.exact import Exact
-from tablegen.figures import degree_figure, length_figure
+from tablegen.figures import degree_figure, length_figure, length_rounded_up
 from tablegen.findings.roof import RoofQuestion
-from tablegen.geometry.corner import square_corner
+from tablegen.geometry import cheeks as cheek
+from tablegen.geometry import ridge as past_ridge
+from tablegen.geometry import shortening
+from tablegen.geometry.cheeks import Cheek
+from tablegen.geometry.corner import Corner, square_corner
 from tablegen.pitch import pitch_of_rise
 from tablegen.readings import Group, Reading
 
@@ -32,6 +40,8 @@ UNEQUAL = Fraction(6), Fraction(12)
 POLYGON_SIDES = 8
 SPACING_IN = Fraction(16)
 LEVEL_IN = Fraction(24)
+REACHES = 50, 60, 70
+"""Tilts past a saw's scale, degrees, whose reach is told."""
 
 
 def set_out(ask: RoofQuestion, found: Found) -> Made:
@@ -46,6 +56,33 @@ def ridge(ask: RoofQuestion, found: Found) -> Made:
     names = tuple(words[name] for name in ('common', 'hip', 'jack'))
     labels = PlanLabels(words['title'], names, figures)
     return (shortening_plan(float(ask.ridge_in), float(ask.hip_in), float(ask.rafter_in), labels),), {}
+
+
+def ridge_end(ask: RoofQuestion, found: Found) -> Made:
+    words, at = WORDS['roof_drawings']['ridge-end'] | WORDS['ends'], _regular(ask)
+    past = (
+        past_ridge.end_past_commons(ask.rafter_in),
+        past_ridge.end_past_hips(ask.ridge_in, ask.hip_in, at),
+    )
+    over = [past_ridge.end_over_plane(one, ask.ridge_in, at) for one in past]
+    between, on_ridge = (_inches(one, ask) for one in past)
+    picture = ridge_ends(
+        float(ask.ridge_in),
+        float(ask.hip_in),
+        float(ask.rafter_in),
+        words,
+        (between, on_ridge),
+        words['title'],
+    )
+    values = {
+        'ridge': f'{text.rational(ask.ridge_in)} in',
+        'hip': f'{text.rational(ask.hip_in)} in',
+        'common': f'{text.rational(ask.rafter_in)} in',
+        'clip': _inches(shortening.end_common_clip(ask.rafter_in, ask.ridge_in, at), ask),
+        'over_between': _inches(over[0], ask),
+        'over_on_ridge': _inches(over[1], ask),
+    }
+    return (picture,), values
 
 
 def seat(ask: RoofQuestion, found: Found) -> Made:
@@ -123,43 +160,82 @@ def hips(ask: RoofQuestion, found: Found) -> Made:
 
 def jack_deductions(ask: RoofQuestion, found: Found) -> Made:
     words = WORDS['roof_drawings']['jacks']
-    off = pick(found['shortening'], 'jack_at_hip_level_in').text
-    labels = (words['long'], words['short'], f'{words["off"]} {off}', words['hip'], words['corner'])
+    off = _inches(shortening.jack_at_hip(ask.hip_in, _regular(ask)), ask)
+    labels = words | {'off': f'{words["off"]} {off}'}
     return (jack_points(float(ask.hip_in), float(ask.rafter_in), labels, words['title']),), {}
 
 
 def cheeks(ask: RoofQuestion, found: Found) -> Made:
-    words, jack = WORDS['roof_drawings']['cheeks'], group_of(found['cheek'], 'jack')
-    saw, top = pick(jack, 'side_plumb_deg'), pick(jack, 'top_from_square_deg')
-    labels = (top.text, saw.text, words['top'], words['side'])
-    return (cheek_faces(_number(saw), _number(top), labels, words['title']),), {}
+    return _faces('cheeks', cheek.jack(_regular(ask)))
 
 
 def past_scale(ask: RoofQuestion, found: Found) -> Made:
-    words, hip = WORDS['roof_drawings']['hip-cheeks'], group_of(found['cheek'], 'hip_at_ridge')
-    saw, top = pick(hip, 'side_plumb_deg'), pick(hip, 'top_from_square_deg')
-    labels = (top.text, saw.text, words['top'], words['side'])
-    return (cheek_faces(_number(saw), _number(top), labels, words['title']),), {}
+    picture, _ = _faces('hip-cheeks', cheek.hip_at_ridge(_regular(ask)))
+    reach = {
+        f'reach_{tilt}': length_rounded_up(
+            ask.rafter_in / Angle(tangent_of_degrees(Fraction(tilt))).cosine(), ask.measure
+        ).text
+        for tilt in REACHES
+    }
+    return picture, {'thick': text.rational(ask.rafter_in), **reach}
+
+
+def _faces(words_key: str, cut: Cheek) -> Made:
+    words, ends = WORDS['roof_drawings'][words_key], WORDS['ends']
+    saw, top = degree_figure(cut.saw), degree_figure(cut.top_from_square())
+    labels = words | {
+        'side_angle': saw.text,
+        'top_angle': top.text,
+        'ridge': ends['ridge'],
+        'tail': ends['tail'],
+    }
+    return (cheek_faces(saw.count / saw.per, top.count / top.per, labels, words['title']),), {}
+
+
+def hip_ends(ask: RoofQuestion, found: Found) -> Made:
+    words, ends, at = WORDS['roof_drawings']['hip-ends'], WORDS['ends'], _regular(ask)
+    back, cut = shortening.set_back_at_ridge(ask.hip_in, at), cheek.hip_at_ridge(at)
+    half = _inches(back, ask)
+    labels = words | {'ridge': ends['ridge'], 'tail': ends['tail']}
+    values = {
+        'hip': f'{text.rational(ask.hip_in)} in',
+        'half': half,
+        'along': _inches(shortening.along(back, at.hip_slope), ask),
+        'saw': degree_figure(cut.saw).text,
+        'top': degree_figure(cut.top_from_square()).text,
+        'figure': length_figure(cut.figure(), ask.measure).text,
+    }
+    return (draw_hip_ends(labels, half, words['title']),), values
 
 
 def trim(ask: RoofQuestion, found: Found) -> Made:
     words = WORDS['roof_drawings']['trim']
-    slant = _number(pick(found['cut'], 'common_plumb_deg'))
+    slant = degrees(atan(float(ask.pitch.slope)))
     panels = []
-    for key, turn in (('standing_plumb', 90 - slant), ('square_to_slope', 90.0), ('in_the_roof_plane', 0.0)):
+    stands = (
+        ('standing_plumb', 90 - slant, False), ('square_to_slope', 90.0, True), ('in_the_roof_plane', 0.0, False)
+    )  # fmt: skip
+    for key, turn, upper_longer in stands:
         cut = group_of(found['trim'], key)
         miter, bevel = pick(cut, 'miter_deg'), pick(cut, 'bevel_deg')
         said = (f'{words["miter"]} {miter.text}', f'{words["bevel"]} {bevel.text}')
-        panels.append(TrimPanel(words[key], turn, _number(miter), said))
-    return (trim_boards(float(ask.pitch.slope), tuple(panels), words['title']),), {}
+        panels.append(TrimPanel(words[key], turn, _number(miter), upper_longer, said))
+    ends = (WORDS['ends']['ridge'], WORDS['ends']['tail'])
+    return (trim_boards(float(ask.pitch.slope), tuple(panels), ends, words['title']),), {}
 
 
 def gable(ask: RoofQuestion, found: Found) -> Made:
     words, slope = WORDS['roof_drawings']['gable'], ask.pitch.slope
     difference = length_figure(slope * SPACING_IN, ask.measure).text
     spacing = f'{text.rational(SPACING_IN)} in'
-    cut = pick(found['gable_stud'], 'top_cut_deg').text
-    picture = gable_studs(float(slope), float(SPACING_IN), (f'{difference} in', spacing, cut), words['title'])
+    labels = {
+        'difference': f'{difference} in',
+        'spacing': spacing,
+        'cut': degree_figure(Angle(slope)).text,
+        'ridge': WORDS['ends']['ridge'],
+        'tail': WORDS['ends']['tail'],
+    }
+    picture = gable_studs(float(slope), float(SPACING_IN), labels, words['title'])
     return (picture,), {'spacing': spacing}
 
 
@@ -179,7 +255,7 @@ def many_sided(ask: RoofQuestion, found: Found) -> Made:
 def find_pitch(ask: RoofQuestion, found: Found) -> Made:
     words = WORDS['roof_drawings']['find-pitch']
     gap = length_figure(ask.pitch.slope * LEVEL_IN, ask.measure).text
-    labels = {'level': words['level'], 'gap': f'{gap} in', 'pitch': ask.pitch.text}
+    labels = {'level': words['level'], 'gap': f'{gap} in', 'pitch': ask.pitch.text} | WORDS['ends']
     return (level_and_tape(float(ask.pitch.slope), float(LEVEL_IN), labels, words['title']),), {'gap': gap}
 
 
@@ -190,6 +266,14 @@ def _way(group: Group, *keys: str) -> str:
     return f'{reading.text} {reading.key.partition("_")[0]}'
 
 
+def _regular(ask: RoofQuestion) -> Corner:
+    return square_corner(ask.pitch.slope, ask.pitch.slope)
+
+
+def _inches(inches: Exact, ask: RoofQuestion) -> str:
+    return f'{length_figure(inches, ask.measure).text} in'
+
+
 def _number(reading: Reading | Exact) -> float:
     return float(reading.data)
 
@@ -197,12 +281,14 @@ def _number(reading: Reading | Exact) -> float:
 PICTURES = {
     'set_out': set_out,
     'ridge': ridge,
+    'ridge_end': ridge_end,
     'seat': seat,
     'hip_seat': hip_seat,
     'tail': tail,
     'hips': hips,
     'jack_deductions': jack_deductions,
     'cheeks': cheeks,
+    'hip_ends': hip_ends,
     'past_scale': past_scale,
     'trim': trim,
     'gable': gable,

@@ -8,10 +8,10 @@ from fractions import Fraction
 
 from markupsafe import Markup
 
-from layouts.pages import Draft, Tab
+from layouts.pages import Draft, Index, Tab
 from layouts.reference_drawings import PICTURES
 from layouts.reference_words import low_pitches, span
-from tablegen import cautions
+from tablegen import cautions, text
 from tablegen.figures import Measure
 from tablegen.findings.roof import RoofQuestion, roof_findings
 from tablegen.pitch import Pitch, pitch_of_rise
@@ -25,12 +25,12 @@ FLATTEST, STEEPEST = 4, 12
 """Rises per foot between which the drawings can be read."""
 PAGES = {
     'set-out': ('set_out',),
-    'ridge': ('ridge',),
+    'ridge': ('ridge', 'ridge_end'),
     'seat': ('seat', 'hip_seat'),
     'tail': ('tail',),
     'hips': ('hips',),
     'jack-deductions': ('jack_deductions',),
-    'cheeks': ('cheeks', 'past_scale'),
+    'cheeks': ('cheeks', 'hip_ends', 'past_scale'),
     'trim': ('trim',),
     'gable': ('gable',),
     'unequal': ('unequal',),
@@ -53,6 +53,14 @@ class IntroPage:
     low: str
     """Pitches of the book under 3 in 12, '' for none."""
     defers: str
+    part: str
+    """The smallest printed part of an inch."""
+    jacks_page: int | None
+    """First page of jacks by number; None where the book has none, as of the pages below."""
+    hip_ends_page: int | None
+    """Where a hip's sides are cut."""
+    past_scale_page: int | None
+    """How blades past a saw's scale are cut."""
 
 
 def intro_drafts(group: str, settings: Settings, tab: Tab, head: str) -> list[Draft]:
@@ -83,7 +91,7 @@ def question(settings: Settings) -> RoofQuestion:
 
 
 def _maker(name: str, settings: Settings) -> Callable:
-    def make(index) -> IntroPage:
+    def make(index: Index) -> IntroPage:
         ask = question(settings)
         found = {group.key: group for group in roof_findings(ask, listed=False)}
         pictures, values = PICTURES[name](ask, found) if name in PICTURES else ((), {})
@@ -94,9 +102,17 @@ def _maker(name: str, settings: Settings) -> Callable:
             _cautions(),
             span(low_pitches(settings)),
             cautions.DEFERS,
+            text.mixed(1, settings.measure.per),
+            _page(index, f'jacks:{settings.pitches[0].text}'),
+            _page(index, 'page-hip_ends'),
+            _page(index, 'page-past_scale'),
         )
 
     return make
+
+
+def _page(index: Index, key: str) -> int | None:
+    return index.pages.get(key)
 
 
 def _cautions() -> dict[str, str]:

@@ -69,7 +69,7 @@ NOTES = {
         'cosine of the member’s plumb cut.',
     ),
     'sides-jacks': (
-        'Hip {hip} in, rafter {rafter} in thick. Past 45°: by hand; with a wheel saw only where its blade has the reach.',
+        'Hip {hip} in, rafter {rafter} in thick. Past 45°: by hand; with a circular saw only where its blade has the reach.',
     ),
     'sides-peak': ('Hip {hip} in thick; the reach is through half of it.',),
     'whole-triangles': ('Longer legs find square more surely: use the largest multiple that fits.',),

@@ -149,6 +149,11 @@ WORDS = {
             'hip': 'hip, ridge',
             'jack': 'jack, hip',
         },
+        'ridge-end': {
+            'title': 'The end of a hip roof’s ridge, seen from above: hips between commons, and hips on the ridge',
+            'between': 'hips between commons',
+            'on_ridge': 'hips on the ridge',
+        },
         'seat': {
             'title': 'A bird’s mouth on its plate',
             'height': 'height above plate',
@@ -194,6 +199,13 @@ WORDS = {
             'hip': 'hip center line',
             'corner': 'corner',
         },
+        'hip-ends': {
+            'title': 'Ends of hips and valleys from above: one cheek, two cheeks to a point, and hollow',
+            'one': 'one cheek',
+            'point': 'two cheeks',
+            'tail_point': 'hip’s tail',
+            'hollow': 'valley’s tail',
+        },
         'cheeks': {
             'title': 'A jack’s cheek on its top edge and on its side',
             'top': 'top edge',
@@ -212,7 +224,7 @@ WORDS = {
             'miter': 'miter',
             'bevel': 'bevel',
         },
-        'gable': {'title': 'Studs under a gable rafter'},
+        'gable': {'title': 'Studs under a gable rafter, its ridge at the left'},
         'unequal': {
             'title': 'The corner of two pitches, seen from above',
             'a': 'eave A',

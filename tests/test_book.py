@@ -82,7 +82,7 @@ def test_over_a_thousand_pages_are_refused_with_their_number():
         plan(read('runs.by = "1/16 in"'))
 
     assert str(refusal.value) == (
-        'runs.by: 1/16 in over 24 pitches would make 2,431 pages; allowed: up to 1,000 pages; '
+        'runs.by: 1/16 in over 24 pitches would make 2,433 pages; allowed: up to 1,000 pages; '
         'next: take a longer step, shorter runs or fewer pitches'
     )
 

@@ -86,23 +86,30 @@ def test_the_parts_of_a_tail_are_named_where_they_are(rise):
 @RISES
 def test_studs_grow_toward_the_ridge_by_the_difference_that_is_named(rise):
     slope = rise / 12
-    drawing = inked(gable_studs(slope, 16.0, ('10 11/16 in', '16 in', '33.69°'), 'gable'))
+    words = {
+        'difference': '10 11/16 in',
+        'spacing': '16 in',
+        'cut': '33.69°',
+        'ridge': 'RIDGE',
+        'tail': 'TAIL',
+    }
+    drawing = inked(gable_studs(slope, 16.0, words, 'gable'))
     studs = [stroke.points for stroke in drawing.drawn.outlines(svg.LINE) if len(stroke.points) == 5][1:]
     tops = sorted((min(x for x, _ in stud), min(y for _, y in stud)) for stud in studs)
-    spacing = drawing.dimension('16 in')
-    steps = [tip for word, tip in drawing.pointers if not word]
+    spacing, step = drawing.dimension('16 in'), drawing.dimension('10 11/16 in')
 
     assert [y for _, y in tops] == sorted(y for _, y in tops)  # lower to the right
     assert near(spacing.length, tops[1][0] - tops[0][0], 0.1)
     assert drawing.pointed('33.69°')[0] == pytest.approx(tops[0][0], abs=3)
-    assert len(steps) == 1
+    assert near(step.length / spacing.length, slope, 0.01)
+    assert near(abs(step.direction), 90)
     assert drawing.collisions() == []
 
 
 @RISES
 def test_the_gap_under_a_level_is_spanned_plumb_from_its_free_end_to_the_roof(rise):
     slope = rise / 12
-    words = {'level': '24 in level', 'gap': 'GAP', 'pitch': 'PITCH'}
+    words = {'level': '24 in level', 'gap': 'GAP', 'pitch': 'PITCH', 'ridge': 'RIDGE', 'tail': 'TAIL'}
     drawing = inked(level_and_tape(slope, 24.0, words, 'level'))
     (roof,) = drawing.drawn.lines(svg.HEAVY)
     gap = drawing.dimension('GAP')

@@ -9,6 +9,7 @@ from math import atan, degrees, dist, isclose, sqrt
 from urllib.parse import unquote
 
 import pytest
+from inked import inked
 
 from layouts.drawings.bearing import seat_points, tail_points
 from layouts.drawings.cheek_faces import SIDE_UNITS, TOP_UNITS, cheek_lines
@@ -140,7 +141,15 @@ def test_a_level_shows_the_pitch():
 
 @pytest.mark.parametrize('name', PICTURES)
 @pytest.mark.parametrize(
-    'written', ['', 'pitches = ["30 deg"]', 'pitches = [1, 24]', 'stock = {ridge = 3.5, hip = "3/4"}']
+    'written',
+    [
+        '',
+        'pitches = ["30 deg"]',
+        'pitches = [1, 24]',
+        'stock = {ridge = 3.5, hip = "3/4"}',
+        'smallest_part = "1/64"\nstock = {ridge = "3/4", hip = "3 1/2", rafter = "1 3/4"}',
+        'stock = {rafter = 5.5}',
+    ],
 )
 def test_every_picture_has_a_title_and_no_point_out_of_its_frame(name, written):
     ask = question(read_settings(written, ''))
@@ -159,6 +168,7 @@ def test_every_picture_has_a_title_and_no_point_out_of_its_frame(name, written):
         assert all(-1 <= x <= width + 1 and -1 <= y <= height + 1 for x, y in points)
         assert width <= 242
         assert re.search(r'alt="[A-Z][^"]{10,}"', str(picture))
+        assert inked(picture).collisions() == []
 
 
 def test_the_pitch_that_is_drawn_is_the_books():

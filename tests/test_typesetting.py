@@ -49,7 +49,7 @@ def set_and_told(jobs) -> tuple[list[int], None]:
 def test_as_many_pages_as_were_planned_and_said(small_book):
     built, planned = small_book.built, small_book.planned
 
-    assert len(words_of(built.booklet)) == planned.index.total == built.pages == 92
+    assert len(words_of(built.booklet)) == planned.index.total == built.pages == 100
     assert len(words_of(built.sheets)) == 2 * built.sheets_of_paper
     assert built.sections == len(planned.index.sections)
     assert built.figures == planned.figures

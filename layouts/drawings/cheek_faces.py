@@ -8,10 +8,11 @@ from markupsafe import Markup
 
 from layouts.drawings import svg
 
-WIDTH, HEIGHT = 241.0, 92.0
+WIDTH, HEIGHT = 241.0, 94.0
 TOP_UNITS, SIDE_UNITS = 28.0, 42.0
 """Breadth of the top edge and of the side as drawn."""
-START = 58.0
+START = 70.0
+END_SIZE = 6.5
 
 
 def cheek_lines(saw_degrees: float, top_from_square: float) -> tuple[float, float]:
@@ -19,12 +20,12 @@ def cheek_lines(saw_degrees: float, top_from_square: float) -> tuple[float, floa
     return SIDE_UNITS * tan(radians(saw_degrees)), TOP_UNITS * tan(radians(top_from_square))
 
 
-def cheek_faces(
-    saw_degrees: float, top_from_square: float, words: tuple[str, str, str, str], title: str
-) -> Markup:
+def cheek_faces(saw_degrees: float, top_from_square: float, words: dict[str, str], title: str) -> Markup:
     """Return a board unfolded about its long edge: top face above, side below, the cheek's line on both.
 
-    words: angle on the top, angle on the side, name of the top face, name of the side
+    The ridge end is at the left: on the side the plumb line leans towards the tail as it goes down.
+
+    words: 'top_angle', 'side_angle', 'top', 'side' (names of the faces), 'ridge', 'tail' (of the ends)
     """
     across_side, across_top = cheek_lines(saw_degrees, top_from_square)
     edge, above, below = 12 + TOP_UNITS, 12.0, 12 + TOP_UNITS + SIDE_UNITS
@@ -42,10 +43,12 @@ def cheek_faces(
         svg.line(point, (start, below + 6), svg.HAIR, '3 2'),
         svg.arc(point, 20, 90 - top_from_square, 90),
         svg.arc(point, 24, -90, -90 + saw_degrees),
-        svg.text(words[0], (start - 5, edge - 13), 9, 'end', 700),
-        svg.text(words[1], (start - 5, edge + 22), 9, 'end', 700),
-        svg.text(words[2], (right, edge - 11), 8, 'end'),
-        svg.text(words[3], (right, edge + 24), 8, 'end'),
+        svg.text(words['top_angle'], (start - 5, edge - 13), 9, 'end', 700),
+        svg.text(words['side_angle'], (start - 5, edge + 22), 9, 'end', 700),
+        svg.text(words['top'], (right, edge - 11), 8, 'end'),
+        svg.text(words['side'], (right, edge + 24), 8, 'end'),
         svg.dot(point, 1.7),
+        svg.text(words['ridge'], (2, edge + 2.5), END_SIZE, weight=700),
+        svg.text(words['tail'], (right + 3, below + 9), END_SIZE, 'end', 700),
     ]
     return svg.drawing(WIDTH, HEIGHT, title, shapes)

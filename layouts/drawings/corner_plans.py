@@ -24,20 +24,22 @@ def eave_corner(plan_a: float, overhang_a: float) -> svg.Point:
 
 
 def unequal_plan(plan_a: float, words: dict[str, str], title: str) -> Markup:
-    """Return the corner of two pitches, seen from above, A's plates along the bottom, B's up the left.
+    """Return the corner of two pitches, seen from above: A's plates along the bottom, B's up the right, ridge left.
 
     words: 'a', 'b' (names of the sides), 'plan' (the angle), 'half' (the 45-degree line), 'out_a', 'out_b'
     """
     overhang, size, spacing = 14.0, 84.0, 14.0
     x, y = eave_corner(plan_a, overhang)
     scale = 122 / (size - y)
-    x0, y0 = 44.0, HEIGHT - 16 + y * scale
+    x0, y0 = WIDTH - 50.0, HEIGHT - 16 + y * scale
 
     def at(px: float, py: float) -> svg.Point:
-        return x0 + px * scale, y0 - py * scale
+        """Return a point by its distance along eave A and along eave B."""
+        return x0 - px * scale, y0 - py * scale
 
     rise = tan(radians(plan_a))
     end = min(size, size / rise)
+    far = at(size, 0)[0]
     shapes = [
         svg.line(at(0, 0), at(size, 0), svg.LINE),
         svg.line(at(0, 0), at(0, size), svg.LINE),
@@ -53,15 +55,15 @@ def unequal_plan(plan_a: float, words: dict[str, str], title: str) -> Markup:
     shapes += [
         svg.line(at(0, 0), at(size, size), svg.HAIR, '3 2'),
         svg.line(at(x, y), at(end, end * rise), 1.8),
-        svg.arc(at(0, 0), 40, 0, plan_a, svg.LINE),
-        svg.text(words['plan'], (at(end, 0)[0] + 4, at(0, 20)[1]), 9, weight=700),
-        svg.text(words['half'], (at(size, size)[0] + 2, at(size, size)[1] + 6), 8),
-        svg.text(words['a'], (at(size, 0)[0] + 6, at(0, 8)[1]), 8, weight=700),
-        svg.text(words['b'], (at(end, end * rise)[0] - 40, at(0, size)[1] - 4), 8, 'middle', 700),
-        svg.arrow((at(size, 0)[0] + 2, at(0, y)[1]), (at(size, 0)[0] + 2, at(0, 0)[1]), both=True),
-        svg.text(words['out_a'], (at(size, 0)[0] + 6, at(0, y * 0.5)[1] + 3), 8),
+        svg.arc(at(0, 0), 40, 180 - plan_a, 180, svg.LINE),
+        svg.text(words['plan'], (at(end, 0)[0] - 4, at(0, 20)[1]), 9, 'end', 700),
+        svg.text(words['half'], (at(size, size)[0] - 2, at(size, size)[1] + 6), 8, 'end'),
+        svg.text(words['a'], (far - 6, at(0, 8)[1]), 8, 'end', 700),
+        svg.text(words['b'], (at(x, 0)[0] + 4, at(0, size)[1] + 6), 8, weight=700),
+        svg.arrow((far - 2, at(0, y)[1]), (far - 2, at(0, 0)[1]), both=True),
+        svg.text(words['out_a'], (far - 6, at(0, y * 0.5)[1] + 3), 8, 'end'),
         svg.arrow((at(x, 0)[0], at(0, y)[1] + 5), (at(0, 0)[0], at(0, y)[1] + 5), both=True),
-        svg.text(words['out_b'], (at(x, 0)[0], at(0, y)[1] + 14), 8),
+        svg.text(words['out_b'], (at(x, 0)[0], at(0, y)[1] + 14), 8, 'end'),
     ]
     return svg.drawing(WIDTH, HEIGHT, title, shapes)
 

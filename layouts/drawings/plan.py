@@ -12,7 +12,7 @@ from layouts.drawings import svg
 PANEL, HEIGHT = 76.0, 104.0
 REACH_IN = 2.6
 """Half of what is shown, in thicknesses of the thickest member."""
-POINTS_WIDTH, POINTS_HEIGHT = 241.0, 132.0
+POINTS_WIDTH, POINTS_HEIGHT = 241.0, 136.0
 CENTER = '6 1.5 1 1.5'
 
 
@@ -65,13 +65,13 @@ def shortening_plan(ridge: float, hip: float, rafter: float, labels: PlanLabels)
     scale = PANEL / (2 * REACH_IN * max(ridge, hip, rafter))
     reach = PANEL / 2 / scale
     shapes = []
-    for place, (met, met_way, own, way) in enumerate(
-        ((ridge, 90, rafter, 180), (ridge, 0, hip, 45), (hip, 45, rafter, 90))
+    for place, (met, met_way, own, way, hand) in enumerate(
+        ((ridge, 90, rafter, 180, 1), (ridge, 0, hip, 45, -1), (hip, 45, rafter, 90, -1))
     ):
         x0, y0 = PANEL / 2 + place * (PANEL + 6.5), 54.0
 
-        def at(point: svg.Point, x0=x0, y0=y0) -> svg.Point:
-            return x0 + point[0] * scale, y0 - point[1] * scale
+        def at(point: svg.Point, x0=x0, y0=y0, hand=hand) -> svg.Point:
+            return x0 + hand * point[0] * scale, y0 - point[1] * scale
 
         long = reach if way != 45 else reach * 1.25
         outline = cut_member(own, way, met, met_way, long)
@@ -94,23 +94,24 @@ def shortening_plan(ridge: float, hip: float, rafter: float, labels: PlanLabels)
     return svg.drawing(3 * PANEL + 13, HEIGHT, labels.title, shapes)
 
 
-def jack_points(hip: float, rafter: float, words: tuple[str, str, str, str, str], title: str) -> Markup:
-    """Return a jack against a hip in plan, with its long point, its short point and its center line.
+def jack_points(hip: float, rafter: float, words: dict[str, str], title: str) -> Markup:
+    """Return a jack against a hip in plan, with its long point, its short point and its center line; ridge at the left.
 
-    words: long point, short point, what comes off, hip center line, towards the corner
+    words: 'long', 'short' (point), 'off' (what comes off), 'hip' (its center line), 'corner' (towards it)
     """
     scale = 66 / (2 * max(hip, rafter) + rafter)
-    x0, y0 = 96.0, 46.0
+    x0, y0 = POINTS_WIDTH - 96.0, 50.0
 
     def at(point: svg.Point) -> svg.Point:
-        return x0 + point[0] * scale, y0 - point[1] * scale
+        return x0 - point[0] * scale, y0 - point[1] * scale
 
     low = 74 / scale
     outline = cut_member(rafter, 90, hip, 45, low)
     ends = [edges(_along(45, out), 45, hip) for out in (-66 / scale, 54 / scale)]
     strip = [ends[0][0], ends[1][0], ends[1][1], ends[0][1]]
     short, center, long = outline[1:4]
-    right = at((rafter / 2, 0))[0] + 8
+    left = at((rafter / 2, 0))[0] - 8
+    corner = POINTS_WIDTH - 19
     shapes = [
         svg.shape([at(one) for one in strip], svg.LINE, '#fff'),
         svg.shape([at(one) for one in (outline[0], short, long, outline[4])], svg.HEAVY, '#fff'),
@@ -121,16 +122,16 @@ def jack_points(hip: float, rafter: float, words: tuple[str, str, str, str, str]
         svg.dot(at(center), 1.8, '#fff'),
         svg.dot(at(long), 1.8),
         svg.dot(at(short), 1.8),
-        svg.text(words[0], (right + 6, at(long)[1] + 12), 8, weight=700),
-        svg.arrow((right + 4, at(long)[1] + 9), (at(long)[0] + 2, at(long)[1] + 1)),
-        svg.text(words[1], (at(short)[0] - 4, at(short)[1] + 50), 8, 'end', 700),
-        svg.arrow((at(short)[0] - 12, at(short)[1] + 41), (at(short)[0] - 1, at(short)[1] + 2.5)),
-        svg.text(words[2], (right + 6, at(center)[1] + 16), 8),
-        svg.arrow((right + 4, at(center)[1] + 13), at((0, center[1] * 0.55))),
-        svg.text(words[3], (right + 22, 30), 8),
-        svg.arrow((right + 20, 27), at(_along(45, 30 / scale))),
-        svg.text(words[4], (2, POINTS_HEIGHT - 14), 8),
-        svg.arrow((28, POINTS_HEIGHT - 34), (19, POINTS_HEIGHT - 24)),
+        svg.text(words['long'], (left - 6, at(long)[1] + 12), 8, 'end', 700),
+        svg.arrow((left - 4, at(long)[1] + 9), (at(long)[0] - 2, at(long)[1] + 1)),
+        svg.text(words['short'], (at(short)[0] + 4, at(short)[1] + 50), 8, weight=700),
+        svg.arrow((at(short)[0] + 12, at(short)[1] + 41), (at(short)[0] + 1, at(short)[1] + 2.5)),
+        svg.text(words['off'], (left - 6, at(center)[1] + 16), 8, 'end'),
+        svg.arrow((left - 4, at(center)[1] + 13), at((0, center[1] * 0.55))),
+        svg.text(words['hip'], (x0 + 36, 14), 8),
+        svg.arrow((x0 + 34, 12), at(_along(45, 12 / scale))),
+        svg.text(words['corner'], (corner + 17, POINTS_HEIGHT - 14), 8, 'end'),
+        svg.arrow((corner - 9, POINTS_HEIGHT - 34), (corner, POINTS_HEIGHT - 24)),
     ]
     return svg.drawing(POINTS_WIDTH, POINTS_HEIGHT, title, shapes)
 

@@ -9,6 +9,7 @@ from markupsafe import Markup
 from layouts.drawings import svg
 
 WIDTH = 241.0
+END_SIZE = 6.5
 
 
 def square_layout(words: dict[str, str], title: str) -> Markup:
@@ -32,7 +33,7 @@ def square_layout(words: dict[str, str], title: str) -> Markup:
         svg.line(at(*a), at(*b), svg.LINE),
         svg.text(words['four'], at(2 * unit, -10), 9, 'middle', 700),
         svg.text(words['three'], at(5, 1.3 * unit), 9, 'start', 700),
-        svg.text(words['five'], at(2.5 * unit, 1.75 * unit), 9, 'start', 700),
+        svg.text(words['five'], at(1.3 * unit, 2.15 * unit), 9, 'start', 700),
         svg.text(words['diagonals'], at(wide / 2, tall + 6), 8, 'middle'),
     ]
     x, y, leg = 176.0, base, 52.0
@@ -60,38 +61,32 @@ def level_gap(slope: float, level: float) -> float:
 
 
 def level_and_tape(slope: float, level: float, words: dict[str, str], title: str) -> Markup:
-    """Return a level held level with one end on a roof, and the tape at its other end, to scale.
+    """Return a level held level with one end on a roof, and the tape at its other end, to scale; ridge at the left.
 
-    words: 'level', 'gap', 'pitch'
+    words: 'level', 'gap', 'pitch', 'ridge', 'tail'
     """
     height = 122.0
     gap = level_gap(slope, level)
-    scale = min(150 / level, 76 / gap)
-    x0, y0 = 241.0 - 62, 26.0  # the free end; the roof rises to the left
-    touch = (x0 - level * scale, y0)
-    free = (x0, y0)
-    foot = (x0, y0 + gap * scale)
+    scale = min(130 / level, 76 / gap)
+    touch = (WIDTH / 2 - level * scale / 2, 26.0)
+    free = (touch[0] + level * scale, touch[1])
+    foot = (free[0], free[1] + gap * scale)
     lean = atan(slope)
-    out = 24.0
-    roof = [
-        (touch[0] - out * cos(lean), touch[1] - out * sin(lean)),
-        (foot[0] + out * cos(lean), foot[1] + out * sin(lean)),
-    ]
-    body = [free, touch, (touch[0], y0 - 9), (free[0], y0 - 9)]
-    middle = (free[0] + touch[0]) / 2
+    out = (24.0 * cos(lean), 24.0 * sin(lean))
+    upper, lower = (touch[0] - out[0], touch[1] - out[1]), (foot[0] + out[0], foot[1] + out[1])
+    middle, high, low = (touch[0] + free[0]) / 2, touch[1] - 6.5, touch[1] - 2.5
     shapes = [
-        svg.line(*roof, svg.HEAVY),
-        svg.shape(body, svg.LINE, '#fff'),
-        svg.shape(
-            [(middle - 8, y0 - 2.5), (middle + 8, y0 - 2.5), (middle + 8, y0 - 6.5), (middle - 8, y0 - 6.5)],
-            svg.HAIR,
-        ),
-        svg.dot((middle, y0 - 4.5), 1.4, '#fff'),
+        svg.line(upper, lower, svg.HEAVY),
+        svg.shape([touch, free, (free[0], free[1] - 9), (touch[0], touch[1] - 9)], svg.LINE, '#fff'),
+        svg.shape([(middle - 8, low), (middle + 8, low), (middle + 8, high), (middle - 8, high)], svg.HAIR),
+        svg.dot((middle, touch[1] - 4.5), 1.4, '#fff'),
         svg.arrow(free, foot, both=True, width=svg.LINE),
-        svg.text(words['gap'], (x0 + 5, (free[1] + foot[1]) / 2 + 3), 9, weight=700),
-        svg.text(words['level'], (middle, y0 - 13), 8, 'middle'),
+        svg.text(words['gap'], (free[0] + 5, (free[1] + foot[1]) / 2 + 3), 9, weight=700),
+        svg.text(words['level'], (middle, touch[1] - 13), 8, 'middle'),
         svg.arc(foot, 24, 180 - degrees(lean), 180),
         svg.line(foot, (foot[0] - 40, foot[1]), svg.HAIR, '3 2'),
         svg.text(words['pitch'], (foot[0] - 44, foot[1] + 2), 9, 'end', 700),
+        svg.text(words['ridge'], (upper[0] - 3, upper[1] + 4), END_SIZE, 'end', 700),
+        svg.text(words['tail'], (lower[0] + 3, lower[1]), END_SIZE, weight=700),
     ]
     return svg.drawing(WIDTH, height, title, shapes)

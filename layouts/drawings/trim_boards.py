@@ -1,4 +1,7 @@
-"""Boards along an eave, standing plumb, square to the slope and lying flat, each with the miter on its face."""
+"""Boards along an eave, standing plumb, square to the slope and lying flat, each with the miter on its face.
+
+The roof falls to the right, as a rafter lies with its ridge at the left.
+"""
 
 from __future__ import annotations
 
@@ -9,10 +12,13 @@ from markupsafe import Markup
 
 from layouts.drawings import svg
 
-WIDTH, HEIGHT = 241.0, 144.0
-PANEL = 74.0
+WIDTH, HEIGHT = 241.0, 134.0
+PANEL, BETWEEN = 74.0, 9.5
+REACH, TALLEST = 54.0, 34.0
+"""Of the roof that is drawn, level, and at most plumb."""
 BOARD_LONG, BOARD_THICK = 26.0, 5.0
-FACE_HEIGHT = 26.0
+FACE_HEIGHT, FACE_TOP = 26.0, 78.0
+END_SIZE = 6.5
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,53 +30,58 @@ class TrimPanel:
     """Degrees from the roof's slope to the board's face in the section: 0 lies flat, 90 is square to it."""
     miter: float
     """deg, on its face, from square."""
+    upper_longer: bool
+    """Whether, at an outside corner, the upper edge of the face is the longer one."""
     words: tuple[str, str]
     """Miter, bevel."""
 
 
-def trim_boards(slope: float, panels: tuple[TrimPanel, ...], title: str) -> Markup:
-    """Return sections at the eave above the boards' faces with their miters."""
-    lean = atan(slope)
+def trim_boards(slope: float, panels: tuple[TrimPanel, ...], ends: tuple[str, str], title: str) -> Markup:
+    """Return sections at the eave above the boards' faces with their miters.
+
+    ends: what stands at the roof's upper and lower end
+    """
     shapes = []
     for place, panel in enumerate(panels):
-        x0 = place * (PANEL + 9.5)
-        eave = (x0 + 16.0, 44.0)
-        reach = PANEL - 20
-        top = (eave[0] + reach, eave[1] - reach * slope * min(1, 34 / (reach * slope)))
-        scale = (eave[1] - top[1]) / (top[0] - eave[0])
-        lean = atan(scale)
-        facing = lean + radians(panel.turn)
-        along = (cos(facing), -sin(facing))
-        square = (-sin(facing), -cos(facing))
-        start = (eave[0], eave[1]) if panel.turn else (eave[0] + 4 * cos(lean), eave[1] - 4 * sin(lean))
-        sign = -1 if panel.turn else 1
-        corners = [
-            start,
-            (start[0] + sign * along[0] * BOARD_LONG, start[1] + sign * along[1] * BOARD_LONG),
-            (
-                start[0] + sign * along[0] * BOARD_LONG + square[0] * BOARD_THICK,
-                start[1] + sign * along[1] * BOARD_LONG + square[1] * BOARD_THICK,
-            ),
-            (start[0] + square[0] * BOARD_THICK, start[1] + square[1] * BOARD_THICK),
-        ]
-        face_top = 78.0
-        run = FACE_HEIGHT * tan(radians(panel.miter))
-        end = x0 + PANEL - 8
-        face = [
-            (x0 + 4, face_top),
-            (end - run, face_top),
-            (end, face_top + FACE_HEIGHT),
-            (x0 + 4, face_top + FACE_HEIGHT),
-        ]
+        x0 = place * (PANEL + BETWEEN)
         shapes += [
-            svg.line(eave, top, svg.LINE),
-            svg.shape(corners, svg.LINE, '#fff'),
-            svg.hatch(corners, 2.2),
             svg.text(panel.name, (x0 + PANEL / 2, 8), 8, 'middle', 700),
-            svg.path(face, svg.LINE),
-            svg.line(face[1], face[2], svg.HEAVY),
-            svg.line(face[2], (end, face_top - 5), svg.HAIR, '3 2') if panel.miter else '',
-            svg.text(panel.words[0], (x0 + 4, face_top + FACE_HEIGHT + 12), 8.5, weight=700),
-            svg.text(panel.words[1], (x0 + 4, face_top + FACE_HEIGHT + 23), 8.5, weight=700),
+            *_section(x0, atan(slope), panel, ends),
+            *_face(x0, panel),
         ]
-    return svg.drawing(WIDTH, HEIGHT - 12, title, shapes)
+    return svg.drawing(WIDTH, HEIGHT, title, shapes)
+
+
+def _section(x0: float, lean: float, panel: TrimPanel, ends: tuple[str, str]) -> list[str]:
+    """Return the roof's line and the board at the eave, cut across."""
+    reach = min(REACH, TALLEST / tan(lean))
+    eave = (x0 + PANEL - 16.0, 46.0)
+    top = (eave[0] - reach, eave[1] - reach * tan(lean))
+    facing = lean + radians(panel.turn)
+    along = (-cos(facing), -sin(facing))  # up the board's face
+    out = (sin(facing), -cos(facing))
+    start = eave if panel.turn else (eave[0] - 4 * cos(lean), eave[1] - 4 * sin(lean))
+    sign = -1 if panel.turn else 1
+    end = (start[0] + sign * along[0] * BOARD_LONG, start[1] + sign * along[1] * BOARD_LONG)
+    corners = [start, end, *((x + out[0] * BOARD_THICK, y + out[1] * BOARD_THICK) for x, y in (end, start))]
+    return [
+        svg.line(eave, top, svg.LINE),
+        svg.shape(corners, svg.LINE, '#fff'),
+        svg.hatch(corners, 2.2),
+        svg.text(ends[0], (top[0] - 4, top[1] + 16 * tan(lean) + 8), END_SIZE, weight=700),
+        svg.text(ends[1], (x0 + PANEL, 36), END_SIZE, 'end', 700),
+    ]
+
+
+def _face(x0: float, panel: TrimPanel) -> list[str]:
+    """Return the board's face from outside, its end at an outside corner at the right."""
+    run, end, foot = FACE_HEIGHT * tan(radians(panel.miter)), x0 + PANEL - 8, FACE_TOP + FACE_HEIGHT
+    high, low = (end, end - run) if panel.upper_longer else (end - run, end)
+    across = ((end, FACE_TOP), (end, foot + 5)) if panel.upper_longer else ((end, foot), (end, FACE_TOP - 5))
+    return [
+        svg.path([(x0 + 4, FACE_TOP), (high, FACE_TOP), (low, foot), (x0 + 4, foot)], svg.LINE),
+        svg.line((high, FACE_TOP), (low, foot), svg.HEAVY),
+        svg.line(*across, svg.HAIR, '3 2') if panel.miter else '',
+        svg.text(panel.words[0], (x0 + 4, foot + 12), 8.5, weight=700),
+        svg.text(panel.words[1], (x0 + 4, foot + 23), 8.5, weight=700),
+    ]

@@ -44,7 +44,7 @@ class Cheek:
         return self.blade.tangent is not None and self.blade.tangent <= SAW_SCALE_TANGENT
 
     def reach(self, thickness_in: Fraction) -> Exact:
-        """Return how far a wheel saw's blade must reach through the board, measured along the blade, in.
+        """Return how far a circular saw's blade must reach through the board, measured along the blade, in.
 
         Given:
             thickness_in  that the cheek crosses: of the whole board; half of it for each of two cheeks to a point

@@ -131,7 +131,7 @@ def listed(settings: Settings) -> list[Table]:
         Table(
             'cheeks',
             'set-backs',
-            "Where a hip's sides are cut",
+            'Set-backs of hips and valleys',
             ('pitch', *THICKNESS_HEADS),
             "inches along the top edge, mark on the center line to each side's plumb line: ridge, commons, tail, and a "
             'valley; half of short to long point',

@@ -50,7 +50,7 @@ class SidesJackRow:
     short_to_long_point_level: Figure
     """in, level along the jack; half lies each side of its center line."""
     reach: Figure
-    """in, along the blade, that a wheel saw's must go through the jack; rounded up."""
+    """in, along the blade, that a circular saw's must go through the jack; rounded up."""
 
 
 @dataclass(frozen=True, slots=True)

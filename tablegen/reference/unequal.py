@@ -49,7 +49,7 @@ class UnequalCheekRow:
     jack_b_blade: Figure
     """deg, jack of B, and hip_a."""
     jack_a_reach: Figure
-    """in, along the blade, that a wheel saw's must go through a jack of A of the set thickness; rounded up."""
+    """in, along the blade, that a circular saw's must go through a jack of A of the set thickness; rounded up."""
     hip_b_reach: Figure
     """in, the same through a hip of the set thickness with one cheek."""
     jack_a_12_and: Figure

@@ -86,7 +86,7 @@ def cheeks() -> list[Labels]:
             ('top: on the backed face, from square across the hip', 'marked along the 12'),
         ),
         Labels(
-            'set-backs', "Where a hip's sides are cut", 'in 12', BY_PITCH,
+            'set-backs', 'Set-backs of hips and valleys', 'in 12', BY_PITCH,
             by(THICKNESSES, lambda at, t: hip_ends.set_back(at, t)[1]),
             ('along the top edge', "mark on the center line to each side's plumb line"),
             'thickness of the hip or valley itself, in',
