@@ -20,6 +20,8 @@ from tablegen.settings import Settings
 PITCH_TABLES = ('common', 'hip-valley', 'rise', 'jacks', 'values')
 """In the order in which a cover names them."""
 BY_RUN = ('common', 'hip-valley', 'rise')
+FAN = 196
+"""Width and height of the fan, in units."""
 OF_FIRST_SECTION = ('how-to', 'words', 'cautions')
 """What a later section sends its reader to the first for."""
 
@@ -70,7 +72,7 @@ def cover_draft(settings: Settings, section: int = 1, sections: int = 1, names: 
             lines_size(head) if head else title_size(settings.title),
             head,
             settings.owner,
-            pitch_fan(settings.pitches, inside, 202, 202, settings.title),
+            pitch_fan(settings.pitches, inside, FAN, FAN, settings.title),
             span_of(inside),
             _runs(settings) if any(_in(index, table) for table in BY_RUN) else '',
             text.mixed(1, settings.measure.per),

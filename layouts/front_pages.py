@@ -66,7 +66,7 @@ def front_block(settings: Settings, trim: Trim) -> Block:
         drafts += square_drafts(settings)
     if 'glance' in settings.parts:
         _open_left(drafts)
-        drafts += glance_drafts(settings)
+        drafts += glance_drafts(settings, trim)
     return Block(tuple(drafts))
 
 

@@ -16,6 +16,28 @@ WORDS = {
     'glance': 'All pitches at a glance',
     'glance-right': 'Jacks, cheeks, backing',
     'examples': 'Worked examples',
+    'glance_heads': {
+        'glance': (
+            (
+                ('on the side, from square across',),
+                (
+                    ('plumb,', 'common'),
+                    ('level,', 'common'),
+                    ('plumb,', 'hip, valley'),
+                    ('level,', 'hip, valley'),
+                ),
+            ),
+            (
+                ('along the top edge, inches', 'in a foot of common run'),
+                (('', 'common'), ('', 'hip, valley')),
+            ),
+        ),
+        'glance-right': (
+            (('each jack longer than the last, inches', 'along the top edge; spaced on center'), None),
+            (('cheek, top edge', 'from square'), (('', 'jack'), ('hip, not', 'backed'))),
+            (('back-', 'ing'), (('blade', 'tilt'),)),
+        ),
+    },
     'numbers': 'How numbers are rounded',
     'checked': 'How they were checked',
     'made': 'How this copy was made',
