@@ -26,6 +26,7 @@ SPANS = {
 """What stands above a table's heads."""
 NOTCH = '† past a quarter of the depth, ‡ past a third, § under 3 1/2 in left, too little under a tail; local code decides.'
 THIN = '§ under 3 1/2 in left, too little under a tail; local code decides.'
+NOTCHED = f'{THIN} Of this stock any seat leaves less; of deeper stock see “Stock left”.'
 DASH = '–: the seat would be longer than the stock is deep, or leave less than half.'
 HIP_SEATS = 'Hips {hip} in thick. The drop is in the dropped ones already.'
 VALLEY_SEATS = 'Valleys {hip} in thick, not dropped: mark these as they stand.'
@@ -46,6 +47,8 @@ NOTES = {
         'Two cheeks, as a hip’s at the ridge; each side’s plumb line starts half of the hip’s own thickness back from the '
         'point, level, a valley’s as far out.',
     ),
+    'tail-plumb-cut': (NOTCHED,),
+    'tail-square-cut': (NOTCHED,),
     'hips': ('Drop for a hip {hip} in thick; a dropped hip’s tabled seat has it already.',),
     'jacks': (
         'Hip {hip} in, ridge {ridge} in, rafter {rafter} in thick. Points: half each side of the center line’s mark.',

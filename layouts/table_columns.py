@@ -59,10 +59,14 @@ def columns_of(rows: Sequence[object], heads: Sequence[str], stubs: int, none: s
     return Columns(labels, tuple(found))
 
 
+def _several(value: object) -> tuple:
+    return value if isinstance(value, tuple) else (value,)
+
+
 def _beside(row: object) -> list[str]:
     """Return what stands beside the marked figures of a row, in their order."""
-    thin = getattr(row, 'thin', ())
-    past = getattr(row, 'marks', (0,) * len(thin))
+    thin = _several(getattr(row, 'thin', ()))
+    past = _several(getattr(row, 'marks', (0,) * len(thin)))
     return [MARKS[one] + THIN * under for one, under in zip(past, thin, strict=True)]
 
 

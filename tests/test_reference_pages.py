@@ -59,8 +59,8 @@ def printed(request, tmp_path_factory) -> tuple[Settings, list[tuple[object, lis
 
 def cells_of(row: object) -> list[str]:
     """Return a row's figures as a table prints them, blanks left out; what marks a notch stands at its figure."""
-    thin = getattr(row, 'thin', ())
-    marks = iter(zip(getattr(row, 'marks', (0,) * len(thin)), thin, strict=True))
+    thin = several(getattr(row, 'thin', ()))
+    marks = iter(zip(several(getattr(row, 'marks', (0,) * len(thin))), thin, strict=True))
     found = []
     for field in fields(row):
         value = getattr(row, field.name)
@@ -70,6 +70,10 @@ def cells_of(row: object) -> list[str]:
             past, under = next(marks) if field.name in getattr(row, 'MARKED', ()) else (0, 0)
             found.append(text_of(one) + (MARKS[past] + '§' * under if one else ''))
     return found
+
+
+def several(value: object) -> tuple:
+    return value if isinstance(value, tuple) else (value,)
 
 
 def text_of(value: object) -> str:

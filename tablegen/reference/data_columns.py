@@ -43,7 +43,9 @@ def _flat(row: object, names: Sequence[str]) -> list[tuple[str, object]]:
     for field in fields(row):
         value = getattr(row, field.name)
         if isinstance(value, tuple):
-            found += [(f'{field.name}_{names[len(found) + n]}', one) for n, one in enumerate(value)]
+            begun, own = len(found), f'{field.name}_'
+            told = [own + names[begun + n].removeprefix(own) for n in range(len(value))]
+            found += list(zip(told, value, strict=True))
         else:
             found.append((field.name, value))
     return found

@@ -64,9 +64,9 @@ class ValleySeatRow:
     """in, level along the valley, from its heel inwards."""
     heel_out: Figure
     """in, level along the valley, from the inside corner outwards, towards the tail, to the heel."""
-    marks: tuple[int, ...]
+    marks: int
     """As in HipSeatRow, of one."""
-    thin: tuple[int, ...]
+    thin: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,8 +111,8 @@ def valley_seat_rows(
                 made.heel,
                 made.seat,
                 mark(seat.valley_heel_back(settings.hip_thickness, at), settings),
-                (made.marks,),
-                (made.thin,),
+                made.marks,
+                made.thin,
             )
         )
     return rows
@@ -205,7 +205,7 @@ def _hips(settings: Settings, rafters: Stock, hips: Stock) -> Table:
         (
             'pitch',
             *(f'{way} {what}' for way in ('dropped', 'backed') for what in ('height', 'heel', 'seat')),
-            *('mark dropped', 'mark backed', 'thin dropped', 'thin backed'),
+            *('marks dropped', 'marks backed', 'thin dropped', 'thin backed'),
         ),
         f"inches, common's seat {said}; on the center line: height above plate and heel plumb, at the plates' corner; "
         f'seat level, from there inwards{MARKS_SAID}',
@@ -219,7 +219,7 @@ def _valleys(settings: Settings, rafters: Stock, valleys: Stock) -> Table:
         'seat',
         _key('valley', rafters, valleys),
         f'Valley seats, {_sizes(rafters, valleys)}',
-        ('pitch', 'plumb depth', 'height', 'heel', 'seat', 'heel out', 'mark', 'thin'),
+        ('pitch', 'plumb depth', 'height', 'heel', 'seat', 'heel out', 'marks', 'thin'),
         f"inches, common's seat {said}; plumb: depth, height over the inside corner, heel; level: heel out, outwards of "
         f'it, seat, from heel inwards{MARKS_SAID}',
         partial(valley_seat_rows, seat_in=settings.seat, rafters=rafters, valleys=valleys),

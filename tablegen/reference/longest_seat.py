@@ -14,7 +14,7 @@ from tablegen.geometry import seat
 from tablegen.lumber import SIZES
 from tablegen.pitch import Pitch
 from tablegen.reference.finish import limit
-from tablegen.reference.seat import SIZE_HEADS
+from tablegen.reference.seat import SIZE_HEADS, THIN_HEADS
 from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
@@ -59,7 +59,7 @@ def _longest_seat(word: str, share: Fraction) -> Table:
         'seat',
         f'longest-seat-{word}',
         f'Longest seats, notch a {word} of the depth',
-        ('pitch', *SIZE_HEADS, *(f'thin {size}' for size in SIZE_HEADS)),
+        ('pitch', *SIZE_HEADS, *THIN_HEADS),
         'inches, level, outside of plate inwards, rounded down; by stock'
         '; marks: thin: 1 where under 3 1/2 in is left',
         partial(longest_seat_rows, share=share),

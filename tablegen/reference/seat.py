@@ -21,7 +21,8 @@ SEATS_IN = (Fraction(3, 2), Fraction(7, 2), Fraction(11, 2))
 """Seats, in, level: the least bearing on wood in the residential code (IRC 2006 to 2024 R802.6), and the widths of
 nominal 4 and 6 in plates; the book's own seat is added. Local code decides."""
 SIZE_HEADS = tuple(size.name for size in SIZES)
-MARK_HEADS = (*(f'mark {size}' for size in SIZE_HEADS), *(f'thin {size}' for size in SIZE_HEADS))
+THIN_HEADS = tuple(f'thin {size}' for size in SIZE_HEADS)
+MARK_HEADS = (*(f'marks {size}' for size in SIZE_HEADS), *THIN_HEADS)
 MARKS_SAID = '; marks: 1 past a quarter of the depth, 2 past a third; thin: 1 where under 3 1/2 in is left'
 """At the end of a line: for a data file, where marks are numbers."""
 

@@ -4,21 +4,26 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import ClassVar
 
 from tablegen import text
+from tablegen.cautions import LEAST_STOCK_UNDER_A_TAIL_IN
 from tablegen.figures import Figure
 from tablegen.geometry import tail
 from tablegen.geometry.corner import square_corner
 from tablegen.lumber import SIZES
 from tablegen.pitch import Pitch
 from tablegen.reference.finish import parts
+from tablegen.reference.seat import SIZE_HEADS, THIN_HEADS
 from tablegen.reference.table import Table
 from tablegen.settings import Settings
 
 OVERHANGS_IN = tuple(map(Fraction, (1, 6, 12, 16, 18, 20, 24)))
 """in, level, square to the eave; lengths for others add up from these, 1 in for every inch over."""
 OUT_HEADS = tuple(text.rational(out) for out in OVERHANGS_IN)
-SIZE_HEADS = tuple(size.name for size in SIZES)
+NEVER_NOTCHED = tuple(int(size.depth_in <= LEAST_STOCK_UNDER_A_TAIL_IN) for size in SIZES)
+"""Sizes of which any notch leaves less than the code asks for under a tail."""
+THIN_SAID = '; marks: thin: 1 where any notch leaves under 3 1/2 in'
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,18 +40,24 @@ class TailRow:
 class PlumbTailCutRow:
     """The plumb end of a common's tail at one pitch."""
 
+    MARKED: ClassVar[tuple[str, ...]] = ('plumb_cut',)
     pitch: Pitch
     plumb_cut: tuple[Figure, ...]
     """in, PLUMB, top edge to underside, one figure a size of lumber.SIZES."""
+    thin: tuple[int, ...]
+    """One a size: 1 where any notch at all leaves less stock than the code asks for under a tail, else 0."""
 
 
 @dataclass(frozen=True, slots=True)
 class SquareTailCutRow:
     """The square end of a common's tail at one pitch."""
 
+    MARKED: ClassVar[tuple[str, ...]] = ('lower_corner_in',)
     pitch: Pitch
     lower_corner_in: tuple[Figure, ...]
     """in, LEVEL, from the upper corner of a SQUARE cut in to the plumb line of its lower corner, one a size."""
+    thin: tuple[int, ...]
+    """As in PlumbTailCutRow."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +103,9 @@ def plumb_cut_rows(settings: Settings) -> list[PlumbTailCutRow]:
     """Return how long plumb tail cuts are, by stock."""
     return [
         PlumbTailCutRow(
-            pitch, parts([tail.plumb_cut_length(size.depth_in, pitch.slope) for size in SIZES], settings)
+            pitch,
+            parts([tail.plumb_cut_length(size.depth_in, pitch.slope) for size in SIZES], settings),
+            NEVER_NOTCHED,
         )
         for pitch in settings.pitches
     ]
@@ -102,7 +115,9 @@ def square_cut_rows(settings: Settings) -> list[SquareTailCutRow]:
     """Return how far square tail cuts set the lower corner in, by stock."""
     return [
         SquareTailCutRow(
-            pitch, parts([tail.square_cut_set_in(size.depth_in, pitch.slope) for size in SIZES], settings)
+            pitch,
+            parts([tail.square_cut_set_in(size.depth_in, pitch.slope) for size in SIZES], settings),
+            NEVER_NOTCHED,
         )
         for pitch in settings.pitches
     ]
@@ -141,16 +156,16 @@ def listed(settings: Settings) -> list[Table]:
             'tail',
             'tail-plumb-cut',
             'Plumb tail cuts',
-            ('pitch', *SIZE_HEADS),
-            'inches, plumb, top edge to underside',
+            ('pitch', *SIZE_HEADS, *THIN_HEADS),
+            f'inches, plumb, top edge to underside{THIN_SAID}',
             plumb_cut_rows,
         ),
         Table(
             'tail',
             'tail-square-cut',
             'Square tail cuts, lower corner set in',
-            ('pitch', *SIZE_HEADS),
-            'inches, level, upper corner of the cut to the plumb line of the lower one',
+            ('pitch', *SIZE_HEADS, *THIN_HEADS),
+            f'inches, level, upper corner of the cut to the plumb line of the lower one{THIN_SAID}',
             square_cut_rows,
         ),
     ]

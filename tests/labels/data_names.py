@@ -99,17 +99,17 @@ def names_of(wanted: Labels) -> tuple[str, ...]:
 def marks_of(wanted: Labels) -> dict[str, tuple[str, str]]:
     """Return the columns of marks after them: head of the figures that they stand beside, and the marks that count."""
     deep, thin = '†‡', '§'
-    if wanted.key.startswith(('height', 'stock-left', 'longest')):
+    if wanted.key.startswith(('height', 'stock-left', 'longest', 'tail-plumb', 'tail-square')):
         sizes = {_slug(one.head): one.head for one in wanted.columns if '×' in one.head}
-        told = {f'marks_mark_{size}': (head, deep) for size, head in sizes.items()}
-        told = {} if wanted.key.startswith('longest') else told
-        return told | {f'thin_thin_{size}': (head, thin) for size, head in sizes.items()}
+        told = {f'marks_{size}': (head, deep) for size, head in sizes.items()}
+        told = {} if wanted.key.startswith(('longest', 'tail')) else told
+        return told | {f'thin_{size}': (head, thin) for size, head in sizes.items()}
     if wanted.key.startswith('hip-seat'):
         ways = ('dropped', 'backed')
-        told = {f'marks_mark_{way}': (f'{way} seat', deep) for way in ways}
-        return told | {f'thin_thin_{way}': (f'{way} seat', thin) for way in ways}
+        told = {f'marks_{way}': (f'{way} seat', deep) for way in ways}
+        return told | {f'thin_{way}': (f'{way} seat', thin) for way in ways}
     if wanted.key.startswith('valley-seat'):
-        return {'marks_mark': ('seat', deep), 'thin_thin': ('seat', thin)}
+        return {'marks': ('seat', deep), 'thin': ('seat', thin)}
     return {}
 
 

@@ -20,6 +20,8 @@ NOTES: dict[str, tuple[str, ...]] = {
     'old-rule': ('Hips 3 1/2 in thick',),
     'longest-seat-quarter': (THIN,),
     'longest-seat-third': (THIN,),
+    'tail-plumb-cut': (THIN,),
+    'tail-square-cut': (THIN,),
     'tail-common': ('More than 24 in out',),
     'hips': DROP,
     'jacks': ('Hip 3 1/2 in, ridge 3/4 in, rafter 1 3/4 in thick',),

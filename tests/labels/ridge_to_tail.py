@@ -6,8 +6,10 @@ from fractions import Fraction
 
 from oracle import hip_ends, shortening, tails
 from oracle.corner import corner
+from oracle.rounding import part
 
 from labels.expected import BY_PITCH, DEPTHS, THICKNESSES, Labels, by, col
+from labels.seats import LEAST_LEFT
 
 ANY = corner(Fraction(9))
 ALL_THICKNESSES = {
@@ -64,6 +66,11 @@ def ridge() -> list[Labels]:
     ]  # fmt: skip
 
 
+def _marked(figure):
+    """Return a tail's cell with the mark of stock that no notch leaves 3 1/2 in of."""
+    return lambda at, depth: part(figure(at, depth)) + '§' * (depth <= LEAST_LEFT)
+
+
 def tail() -> list[Labels]:
     """Return the tables of tails."""
     return [
@@ -74,9 +81,9 @@ def tail() -> list[Labels]:
                 'level overhang of the commons'), 'overhang of the commons, in, level'),
         Labels('tail-fall', 'Fall of tails', 'in 12', BY_PITCH, by(OVERHANGS, tails.fall),
                ('plumb', 'top edge at the plate line to top edge at the end'), 'overhang, in, level'),
-        Labels('tail-plumb-cut', 'Plumb tail cuts', 'in 12', BY_PITCH, by(DEPTHS, tails.plumb_cut_length),
+        Labels('tail-plumb-cut', 'Plumb tail cuts', 'in 12', BY_PITCH, by(DEPTHS, _marked(tails.plumb_cut_length), str),
                ('plumb', 'top edge to underside')),
         Labels('tail-square-cut', 'Square tail cuts, lower corner set in', 'in 12', BY_PITCH,
-               by(DEPTHS, tails.square_cut_set_in),
+               by(DEPTHS, _marked(tails.square_cut_set_in), str),
                ('level', 'upper corner of the cut to the plumb line of the lower one')),
     ]  # fmt: skip
