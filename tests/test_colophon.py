@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+import tomllib
 from pathlib import Path
 
 import pytest
@@ -12,7 +13,7 @@ from layouts.book import Plan, plan
 from layouts.html import pages_html, style
 from layouts.typeset import Job, set_document
 from tablegen.pitch import pitch_of_rise
-from tablegen.settings import Settings, read_settings
+from tablegen.settings import READERS, Settings, read_settings
 
 BOOKS = {
     'odd': r"""
@@ -67,6 +68,19 @@ def test_its_lines_make_the_same_book(name, tmp_path):
     again = plan(read_settings('\n'.join(printed_lines(planned, tmp_path)), ''))
 
     assert pages_html(again.pages(), 'book') == pages_html(planned.pages(), 'book')
+
+
+@pytest.mark.parametrize('name', ['odd', 'steep'])
+def test_every_setting_has_its_line(name, tmp_path):
+    lines = printed_lines(plan(read_settings(BOOKS[name], '')), tmp_path)
+    written = tomllib.loads('\n'.join(lines))
+    keys = {
+        f'{key}.{inner}' if inner else key
+        for key, value in written.items()
+        for inner in (value if isinstance(value, dict) else [''])
+    }
+
+    assert keys == READERS.keys() - ({'steep'} if name == 'odd' else set())
 
 
 def test_it_names_no_part_that_is_not_there(tmp_path):
