@@ -19,8 +19,9 @@ from tablegen.errors import BookError
 from tablegen.settings import Settings
 
 MOST_PAGES = 1000
-FIGURES_OF_A_PITCH = 17
-"""Figures on a pitch's page of values, jack differences apart."""
+FIGURES_OF_A_PITCH = 13 + 38
+"""Figures of the common rafter, and of hip, valley and jacks, jack differences apart."""
+LENGTHS_OF_A_JACK = 3
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,6 +74,6 @@ def figure_count(settings: Settings) -> int:
     tables = sum(name in settings.parts for name in ('common', 'hip-valley', 'rise'))
     jacks = sum(int(settings.runs.last // spacing) for spacing in settings.spacings)
     each = settings.runs.count() * tables
-    each += jacks if 'jacks' in settings.parts else 0
+    each += LENGTHS_OF_A_JACK * jacks if 'jacks' in settings.parts else 0
     each += FIGURES_OF_A_PITCH + len(settings.spacings) if 'values' in settings.parts else 0
     return each * len(settings.pitches)

@@ -10,6 +10,7 @@ from markupsafe import Markup
 from layouts.drawings.details import birds_mouth, ridge_end, top_cut
 from layouts.drawings.marked_board import BoardMarks, marked_board
 from layouts.how_to_page import unit_after
+from layouts.jack_pages import page_of_jack
 from layouts.pages import Block, Draft, Index
 from layouts.pitch_pages import page_of_run
 from layouts.trim import trim_of
@@ -109,6 +110,11 @@ def _maker(example, settings: Settings):
 def _cited(example, index: Index, settings: Settings) -> dict[str, int]:
     """Return the page of each table where the example's first figure stands."""
     pages = {name: index[f'{name}:{example.pitch.text}'] for name in TABLES_OF[example.key]}
+    if example.key in ('corner', 'jacks'):
+        pages['values'] = index[f'hip-values:{example.pitch.text}']
+    if example.key == 'jacks':
+        place = (example.spacing_place, example.pitch, settings, trim_of(settings))
+        pages['jacks'] = page_of_jack(index, 1, *place)
     read = {'common': 'length', 'hip-valley': 'length', 'rise': 'heel'}
     for table in pages.keys() & read.keys():
         run = getattr(example, read[table]).readings[0].run_in

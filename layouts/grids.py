@@ -19,9 +19,14 @@ SIZES = (8.3, 8.0, 7.7)
 """Sizes of type tried for a table, in units; none below the least that reads in bad light."""
 GROUP = 6
 """Rows between rules."""
+GROUP_SHIFT = 1.0
+"""How much further a rule between groups of columns keeps from the figures right of it."""
 COLUMN_GAP, FRACTION_GAP, LABEL_RULE, SPREAD = 4.6, 2.2, 2.4, 9.0
 EDGE = 1.0
 """Kept free at the right: the typesetter places each letter to a thousandth of an em, and a line of them drifts."""
+PX_PER_POINT, STRETCH = 4 / 3, 1.024
+"""The typesetter cuts a tab stop down to whole CSS pixels, then sets it 1024/1000 as far: measured, and columns are
+made to fit such stops, lest the last of them leave the page."""
 BASELINE_SHIFT_EM = 0.388
 """Half of ascent less descent of Open Sans: how far lines of one height set their baselines apart, per em."""
 MOST_BEFORE_A_HEAD = 3
@@ -34,6 +39,8 @@ class Grid:
     that a fraction can be a size smaller and lighter: full-size figures in a row read as one long number.
     Two blocks of text a page are also what the typesetter sets fastest."""
 
+    over: str
+    """Heads of groups of columns, each over its first column; '' for none."""
     heads: str
     """Corner and column heads."""
     wholes: str
@@ -43,7 +50,9 @@ class Grid:
     fraction_size: float
     column: float
     left: float
-    """Type sizes of the two layers, width of a column, and where the first layer begins, in rem."""
+    """Type sizes of the two layers, width of a column as it is set, and where the first layer begins, in rem."""
+    tab: float
+    """The tab stop to ask for, rem."""
     fraction_left: float
     fraction_top: float
     """Where the second layer begins, in rem, so that both stand on one line."""
@@ -57,6 +66,9 @@ class Fit:
     size: float
     whole: float
     column: float
+    """From one tab stop to the next as it is set, units."""
+    tab: float
+    """The tab stop to ask for, rem."""
     columns: int
     digits: int
     """Digits of the longest whole number, which every shorter one is padded to."""
@@ -95,7 +107,14 @@ def fit(
     best = max(columns for columns, *_ in found)
     columns, size, whole, needed = next(one for one in found if one[0] == best)
     width = (trim.text_width - label + COLUMN_GAP - EDGE) / max(columns, 1)
-    return Fit(size, whole, min(width, needed + spread), columns, digits, feet)
+    return Fit(size, whole, *tab_stop(min(width, needed + spread), trim), columns, digits, feet)
+
+
+def tab_stop(width: float, trim: Trim) -> tuple[float, float]:
+    """Return the width in units of the widest column that the typesetter sets within a width, and what to ask for."""
+    per_pixel = STRETCH / (trim.unit_pt * PX_PER_POINT)  # units
+    pixels = int(width / per_pixel)
+    return pixels * per_pixel, round((pixels + 0.25) / (10 * trim.unit_pt * PX_PER_POINT), 4)
 
 
 def head_width(heads: Sequence[str]) -> float:
@@ -111,6 +130,7 @@ def grid(
     label: float,
     trim: Trim,
     first_group: int = GROUP,
+    groups: Sequence[str] = (),
 ) -> Grid:
     """Return one page of a table.
 
@@ -120,7 +140,9 @@ def grid(
         corner       head of the labels
         label        width of the labels' column, units
         first_group  rows before the first rule; later rules follow every six
+        groups       heads of groups of columns, as many columns in each
     """
+    in_group = len(heads) // max(1, len(groups))
     left = label - fitted.column  # the labels stand in a column of their own, before the first tab stop
     longest = max(len(name) for name, _ in rows)
     indent = FIGURE_SPACE * max(0, round(-left / (DIGIT_EM * fitted.size)))
@@ -130,6 +152,7 @@ def grid(
     )
     fractions = ('\t'.join(fraction_text(cell) for cell in cells) for _, cells in rows)
     return Grid(
+        indent + ''.join('\t' + group + '\t' * (in_group - 1) for group in groups) if groups else '',
         '\t'.join([indent + corner, *(_centered(head, fitted.digits + fitted.feet) for head in heads)]),
         '\n'.join(wholes),
         '\n'.join(fractions),
@@ -137,23 +160,32 @@ def grid(
         _rem(fitted.size * FRACTION_OF_WHOLE),
         _rem(fitted.column),
         _rem(left),
+        fitted.tab,
         _rem(label + fitted.whole + FRACTION_GAP),
         _rem((1 - FRACTION_OF_WHOLE) * fitted.size * BASELINE_SHIFT_EM),
-        _rules(len(rows), first_group, label, trim),
+        _rules(
+            len(rows),
+            first_group,
+            [
+                label,
+                *(label + fitted.column * in_group * place - GROUP_SHIFT for place in range(1, len(groups))),
+            ],
+            trim,
+        ),
     )
 
 
-def _rules(rows: int, first_group: int, label: float, trim: Trim) -> Markup:
-    """Return the rules of a table: below each group of rows, and right of the labels."""
+def _rules(rows: int, first_group: int, columns: Sequence[float], trim: Trim) -> Markup:
+    """Return the rules of a table: below each group of rows, and left of the columns that are said."""
     height = rows * trim.row_units
     across = [
         svg.line((0, row * trim.row_units), (trim.text_width, row * trim.row_units), svg.HAIR)
         for row in range(first_group, rows, GROUP)
     ]
     close = svg.line((0, height), (trim.text_width, height), svg.LINE)
-    down = svg.line((label - LABEL_RULE, 0), (label - LABEL_RULE, height), svg.HAIR)
+    down = [svg.line((left - LABEL_RULE, 0), (left - LABEL_RULE, height), svg.HAIR) for left in columns]
     top = svg.line((0, 0), (trim.text_width, 0), svg.LINE)
-    return svg.drawing(trim.text_width, height + 1, 'rules', [top, *across, close, down], 'rules')
+    return svg.drawing(trim.text_width, height + 1, 'rules', [top, *across, close, *down], 'rules')
 
 
 def _rem(units: float) -> float:
@@ -198,8 +230,12 @@ def _centered(head: str, digits: int) -> str:
 
 
 def offsets_of_foot(runs: Runs) -> list[Fraction] | None:
-    """Return the inches past a whole foot at which runs fall, or None where feet and inches make no grid."""
-    if (12 / runs.step).denominator != 1:
+    """Return the inches past a whole foot at which runs fall, or None where feet and inches make no grid.
+
+    Notes:
+        1. Runs given in metric make a list: their inches, such as 50/127, are heads that nobody finds on a tape.
+    """
+    if (12 / runs.step).denominator != 1 or any(map(text.is_metric, (runs.first, runs.step))):
         return None
     return sorted({run % 12 for run in runs})
 

@@ -3,28 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 
-from markupsafe import Markup
-
-from layouts.drawings.framing_square import square_on_board
-from layouts.drawings.wedge import measured_wedge
-from layouts.grids import Grid, fit, grid, head_width, offsets_of_foot
-from layouts.pages import Block, Draft, Index, Tab
-from layouts.run_tables import Head, PitchTables, grid_pages, list_pages, page_shares
+from layouts.grids import offsets_of_foot
+from layouts.jack_pages import jack_pages
+from layouts.member_pages import member_pages
+from layouts.pages import Block, Draft, Index, Tab, page_side
+from layouts.run_tables import PitchTables, grid_pages, list_pages, places_of_run
 from layouts.trim import Trim
-from tablegen import text
-from tablegen.cautions import LOW_SLOPE, pitch_cautions
-from tablegen.exact import nearest
-from tablegen.geometry import common
 from tablegen.pitch import Pitch
-from tablegen.rows import PitchValues
 from tablegen.settings import Settings
-from tablegen.stepping import Hold, common_hold, hip_hold
 
-JACK_LABEL = 26.0
-"""Width of the column of jacks' numbers, in units."""
 FEWEST_IN_A_GRID = 3
 """Runs to a foot below which feet and inches make a worse table than a list."""
 TABLES = ('common', 'hip-valley', 'rise')
@@ -32,34 +21,6 @@ TAB_WIDTH_REM = 2.9
 """Width of a tab in letters of one rem."""
 FEWEST_TABS, MOST_TABS = 12, 24
 """Tabs down an edge: no taller than a twelfth of it, and after 24 the next begins at the top again."""
-
-
-@dataclass(frozen=True, slots=True)
-class ValuesPage:
-    """What a pitch has but once."""
-
-    head: Head
-    values: PitchValues
-    wedge: Markup
-    square: Markup
-    common_hold: Hold
-    hip_hold: Hold
-    spacings: tuple[tuple[str, str], ...]
-    """Spacing and jack difference."""
-    hip_thickness: str
-    part: str
-    caution_page: int
-    """Where the cautions for a pitch under 3 in 12 stand, 0 where it is none."""
-
-
-@dataclass(frozen=True, slots=True)
-class JackPage:
-    """Lengths of jacks by number from the corner."""
-
-    head: Head
-    values: PitchValues
-    grid: Grid
-    differences: tuple[tuple[str, str], ...]
 
 
 def pitch_block(pitch: Pitch, place: int, settings: Settings, trim: Trim) -> Block:
@@ -81,9 +42,11 @@ def pitch_block(pitch: Pitch, place: int, settings: Settings, trim: Trim) -> Blo
             drafts.append(Draft(template, make, '', pitch.text, tab, tuple(known)))
 
     if 'values' in settings.parts:
-        add([('values', lambda index: _values_page(tables, _caution_page(index)))], 'values')
+        common, hip = member_pages(tables)
+        add([common], 'values')
+        add([hip], 'hip-values')
     if 'jacks' in settings.parts:
-        add(_jack_pages(tables), 'jacks')
+        add(jack_pages(tables), 'jacks')
     wanted = [name for name in TABLES if name in settings.parts]
     offsets = _grid_offsets(settings)
     if wanted and not offsets:
@@ -99,65 +62,47 @@ def pitch_block(pitch: Pitch, place: int, settings: Settings, trim: Trim) -> Blo
 def page_of_run(
     index: Index, table: str, run_in: Fraction, pitch: Pitch, settings: Settings, trim: Trim
 ) -> int:
-    """Return the page on which a run's figure stands, or the first of its table for a run below them all."""
-    first, runs, offsets = index[f'{table}:{pitch.text}'], settings.runs, _grid_offsets(settings)
-    if not offsets:
-        return first + max(0, int((run_in - runs.first) // runs.step)) // trim.rows
-    for place, (feet, cut) in enumerate(page_shares(settings, trim, offsets)):
-        if run_in // 12 in feet and run_in % 12 in cut and run_in >= runs.first:
-            return first + place
-    return first
+    """Return the page on which a run's figure stands: of its table, or of the first lines that add a small run.
+
+    Given:
+        table  'common', 'hip-valley' or 'rise'
+    """
+    return _pages_of_run(index, table, run_in, pitch, settings, trim)[0]
+
+
+def page_of_addition(
+    index: Index,
+    table: str,
+    run_in: Fraction,
+    after_in: Fraction,
+    pitch: Pitch,
+    settings: Settings,
+    trim: Trim,
+) -> int:
+    """Return the page on which a small run to add stands: in a grid, of the opening on which another run is read.
+
+    Given:
+        run_in    the small run, in
+        after_in  the run that it is added to; the small run itself where there is none
+    """
+    where = (pitch, settings, trim)
+    near = page_of_run(index, table, after_in, *where)
+    facing = near + 1 if page_side(near) == 'left' else near - 1
+    pages = _pages_of_run(index, table, run_in, *where)
+    return min(pages, key=lambda page: (abs(page - near), page != facing))
+
+
+def _pages_of_run(index, table, run_in, pitch, settings, trim) -> list[int]:
+    first = index[f'{table}:{pitch.text}']
+    return [first + place for place in places_of_run(run_in, settings, trim, _grid_offsets(settings))]
+
+
+def is_grid(settings: Settings) -> bool:
+    """Return whether runs are tabled by feet and inches, not in a list."""
+    return bool(_grid_offsets(settings))
 
 
 def _grid_offsets(settings: Settings) -> list[Fraction]:
     """Return the inches past a whole foot at which runs fall, none where they make a list."""
     offsets = offsets_of_foot(settings.runs) or []
     return offsets if len(offsets) >= FEWEST_IN_A_GRID else []
-
-
-def _jack_pages(tables: PitchTables) -> list[tuple]:
-    settings, trim = tables.settings, tables.trim
-    most = max(settings.runs.last // spacing for spacing in settings.spacings)
-    rows = trim.rows - 1
-    pages = -(-int(most) // rows)  # none where the runs end before the first jack
-    return [('jacks', _jack_maker(tables, at * rows, (at + 1) * rows)) for at in range(pages)]
-
-
-def _jack_maker(tables, start, stop):
-    def make(index) -> JackPage:
-        settings = tables.settings
-        steepest = settings.pitches[-1]
-        greatest = nearest(common.line_length(settings.runs.last, steepest.slope), settings.measure.per)
-        rows = [(str(row.number), row.lengths) for row in tables.jacks[start:stop]]
-        heads = [f'{text.rational(spacing)} in' for spacing in settings.spacings]
-        fitted = fit(tables.trim, settings.measure, greatest, JACK_LABEL, len(heads), head_width(heads))
-        page = grid(rows, heads, 'jack', fitted, JACK_LABEL, tables.trim)
-        differences = tuple(
-            zip(heads, (figure.text for figure in tables.values.jack_differences), strict=True)
-        )
-        return JackPage(tables.head, tables.values, page, differences)
-
-    return make
-
-
-def _caution_page(index: Index) -> int:
-    return next((index[key] for key in ('care', 'cautions') if key in index), 0)
-
-
-def _values_page(tables: PitchTables, caution_page: int) -> ValuesPage:
-    pitch, settings, values = tables.pitch, tables.settings, tables.values
-    held, hip_held = common_hold(pitch.slope), hip_hold(pitch.slope)
-    labels = ('12', values.rise_per_foot.text.rstrip('0').rstrip('.'), values.common_per_foot.text)
-    heads = [text.rational(spacing) for spacing in settings.spacings]
-    return ValuesPage(
-        tables.head,
-        values,
-        measured_wedge(pitch, labels, values.plumb_cut, pitch.text),
-        square_on_board(held, pitch.text),
-        held,
-        hip_held,
-        tuple(zip(heads, (figure.text for figure in values.jack_differences), strict=True)),
-        text.rational(settings.hip_thickness),
-        text.mixed(1, settings.measure.per),
-        caution_page if LOW_SLOPE in pitch_cautions(pitch.slope) else 0,
-    )

@@ -7,13 +7,17 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
 
+from layouts import small_runs
 from layouts.grids import Grid, cells_of_foot, fit, grid, head_width
-from layouts.trim import Trim, mixed_em
+from layouts.small_runs import Additions, additions
+from layouts.trim import Trim
 from layouts.words import WORDS
 from tablegen import text
 from tablegen.exact import nearest
 from tablegen.geometry import common, hip
+from tablegen.lookup import set_of_tabled
 from tablegen.pitch import Pitch
+from tablegen.pitch_members import Members, members
 from tablegen.rows import JackRow, PitchValues, RunRow, jack_rows, part_runs, pitch_values, run_rows
 from tablegen.settings import Settings
 
@@ -22,10 +26,6 @@ FEET_LABEL, RUN_LABEL = 17.0, 60.5
 HEAD_SIZES, LEAST_HEAD_SIZE = ((2, 2.9), (5, 2.0), (7, 1.6), (9, 1.2)), 0.9
 """Letters of a pitch's name, at most, and the size in rem at which they have room."""
 FIELD = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}
-WIDEST_ADDITION, MOST_IN_A_LINE, ROWS_OF_A_LINE = 34.0, 8, 2
-"""Width of a small run's column in units; how many stand in a line; rows that each further line takes."""
-ADDITION_SIZE, ADDITION_GAP = 8.0, 2.0
-"""Size of their type, as the style sheet sets it, and what is free between them, in units."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,16 +38,8 @@ class Head:
     """'in 12', or '' for a pitch in degrees."""
     size: float
     """Of the big figure, in rem: a longer name is set smaller."""
-
-
-@dataclass(frozen=True, slots=True)
-class Additions:
-    """A line of small runs above a line of what each adds, at tab stops."""
-
-    names: str
-    figures: str
-    column: float
-    """Width of a column, in rem."""
+    lengths: str
+    """How lengths read in the tables: 'inches', or 'feet and inches'."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,6 +78,10 @@ class PitchTables:
         return pitch_values(self.pitch, self.settings)
 
     @cached_property
+    def members(self) -> Members:
+        return members(self.pitch, self.settings)
+
+    @cached_property
     def rows(self) -> list[RunRow]:
         return list(run_rows(self.pitch, self.settings.runs, self.settings.measure))
 
@@ -100,6 +96,7 @@ class PitchTables:
             self.pitch.short,
             unit,
             next((size for most, size in HEAD_SIZES if len(self.pitch.short) <= most), LEAST_HEAD_SIZE),
+            WORDS['lengths'][self.settings.measure.style],
         )
 
 
@@ -124,8 +121,7 @@ def page_shares(
     _, columns = grid_columns(settings, trim, offsets)
     feet = range(int(runs.first // 12), int(runs.last // 12) + 1)
     cuts = [offsets[at : at + columns] for at in range(0, len(offsets), columns)]
-    lines = -(-_share(settings, len(cuts)) // _in_a_line(settings, trim))
-    bands = _bands(feet, trim.rows - ROWS_OF_A_LINE * max(0, lines - 1))
+    bands = _bands(feet, trim.rows - small_runs.rows_taken(settings, trim, len(cuts)))
     return [(band, cut) for band in bands for cut in cuts]
 
 
@@ -140,9 +136,27 @@ def grid_pages(tables: PitchTables, name: str, offsets: Sequence[Fraction]) -> l
     ]
 
 
-def _share(settings: Settings, cuts: int) -> int:
-    """Return how many small runs stand on a page: two facing pages of a table have them all."""
-    return -(-len(part_runs(settings.runs)) // min(cuts, 2))
+def places_of_run(run_in: Fraction, settings: Settings, trim: Trim, offsets: Sequence[Fraction]) -> list[int]:
+    """Return on which pages of a table, from 0, a run's figure stands: one page, or all that have a small run.
+
+    Given:
+        offsets  inches past a whole foot of a grid; none for a list
+    """
+    runs = settings.runs
+    tabled = run_in in set_of_tabled(settings, [run_in])
+    if not offsets:
+        if tabled:
+            return [int((run_in - runs.first) // runs.step) // trim.rows]
+        return [
+            place for place, (some, added) in enumerate(_lists(settings, trim)) if added and run_in in some
+        ]
+    shares = page_shares(settings, trim, offsets)
+    if tabled:
+        return [
+            place for place, (feet, cut) in enumerate(shares) if run_in // 12 in feet and run_in % 12 in cut
+        ]
+    turns = small_runs.turns(settings, trim, len({cut[0] for _, cut in shares}))
+    return [place for place in range(len(shares)) if run_in in turns[place % len(turns)]]
 
 
 def _bands(feet: range, rows: int) -> list[range]:
@@ -162,59 +176,32 @@ def _grid_maker(tables, name, fitted, band, cut, place, cuts, last):
         heads = [text.rational(offset) + unit for offset in cut]
         group = 6 - band[0] % 6
         page = grid(rows, heads, 'ft', fitted, FEET_LABEL, tables.trim, group)
-        share = _share(tables.settings, cuts)
-        turn = place % min(cuts, 2)
-        mine = _additions(tables, name)[turn * share : (turn + 1) * share]
-        return GridPage(tables.head, name, tables.values, page, _lines(mine, tables), last)
+        turns = small_runs.turns(tables.settings, tables.trim, cuts)
+        turn = turns[place % len(turns)]
+        small = run_rows(tables.pitch, turn, tables.settings.measure)
+        mine = additions(turn, (getattr(row, FIELD[name]) for row in small), tables.settings, tables.trim)
+        return GridPage(tables.head, name, tables.values, page, mine, last)
 
     return make
-
-
-def _in_a_line(settings: Settings, trim: Trim) -> int:
-    """Return how many small runs stand in a line, the same at every pitch: a wider figure than its column
-    would push the next one under another run."""
-    steepest = settings.pitches[-1]
-    figures = [row.hip_valley.text for row in run_rows(steepest, part_runs(settings.runs), settings.measure)]
-    widest = max(map(mixed_em, figures), default=0) * ADDITION_SIZE + ADDITION_GAP
-    return min(MOST_IN_A_LINE, int(trim.text_width / widest) - 1)
-
-
-def _lines(additions: list[tuple[str, str]], tables: PitchTables) -> tuple[Additions, ...]:
-    """Return small runs and what they add, in lines."""
-    trim = tables.trim
-    count = min(len(additions), _in_a_line(tables.settings, trim))
-    column = min(trim.text_width / (count + 1), WIDEST_ADDITION) / 10
-    cuts = [additions[at : at + count] for at in range(0, len(additions), count)] if count else []
-    return tuple(
-        Additions(
-            '\t'.join(name for name, _ in cut), '\t'.join(figure for _, figure in cut), round(column, 4)
-        )
-        for cut in cuts
-    )
-
-
-def _additions(tables: PitchTables, name: str) -> list[tuple[str, str]]:
-    """Return the small runs to add, each with what it adds to this table's figures."""
-    parts = part_runs(tables.settings.runs)
-    rows = run_rows(tables.pitch, parts, tables.settings.measure)
-    return [(text.rational(row.run_in), getattr(row, FIELD[name]).text.removesuffix('″')) for row in rows]
 
 
 def list_pages(tables: PitchTables, wanted: Sequence[str]) -> list[tuple]:
     """Return the list of runs, then the lists of small runs to add to them."""
     settings, trim = tables.settings, tables.trim
     steepest = settings.pitches[-1]
-    runs, small = list(settings.runs), part_runs(settings.runs)
-    longest = max([settings.runs.last, *small])
+    longest = max([settings.runs.last, *part_runs(settings.runs, settings.measure.per)])
     greatest = nearest(hip.line_length(longest, steepest.slope), settings.measure.per)
-    fitted = fit(trim, settings.measure, greatest, RUN_LABEL, len(wanted), RUN_LABEL, 0)
-    lists = [(runs[at : at + trim.rows], False) for at in range(0, len(runs), trim.rows)]
-    lists += [
-        (some, True)
-        for some in ([run for run in small if run < 1], [run for run in small if run >= 1])
-        if some
-    ]
+    fitted = fit(trim, settings.measure, greatest, RUN_LABEL, len(wanted), RUN_LABEL + 1, 0)
+    lists = _lists(settings, trim)
     return [('list', _list_maker(tables, wanted, fitted, some, added)) for some, added in lists]
+
+
+def _lists(settings: Settings, trim: Trim) -> list[tuple[list[Fraction], bool]]:
+    """Return the runs of every page of a list, and whether they are small runs to add."""
+    runs, small = list(settings.runs), part_runs(settings.runs, settings.measure.per)
+    parts = [run for run in small if run < 1], [run for run in small if run >= 1]
+    tabled = [(runs[at : at + trim.rows], False) for at in range(0, len(runs), trim.rows)]
+    return tabled + [(some, True) for some in parts if some]
 
 
 def _list_maker(tables, wanted, fitted, runs, added):

@@ -15,6 +15,7 @@ from layouts.grids import (
     LABEL_RULE,
     SIZES,
     fraction_text,
+    tab_stop,
     whole_text,
 )
 from layouts.table_columns import NOTHING, Column, Columns
@@ -32,9 +33,6 @@ HEAD_LETTER = 3.9
 """Size of a head and width of its letters on average, in units."""
 MARK_EM = 0.5
 FRACTION_GAP = 2.6
-PX_PER_POINT, STRETCH = 4 / 3, 1.024
-"""The typesetter cuts a tab stop down to whole CSS pixels, then sets it 1024/1000 as far: measured, and columns are
-made to fit such stops, lest the layers part from column to column."""
 PLAIN_SHIFT = 2.6
 """How far decimals keep from the fractions of the column before, in units."""
 NARROW_EM = {'.': 0.28, '°': 0.44, '-': 0.33, ' ': 0.25}
@@ -103,10 +101,7 @@ def layout_of(table: Columns, corner: str, trim: Trim) -> Layout:
     pages = -(-len(table.columns) // most)
     count = -(-len(table.columns) // pages)
     width = min((trim.text_width - label + gap - EDGE) / count, needed + MOST_SPREAD)
-    per_pixel = STRETCH / (trim.unit_pt * PX_PER_POINT)  # units
-    pixels = int(width / per_pixel)
-    tab = (pixels + 0.25) / (10 * trim.unit_pt * PX_PER_POINT)
-    return Layout(size, label, pixels * per_pixel, round(tab, 4), whole, digits, feet, count)
+    return Layout(size, label, *tab_stop(width, trim), whole, digits, feet, count)
 
 
 def table_grid(

@@ -98,6 +98,8 @@ WORDS = {
             'plumb: so much higher does the line length end at the ridge center line than it begins at the plate line',
         ),
     },
+    'lengths': {'inches': 'inches', 'feet-inches': 'feet and inches'},
+    'jack_heads': {'lengths': 'line', 'long_points': 'long', 'short_points': 'short'},
     'list_heads': {'common': 'common', 'hip-valley': 'hip, valley', 'rise': 'rise'},
     'ends': {'ridge': 'RIDGE', 'wall': 'WALL', 'hip': 'HIP', 'tail': 'TAIL', 'top_edge': 'top edge'},
     'square_drawing': {'body': 'body', 'tongue': 'tongue', 'plumb': 'plumb', 'level': 'level'},

@@ -9,7 +9,7 @@ from tablegen.exact import Exact
 from tablegen.figures import Figure, Measure, length_figure, length_of_count
 from tablegen.geometry import common, hip
 from tablegen.pitch import Pitch
-from tablegen.rows import part_runs
+from tablegen.rows import coarse_part, part_runs
 from tablegen.settings import Settings
 
 EXACT_LENGTH = {'common': common.line_length, 'hip-valley': hip.line_length, 'rise': common.rise}
@@ -35,24 +35,24 @@ class Found:
     total: Figure
     """Sum of the readings."""
     direct: Figure
-    """The exact length, rounded once; the total may be off by one part."""
+    """The exact length, rounded once; the total of two or three readings may be off by one part, of four by two."""
 
 
 def addends(run_in: Fraction, settings: Settings) -> list[Fraction] | None:
     """Return the runs whose figures add up to a run, longest first, or None if the book cannot reach it.
 
     Notes:
-        1. They are a tabled run, then at most one whole number of inches and one of sixteenths from the
-           lines of small runs.
+        1. They are a tabled run, then from the lines of small runs at most one whole number of inches, one of
+           rows.coarse_part and one of what is finer than that.
     """
-    runs = settings.runs
-    small = set(part_runs(runs))
+    runs, coarse = settings.runs, coarse_part(settings.measure.per)
+    small = set(part_runs(runs, settings.measure.per))
     tabled = None
     longest = runs.first + (runs.count() - 1) * runs.step  # the last on the grid; runs.last may lie past it
     if runs.first <= run_in <= longest + runs.step:
         tabled = min(longest, runs.first + (run_in - runs.first) // runs.step * runs.step)
     left = run_in - (tabled or 0)
-    parts = [left - left % 1, left % 1]
+    parts = [left - left % 1, left % 1 - left % coarse, left % coarse]
     wanted = [part for part in parts if part]
     if any(part not in small for part in wanted):
         return None

@@ -6,9 +6,10 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.exact import nearest_root
+from tablegen.exact import Exact, exact, nearest_root
 from tablegen.figures import Figure, Measure, decimal_figure, degree_figure, length_figure, length_of_count
-from tablegen.geometry import common, hip, jacks
+from tablegen.geometry import common, hip, jacks, shortening
+from tablegen.geometry.corner import square_corner
 from tablegen.pitch import Pitch
 from tablegen.settings import Runs, Settings
 
@@ -67,11 +68,20 @@ class PitchValues:
 
 @dataclass(frozen=True, slots=True)
 class JackRow:
-    """Jack number n from the corner, at each spacing."""
+    """Jack number n from the corner, at each spacing; every length ALONG its top edge, rounded once by itself.
+
+    A hip jack is measured from the plate line. A valley jack n spaces from its valley's ridge end is as long: from the
+    ridge center line.
+    """
 
     number: int
     lengths: tuple[Figure | None, ...]
-    """Plate line to hip center line, one a spacing; None past the longest run."""
+    """To the hip's or valley's center line, nothing taken off, one a spacing; None past the longest run."""
+    long_points: tuple[Figure | None, ...]
+    """To the long point of its cheek, for the set thicknesses of hip and rafter. The long point of a hip jack is on
+    the side away from the corner, of a valley jack towards it."""
+    short_points: tuple[Figure | None, ...]
+    """To the short point; None too where the hip takes all of the jack's edge."""
 
 
 def run_row(pitch: Pitch, run_in: Fraction, measure: Measure) -> RunRow:
@@ -132,25 +142,48 @@ def jack_rows(pitch: Pitch, settings: Settings) -> list[JackRow]:
     """Return the jacks from the corner as far as the runs go, each spacing to its own last jack."""
     last = settings.runs.last
     most = max(last // spacing for spacing in settings.spacings)
-    return [
-        JackRow(
-            number,
-            tuple(
-                length_figure(jacks.difference(number * spacing, pitch.slope), settings.measure)
-                if number * spacing <= last
-                else None
-                for spacing in settings.spacings
-            ),
+    at = square_corner(pitch.slope, pitch.slope)
+    off = shortening.along(shortening.jack_at_hip(settings.hip_thickness, at), pitch.slope)
+    half = shortening.along(shortening.point_to_point(settings.rafter_thickness, at), pitch.slope) / 2
+
+    def figures(number: int, less: Exact) -> tuple[Figure | None, ...]:
+        return tuple(
+            _jack_figure(jacks.difference(number * spacing, pitch.slope) - less, settings.measure)
+            if number * spacing <= last
+            else None
+            for spacing in settings.spacings
         )
+
+    return [
+        JackRow(number, figures(number, exact(0)), figures(number, off - half), figures(number, off + half))
         for number in range(1, int(most) + 1)
     ]
 
 
-def part_runs(runs: Runs) -> list[Fraction]:
-    """Return the small runs to add to a tabled run so that any run to a sixteenth can be had.
+def _jack_figure(length: Exact, measure: Measure) -> Figure | None:
+    return length_figure(length, measure) if length > 0 else None
+
+
+def part_runs(runs: Runs, per: int) -> list[Fraction]:
+    """Return the small runs to add to a tabled run so that any run to the book's smallest part can be had.
+
+    Given:
+        per  smallest printed parts in an inch
 
     Returned:
-        inches: the sixteenths below the step of the runs, up to 15/16, then whole inches below the step
+        inches, below the step of the runs: the parts below coarse_part, the coarse parts below an inch, then whole
+        inches; a reader adds at most one of each kind
+
+    Notes:
+        1. Sixteenths at least, whatever the book rounds to. A 1/32 book has one thirty-second beside them; a 1/64
+           book has eighths and seven sixty-fourths, fourteen in all, since 63 would leave no room for the table.
     """
-    sixteenths = [Fraction(n, 16) for n in range(1, 16) if Fraction(n, 16) < runs.step]
-    return sixteenths + [Fraction(n) for n in range(1, 12) if n < runs.step]
+    coarse, least = coarse_part(per), Fraction(1, max(per, 16))
+    fine = [least * n for n in range(1, int(coarse / least))]
+    parts = fine + [coarse * n for n in range(1, int(1 / coarse))] + [Fraction(n) for n in range(1, 12)]
+    return [part for part in parts if part < runs.step]
+
+
+def coarse_part(per: int) -> Fraction:
+    """Return of which parts of an inch a reader adds one first: sixteenths, or eighths in a 1/64 book."""
+    return Fraction(1, 8) if per == 64 else Fraction(1, 16)

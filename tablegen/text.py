@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from math import gcd
+from math import floor, gcd
 
 INCHES = 'inches'
 FEET_INCHES = 'feet-inches'
 STYLES = (INCHES, FEET_INCHES)
 MINUS = '−'
+MM_PER_INCH = Fraction(254, 10)
+METRIC = 127
+"""What divides the denominator of nearly every millimeter's inches: an inch is 127/5 mm."""
 
 
 def mixed(count: int, per: int) -> str:
@@ -51,7 +54,12 @@ def degrees(count: int, places: int) -> str:
 
 
 def rational(value: Fraction) -> str:
-    """Return a setting's own number shortly and exactly: '7 1/2', '19.2', '26.565', '1/3'."""
+    """Return a setting's own number shortly and exactly: '7 1/2', '19.2', '26.565', '1/3'.
+
+    Notes:
+        1. Inches that were given in millimeters would be a fraction such as 95/127, which is on no tape: they are
+           told to a thousandth of an inch, 0.748.
+    """
     if value.denominator <= 64 and value.denominator & (value.denominator - 1) == 0:
         return mixed(value.numerator, value.denominator)
     places = 1
@@ -59,13 +67,31 @@ def rational(value: Fraction) -> str:
         if (value * 10**places).denominator == 1:
             return decimal(int(value * 10**places), places)
         places += 1
+    if is_metric(value):
+        return decimal(floor(1000 * value + Fraction(1, 2)), 3)
     return mixed(value.numerator, value.denominator)
 
 
 def run(value: Fraction) -> str:
-    """Return a level run in feet and inches, as a carpenter says it: '4 ft', '4 ft 7 1/2 in', '9 in'."""
+    """Return a level run in feet and inches, as a carpenter says it: '4 ft', '4 ft 7 1/2 in', '9 in'.
+
+    Notes:
+        1. One that was given in metric, and is no such length, stays in millimeters: '1200 mm'.
+    """
+    if is_metric(value):
+        return millimeters(value)
     feet, inches = divmod(value, 12)
     words = [f'{feet} ft'] if feet else []
     if inches or not feet:
         words.append(f'{rational(Fraction(inches))} in')
     return ' '.join(words)
+
+
+def is_metric(inches: Fraction) -> bool:
+    """Return whether inches are a length in millimeters or tenths of them, and none that an inch tape shows."""
+    return inches.denominator % METRIC == 0 and (10 * inches * MM_PER_INCH).denominator == 1
+
+
+def millimeters(inches: Fraction) -> str:
+    """Return inches as the millimeters that they are: '1200 mm', '12.5 mm'."""
+    return f'{rational(inches * MM_PER_INCH)} mm'

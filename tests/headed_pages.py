@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
-from itertools import pairwise
+from dataclasses import dataclass, replace
 
 from headed import (
     FIGURE_REM,
     HAIR_REM,
     PHRASE_GAP_REM,
+    REACH_MM,
     SAME_LINE_MM,
     TITLE_REM,
     NotTold,
@@ -26,8 +26,6 @@ GRID_REACH_MM = 1.7
 """A digit of the widest whole number, where the heads stand over the last digits."""
 HEAD_REM = 1.2
 """What stands under the title of a pitch's page is no further down."""
-ROW_REM = 0.8
-"""Lines of name and figure are larger, the small print below them is smaller."""
 
 
 # Tables of runs ------------------------------------------------------------------------------------------------
@@ -86,44 +84,15 @@ def grid_parts(page: int, found: Headed, corner: str, rem: float) -> list[Part]:
     return [replace(part, notes=notes) for part in parts]
 
 
-# Names and figures -----------------------------------------------------------------------------------------------
-
-
-@dataclass
-class Facts:
-    """A page of names with a figure at the end of each line, under headings, in two halves."""
-
-    page: int
-    found: dict[tuple[str, str], list[str]] = field(default_factory=dict)
-
-    def figure(self, heading: str, label: str) -> str:
-        """Return the figure beside a label under a heading; one set in under another is 'that one: this one'."""
-        figures = self.found.get((heading, label), [])
-        if len(figures) != 1:
-            known = [name for head, name in self.found if head == heading]
-            raise NotTold(
-                f'page {self.page}, "{heading}": {len(figures)} figures for "{label}" among {known}'
-            )
-        return figures[0]
-
-
-def facts(page: int, words: Sequence[Word], left: float, right: float, rem: float) -> Facts:
-    """Return what a page says in lines of name and figure, each half by itself."""
-    found, middle = Facts(page), (left + right) / 2
-    for begin, end in ((left, middle), (middle, right)):
-        heading, above = '', ''
-        edge = None
-        for line in lines([word for word in words if begin - 1 < word.left < end]):
-            if all(TITLE_REM > word.size / rem > 0.95 for word in line):
-                heading, edge = said(line), line[0].left
-            elif heading and len(line) > 1 and line[0].size / rem > ROW_REM:
-                cut = max(
-                    pairwise(range(len(line))), key=lambda pair: line[pair[1]].left - line[pair[0]].right
-                )[1]
-                name = said(line[:cut])
-                if line[0].left > edge + 0.1 * rem:
-                    name = f'{above}: {name}'
-                else:
-                    above = name
-                found.found.setdefault((heading, name), []).append(said(line[cut:]))
-    return found
+def under_spacings(found: Headed, rem: float) -> Headed:
+    """Return a page of jacks with its two lines of heads read as one: each under the spacing that begins left of it."""
+    spacings, heads, *rows = found.below
+    groups, names = phrases(spacings, PHRASE_GAP_REM * rem), phrases(heads[1:], PHRASE_GAP_REM * rem)
+    joined = [heads[0]]
+    for name in names:
+        above = [group for group in groups if group.left <= name.left + REACH_MM]
+        if not above:
+            raise NotTold(f'no spacing over "{name.text}"')
+        word = next(word for word in heads if word.left == name.left)
+        joined.append(replace(word, text=f'{above[-1].text}: {name.text}'))
+    return replace(found, below=[joined, *rows])

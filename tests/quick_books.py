@@ -9,7 +9,7 @@ from layouts import typeset
 
 FILES = ['booklet.pdf', 'card.pdf', 'sheets.pdf']
 QUICK = 'pitches = [6]\nparts = ["values"]\nruns = {to = "12 in"}\n'
-"""The shortest book: twelve pages; its figures are those of one page of values, 17 and four jack differences."""
+"""The shortest book: twelve pages; its figures are those of one opening by member, 51 and four jack differences."""
 
 
 def names(folder: Path) -> list[str]:

@@ -7,7 +7,6 @@ from fractions import Fraction
 from functools import cached_property
 
 from headed import REM_MM, body, sections
-from headed_pages import Facts, facts
 from made_books import MadeBook, made
 
 from tablegen.settings import BOOK_PARTS
@@ -66,12 +65,6 @@ class SkewedBook:
                 whole = name if comma and ' of ' in which and which[0].isdigit() else title
                 found.setdefault(whole, []).append((number, below))
         return found
-
-    def facts(self, number: int) -> Facts:
-        """Return a page's names and figures."""
-        words = self.words(number)
-        left, right = min(word.left for word in words), max(word.right for word in words)
-        return facts(number, words, left, right, self.rem)
 
 
 def skewed_book(folder) -> SkewedBook:

@@ -4,61 +4,27 @@ from fractions import Fraction
 from itertools import pairwise
 
 import pytest
-from font_measures import advance_em
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
+from run_books import FIELDS, TABLES, book_settings, grid_steps, grids_of, settings_with, sixteenths
 from strategies import parts, styles
-from table_pages import FRACTIONS, HEADS, as_read, cells, heads, joined, layers, pages_of, runs_in
+from table_pages import as_read, cells, heads, joined, layers, pages_of, runs_in
 
 from layouts.grids import FIGURE_SPACE, fraction_text, whole_text
 from layouts.run_tables import GridPage, ListPage
 from layouts.trim import trim_of
 from tablegen import text
 from tablegen.figures import Figure, Measure, length_of_count
-from tablegen.pitch import pitch_of_rise
-from tablegen.rows import jack_rows, part_runs, run_rows
-from tablegen.settings import BOOK_PARTS, PAPERS, TRIMS, Runs, Settings, read_settings
+from tablegen.rows import part_runs, run_rows
+from tablegen.settings import BOOK_PARTS, Runs, Settings, read_settings
 from tablegen.written.pitches import pitch
 
-FIELDS = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}
-TABLES = tuple(FIELDS)
 HAIR = 0.3
 """A tenth of a millimetre, in units: nearer than that two figures touch, and further apart rows look askew."""
 APART = 3.0
 """Units between columns: more than a word space, so that rows read as figures and not as a line of text."""
 FEWEST = 3
 """Runs to a foot that make a grid worth having."""
-
-
-def settings_with(per, style, runs, rises, **others) -> Settings:
-    pitches = tuple(map(pitch_of_rise, sorted(rises)))
-    return Settings(measure=Measure(per, style), runs=runs, pitches=pitches, **others)
-
-
-@st.composite
-def book_settings(draw, steps, **others):
-    """Settings of all trims, parts of an inch and styles, over at most 150 runs."""
-    per, step = draw(parts()), draw(steps)
-    assume(step >= Fraction(1, per))
-    first = Fraction(draw(st.integers(1, 60 * 16)), 16)
-    last = first + step * draw(st.integers(0, 150)) + draw(st.sampled_from([0, step / 2]))
-    rises = draw(
-        st.sets(st.sampled_from([Fraction(n, 4) for n in (1, 6, 24, 30, 48, 96)]), min_size=1, max_size=2)
-    )
-    return settings_with(
-        per, draw(styles()), Runs(first, last, step), rises,
-        paper=draw(st.sampled_from(PAPERS)), trim=draw(st.sampled_from(TRIMS)), **others,
-    )  # fmt: skip
-
-
-def sixteenths():
-    """Steps from a sixteenth to a foot."""
-    return st.integers(1, 192).map(lambda count: Fraction(count, 16))
-
-
-def grid_steps():
-    """Steps of which at least three fill a foot, in binary parts and in tenths."""
-    return st.sampled_from([Fraction(12, n) for n in (3, 4, 5, 6, 8, 10, 12, 24, 32, 48, 96, 192)])
 
 
 def list_steps():
@@ -75,10 +41,6 @@ def printed(book: Settings, place: int, table: str) -> list[tuple[Fraction, str]
     """Return the cells with a figure on all pages of a table, in the order in which they are read."""
     pages = [page for _, page in pages_of(book, place) if isinstance(page, GridPage) and page.table == table]
     return [cell for page in pages for cell in runs_in(page.grid) if cell[1]]
-
-
-def grids_of(book: Settings, place: int = 0) -> list:
-    return [page.grid for _, page in pages_of(book, place) if hasattr(page, 'grid')]
 
 
 @given(book_settings(grid_steps(), parts=TABLES))
@@ -101,7 +63,7 @@ def test_a_step_that_fills_no_foot_makes_a_list(book):
     rows = [[text.run(run), *figures] for run, figures in zip(book.runs, columns, strict=True)]
 
     assert rows == [row for page in lists if not page.added for row in joined(page.grid)]
-    assert [text.run(run) for run in part_runs(book.runs)] == [
+    assert [text.run(run) for run in part_runs(book.runs, book.measure.per)] == [
         row[0] for page in lists if page.added for row in joined(page.grid)
     ]
 
@@ -183,61 +145,6 @@ def test_more_feet_than_a_page_holds_go_on_at_a_whole_group_of_six():
     ] * 2
 
 
-@given(book_settings(sixteenths(), parts=('jacks',)), st.sets(st.integers(96, 512), min_size=1, max_size=4))
-@settings(max_examples=40)
-def test_jacks_stand_by_their_number(book, spacings):
-    book = Settings(
-        measure=book.measure, runs=book.runs, pitches=book.pitches, trim=book.trim, parts=('jacks',),
-        spacings=tuple(Fraction(spacing, 16) for spacing in sorted(spacings)),
-    )  # fmt: skip
-    rows = [row for grid in grids_of(book) for row in joined(grid)]
-    wanted = [[str(row.number), *map(as_read, row.lengths)] for row in jack_rows(book.pitches[0], book)]
-
-    assert wanted == rows
-
-
-@given(book_settings(grid_steps(), parts=TABLES))
-@settings(max_examples=40)
-def test_facing_pages_have_all_small_runs_to_add(book):
-    """Each with what it adds to that table's figures, apart from its neighbors and on the page."""
-    small = part_runs(book.runs)
-    names = [text.rational(run) for run in small]
-    rows = list(run_rows(book.pitches[0], small, book.measure))
-    pages = [page for _, page in pages_of(book)]
-    for left, right in zip(pages[::2], pages[1::2], strict=True):
-        if not (isinstance(left, GridPage) and isinstance(right, GridPage) and left.table == right.table):
-            continue
-        lines = [line for page in (left, right) for line in page.additions]
-        added = {
-            pair
-            for line in lines
-            for pair in zip(line.names.split('\t'), line.figures.split('\t'), strict=True)
-        }
-        figures = [as_read(getattr(row, FIELDS[left.table])) for row in rows]
-        assert set(zip(names, figures, strict=True)) == added
-        assert all(fits(line, trim_of(book).text_width) for line in lines)
-
-
-@pytest.mark.parametrize('style', ['inches', 'feet-inches'])
-@pytest.mark.parametrize('step', [1, 2, 3, 4])
-def test_wide_small_runs_stand_in_shorter_lines(step, style):
-    """Steep, and of several inches: a figure wider than its column would push the next under another run."""
-    book = settings_with(64, style, Runs(Fraction(step), Fraction(288), Fraction(step)), [Fraction(60)])
-    pages = [page for _, page in pages_of(book) if isinstance(page, GridPage)]
-
-    assert all(fits(line, trim_of(book).text_width) for page in pages for line in page.additions)
-
-
-def fits(line, width: float) -> bool:
-    """Return whether the pieces of a line of small runs are narrower than their column, and it than the text."""
-    size, column = 8.0, 10 * line.column
-    names, figures = line.names.split('\t'), line.figures.split('\t')
-    widths = [advance_em(name, *HEADS) * size for name in ['for', *names]]
-    widths += [advance_em(figure, *FRACTIONS) * size for figure in ['add', *figures]]
-    last = max(widths[len(names)], widths[-1])
-    return max(widths) < column and len(names) == len(figures) and len(names) * column + last < width
-
-
 def test_a_book_that_ends_before_its_first_jack_has_no_page_of_them():
     book = read_settings('parts = ["jacks"]\nruns = {to = "11 15/16 in"}', '')
     assert pages_of(book) == []
@@ -286,4 +193,7 @@ def test_a_fractional_head_has_room_for_no_unit():
     lines = [grid.heads.split('\t') for grid in grids_of(book)]
 
     assert not any(head.endswith('in') for head in lines[1][1:])
-    assert any(head.endswith('in') for head in grids_of(Settings(pitches=(pitch('6'),)))[1].heads.split('\t'))
+    assert any(
+        head.endswith('in')
+        for head in grids_of(Settings(pitches=(pitch('6'),), parts=TABLES))[1].heads.split('\t')
+    )

@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+from itertools import combinations
+
 import pytest
 from headed import sections
-from headed_pages import grid_parts, headed
+from headed_members import members
+from headed_pages import grid_parts, headed, under_spacings
 from headed_right import right_part
 from labels.expected import BY_PITCH
-from labels.pitch_pages import FEET, INCHES, JACKS, RUNS, SMALL, glance, of_jack, of_run, values
+from labels.members import common, hip_and_jacks
+from labels.pitch_pages import FEET, INCHES, JACKS, RUNS, SMALL, glance, of_jack, of_run
 from oracle.rounding import part
-from skewed import SPACINGS
+from skewed import HIP, RAFTER, SPACINGS
 
 AT = dict(BY_PITCH)
 GLANCE = {one.key: one for one in glance()}
@@ -26,13 +30,18 @@ def pages(book, template: str, pitch: str, title: str = ''):
 
 
 @pytest.mark.parametrize('pitch', AT)
-@pytest.mark.parametrize('runs', RUNS, ids=lambda runs: runs.title)
+@pytest.mark.parametrize('runs', RUNS, ids=lambda runs: runs.left[0])
 def test_a_table_of_runs(skewed, pitch, runs):
     """Every inch on one page, in the row of its feet; at the foot what each sixteenth adds."""
     at, seen, small, wrong = AT[pitch], [], [], []
-    for number, page in pages(skewed, 'grid', pitch, runs.title):
+    heads = (runs.left, runs.right(at))
+    found_pages = [
+        (number, page)
+        for number, page in pages(skewed, 'grid', pitch)
+        if (page.title, page.line) == heads[number % 2]
+    ]
+    for number, page in found_pages:
         table, *added = grid_parts(number, page, 'ft', skewed.rem)
-        assert page.line == (runs.right(at) if number % 2 else runs.left)
         assert [label for label, _ in table.rows] == [label for label, _ in FEET]
         for head in table.heads:
             seen.append(head)
@@ -55,33 +64,62 @@ def test_a_table_of_runs(skewed, pitch, runs):
 
 @pytest.mark.parametrize('pitch', AT)
 def test_jacks_from_the_corner(skewed, pitch):
-    ((number, page),) = pages(skewed, 'jacks', pitch)
-    (table,) = grid_parts(number, page, 'jack', skewed.rem)
-
-    assert (page.title, page.line) == (
-        'Jacks, from the corner',
-        'inches along the slope, plate line to hip center',
-    )
-    assert {(head, label): table.cell(head, label) for head in table.heads for label, _ in table.rows} == {
-        (f'{name} in', label): of_jack(AT[pitch], spacing, count)
+    """Line, long point and short point of every jack, under its spacing; and what the words below say of them."""
+    found, notes = {}, ''
+    for number, page in pages(skewed, 'jacks', pitch):
+        assert (page.title, page.line) == ('Jacks, from the corner', 'inches, top edge, from the plate line')
+        table = grid_parts(number, under_spacings(page, skewed.rem), 'jack', skewed.rem)[0]
+        notes += table.notes
+        cells = {(head, label): table.cell(head, label) for head in table.heads for label, _ in table.rows}
+        assert not found.keys() & cells.keys()
+        found |= cells
+    expected = {
+        (f'{name} in: {head}', label): figure
         for name, spacing in SPACINGS.items()
         for label, count in JACKS
+        for head, figure in of_jack(AT[pitch], spacing, count).items()
     }
+
+    assert {place: figure for place, figure in found.items() if figure} == {
+        place: figure for place, figure in expected.items() if figure
+    }
+    assert f'hip {part(HIP)}, jacks {part(RAFTER)} in thick' in notes
+    assert 'hip jack: on the side away from the corner; of a valley jack: towards it' in notes
 
 
 @pytest.mark.parametrize('pitch', AT)
-def test_cuts_and_lengths(skewed, pitch):
-    ((number, page),) = pages(skewed, 'values', pitch)
-    expected, found = values(AT[pitch]), skewed.facts(number)
+@pytest.mark.parametrize(
+    ('template', 'title', 'line', 'named'),
+    [
+        ('values', 'Common rafter', 'angles in degrees, lengths in inches', common),
+        ('hip_values', 'Hip, valley, jacks', 'square corner, one pitch; degrees, inches', hip_and_jacks),
+    ],
+)
+def test_the_opening_by_member(skewed, pitch, template, title, line, named):
+    """Every figure by its section, its name and the head of its column, and no more figures than these."""
+    ((number, page),) = pages(skewed, template, pitch)
+    expected, found = named(AT[pitch]), members(number, skewed.words(number), skewed.rem)
     wrong = [
         f'page {number}, {place}: printed {found.figure(*place)}, expected {figure}'
         for place, figure in expected.items()
         if found.figure(*place) != figure
     ]
 
-    assert page.title == 'Cuts and lengths'
+    assert (page.title, page.line) == (title, line)
     assert wrong == []
     assert set(found.found) == set(expected)
+
+
+def test_rows_that_were_changed_over_would_be_seen():
+    """At one pitch or the other all figures of a page differ, but those that must agree in these sizes."""
+    for named, must_agree in ((common, 1), (hip_and_jacks, 7)):
+        each = [list(named(at).values()) for at in AT.values()]
+        alike = [
+            pair
+            for pair in combinations(range(len(each[0])), 2)
+            if all(figures[pair[0]] == figures[pair[1]] for figures in each)
+        ]
+        assert len(alike) == must_agree
 
 
 @pytest.mark.parametrize('key', GLANCE)

@@ -1,12 +1,14 @@
 """Looking a run up: which lines a reader adds, and that the sum is off by a part at most for each."""
 
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from strategies import rises, runs
+from strategies import parts, rises, runs
 
+from tablegen.figures import Measure
 from tablegen.lookup import addends, look_up
 from tablegen.pitch import pitch_of_rise
 from tablegen.rows import part_runs, run_row
@@ -61,24 +63,40 @@ def test_the_lines_to_add(runs_of_book, run, expected):
     st.integers(1, 48).map(lambda n: Fraction(n, 4)),
     st.integers(1, 60),
     st.integers(0, 15),
-    st.integers(1, 200 * 16).map(lambda n: Fraction(n, 16)),
+    st.integers(1, 200 * 64).map(lambda n: Fraction(n, 64)),
+    parts(),
 )
-def test_every_line_stands_in_the_book_and_they_add_up(first, step, count, past, run):
-    settings = Settings(runs=Runs(first, first + count * step + past * step / 16, step))
+def test_every_line_stands_in_the_book_and_they_add_up(first, step, count, past, run, per):
+    settings = Settings(runs=Runs(first, first + count * step + past * step / 16, step), measure=Measure(per))
     wanted = addends(run, settings)
 
     if wanted is not None:
         tabled = set(settings.runs)
-        small = set(part_runs(settings.runs))
+        small = set(part_runs(settings.runs, settings.measure.per))
         assert sum(wanted) == run
         assert wanted[0] in tabled | small
         assert set(wanted[1:]) <= small
-        assert len(wanted) <= 3
+        assert len(wanted) <= (3 if settings.measure.per <= 16 else 4)
 
 
-@given(st.integers(1, 288 * 16 + 15))
-def test_every_run_to_a_sixteenth_can_be_had_from_the_default_book(sixteenths):
-    assert sum(addends(Fraction(sixteenths, 16), BOOK)) == Fraction(sixteenths, 16)
+@given(st.integers(1, 289 * 64 - 1), parts())
+def test_every_run_to_its_smallest_part_can_be_had_from_a_book(count, per):
+    """To a sixteenth at least: nothing finer than the book shows, and all that it shows."""
+    run, found = Fraction(count, 64), addends(Fraction(count, 64), Settings(measure=Measure(per)))
+
+    assert (found is None) == ((run * max(per, 16)).denominator != 1)
+    assert found is None or sum(found) == run
+
+
+@given(st.sampled_from(TABLES), rises(), st.integers(1, 289 * 64 - 1), st.sampled_from([32, 64]))
+def test_a_sum_of_three_is_off_by_one_part_at_most(table, rise, count, per):
+    """Half a part each, and half for the direct figure, make less than two; of four readings less than three."""
+    count -= count % (64 // per)
+    for runs_of_book, most in (((1, 288, 1), 1), ((6, 288, 6), 2)):
+        settings = replace(book(*runs_of_book), measure=Measure(per))
+        found = look_up(table, Fraction(count or 64, 64), pitch_of_rise(rise), settings)
+
+        assert abs(found.total.count - found.direct.count) <= (0 if len(found.readings) == 1 else most)
 
 
 @given(st.sampled_from(TABLES), rises(), runs().map(lambda run: min(run, Fraction(288))))

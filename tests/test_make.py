@@ -22,7 +22,7 @@ def test_it_says_what_it_has_made(quick):
     booklet, sheets, card = told.splitlines()
 
     assert status == 0
-    assert booklet == 'mine/booklet.pdf: 12 pages in 1 section, 21 figures in its pitches’ tables'
+    assert booklet == 'mine/booklet.pdf: 12 pages in 1 section, 55 figures in its pitches’ tables'
     assert sheets == 'mine/sheets.pdf: 3 sheets of paper, the first says how to fold the rest'
     assert card.startswith('mine/card.pdf: ')
     assert re.fullmatch(r'made in \d+\.\d s\n', remarks)
@@ -58,7 +58,7 @@ def test_several_sections_are_said(quick, monkeypatch):
     (quick / 'book.toml').write_text(QUICK.replace('[6]', '[4, 6, 8]'))
     booklet, sheets, _ = ask('make', 'book.toml')[1].splitlines()
 
-    assert booklet == 'output/booklet.pdf: 16 pages in 2 sections, 63 figures in its pitches’ tables'
+    assert booklet == 'output/booklet.pdf: 16 pages in 2 sections, 165 figures in its pitches’ tables'
     assert sheets.startswith('output/sheets.pdf: 3 sheets of paper')
 
 

@@ -1,6 +1,6 @@
 """Rows: every length of the default book against mpmath at 50 digits, and the figures a pitch has once."""
 
-from dataclasses import fields
+from dataclasses import fields, replace
 from fractions import Fraction
 from functools import cache
 from itertools import pairwise
@@ -11,7 +11,7 @@ from fifty_digits import CLEAR, count_of, mp, mpf, real
 from tablegen import text
 from tablegen.figures import Measure
 from tablegen.pitch import pitch_of_rise
-from tablegen.rows import jack_rows, part_runs, pitch_values, run_row, run_rows
+from tablegen.rows import coarse_part, jack_rows, part_runs, pitch_values, run_row, run_rows
 from tablegen.settings import Runs, Settings
 from tablegen.written.pitches import pitch
 
@@ -176,6 +176,30 @@ def test_a_jack_is_not_a_sum_of_rounded_differences():
     assert 18 * values.jack_differences[1].count != rows[17].lengths[1].count
 
 
+@PITCHES
+def test_points_of_jacks_are_rounded_once(rise):
+    """Off the line length: half the hip's 45-degree thickness, and half of the jack's own on either side of that."""
+    book = replace(BOOK, hip_thickness=Fraction(7, 2), rafter_thickness=Fraction(7, 4))
+    lc = mp.sqrt(144 + rise * rise) / 12
+    at_center, half = real(Fraction(7, 2)) / mp.sqrt(2), real(Fraction(7, 8))
+    for row in jack_rows(pitch_of_rise(Fraction(rise)), book):
+        for place, spacing in enumerate(BOOK.spacings):
+            run = real(row.number * spacing)
+            for figure, level in (
+                (row.lengths[place], run),
+                (row.long_points[place], run - at_center + half),
+                (row.short_points[place], run - at_center - half),
+            ):
+                assert (figure and figure.count) == (count_of(level * lc, PER) if run <= 288 else None)
+
+
+def test_a_jack_whose_edge_the_hip_takes_has_no_short_point():
+    (row, *_) = jack_rows(pitch('6'), replace(BOOK, spacings=(Fraction(3, 2),)))
+
+    assert (row.lengths[0].text, row.long_points[0].text, row.short_points[0]) == ('1 11/16', '1 5/16', None)
+
+
+@pytest.mark.parametrize('per', [2, 8, 16, 32, 64])
 @pytest.mark.parametrize(
     ('step', 'whole'),
     [
@@ -187,15 +211,25 @@ def test_a_jack_is_not_a_sum_of_rounded_differences():
         (Fraction(24), list(range(1, 12))),
     ],
 )
-def test_small_runs_to_add(step, whole):
-    sixteenths = [Fraction(n, 16) for n in range(1, 16) if Fraction(n, 16) < step]
+def test_small_runs_to_add(step, whole, per):
+    """Sixteenths; a thirty-second with them in a 1/32 book; sixty-fourths and eighths in a 1/64 book."""
+    sixteenths = [Fraction(n, 16) for n in range(1, 16)]
+    parts = {
+        32: [Fraction(1, 32), *sixteenths],
+        64: [Fraction(n, 64) for n in range(1, 8)] + [Fraction(n, 8) for n in range(1, 8)],
+    }.get(per, sixteenths)
 
-    assert part_runs(Runs(step=step)) == sixteenths + whole
+    assert part_runs(Runs(step=step), per) == [part for part in parts if part < step] + whole
 
 
-def test_small_runs_reach_every_sixteenth():
-    runs = Runs(step=Fraction(6))
-    small = [0, *part_runs(runs)]
+@pytest.mark.parametrize('per', [4, 16, 32, 64])
+def test_small_runs_reach_every_smallest_part(per):
+    """By adding one whole number of inches, one of the coarse parts and one of the finer ones at most."""
+    small, parts = part_runs(Runs(step=Fraction(6)), per), max(per, 16)
+    fine = [0, *(part for part in small if part < coarse_part(per))]
+    coarse = [0, *(part for part in small if coarse_part(per) <= part < 1)]
+    whole = [0, *(part for part in small if part >= 1)]
 
-    reached = {whole + part for whole in small for part in small if part < 1 and whole == int(whole)}
-    assert reached >= {Fraction(n, 16) for n in range(6 * 16)}
+    assert {a + b + c for a in fine for b in coarse for c in whole} == {
+        Fraction(n, parts) for n in range(6 * parts)
+    }

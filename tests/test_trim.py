@@ -5,10 +5,10 @@ import re
 import pytest
 from font_measures import FIGURES, advance_em, ascent_and_descent_em, box_em, figure_height_em
 
+from layouts import small_runs
 from layouts.drawings import svg
 from layouts.grids import BASELINE_SHIFT_EM, FIGURE_SPACE, GROUP, SIZES
 from layouts.html import style
-from layouts.run_tables import ADDITION_SIZE
 from layouts.trim import (
     DIGIT_EM,
     FOOT_EM,
@@ -70,7 +70,7 @@ def test_the_style_sheet_sets_small_runs_in_the_size_reckoned_with():
     size = re.search(r'^\.additions {[^}]*font-size: ([.\d]+)rem', style(trim_of(Settings())), re.MULTILINE)[
         1
     ]
-    assert 10 * float(size) == ADDITION_SIZE
+    assert 10 * float(size) == small_runs.SIZE
 
 
 @pytest.mark.parametrize('per', PARTS_OF_AN_INCH)

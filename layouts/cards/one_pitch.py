@@ -28,6 +28,8 @@ from tablegen.settings import Runs, Settings
 
 FOOT = Fraction(12)
 FIELDS = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}
+PER = 16
+"""Parts of an inch that a card has room to add, at most."""
 FEWEST_TO_THE_FOOT = 3
 """Runs to a foot below which a grid of inches is no better than a list of feet."""
 LEAST_FEET = 12
@@ -99,7 +101,7 @@ def _odd_inches(settings: Settings, form: Format) -> tuple[TableFace, str]:
         ' '.join([*RUN_STEPS[:kept], CAUTION]).format(part=part) for kept in range(len(RUN_STEPS), -1, -1)
     ]
     foot = fullest_foot(form, LEAST_FEET, *words)
-    small = part_runs(Runs(FOOT, FOOT, FOOT))
+    small = part_runs(Runs(FOOT, FOOT, FOOT), PER)
     inches = [run for run in small if run.denominator == 1]
     most = most_rows(form, foot) - len(inches)
     parts = next(

@@ -13,6 +13,7 @@ from markupsafe import Markup
 
 from layouts.drawings import svg
 from layouts.drawings.marked_board import ENDS, ends_named
+from layouts.trim import mixed_em
 from layouts.words import WORDS
 from tablegen.stepping import BODY_REACH, TONGUE_REACH, Hold
 
@@ -25,6 +26,8 @@ BOARD_DEPTH = 11.25
 WIDTH, HEIGHT = 112.0, 94.0
 SIDE_ROOM, HEAD_ROOM = 34.0, 11.0
 """Units kept free beside the two figures for them and the board's ends, and above for the arms' names."""
+END_ROOM, FIGURE_SIZE, BOLDER = 12.0, 9.0, 1.08
+"""Units beside the tongue's figure; size of both figures, and how much wider than a table's their bold digits are."""
 LABELS = WORDS['square_drawing']
 
 
@@ -85,7 +88,8 @@ def square_on_board(hold: Hold, title: str) -> Markup:
     square = held_square(hold, PAST_EDGE)
     outline = square.outline()
     low, high = min(y for _, y in outline), max(BOARD_DEPTH, square.heel[1])
-    scale = min((WIDTH - 2 * SIDE_ROOM) / square.span, (HEIGHT - HEAD_ROOM - 2) / (high - low))
+    room = max(SIDE_ROOM, END_ROOM + FIGURE_SIZE * BOLDER * mixed_em(hold.tongue.text))
+    scale = min((WIDTH - 2 * room) / square.span, (HEIGHT - HEAD_ROOM - 2) / (high - low))
     left, edge = (WIDTH - square.span * scale) / 2, HEAD_ROOM - low * scale
 
     def at(point: svg.Point) -> svg.Point:
@@ -116,9 +120,9 @@ def square_on_board(hold: Hold, title: str) -> Markup:
         svg.dot((right, edge), 1.6),
         svg.text(LABELS['tongue'], (tongue_top[0], tongue_top[1] - 5.5), 7, 'middle'),
         svg.text(LABELS['body'], (body_top[0] + 5, body_top[1] - 1), 7),
-        svg.text(hold.tongue.text, (left - 3, edge + 9.5), 9, 'end', 700),
+        svg.text(hold.tongue.text, (left - 3, edge + 9.5), FIGURE_SIZE, 'end', 700),
         svg.text(LABELS['plumb'], (left - 3, edge + 17), 7, 'end'),
-        svg.text(hold.body.text, (right + 3, edge + 9.5), 9, 'start', 700),
+        svg.text(hold.body.text, (right + 3, edge + 9.5), FIGURE_SIZE, 'start', 700),
         svg.text(LABELS['level'], (right + 3, edge + 17), 7),
     ]
     return svg.drawing(WIDTH, HEIGHT, title, shapes)

@@ -5,10 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from oracle import cuts, framing_square
-from oracle.corner import common_length, hip_length, hip_run, jack_difference, jack_length, rise
+from oracle import cuts
+from oracle.corner import common_length, hip_length, jack_difference, jack_length, jack_to_points, rise
 from oracle.rounding import degrees, part
-from skewed import HIP, LONGEST_FT, SPACINGS
+from skewed import HIP, LONGEST_FT, RAFTER, SPACINGS
 
 from labels.expected import BY_PITCH, Labels, by, col
 from labels.hips_to_gables import thousandths
@@ -16,28 +16,30 @@ from labels.hips_to_gables import thousandths
 
 @dataclass(frozen=True)
 class Runs:
-    """A table of runs at one pitch: title, the words under it, and the length of a run."""
+    """A table of runs at one pitch: what stands at the head of its pages, and the length of a run."""
 
-    title: str
-    left: str
-    """Under the title on a left-hand page."""
+    left: tuple[str, str]
+    """Title of a left-hand page and the words under it."""
     length: object
     right: object
-    """Figures under the title on a right-hand page, from a corner."""
+    """The same of a right-hand page, from a corner."""
 
 
 RUNS = (
     Runs(
-        'Common rafter', 'inches along the slope, plate line to ridge center', common_length,
-        lambda at: f'plumb cut {degrees(cuts.plumb_cut(at))} · {thousandths(common_length(at, 12))} in per foot',
+        ('Common rafter, inches', 'top edge, plate line to ridge center line'), common_length,
+        lambda at: (f'Common rafter, plumb cut {degrees(cuts.plumb_cut(at))}',
+                    'along the top edge; take deductions level'),
     ),
     Runs(
-        'Hip or valley', 'inches along its slope, corner to ridge center', hip_length,
-        lambda at: f'plumb cut {degrees(cuts.hip_plumb_cut(at))} · {thousandths(hip_length(at, 12))} in per foot',
+        ('Hip or valley, inches', 'by COMMON run; top edge, corner to ridge center'), hip_length,
+        lambda at: (f'Hip or valley, plumb cut {degrees(cuts.hip_plumb_cut(at))}',
+                    'by COMMON run; take deductions level'),
     ),
     Runs(
-        'Rise', 'inches plumb, plate line to ridge center line', rise,
-        lambda at: f'{thousandths(rise(at, 12))} in per foot of run',
+        ('Rise, inches', 'plumb, plate line to ridge center line'), rise,
+        lambda at: (f'Rise, {thousandths(rise(at, 12))} in per foot of run',
+                    'plumb, plate line to ridge center line'),
     ),
 )  # fmt: skip
 FEET = tuple((str(feet), feet) for feet in range(LONGEST_FT + 1))
@@ -52,43 +54,13 @@ def of_run(length, at, run) -> str:
     return part(length(at, run)) if 0 < run <= 12 * LONGEST_FT else ''
 
 
-def of_jack(at, spacing, number: int) -> str:
-    """Return a jack's length from the corner, blank past the longest run."""
-    return part(jack_length(at, spacing * number)) if spacing * number <= 12 * LONGEST_FT else ''
-
-
-def _tongue(angle) -> str:
-    return f'12 & {part(framing_square.figure_against_12(angle))}'
-
-
-def _held(run, up) -> str:
-    return ' & '.join(map(part, framing_square.arms(run, up)))
-
-
-def values(at) -> dict[tuple[str, str], str]:
-    """Return what the page of cuts and lengths says, by heading and label."""
-    jacks = {
-        ('Jacks', f'Difference at {said}'): part(jack_difference(at, on)) for said, on in SPACINGS.items()
-    }
-    return {
-        ('Common', 'Plumb cut'): degrees(cuts.plumb_cut(at)),
-        ('Common', 'Level cut'): degrees(cuts.level_cut(at)),
-        ('Common', 'Per foot of run'): thousandths(common_length(at, 12)),
-        ('Common', 'Per foot of run: to the nearest 1/16'): part(common_length(at, 12)),
-        ('Common', 'Body & tongue'): _held(12, rise(at, 12)),
-        **jacks,
-        ('Jacks', 'Cheek, top face'): degrees(cuts.jack_cheek(at)),
-        ('Jacks', 'Cheek, top face: on the square'): _tongue(cuts.jack_cheek(at)),
-        ('Hip and valley', 'Plumb cut'): degrees(cuts.hip_plumb_cut(at)),
-        ('Hip and valley', 'Level cut'): degrees(cuts.hip_level_cut(at)),
-        ('Hip and valley', 'Per foot of common run'): thousandths(hip_length(at, 12)),
-        ('Hip and valley', 'Per foot of common run: to the nearest 1/16'): part(hip_length(at, 12)),
-        ('Hip and valley', 'Body & tongue'): _held(hip_run(at, 12), rise(at, 12)),
-        ('Hip and valley', 'Cheek, square top'): degrees(cuts.hip_cheek(at)),
-        ('Hip and valley', 'Cheek, square top: on the square'): _tongue(cuts.hip_cheek(at)),
-        ('Hip and valley', 'Backing, each side'): degrees(cuts.backing(at)),
-        ('Hip and valley', 'Drop, 3 1/2 in hip'): part(cuts.drop_plumb(at, HIP)),
-    }  # fmt: skip
+def of_jack(at, spacing, number: int) -> dict[str, str]:
+    """Return a jack's lengths from the corner by their heads, blank past the longest run."""
+    run = spacing * number
+    if run > 12 * LONGEST_FT:
+        return dict.fromkeys(('line', 'long', 'short'), '')
+    short, long = jack_to_points(at, run, HIP, RAFTER)
+    return {'line': part(jack_length(at, run)), 'long': part(long), 'short': part(short)}
 
 
 # All pitches in a row each ---------------------------------------------------------------------------------------
