@@ -91,7 +91,7 @@ WORDS = {
         ),
         'hip-valley': (
             'line length of the hip or valley',
-            'along its top edge, from the corner of the plates to the ridge center line',
+            'along its top edge, from the corner of the plates to the ridge center line; the run is the common’s',
         ),
         'rise': (
             'rise',
