@@ -12,8 +12,6 @@ from tablegen.pitch import Pitch
 from tablegen.reference.groups import GROUPS
 from tablegen.settings import BOOK_PARTS, Settings
 
-MM_DENOMINATOR, MM = 127, Fraction(127, 5)
-"""Millimeters are told as such: their inches are 127ths."""
 PAGES_OF = {'how-to': 'order', **{group: f'group-{group}' for group in GROUPS}}
 """The page that a part always has, where it is not called after the part."""
 PLAIN = {'how-to', 'words', 'square', 'common', 'hip-valley', 'rise'}
@@ -40,7 +38,7 @@ def lines(settings: Settings, index: Index) -> tuple[str, ...]:
         'smallest_part': text.mixed(1, settings.measure.per),
         'steep': settings.steep,
         'pitches': pitches,
-        'runs': {'from': _run(runs.first), 'to': _run(runs.last), 'by': _run(runs.step)},
+        'runs': {'from': text.run(runs.first), 'to': text.run(runs.last), 'by': text.run(runs.step)},
     }
     if not settings.steep:
         del named['steep']
@@ -75,14 +73,8 @@ def _written(value: object) -> str:
     return json.dumps(value, ensure_ascii=False)
 
 
-def _run(inches: Fraction) -> str:
-    return _size(inches) if inches.denominator % MM_DENOMINATOR == 0 else text.run(inches)
-
-
 def _size(inches: Fraction) -> str:
-    if inches.denominator % MM_DENOMINATOR == 0:
-        return f'{text.rational(inches * MM)} mm'
-    return f'{text.rational(inches)} in'
+    return text.millimeters(inches) if text.is_metric(inches) else f'{text.rational(inches)} in'
 
 
 def _pitches(pitches: Sequence[Pitch]) -> str | list[str]:

@@ -29,7 +29,7 @@ def pitch_block(pitch: Pitch, place: int, settings: Settings, trim: Trim) -> Blo
     slot_mm = (trim.height_mm - trim.top_mm - trim.foot_mm) / max(
         FEWEST_TABS, min(len(settings.pitches), MOST_TABS)
     )
-    size = min(0.85, TAB_WIDTH_REM / len(pitch.short))
+    size = min(0.85, TAB_WIDTH_REM / trim.unit_pt / len(pitch.short))  # a tab is no wider in large print
     tab = Tab(pitch.short, round(place % MOST_TABS * slot_mm, 3), round(slot_mm, 3), round(size, 3))
     drafts: list[Draft] = []
 
