@@ -21,23 +21,18 @@ class Cheek:
     """On the SIDE of the board: the plumb cut, from the line square across. The saw follows this line."""
     blade: Angle
     """Tilt of the blade from square, the saw's shoe on that side."""
-    top_from_edge: Angle
-    """On the TOP: from the member's long edge to the cut's line."""
+    top: Angle
+    """On the TOP: the cut's line, from the line square across."""
     top_blade: Angle
     """Tilt from square if it is cut from the top face along that line, the shoe on the top."""
 
     def top_from_square(self) -> Angle:
         """Return the line on the top from the line square across it."""
-        return self.top_from_edge.complement()
+        return self.top
 
     def figure(self) -> Exact:
-        """Return the figure held against 12 on the square for the line on the top, in.
-
-        Notes:
-            1. The 12 lies along the edge of the stock; the line is marked on the side of the 12 for the angle
-               from square whose tangent is 12 over this figure.
-        """
-        return 12 * self.top_from_edge.tangent
+        """Return the figure held against 12 on the square for the line on the top, in: see figure_against_12."""
+        return figure_against_12(self.top)
 
     def within_scale(self) -> bool:
         """Return whether the blade's tilt is on a saw's scale, up to 45 degrees."""
@@ -92,7 +87,7 @@ def jack(at: Corner) -> Cheek:
     return Cheek(
         saw=slope,
         blade=at.plan_a,
-        top_from_edge=from_square.complement(),
+        top=from_square,
         top_blade=angle_of_sine(slope.sine() * at.plan_a.cosine()),
     )
 
@@ -106,13 +101,13 @@ def hip_against(plan: Angle, at: Corner) -> Cheek:
     Returned:
         top: the square top of a hip that is not backed. Regular: figure 12·√288/Lh.
 
-    Source: on the top the hip's length is stretched by 1/cos H, its width is not: tan(from edge) = tan g cos H.
+    Source: on the top the hip's length is stretched by 1/cos H, its width is not: tan(from square) = cot g / cos H.
     """
     slope = hip_angle(at)
     return Cheek(
         saw=slope,
         blade=plan.complement(),
-        top_from_edge=Angle(plan.tangent * slope.cosine()),
+        top=Angle(plan.tangent * slope.cosine()).complement(),
         top_blade=angle_of_sine(slope.sine() * plan.sine()),
     )
 
@@ -143,34 +138,24 @@ def hip_at_common(at: Corner) -> Cheek:
     return hip_against(at.plan_a.complement(), at)
 
 
-def backed_top_at_ridge(at: Corner) -> Angle:
+def backed_at_ridge(at: Corner) -> Angle:
     """Return the line of the hip's cut against a ridge parallel to eave A, on the BACKED face towards A.
 
     Returned:
-        angle from the hip's long edge: tan = tan a / cos θ
+        angle from the line square across the hip, on that face: tan = cot a · cos θ
 
-    Source: the backed face lies in plane A, where the ridge's side is level: it is the angle in plane A
-    between the hip's line and a level line.
+    Source: the backed face lies in plane A, where the ridge's side is level: from the hip's line to a level line
+    it is tan a / cos θ in plane A, and this its complement.
     """
-    return Angle(at.plan_a.tangent / Angle(at.slope_a).cosine())
-
-
-def backed_top_at_common(at: Corner) -> Angle:
-    """Return the line of the hip's cut against a common of plane A, on the BACKED face towards A.
-
-    Returned:
-        angle from the hip's long edge: tan = cot a · cos θ (regular: figure 144/Lc)
-
-    Source: in plane A the common's side runs straight up the slope: the complement of backed_top_at_ridge.
-    """
-    return backed_top_at_ridge(at).complement()
-
-
-def backed_at_ridge(at: Corner) -> Angle:
-    """Return backed_top_at_ridge from the line square across the hip: tan = cot a · cos θ."""
-    return backed_top_at_ridge(at).complement()
+    return Angle(at.plan_a.tangent / Angle(at.slope_a).cosine()).complement()
 
 
 def backed_at_common(at: Corner) -> Angle:
-    """Return backed_top_at_common from the line square across the hip: tan = tan a / cos θ."""
-    return backed_top_at_common(at).complement()
+    """Return the line of the hip's cut against a common of plane A, on the BACKED face towards A.
+
+    Returned:
+        angle from the line square across the hip, on that face: tan = tan a / cos θ (regular: figure 144/Lc)
+
+    Source: in plane A the common's side runs straight up the slope: the complement of backed_at_ridge.
+    """
+    return backed_at_ridge(at).complement()
