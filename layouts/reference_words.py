@@ -60,7 +60,8 @@ NOTES = {
     ),
     'trim': ('Sheathing: where the figure is past 16, the end of the tongue, halve both.',),
     'unequal-cheeks': (
-        'Rafter {rafter} in, hip {hip} in thick. Past 45°: by hand, to the lines on side and top.',
+        'Rafter {rafter} in, hip {hip} in thick. Blades past 45°: by hand, to the lines on side and top. Figures past 16, '
+        'the end of the tongue: halve both; past 32 take a quarter of both.',
     ),
     'unequal-fit': ('Hip {hip} in thick, dropped by drop B: its edge towards A lies gap A under plane A.',),
     'unequal-slide': (
