@@ -117,19 +117,20 @@ def test_the_wedge_names_each_side_at_that_side(rise):
 
 
 def test_the_points_of_a_jack_are_named():
-    """The hip runs up to the right, away from the corner at the lower left: the long point is on the side away."""
-    drawing = inked(jack_points(1.5, 1.5, ('long', 'short', 'off', 'hip line', 'corner'), 'jack'))
+    """The hip runs up to the left, away from the corner at the lower right: the long point is on the side away."""
+    words = {'long': 'long', 'short': 'short', 'off': 'off', 'hip': 'hip line', 'corner': 'corner'}
+    drawing = inked(jack_points(1.5, 1.5, words, 'jack'))
     dots = drawing.drawn.dots
     jack = drawing.drawn.outlines(svg.HEAVY)[0].points
     ends = sorted(jack[1:3])
 
     ((tail, tip),) = [(one.start, one.end) for one in drawing.arrows if ('', one.end) in drawing.pointers]
-    assert 180 < direction(tail, tip) % 360 < 270
+    assert 270 < direction(tail, tip) % 360 < 360
     assert drawing.label('corner').away(tip, tip) < 8
-    assert one_point(drawing.pointed('short'), ends[0], 4)
-    assert one_point(drawing.pointed('long'), ends[1], 4)
+    assert one_point(drawing.pointed('long'), ends[0], 4)
+    assert one_point(drawing.pointed('short'), ends[1], 4)
     assert all(any(one_point(end, one) for one in dots) for end in ends)
-    assert ends[1][1] < ends[0][1]  # the long point is further up
+    assert ends[0][1] < ends[1][1]  # the long point is further up
 
 
 @pytest.fixture(scope='module', params=[4, 6, 20], ids=str)

@@ -27,7 +27,11 @@ NOTES: dict[str, tuple[str, ...]] = {
     'jacks': ('Hip 3 1/2 in, ridge 3/4 in, rafter 1 3/4 in thick',),
     'backed-cheeks': (LONG_TONGUE,),
     'trim': (LONG_TONGUE,),
-    'unequal-cheeks': (RAFTER_AND_HIP, PAST_SCALE),
+    'unequal-cheeks': (
+        RAFTER_AND_HIP,
+        'Blades past 45°: by hand',
+        'past 16, the end of the tongue: halve both; past 32 take a quarter of both',
+    ),
     'unequal-fit': ('Hip 3 1/2 in thick',),
     'unequal-slide': ('Hip 3 1/2 in thick',),
     'unequal-shortening': ('Ridge 3/4 in, hip 3 1/2 in, rafter 1 3/4 in thick',),
