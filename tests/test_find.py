@@ -192,10 +192,10 @@ def test_a_pitch_in_degrees_tells_its_rise():
     assert found('30 deg', '4 ft')['rise_per_foot_in'] == '6.928203230'
 
 
-def test_a_run_that_no_tape_shows_is_told_in_decimals():
+def test_a_run_of_whole_millimeters_that_no_inch_tape_shows_is_told_in_them():
     """Source: 1 in is 25.4 mm exactly, so 1.4 m is 7000/127 in."""
     told, tape = found('6', '1.4 m'), found('6', '1524 mm')
-    assert (told['run_in'], told['run_text']) == ('55.118110236', '55.118110 in')
+    assert (told['run_in'], told['run_text']) == ('55.118110236', '1400 mm')
     assert (tape['run_in'], tape['run_text']) == ('60.000000000', '5 ft')
 
 
