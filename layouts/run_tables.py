@@ -6,9 +6,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
+from itertools import pairwise
 
 from layouts import small_runs
-from layouts.grids import Grid, cells_of_foot, fit, grid, head_width
+from layouts.grids import Fit, Grid, cells_of_foot, fit, grid, head_width
 from layouts.small_runs import Additions, additions
 from layouts.trim import Trim
 from layouts.words import WORDS
@@ -100,8 +101,12 @@ class PitchTables:
         )
 
 
-def grid_columns(settings: Settings, trim: Trim, offsets: Sequence[Fraction]) -> tuple:
-    """Return how one table's columns fit the page, the same at every pitch, and how many to a page."""
+def grid_cuts(settings: Settings, trim: Trim, offsets: Sequence[Fraction]) -> tuple[Fit, list]:
+    """Return how one table's columns fit the page, the same at every pitch, and the inches that stand on each page.
+
+    Notes:
+        1. More than one page is an even number, so that every opening is of one table and has all small runs to add.
+    """
     measure, steepest = settings.measure, settings.pitches[-1]
     greatest = max(
         nearest(hip.line_length(settings.runs.last, steepest.slope), measure.per),
@@ -110,7 +115,9 @@ def grid_columns(settings: Settings, trim: Trim, offsets: Sequence[Fraction]) ->
     least = head_width([text.rational(offset) for offset in offsets])
     fitted = fit(trim, measure, greatest, FEET_LABEL, len(offsets), least)
     pages = -(-len(offsets) // fitted.columns)
-    return fitted, -(-len(offsets) // pages)
+    pages += pages % 2 if pages > 1 else 0
+    bounds = [-(-len(offsets) * place // pages) for place in range(pages + 1)]
+    return fitted, [offsets[first:last] for first, last in pairwise(bounds)]
 
 
 def page_shares(
@@ -118,20 +125,18 @@ def page_shares(
 ) -> list[tuple[range, Sequence[Fraction]]]:
     """Return the feet and the inches past them of every page of a table, in order."""
     runs = settings.runs
-    _, columns = grid_columns(settings, trim, offsets)
+    _, cuts = grid_cuts(settings, trim, offsets)
     feet = range(int(runs.first // 12), int(runs.last // 12) + 1)
-    cuts = [offsets[at : at + columns] for at in range(0, len(offsets), columns)]
     bands = _bands(feet, trim.rows - small_runs.rows_taken(settings, trim, len(cuts)))
     return [(band, cut) for band in bands for cut in cuts]
 
 
 def grid_pages(tables: PitchTables, name: str, offsets: Sequence[Fraction]) -> list[tuple]:
     """Return template and maker of every page of one table, feet down and inches across."""
-    fitted, columns = grid_columns(tables.settings, tables.trim, offsets)
+    fitted, cuts = grid_cuts(tables.settings, tables.trim, offsets)
     shares = page_shares(tables.settings, tables.trim, offsets)
-    cuts = -(-len(offsets) // columns)
     return [
-        ('grid', _grid_maker(tables, name, fitted, band, cut, place, cuts, place == len(shares) - 1))
+        ('grid', _grid_maker(tables, name, fitted, band, cut, place, len(cuts), place == len(shares) - 1))
         for place, (band, cut) in enumerate(shares)
     ]
 

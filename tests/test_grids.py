@@ -86,6 +86,17 @@ def test_fewer_than_three_runs_make_a_list(last):
     assert ('grid' in templates, 'list' in templates) == (last == 12, last != 12)
 
 
+@given(book_settings(grid_steps(), parts=TABLES))
+@settings(max_examples=40)
+def test_an_opening_is_of_one_table(book):
+    """A table of several pages begins on the left and ends on the right."""
+    pages = [page.table for _, page in pages_of(book) if isinstance(page, GridPage)]
+
+    for table in set(pages):
+        assert pages.count(table) == 1 or pages.count(table) % 2 == 0
+        assert pages.count(table) == 1 or pages.index(table) % 2 == 0
+
+
 @given(book_settings(sixteenths(), parts=(*TABLES, 'jacks')))
 @settings(max_examples=60)
 def test_figures_stand_apart_in_columns_on_the_page(book):

@@ -11,6 +11,9 @@ from tablegen.pitch import Pitch
 LOW_DEGREES, STEEP_DEGREES = 20, 50
 """Slopes at which the angle no longer has room inside the triangle."""
 
+LETTER = 5.0
+"""Width of a digit of the rise, in units."""
+
 
 def measured_wedge(pitch: Pitch, labels: tuple[str, str, str], angle: Figure, title: str) -> Markup:
     """Return the triangle with its run, rise, length and angle written on it.
@@ -18,8 +21,8 @@ def measured_wedge(pitch: Pitch, labels: tuple[str, str, str], angle: Figure, ti
     labels: run, rise, length along the slope
     """
     width, height = 112.0, 88.0
-    run, rise = _fitted(float(pitch.slope), 62, 64)
-    left, base = 22.0, 77.0
+    left, base = max(22.0, 5.0 + LETTER * len(labels[1])), 77.0  # the rise is written left of its line
+    run, rise = _fitted(float(pitch.slope), 84 - left, 64)
     foot, corner, top = (left + run, base), (left, base), (left, base - rise)
     slant = angle.count / angle.per
     arc = min(run * 0.36, 22)
