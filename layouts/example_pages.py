@@ -1,60 +1,63 @@
-"""The worked examples as openings: the work step by step on the left, the board on the right."""
+"""The worked examples as openings: the work step by step, with its page and row, then the board with its marks."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 
 from markupsafe import Markup
 
-from layouts.drawings.details import birds_mouth, ridge_end, top_cut
-from layouts.drawings.marked_board import BoardMarks, marked_board
+from layouts.drawings.marked_board import BoardMarks, End, marked_board
+from layouts.example_places import Place, Places
+from layouts.example_words import BOARD_TITLE, MARKS
 from layouts.how_to_page import unit_after
-from layouts.jack_pages import page_of_jack
 from layouts.pages import Block, Draft, Index
-from layouts.pitch_pages import page_of_run
 from layouts.trim import trim_of
 from layouts.words import WORDS
-from tablegen import text, worked
-from tablegen.exact import root
+from tablegen import cautions, text, worked
 from tablegen.figures import Figure
-from tablegen.lookup import Found
 from tablegen.settings import Settings
-from tablegen.worked import CommonExample, HipExample, JackExample
+from tablegen.worked.commons import CommonExample
+from tablegen.worked.hips import HipExample
+from tablegen.worked.jacks import JackExample
+from tablegen.worked.records import Mark
+from tablegen.worked.valleys import ValleyExample
 
-TABLES_OF = {
-    'store': ('common', 'rise'),
-    'porch': ('common', 'rise'),
-    'corner': ('hip-valley', 'values'),
-    'jacks': ('jacks', 'values'),
-}
+Example = CommonExample | HipExample | JackExample | ValleyExample
+WHOLE = ('table', 'mouth', 'board', 'steps')
+FEW_MARKS = 4
+EXAMPLES = (
+    ('store', worked.store, 'common', ('table', 'board')),
+    ('hip', worked.store_hip, 'hip-valley', WHOLE),
+    ('jacks', worked.hip_jacks, 'jacks', ('table', 'board')),
+    ('valley', worked.wing_valley, 'hip-valley', WHOLE),
+    ('porch', worked.porch, 'common', ('table', 'board')),
+)
+"""Key, what makes it, the part of the book that it needs, and its pages."""
 
 
 @dataclass(frozen=True, slots=True)
 class ExamplePage:
     """One page of a worked example."""
 
-    example: CommonExample | HipExample | JackExample
-    pages: dict[str, int]
-    """Page of each table it reads from."""
-    length: tuple[tuple[str, str], ...]
-    """Run and figure of every reading of the line length."""
-    whole: tuple[tuple[str, str], ...]
-    """The same for run and overhang together."""
-    run: str
-    whole_run: str
-    width: str
-    overhang: str
-    seat: str
-    spacing: str
-    stock: dict[str, str]
-    """Thicknesses: ridge, hip, rafter."""
-    part: str
+    key: str
+    example: Example
+    at: dict[str, tuple[Place, ...]]
+    """Places of each step's figures."""
+    words: dict[str, str]
+    """Runs, thicknesses and names, finished."""
     unit: str
     """What follows a length: ' in', or nothing where its text has its units."""
-    board: Markup | str
-    details: tuple[Markup, ...]
-    """Two drawings side by side below the board."""
+    marks: tuple[tuple[tuple[int, str, str], ...], ...]
+    """Rows of number, what it is, distance; a few marks stand two in a row."""
+    zero: int
+    plate: int
+    """Numbers of the mark that all is measured from, and of the one at the plate line."""
+    board: Markup
+    store_page: int
+    """Where the store's common is worked, 0 for nowhere."""
+    care_page: int
+    """Where the clauses of the cautions stand, 0 for nowhere."""
+    defers: str
 
 
 def example_block(settings: Settings) -> Block | None:
@@ -62,137 +65,129 @@ def example_block(settings: Settings) -> Block | None:
     if 'examples' not in settings.parts:
         return None
     drafts: list[Draft] = []
-    for make_example in (worked.store, worked.porch, worked.corner, worked.corner_jacks):
-        key = {'store': 'store', 'porch': 'porch', 'corner': 'corner', 'corner_jacks': 'jacks'}[
-            make_example.__name__
-        ]
-        if not set(TABLES_OF[key]) <= set(settings.parts):
+    for key, make_example, needs, sides in EXAMPLES:
+        example = make_example(settings) if needs in settings.parts else None
+        if example is None:  # its table is left out, or the book ends before it
             continue
-        example = make_example(settings)
-        if example is None or (key == 'jacks' and example.jacks[-1][2] > settings.runs.last):
-            continue  # the book ends before it
-        for side in ('table', 'board'):
+        for side in sides:
             name = 'examples' if not drafts else ''
-            drafts.append(Draft(f'example_{key}_{side}', _maker(example, settings), name, WORDS['examples']))
+            maker = _maker(key, example, settings)
+            known = (f'example:{key}',) if side == 'table' else ()
+            drafts.append(Draft(f'example_{key}_{side}', maker, name, WORDS['examples'], None, known))
     return Block(tuple(drafts), opens_left=True) if drafts else None
 
 
-def _maker(example, settings: Settings):
+def _maker(key: str, example: Example, settings: Settings):
     def make(index: Index) -> ExamplePage:
-        pages = _cited(example, index, settings)
-        is_jack = isinstance(example, JackExample)
-        overhang = Fraction(0) if is_jack else example.overhang_in
+        jack = isinstance(example, JackExample)
+        pitch = example.store.pitch if jack else example.member.pitch
+        stands = example.stands if jack else example.member.stands
+        marks = example.marks if jack else example.member.marks
+        places = Places(pitch, index, settings, trim_of(settings))
+        at = places.of(stands)
+        if jack:
+            at |= {'lines': places.of_rows([one.source for one in example.jacks])}
+        numbered = tuple((number, MARKS[key][mark.key], mark.at.text) for number, mark in enumerate(marks, 1))
+        care = next((index[name] for name in ('care', 'cautions') if name in index), 0)
         return ExamplePage(
+            key,
             example,
-            pages,
-            () if is_jack else _read(example.length),
-            () if is_jack else _read(example.whole),
-            '' if is_jack else text.run(example.run_in),
-            '' if is_jack else text.run(example.run_in + overhang),
-            text.run(example.width_in) if getattr(example, 'width_in', None) else '',
-            text.run(overhang) if overhang else '',
-            text.run(worked.SEAT),
-            text.rational(example.spacing_in) if is_jack else '',
-            {
-                'ridge': text.rational(settings.ridge_thickness),
-                'hip': text.rational(settings.hip_thickness),
-                'rafter': text.rational(settings.rafter_thickness),
-            },
-            text.mixed(1, settings.measure.per),
+            at,
+            _words(key, example, settings),
             unit_after(settings),
-            '' if is_jack else _board(example, settings),
-            _details(example, settings),
+            _in_rows(numbered),
+            *(next(n for n, mark in enumerate(marks, 1) if mark.key == key) for key in ('center', 'plate')),
+            _board(key, example, settings),
+            next((index[name] for name in ('example:store',) if name in index), 0),
+            care,
+            cautions.DEFERS,
         )
 
     return make
 
 
-def _cited(example, index: Index, settings: Settings) -> dict[str, int]:
-    """Return the page of each table where the example's first figure stands."""
-    pages = {name: index[f'{name}:{example.pitch.text}'] for name in TABLES_OF[example.key]}
-    if example.key in ('corner', 'jacks'):
-        pages['values'] = index[f'hip-values:{example.pitch.text}']
-    if example.key == 'jacks':
-        place = (example.spacing_place, example.pitch, settings, trim_of(settings))
-        pages['jacks'] = page_of_jack(index, 1, *place)
-    read = {'common': 'length', 'hip-valley': 'length', 'rise': 'heel'}
-    for table in pages.keys() & read.keys():
-        run = getattr(example, read[table]).readings[0].run_in
-        pages[table] = page_of_run(index, table, run, example.pitch, settings, trim_of(settings))
-    return pages
+def _in_rows(numbered: tuple[tuple[int, str, str], ...]) -> tuple[tuple[tuple[int, str, str], ...], ...]:
+    if len(numbered) > FEW_MARKS:
+        return tuple((one,) for one in numbered)
+    half = -(-len(numbered) // 2)
+    return tuple(numbered[place::half] for place in range(half))
 
 
-def _read(found: Found) -> tuple[tuple[str, str], ...]:
-    return tuple((text.run(reading.run_in), reading.figure.text) for reading in found.readings)
+def _words(key: str, example: Example, settings: Settings) -> dict[str, str]:
+    store = isinstance(example, JackExample)
+    run, overhang = (
+        (example.store.run_in, example.store.overhang_in)
+        if store
+        else (example.member.run_in, example.member.overhang_in)
+    )
+    ridge, hip, rafter = settings.ridge_thickness, settings.hip_thickness, settings.rafter_thickness
+    return {
+        'pitch': example.store.pitch.text if store else example.member.pitch.text,
+        'run': text.run(run),
+        'whole_run': text.run(run + overhang),
+        'width': text.run(2 * run),
+        'overhang': text.run(overhang),
+        'seat': text.run(settings.seat),
+        'ridge': text.rational(ridge),
+        'hip': text.rational(hip),
+        'rafter': text.rational(rafter),
+        'rafters': settings.rafters.name,
+        'hips': settings.hips.name,
+        'valleys': settings.valleys.name,
+        'part': text.mixed(1, settings.measure.per),
+        'last': str(example.jacks[-1].number) if store else '',
+        'spacing': text.rational(example.spacing_in) if store else '',
+    }
 
 
 def _inches(figure: Figure) -> float:
     return figure.count / figure.per
 
 
-def _board(example: CommonExample | HipExample, settings: Settings) -> Markup:
-    slope = float(example.pitch.slope)
-    hip = isinstance(example, HipExample)
-    shortening = float(settings.ridge_thickness / (root(2) if hip else 2))
-    if not hip and example.ridge_half is None:
-        shortening = 0.0
-    marks = BoardMarks(
-        slope / 2**0.5 if hip else slope,
-        float(worked.RAFTER_DEPTH),
-        shortening,
-        _inches(example.length.direct),
-        _inches(example.whole.direct),
-        0.0 if hip else _inches(example.heel.direct),
-        0.0 if hip else float(worked.SEAT),
+def _board(key: str, example: Example, settings: Settings) -> Markup:
+    jack = isinstance(example, JackExample)
+    marks = example.marks if jack else example.member.marks
+    at = {mark.key: _inches(mark.at) for mark in marks}
+    regular = float(example.store.pitch.slope if jack else example.member.pitch.slope)
+    stock = settings.rafters if jack else example.member.stock
+    mouth = example.mouth if jack else example.member.mouth
+    skew = key in ('hip', 'valley', 'jacks')
+    thickness = float(example.thickness_in if jack else example.member.thickness_in)
+    board = BoardMarks(
+        regular if key not in ('hip', 'valley') else regular / 2**0.5,
+        float(stock.depth_in),
+        thickness if skew else 0.0,
+        _head(at),
+        _tail(at),
+        at['plate'],
+        at.get('heel', at['plate']),
+        _inches(mouth.heel) if mouth else 0.0,
+        _inches(mouth.seat) if mouth else 0.0,
+        tuple(at.values()),
+        _distances(marks),
     )
-    words = WORDS['board_drawing']
+    ends = {'porch': 'wall', 'jacks': 'hip'}
     return marked_board(
-        marks,
-        (
-            words['cut' if shortening else 'head'],
-            f'{example.length.direct.text}',
-            f'{example.whole.direct.text}',
-            '' if hip else words['mouth'],
-        ),
-        words['title'],
-        WORDS['ends']['ridge' if shortening else 'wall'],
+        board,
+        (mouth.heel.text, mouth.seat.text) if mouth else ('', ''),
+        BOARD_TITLE,
+        WORDS['ends'][ends.get(key, 'ridge')],
     )
 
 
-def _details(example, settings: Settings) -> tuple[Markup, ...]:
-    words, values = WORDS['board_drawing'], example.values
-    slope, depth = float(example.pitch.slope), float(worked.RAFTER_DEPTH)
-    if isinstance(example, JackExample):
-        jack = _inches(values.jack_cheek), False, (values.jack_cheek.text, words['jack_top'])
-        shortening = float(settings.hip_thickness / root(2))
-        end = ridge_end(
-            slope,
-            depth,
-            shortening,
-            (words['hip_center'], words['jack_cut'], example.shortening.text),
-            words['title'],
-            WORDS['ends']['hip'],
-        )
-        return end, top_cut(*jack, words['title'], WORDS['ends']['hip'])
-    if isinstance(example, HipExample):
-        cut = _inches(values.hip_cheek), True, (values.hip_cheek.text, words['hip_top'])
-        shortening = float(settings.ridge_thickness / root(2))
-        names = (words['center'], words['cut'], example.shortening.text)
-        return ridge_end(slope / 2**0.5, depth, shortening, names, words['title']), top_cut(
-            *cut, words['title']
-        )
-    half = example.ridge_half
-    names = (words['center'], words['cut' if half else 'head'], half.text if half else '')
-    shortening = float(settings.ridge_thickness / 2) if half else 0.0
-    head = WORDS['ends']['ridge' if half else 'wall']
-    return (
-        ridge_end(slope, depth, shortening, names, words['title'], head),
-        birds_mouth(
-            slope,
-            depth,
-            float(worked.SEAT),
-            (words['plate_line'], example.heel.total.text, text.rational(worked.SEAT)),
-            words['title'],
-            head,
-        ),
-    )
+def _head(at: dict[str, float]) -> End:
+    if 'long' in at:
+        return End(at['long'], at['cut'], at['short'])
+    if 'side' in at:
+        return End(at['side'], at['point'], at['side'])
+    return End(at['cut'], at['cut'], at['cut'])
+
+
+def _tail(at: dict[str, float]) -> End:
+    side = at.get('tail_side', at['tail'])
+    return End(side, at['tail'], side)
+
+
+def _distances(marks: tuple[Mark, ...]) -> tuple[tuple[float, str], ...]:
+    """Return the two distances that the tables give, drawn from the line they are measured from."""
+    return tuple((_inches(mark.at), mark.at.text) for mark in marks if mark.key in ('plate', 'tail'))

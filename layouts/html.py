@@ -7,6 +7,7 @@ from functools import cache
 from importlib.resources import files
 
 from jinja2 import Environment, PackageLoader, StrictUndefined
+from markupsafe import Markup
 
 from layouts.grids import fraction_text, whole_text
 from layouts.pages import Page
@@ -25,8 +26,13 @@ def environment() -> Environment:
         trim_blocks=True,
         lstrip_blocks=True,
     )
-    made.filters |= {'whole': whole_text, 'fraction': fraction_text, 'signed': signed}
+    made.filters |= {'kept': kept, 'whole': whole_text, 'fraction': fraction_text, 'signed': signed}
     return made
+
+
+def kept(words: str, after: str = '') -> Markup:
+    """Return words that stay in one line, lest a number part from its fraction."""
+    return Markup('<span class="kept">{}{}</span>').format(words, after)
 
 
 def pages_html(pages: Sequence[Page], title: str) -> str:

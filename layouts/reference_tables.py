@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
-from itertools import pairwise
+from itertools import accumulate, pairwise
 
+from layouts.grids import FIGURE_SPACE
 from layouts.pages import Draft, Index, Tab
 from layouts.reference_words import SPANS, notes
 from layouts.table_columns import NOTHING, Columns, columns_of
@@ -62,6 +63,8 @@ class Piece:
     first: bool
     units: float
     """Its height."""
+    cells: tuple[str, ...]
+    """Names under which its cells are looked for: see cell_key."""
     make: Callable[[], TableSection]
 
 
@@ -90,7 +93,13 @@ def _draft(pieces: Sequence[Piece], tab: Tab, head: str) -> Draft:
         )
 
     keys = tuple(f'table-{piece.table}' for piece in pieces if piece.first)
-    return Draft('ref_table', make, '', head, tab, keys)
+    cells = tuple(name for piece in pieces for name in piece.cells)
+    return Draft('ref_table', make, '', head, tab, keys + cells)
+
+
+def cell_key(table: str, row: str, place: int) -> str:
+    """Return the name under which the index knows the page of a cell: its table, its row, its column from 0."""
+    return f'cell-{table}:{row}:{place}'
 
 
 def _pieces(table: Table, settings: Settings, trim: Trim) -> list[Piece]:
@@ -104,9 +113,14 @@ def _pieces(table: Table, settings: Settings, trim: Trim) -> list[Piece]:
     pages = -(-len(made.labels) // int(room // LEAST_ROW_UNITS))
     step = -(-len(made.labels) // pages)
     row_units = min(trim.row_units, room / step)
-    cuts = [(start, part) for start in range(0, len(made.labels), step) for part in parts]
+    firsts = [0, *accumulate(len(part.columns) for part in parts)]
+    cuts = [
+        (start, first, part)
+        for start in range(0, len(made.labels), step)
+        for first, part in zip(firsts, parts, strict=False)
+    ]
     found = []
-    for place, (start, part) in enumerate(cuts):
+    for place, (start, first, part) in enumerate(cuts):
         title = table.title if len(cuts) == 1 else f'{table.title}, {place + 1} of {len(cuts)}'
         mine = _rows(part, start, step)
 
@@ -116,7 +130,12 @@ def _pieces(table: Table, settings: Settings, trim: Trim) -> list[Piece]:
             return TableSection(title, line[0].upper() + line[1:], page, told)
 
         units = around + len(mine.labels) * row_units
-        found.append(Piece(table.key, not place, units, make))
+        names = tuple(
+            cell_key(table.key, label.replace(FIGURE_SPACE, '').strip(), first + nth)
+            for label in mine.labels
+            for nth in range(len(mine.columns))
+        )
+        found.append(Piece(table.key, not place, units, names, make))
     return found
 
 

@@ -110,7 +110,7 @@ def navedtra() -> list[tuple[str, str, str, Exact | Fraction | int, Fraction]]:
         ('2-example-002', '12 ft 6 in', '150', length('25 ft') / 2, EXACT),
         ('2-example-003', '1.92', '1.92', 16 * Fraction(12, 100), EXACT),
         ('2-example-003', '1/8', '1/8', Fraction(nearest(Fraction(12, 100), 16), 16), EXACT),
-        ('2-example-004', '3/4', '3/4', Fraction(store(Settings()).ridge_half.count, 16), EXACT),
+        ('2-example-004', '3/4', '3/4', Fraction(store(Settings()).member.off.level.count, 16), EXACT),
         ('2-example-009', '21.21', '21.21', _own_run(15), HUNDREDTH),
         ('2-example-010', '10', '10', common.rise(15 * FOOT, _slope(8)) / 12, EXACT),
         ('2-example-011', '23.45', '23.45', _hip(15, 8) / 12, HUNDREDTH),

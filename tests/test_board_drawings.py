@@ -1,158 +1,166 @@
-"""Drawings of a marked board: its lines, its bird's mouth and its cuts, read back from the ink."""
+"""The marked board: its plumb lines, its bird's mouth, its cuts across the top edge, read back from the ink."""
 
 from __future__ import annotations
 
-from math import atan, cos, degrees
+from itertools import pairwise
+from math import atan, cos, hypot
 
 import pytest
 from drawn import direction, distance, from_line, near, read
 
 from layouts.drawings import svg
-from layouts.drawings.details import birds_mouth, ridge_end, top_cut
-from layouts.drawings.marked_board import BoardMarks, marked_board
+from layouts.drawings.marked_board import BoardMarks, End, marked_board
 
 RISES = pytest.mark.parametrize('rise', [1, 4, 6, 8, 12, 18, 24])
+COMMON = BoardMarks(
+    0.5, 7.25, 0.0, End(0.84, 0.84, 0.84), End(83.85, 83.85, 83.85), 74.91, 74.91, 1.75, 3.5,
+    (0.0, 0.84, 74.91, 83.85), ((74.91, 'LENGTH'), (83.85, 'WHOLE')),
+)  # fmt: skip
+HIP = BoardMarks(
+    0.3536, 7.25, 1.5, End(0.33, 1.125, 1.92), End(111.7, 112.5, 111.7), 100.5, 100.5, 1.6, 4.52,
+    (0.0, 0.33, 1.125, 1.92, 100.5, 111.7, 112.5), ((100.5, 'LENGTH'), (112.5, 'WHOLE')),
+)  # fmt: skip
+VALLEY = BoardMarks(
+    0.3536, 7.25, 1.5, End(1.92, 1.125, 1.92), End(113.3, 112.5, 113.3), 100.5, 101.3, 1.6, 4.52,
+    (0.0, 1.125, 1.92, 100.5, 101.3, 112.5, 113.3), ((100.5, 'LENGTH'), (112.5, 'WHOLE')),
+)  # fmt: skip
+BOARDS = pytest.mark.parametrize('marks', [COMMON, HIP, VALLEY], ids=['common', 'hip', 'valley'])
 
 
-# The marked board ----------------------------------------------------------------------------------------------
-
-MARKS = BoardMarks(0.5, 5.5, 0.75, 74.9375, 83.875, 1.75, 3.5)
+def steep(rise: float, marks: BoardMarks = COMMON) -> BoardMarks:
+    """Return a board of another slope, its heel with it."""
+    slope = rise / 12
+    return BoardMarks(slope, *(getattr(marks, name) for name in ('depth', 'thickness', 'head', 'tail', 'plate', 'heel_at')), 3.5 * slope, 3.5, marks.marks, marks.distances)  # fmt: skip
 
 
 def board(marks: BoardMarks):
-    return read(marked_board(marks, ('cut', 'building', 'tail', 'mouth'), 'board'))
+    return read(marked_board(marks, ('HEEL', 'SEAT'), 'board'))
 
 
-def plumb_lines(drawing) -> dict[str, tuple]:
-    """Return center line, building line, and cut and tail, by how they are drawn."""
-    dashed = drawing.lines(svg.HAIR, dashed=True)
-    return {'center': dashed[0], 'building': dashed[1], 'cut': drawing.lines(svg.HEAVY)[0], 'tail': drawing.lines(svg.HEAVY)[1]}  # fmt: skip
+def units(drawing, marks: BoardMarks) -> float:
+    """Return the units of an inch, by the bird's mouth: its seat's length is known."""
+    toe, corner, _ = mouth(drawing)
+    return distance(toe, corner) / marks.seat
 
 
-@pytest.mark.parametrize('slope', [1 / 12, 0.5, 1.0, 2.0, 8 / 12 / 2**0.5])
-def test_plumb_lines_lean_as_the_slope_says(slope):
-    """A board lies flat: a plumb line leans from square across it by the angle of the slope."""
-    for line in plumb_lines(board(BoardMarks(slope, 5.5, 0.75, 75, 84, 1.75, 3.5))).values():
-        (x1, y1), (x2, y2) = line.points
-        assert near((x2 - x1) / (y2 - y1), slope, 0.002 * (1 + slope))
+def mouth(drawing):
+    (found,) = [one.points for one in drawing.outlines(svg.HEAVY) if len(one.points) == 3 and not flat(one)]
+    return found
 
 
-def test_marks_stand_at_their_distances_along_the_edge():
-    lines = {name: line.points[0] for name, line in plumb_lines(board(MARKS)).items()}
-    building = lines['building'][0] - lines['center'][0]
-    tail = lines['tail'][0] - lines['center'][0]
-
-    assert near(tail / building, MARKS.tail / MARKS.building, 0.001)
-    assert len({y for _, y in lines.values()}) == 1
+def flat(stroke) -> bool:
+    """Return whether an outline is a cut across the top edge: its far and near ends are as far apart as it is thick."""
+    ys = [y for _, y in stroke.points]
+    return ys == sorted(ys)
 
 
-def test_the_cut_is_the_shortening_from_the_center_line_measured_level():
-    """At the scale across the board, which is its depth drawn."""
-    lines = plumb_lines(board(MARKS))
-    top, foot = lines['center'].points
-    scale = (foot[1] - top[1]) / MARKS.depth
-    along = lines['cut'].points[0][0] - top[0]
-
-    assert near(along * cos(atan(MARKS.slope)) / scale, MARKS.shortening, 0.01)
+def cuts(drawing):
+    """Return the heavy plumb lines of the side, the upper end's first."""
+    return sorted((one.points for one in drawing.lines(svg.HEAVY)), key=lambda line: line[0][0])
 
 
-def test_without_a_ridge_the_cut_is_the_center_line():
-    lines = plumb_lines(board(BoardMarks(0.5, 5.5, 0, 75, 84, 1.75, 3.5)))
-    assert lines['cut'].points == lines['center'].points
+@RISES
+def test_plumb_lines_lean_towards_the_tail_as_the_slope_says(rise):
+    """A board lies flat, its top edge up and its ridge end left: a plumb line leans right on its way down."""
+    marks = steep(rise)
+    drawing = board(marks)
+    lines = [*cuts(drawing), *(one.points for one in drawing.lines(svg.HAIR, dashed=True) if not near(one.direction % 90, 0, 0.5))]  # fmt: skip
+
+    assert len(lines) == 4
+    for (x1, y1), (x2, y2) in lines:
+        assert near((x2 - x1) / (y2 - y1), marks.slope, 0.01 * (1 + marks.slope))
 
 
-def test_the_birds_mouth_is_a_square_notch_at_the_plate_line():
-    """The heel plumb and the seat level: at right angles, as long as they are; toe and foot on the lower edge."""
-    drawing = board(MARKS)
-    toe, corner, foot = next(
-        stroke for stroke in drawing.outlines(svg.HEAVY) if len(stroke.points) == 3
-    ).points
-    building = plumb_lines(drawing)['building'].points
-    scale = (building[1][1] - building[0][1]) / MARKS.depth
+@BOARDS
+def test_the_birds_mouth_is_a_square_notch_at_its_heel(marks):
+    """Heel plumb, seat level and towards the ridge, at right angles, to one scale; toe and foot on the lower edge."""
+    drawing = board(marks)
+    toe, corner, foot = mouth(drawing)
 
     assert near(abs(direction(corner, toe) - direction(corner, foot)) % 180, 90, 0.3)
-    assert near(distance(corner, toe) / scale, MARKS.seat, 0.02)
-    assert near(distance(corner, foot) / scale, MARKS.heel, 0.02)
-    assert from_line(corner, *building) < 0.05
-    assert near(toe[1], foot[1], 0.05)
+    assert near(distance(corner, foot) / units(drawing, marks), marks.heel, 0.03)
+    assert near(toe[1], foot[1], 0.2)
+    assert toe[0] < corner[0] < foot[0]
 
 
-def test_a_hip_has_no_birds_mouth_marked():
-    drawing = board(BoardMarks(0.47, 5.5, 1.06, 117, 130, 0, 0))
-    assert [stroke for stroke in drawing.outlines(svg.HEAVY) if len(stroke.points) == 3] == []
-    assert 'mouth' not in drawing.words
+@BOARDS
+def test_cuts_stand_at_their_distances_from_one_another(marks):
+    """Within a piece, to scale: upper end and center line; heel and plate line; the tail's cuts."""
+    drawing, inch = board(marks), None
+    inch = units(drawing, marks)
+    head, _ = cuts(drawing)
+    center = min(
+        (one.points for one in drawing.lines(svg.HAIR, dashed=True) if not near(one.direction % 90, 0, 0.5)),
+        key=lambda line: line[0][0],
+    )
+
+    assert near((head[0][0] - center[0][0]) / inch, marks.head.near, 0.02)
+    _, corner, foot = mouth(drawing)
+    plate = [
+        one.points
+        for one in drawing.lines(svg.HAIR, dashed=True)
+        if not near(one.direction % 90, 0, 0.5) and one.points[0][0] > head[0][0] + 5
+    ]
+    assert len(plate) == 1
+    assert near(
+        from_line(corner, *plate[0]) / inch / cos(atan(marks.slope)), marks.heel_at - marks.plate, 0.05
+    )
+    assert near(from_line(foot, *plate[0]) / inch / cos(atan(marks.slope)), marks.heel_at - marks.plate, 0.05)
 
 
-# Details -------------------------------------------------------------------------------------------------------
+@pytest.mark.parametrize('marks', [HIP, VALLEY], ids=['hip', 'valley'])
+def test_cheeks_cross_the_top_edge_from_far_side_over_the_center_to_near_side(marks):
+    """And the saw's plumb line on the side begins where the cut leaves the near edge."""
+    drawing = board(marks)
+    inch = units(drawing, marks)
+    across = sorted(
+        (one.points for one in drawing.outlines(svg.HEAVY) if flat(one)), key=lambda line: line[0][0]
+    )
+    sides = cuts(drawing)
+
+    assert len(across) == 2
+    for (far, center, near_side), end, side in zip(across, (marks.head, marks.tail), sides, strict=True):
+        assert near((far[0] - center[0]) / inch, end.far - end.center, 0.03)
+        assert near((near_side[0] - center[0]) / inch, end.near - end.center, 0.03)
+        assert near((near_side[1] - far[1]) / inch, marks.thickness, 0.03)
+        assert near(center[1], (far[1] + near_side[1]) / 2, 0.02)
+        assert hypot(near_side[0] - side[0][0], near_side[1] - side[0][1]) < 0.05
 
 
-@RISES
-def test_the_ridge_cut_is_half_the_ridge_back_measured_level(rise):
-    slope, depth, shortening = rise / 12, 5.5, 0.75
-    drawing = read(ridge_end(slope, depth, shortening, ('center', 'cut', '3/4'), 'ridge end'))
-    (cut,) = drawing.lines(svg.HEAVY)
-    (center,) = drawing.lines(svg.HAIR, dashed=True)
-    scale = (cut.points[1][1] - cut.points[0][1]) / depth
+@BOARDS
+def test_every_mark_has_its_number_over_it(marks):
+    """A line leads from each number, in their order, down to the mark; none stands on another."""
+    drawing = board(marks)
+    inch = units(drawing, marks)
+    leaders = sorted(
+        (one.points for one in drawing.outlines(svg.HAIR) if len(one.points) == 3 and one.fill == 'none'),
+        key=lambda line: line[2][0],
+    )
+    numbers = [drawing.words[str(number)] for number in range(1, len(marks.marks) + 1)]
 
-    assert near(cut.direction, center.direction, 0.2)
-    assert near(-cut.direction, 90 - degrees(atan(slope)), 0.2)
-    assert near(from_line(cut.points[0], *center.points) / scale, shortening, 0.02)
-    assert '3/4' in drawing.words
-
-
-def test_a_head_cut_stands_on_its_line():
-    drawing = read(ridge_end(1 / 3, 5.5, 0.0, ('wall', 'head cut', ''), 'head'))
-    assert drawing.lines(svg.HAIR, dashed=True) == []
-    assert len(drawing.lines(svg.HEAVY)) == 1
-
-
-@RISES
-def test_the_birds_mouth_is_as_deep_as_its_heel(rise):
-    slope, depth, seat = rise / 12, 5.5, 3.5
-    drawing = read(birds_mouth(slope, depth, seat, ('plate line', 'heel', 'seat'), 'mouth'))
-    toe, corner, foot = drawing.outlines(svg.HEAVY)[0].points
-    scale = (foot[1] - 26) / depth
-
-    assert near(distance(corner, toe) / scale, seat, 0.02)
-    assert near(distance(corner, foot) / scale, seat * slope, 0.02)
-    assert near(abs(direction(corner, toe) - direction(corner, foot)) % 180, 90, 0.5)
-    assert near(toe[1], foot[1], 0.05)
+    assert len(leaders) == len(marks.marks)
+    for number, line in zip(numbers, leaders, strict=True):
+        assert near(number[0], line[0][0], 0.02)
+    assert all(b[0] - a[0] >= 7 for a, b in pairwise(numbers))
+    feet = [line[2][0] for line in leaders]
+    head = [at for at in marks.marks if at < 50]
+    for at, x in zip(head, feet, strict=False):
+        assert near((x - feet[0]) / inch, at - marks.marks[0], 0.03)
 
 
-@pytest.mark.parametrize('angle', [30.0, 48.19, 45.0, 65.91, 78.69])
-@pytest.mark.parametrize('double', [False, True], ids=['jack', 'hip'])
-def test_a_top_cut_turns_from_square_across_by_its_angle(angle, double):
-    """Drawn so, and its arc lies between the line square across and the cut, its number at it."""
-    drawing = read(top_cut(angle, double, ('angle', 'top'), 'cut'))
-    (cut,) = drawing.outlines(svg.HEAVY) if double else [*drawing.lines(svg.HEAVY)]
-    upper, point = cut.points[:2]
-    cheeks = [90 - direction(point, upper)]
-    cheeks += [90 + direction(point, cut.points[2])] if double else []
-    (across,) = (one for one in drawing.lines(svg.HAIR, dashed=True) if near(abs(one.direction), 90))
-    arc = max(drawing.outlines(svg.HAIR), key=lambda stroke: len(stroke.points)).points
+def test_without_a_birds_mouth_none_is_drawn():
+    bare = BoardMarks(0.47, 5.5, 1.5, HIP.head, HIP.tail, 100.5, 100.5, 0.0, 0.0, HIP.marks, HIP.distances)
+    drawing = board(bare)
 
-    assert all(near(cheek, angle, 0.2) for cheek in cheeks)
-    assert across.points[0] == point
-    assert near(direction(point, arc[-1]), 90, 0.1)
-    assert near(90 - direction(point, arc[0]), angle, 0.1)
-    assert distance(drawing.words['angle'], arc[-1]) < 12
+    assert [one for one in drawing.outlines(svg.HEAVY) if not flat(one)] == []
+    assert 'SEAT' not in drawing.words
 
 
 @pytest.mark.parametrize('head', ['RIDGE', 'HIP', 'WALL'])
-def test_every_board_has_its_upper_end_at_the_left_and_its_tail_at_the_right(head):
-    """Then, with the top edge up, a plumb line leans towards the tail as it goes down."""
-    drawings = [
-        read(marked_board(MARKS, ('cut', 'building', 'tail', 'mouth'), 'board', head)),
-        read(ridge_end(0.5, 5.5, 0.75, ('center', 'cut', '3/4'), 'ridge end', head)),
-        read(birds_mouth(0.5, 5.5, 3.5, ('plate line', 'heel', 'seat'), 'mouth', head)),
-        read(top_cut(48.19, False, ('angle', 'top'), 'cut', head)),
-        read(top_cut(45, True, ('angle', 'top'), 'cut', head)),
-    ]
-    for drawing in drawings:
-        board = [x for stroke in drawing.strokes if stroke.width == svg.LINE for x, _ in stroke.points]
-        assert drawing.words[head][0] <= min(board)
-        assert drawing.words['TAIL'][0] >= max(board)
-    for drawing in drawings[:3]:
-        for line in drawing.lines(svg.HAIR, dashed=True):
-            assert line.points[0][1] < line.points[1][1]
-            assert line.points[0][0] < line.points[1][0]
+@BOARDS
+def test_every_board_has_its_upper_end_at_the_left_and_its_tail_at_the_right(marks, head):
+    drawing = read(marked_board(marks, ('HEEL', 'SEAT'), 'board', head))
+    wood = [x for stroke in drawing.strokes if stroke.width == svg.LINE for x, _ in stroke.points]
+
+    assert drawing.words[head][0] <= min(wood)
+    assert drawing.words['TAIL'][0] >= max(wood)

@@ -1,93 +1,23 @@
-"""The worked examples: every number worked again at 50 digits, and books too small for them."""
+"""The worked examples as records: one building for any settings, and books too small for them."""
 
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
-from fifty_digits import count_of, mp, mpf
+from fifty_digits import mpf
+from oracle import hip_ends, seats
+from oracle.corner import corner, hip_length, hip_run
+from oracle.rounding import part
 
-from tablegen.settings import Runs, Settings, read_settings
-from tablegen.worked import corner, corner_jacks, nearest_pitch, porch, store
-from tablegen.written.pitches import pitch
+from tablegen.cautions import THIN_TAIL
+from tablegen.lumber import stock
+from tablegen.settings import BOOK_PARTS, Runs, Settings, read_settings
+from tablegen.worked import hip_jacks, nearest_pitch, porch, store, store_hip, wing_valley
 
 BOOK = Settings()
 SMALL = Settings(runs=Runs(last=Fraction(10)))
-COMMON_6 = mp.sqrt(180) / 12
-COMMON_4 = mp.sqrt(160) / 12
-COMMON_8 = mp.sqrt(208) / 12
-HIP_8 = mp.sqrt(352) / 12
-"""Lengths per inch of common run at 6, 4 and 8 in 12."""
-
-
-def texts(found) -> list[str]:
-    return [reading.figure.text for reading in found.readings]
-
-
-def test_the_store():
-    """11 ft 2 in wide: run 67 in, with 8 in of overhang 75 in; five steps and 7 in over."""
-    example = store(BOOK)
-
-    assert (example.pitch.rise_in, example.width_in, example.run_in, example.overhang_in) == (6, 134, 67, 8)
-    assert example.length.direct.count == count_of(67 * COMMON_6, 16)
-    assert (example.length.total.text, example.whole.total.text) == ('74 15/16', '83 7/8')
-    assert example.whole.direct.count == count_of(75 * COMMON_6, 16)
-    assert (texts(example.heel), example.heel.total.text) == (['1 1/2', '1/4'], '1 3/4')
-    assert example.ridge_half.text == '3/4'
-    assert example.steps.hold.text == '12 & 6'
-    assert (example.steps.whole, example.steps.left_level.text, example.steps.left_rise.text) == (
-        5,
-        '7',
-        '3 1/2',
-    )
-    assert example.steps.step_exact.count == count_of(12 * COMMON_6, 1000)
-    assert example.steps.step_set.text == '13 7/16'
-    assert example.steps.drift.count == count_of(5 * (mpf(13) + mpf(7) / 16 - 12 * COMMON_6), 1000)
-
-
-def test_the_porch():
-    """A lean-to has a measured run and no ridge; its run is read in two lines, whose sum is a part over."""
-    example = porch(BOOK)
-
-    assert (example.pitch.rise_in, example.width_in, example.run_in) == (4, None, Fraction(429, 8))
-    assert example.ridge_half is None
-    assert (texts(example.length), example.length.total.text) == (['55 7/8', '11/16'], '56 9/16')
-    assert (
-        example.length.direct.count == count_of(mpf(429) / 8 * COMMON_4, 16) == example.length.total.count - 1
-    )
-    assert (example.steps.whole, example.steps.left_level.text, example.steps.left_rise.text) == (
-        4,
-        '5 5/8',
-        '1 7/8',
-    )
-
-
-def test_the_corner():
-    """A hip for a common run of 6 ft 3 in, stepped off with √288 held at 17, to the sixteenth."""
-    example = corner(BOOK)
-
-    assert (example.pitch.rise_in, example.run_in) == (8, 75)
-    assert example.length.total.count == count_of(75 * HIP_8, 16)
-    assert example.whole.total.count == count_of(83 * HIP_8, 16)
-    assert example.shortening.count == count_of(mpf(3) / 2 / mp.sqrt(2), 16)
-    assert (example.steps.hold.text, example.steps.whole) == ('17 & 8', 6)
-    assert example.steps.left_level.count == count_of(3 * mp.sqrt(2), 16)
-    assert example.steps.left_rise.text == '2'
-    assert example.seventeen_drift.count == count_of(6 * (mp.sqrt(17**2 + 8**2) - 12 * HIP_8), 1000)
-
-
-def test_the_jacks():
-    """Four at 16 in before the run ends; worked one by one, not added up."""
-    example = corner_jacks(BOOK)
-
-    assert (example.spacing_in, BOOK.spacings[example.spacing_place]) == (16, 16)
-    assert [(number, run) for number, _, run in example.jacks] == [(n, 16 * n) for n in (1, 2, 3, 4)]
-    assert [figure.count for _, figure, _ in example.jacks] == [
-        count_of(16 * n * COMMON_8, 16) for n in (1, 2, 3, 4)
-    ]
-    assert example.difference == example.jacks[0][1]
-    assert example.shortening.count == count_of(mpf(3) / 2 / mp.sqrt(2), 16)
-    assert example.point_to_point.count == count_of(mpf(3) / 4 * COMMON_8, 16)
-    assert example.hand.count == count_of(16 * COMMON_8, 1000)
-    assert example.drift.count == count_of(4 * (mpf(19) + mpf(1) / 4 - 16 * COMMON_8), 1000)
+EVERY = (store, store_hip, hip_jacks, wing_valley, porch)
+ONE_ROOF = (store, store_hip, wing_valley)
 
 
 def test_a_book_without_the_examples_pitch_takes_its_nearest():
@@ -98,20 +28,111 @@ def test_a_book_without_the_examples_pitch_takes_its_nearest():
     assert nearest_pitch(book, Fraction(9, 2)).text == '20°'
 
 
+@pytest.mark.parametrize('last', [288, 121 / 2])
+@pytest.mark.parametrize('pitches', ['[6, 8]', '["7 1/2", 12]', '["26 deg"]'])
+def test_hip_jacks_and_valley_have_the_pitch_and_run_of_the_store(pitches, last):
+    """A regular hip needs one pitch on both sides: the hipped end is the store's own, and so is the wing."""
+    book = replace(read_settings(f'pitches = {pitches}', ''), runs=Runs(last=Fraction(last)))
+    common, *others = [make(book).member for make in ONE_ROOF]
+    jacks = hip_jacks(book).store
+
+    for member in others:
+        assert (member.pitch, member.run_in, member.overhang_in) == (
+            common.pitch,
+            common.run_in,
+            common.overhang_in,
+        )
+    assert (jacks.pitch, jacks.run_in, jacks.overhang_in) == (common.pitch, common.run_in, common.overhang_in)
+
+
 def test_a_book_that_ends_early_takes_a_run_with_room_for_the_overhang():
     book = Settings(runs=Runs(last=Fraction(121, 2)))
 
-    assert (store(book).run_in, corner(book).run_in) == (48, 48)
+    assert [make(book).member.run_in for make in (*ONE_ROOF, porch)] == [48, 48, 48, 48]
     assert store(book).width_in == 96
 
 
-@pytest.mark.parametrize('make', [store, porch, corner])
+@pytest.mark.parametrize('make', EVERY)
 def test_a_book_too_small_for_an_example_has_none(make):
     assert make(SMALL) is None
 
 
-def test_jacks_need_no_run_table():
-    example = corner_jacks(SMALL)
+@pytest.mark.parametrize('spacing', ['2', '3', '19.2', '66', '80'])
+def test_jacks_stand_between_the_hips_side_and_the_side_common(spacing):
+    book = read_settings(f'jacks.spacings = [{spacing}]\nstock.hip = 3.5\nstock.rafter = 1.75', '')
+    example, step = hip_jacks(book), Fraction(spacing)
+    if step > 67 - Fraction(7, 4):
+        assert example is None
+        return
+    numbers = [jack.number for jack in example.jacks]
 
-    assert [number for number, _, _ in example.jacks] == [1]
-    assert example.pitch == pitch('8')
+    assert all(jack.short.count > 0 for jack in example.jacks)
+    assert numbers == list(range(numbers[0], numbers[0] + len(numbers)))
+    assert len(numbers) <= 5
+    assert numbers[-1] * step + Fraction(7, 4) <= 67
+    # one space nearer to the corner than the first there would be no short point left
+    assert (numbers[0] - 1) * step <= Fraction(7, 4) * Fraction(1415, 1000) + Fraction(7, 8)
+
+
+def test_stock_too_shallow_for_the_plate_has_no_birds_mouth_and_is_told_the_least():
+    """Rafters 2×12 at 12 in 12 stand so high that a 2×6 hip or valley hangs over the plate."""
+    book = read_settings(
+        'pitches = [12]\nstock.rafters = "2x12"\nstock.hips = "2x6"\nstock.valleys = "2x6"', ''
+    )
+    hip, valley, at = store_hip(book), wing_valley(book), corner(Fraction(12))
+    height = seats.height_above_plate(at, Fraction(45, 4), Fraction(7, 2))
+    slope = hip_run(at, 1) / hip_length(at, 1)
+
+    assert (hip.member.mouth, valley.member.mouth) == (None, None)
+    reaches = seats.hip_height(at, height, Fraction(3, 2)) * slope
+    assert 0 <= mpf(hip.least_depth.count) / 16 - reaches < mpf(1) / 16
+    assert seats.hip_heel(at, height, Fraction(hip.least_depth.count, 16), Fraction(3, 2)) >= 0
+    assert seats.valley_heel(at, height, Fraction(valley.least_depth.count, 16), Fraction(3, 2)) >= 0
+    assert hip.backed is None
+
+
+def test_a_seat_that_would_cut_the_stock_through_is_not_cut():
+    book = read_settings('pitches = [24]\nstock.rafters = "2x4"\nstock.seat = "5 1/2"', '')
+    assert [make(book).member.mouth for make in (store, porch)] == [None, None]
+    assert store(book).member.stands.keys() & {'heel', 'height', 'notch'} == set()
+
+
+def test_a_thin_tail_is_cautioned():
+    """A 3 1/2 seat in a 2×6 at 6 in 12 leaves 3.93 in, in a 2×4 only 1.93."""
+    two_by_four, two_by_six = (
+        store(replace(BOOK, rafters=stock(size))).member.cautions for size in ('2×4', '2×6')
+    )
+    assert THIN_TAIL in two_by_four
+    assert THIN_TAIL not in two_by_six
+    assert 'more than a quarter' in two_by_six[0].text
+
+
+@pytest.mark.parametrize(('seat', 'stands'), [('3 1/2', True), ('3', True), ('2 13/16', False)])
+def test_without_tables_of_seats_the_heel_is_read_from_the_rises(seat, stands):
+    """Where it can be read in one place: 3 1/2 in of run are 3 and 1/2, two readings and a sum."""
+    parts = [part for part in BOOK_PARTS if part not in ('seat', 'values')]
+    book = read_settings(f'stock.seat = "{seat}"\nruns = {{by = "1/2 in"}}\nparts = {parts}', '')
+    sources = store(book).member.stands['heel']
+
+    assert [(one.table, one.run_in) for one in sources] == ([('rise', Fraction(seat) if ' ' not in seat else Fraction(7, 2))] if stands else [])  # fmt: skip
+
+
+def test_a_figure_that_another_stock_has_is_not_cited():
+    """The tables are for dressed thicknesses: a ridge 1.6 in thick stands on its pitch's own pages, or nowhere."""
+    book = read_settings('stock.ridge = 1.6', '')
+    without = replace(book, parts=tuple(part for part in book.parts if part != 'values'))
+
+    for make in ONE_ROOF:
+        assert {one.table for one in make(book).member.stands['off']} <= {'values', 'hip-values'}
+        assert make(book).member.stands['off']
+        assert make(without).member.stands['off'] == ()
+
+
+def test_the_valleys_heel_is_marked_outwards_of_the_inside_corner():
+    """By its thickness: half of it, level, at a regular corner."""
+    book, at = read_settings('stock.hip = 3.5', ''), corner(Fraction(6))
+    marks = {mark.key: mark.at.text for mark in wing_valley(book).member.marks}
+    out = hip_ends.set_back(at, Fraction(7, 2))[1]
+
+    assert marks['heel'] == part(hip_length(at, 67) + out)
+    assert marks['plate'] == part(hip_length(at, 67))

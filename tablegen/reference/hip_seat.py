@@ -200,7 +200,7 @@ def _hips(settings: Settings, rafters: Stock, hips: Stock) -> Table:
     said = text.rational(settings.seat)
     return Table(
         'seat',
-        _key('hip', rafters, hips),
+        key_of('hip', rafters, hips),
         f'Hip seats, {_sizes(rafters, hips)}',
         (
             'pitch',
@@ -217,7 +217,7 @@ def _valleys(settings: Settings, rafters: Stock, valleys: Stock) -> Table:
     said = text.rational(settings.seat)
     return Table(
         'seat',
-        _key('valley', rafters, valleys),
+        key_of('valley', rafters, valleys),
         f'Valley seats, {_sizes(rafters, valleys)}',
         ('pitch', 'plumb depth', 'height', 'heel', 'seat', 'heel out', 'marks', 'thin'),
         f"inches, common's seat {said}; plumb: depth, height over the inside corner, heel; level: heel out, outwards of "
@@ -226,7 +226,8 @@ def _valleys(settings: Settings, rafters: Stock, valleys: Stock) -> Table:
     )
 
 
-def _key(member: str, rafters: Stock, own: Stock) -> str:
+def key_of(member: str, rafters: Stock, own: Stock) -> str:
+    """Return the key of the table of hips or of valleys, 'hip' or 'valley', for two sizes."""
     return (
         f'{member}-seat-{_sizes(rafters, own).removesuffix(" rafters").replace("×", "x").replace(" ", "-")}'
     )

@@ -1,0 +1,121 @@
+"""Page, row and column of every figure that a worked example reads from the book."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from layouts.example_words import OPENING_ROWS, PLACES
+from layouts.jack_pages import page_of_jack
+from layouts.pages import Index
+from layouts.pitch_pages import is_grid, page_of_addition, page_of_run
+from layouts.reference_tables import cell_key
+from layouts.trim import Trim
+from layouts.words import WORDS
+from tablegen import text
+from tablegen.pitch import Pitch
+from tablegen.reference.tables import tables
+from tablegen.settings import Settings
+from tablegen.worked.records import Source, Stands
+from tablegen.worked.sources import JACK_LENGTHS
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """Where a figure stands; finished words."""
+
+    page: int
+    table: str
+    """Its title, where a page may have several; else ''."""
+    row: str
+    column: str
+    """'' where the row has one figure."""
+
+
+@dataclass(frozen=True, slots=True)
+class Places:
+    """Finds the places of one example's figures."""
+
+    pitch: Pitch
+    index: Index
+    settings: Settings
+    trim: Trim
+
+    def of(self, stands: Stands) -> dict[str, tuple[Place, ...]]:
+        """Return the places of every step."""
+        return {step: self.of_step(sources) for step, sources in stands.items()}
+
+    def of_step(self, sources: tuple[Source, ...]) -> tuple[Place, ...]:
+        """Return the places of one step's figures."""
+        tabled = next((source for source in sources if not source.added), sources[0] if sources else None)
+        return _together([self._place(source, tabled) for source in sources])
+
+    def of_rows(self, each: Sequence[tuple[Source, ...]]) -> tuple[Place, ...]:
+        """Return the places of figures that stand below each other, a page said once."""
+        found: dict[tuple[int, str], list[str]] = {}
+        for sources in each:
+            for source in sources:
+                place = self._place(source, source)
+                found.setdefault((place.page, place.column), []).append(source.row)
+        return tuple(
+            Place(
+                page,
+                '',
+                PLACES['rows' if len(rows) > 1 else 'row'].format(rows[0], rows[-1]),
+                PLACES['column'].format(head),
+            )
+            for (page, head), rows in found.items()
+        )
+
+    def _place(self, source: Source, tabled: Source) -> Place:
+        if source.run_in is not None:
+            return self._in_runs(source, tabled)
+        words = PLACES
+        if source.row in OPENING_ROWS:
+            row, column = OPENING_ROWS[source.row]
+            page = self.index[f'{source.table}:{self.pitch.text}']
+            return Place(page, '', words['head'].format(row), words['head'].format(column) if column else '')
+        row = words['row'].format(source.row)
+        if source.table == JACK_LENGTHS:
+            where = (source.place, self.pitch, self.settings, self.trim)
+            page = page_of_jack(self.index, int(source.row), *where)
+            return Place(page, '', row, words['jack'].format(source.column))
+        page = self.index[cell_key(source.table, source.row, source.place)]
+        title = words['title'].format(_title(source.table, self.settings))
+        return Place(page, title, row, words['head'].format(source.column))
+
+    def _in_runs(self, source: Source, tabled: Source) -> Place:
+        words, run = PLACES, source.run_in
+        where = (self.index, source.table)
+        what = (self.pitch, self.settings, self.trim)
+        listed = not is_grid(self.settings)
+        column = words['head'].format(WORDS['list_heads'][source.table]) if listed else ''
+        if source.added:
+            page = page_of_addition(*where, run, tabled.run_in, *what)
+            row = words['row'].format(text.run(run)) if listed else words['add'].format(text.rational(run))
+            return Place(page, '', row, column)
+        page = page_of_run(*where, run, *what)
+        if listed:
+            return Place(page, '', words['row'].format(text.run(run)), column)
+        feet, inches = divmod(run, 12)
+        return Place(
+            page,
+            '',
+            words['row'].format(f'{feet} ft'),
+            f'{text.rational(inches)} in',
+        )
+
+
+def _together(places: list[Place]) -> tuple[Place, ...]:
+    """Return places, those of one row of one table said once."""
+    found: dict[tuple, list[str]] = {}
+    for place in places:
+        found.setdefault((place.page, place.table, place.row), []).append(place.column)
+    return tuple(
+        Place(*where, PLACES['column'].format(PLACES['and'].join(heads)) if any(heads) else '')
+        for where, heads in found.items()
+    )
+
+
+def _title(key: str, settings: Settings) -> str:
+    return next(table.title for table in tables(settings) if table.key == key)

@@ -1,0 +1,232 @@
+"""The worked examples of finished books: each step by its words, worked out in space; each place turned to."""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+
+import pytest
+from headed import PHRASE_GAP_REM, NotTold, Part, phrases, read, reference_part, said, sections
+from headed_members import Members, members
+from headed_pages import grid_parts, headed, under_spacings
+from labels.every import EXPECTED
+from labels.example_hips import hip_notch
+from labels.example_roof import Roof
+from labels.examples import jack_table, marks, small_print, steps
+from labels.expected import DEPTHS
+from made_books import made
+from oracle import seats
+from printed_words import Word
+from skewed import HIP, HIPS, RAFTER, RAFTERS, RIDGE, SEAT, VALLEYS, SkewedBook
+from worked_pages import Place, Step, WorkedPage, jack_rows, worked_page
+
+PLAIN = Roof(Fraction(6), Fraction(4))
+"""The book of three pitches, its settings as they come."""
+SHORT = Fraction(36)
+"""The skewed book's runs end at 4 ft: every run is cut to leave room for an overhang."""
+ODD = Roof(
+    Fraction(5), Fraction(5), RIDGE, HIP, RAFTER, RAFTERS, HIPS, VALLEYS, SEAT, SHORT, SHORT
+)  # fmt: skip
+LISTED = Roof(Fraction(6), Fraction(6))
+"""Runs by 5 1/2 in make no grid of feet and inches; small runs are added from lists of their own."""
+ROOFS = {'small_book': PLAIN, 'skewed': ODD, 'listed': LISTED}
+BOOKS = pytest.mark.parametrize('name', ROOFS)
+
+
+@pytest.fixture(scope='module')
+def listed(tmp_path_factory):
+    written = 'pitches = [6]\nruns = {by = "5 1/2 in", to = "9 ft"}\nparts = ["values", "jacks", "common", "hip-valley", "examples"]'
+    return made(written, tmp_path_factory.mktemp('listed'))
+
+
+def book_of(name: str, request) -> SkewedBook:
+    found = request.getfixturevalue(name)
+    return found if name == 'skewed' else SkewedBook(found)
+
+
+def examples_of(book: SkewedBook) -> dict[str, WorkedPage]:
+    """Return the pages of the examples by their titles."""
+    templates = {page.template for page in book.made.pages if page.template.startswith('example_')}
+    pages = [worked_page(number, book.words(number), book.rem) for number in book.numbers(*templates)]
+    assert len({page.title for page in pages}) == len(pages)
+    return {page.title: page for page in pages}
+
+
+@BOOKS
+def test_every_step_of_every_example(name, request):
+    expected, wrong = steps(ROOFS[name]), []
+    pages = examples_of(book_of(name, request))
+
+    assert list(pages) == list(expected)
+    for title, wanted in expected.items():
+        for words, figure in wanted.items():
+            try:
+                found = pages[title].step(words).figure
+            except NotTold as fault:
+                found = str(fault)
+            if found != figure:
+                wrong.append(f'{title}, "{words}": printed {found}, expected {figure}')
+        if len(pages[title].steps) != len(wanted):
+            wrong.append(f'{title}: {len(pages[title].steps)} steps, {len(wanted)} expected')
+    assert wrong == []
+
+
+@BOOKS
+def test_every_mark_of_every_board(name, request):
+    pages = examples_of(book_of(name, request))
+
+    assert {title: page.marks for title, page in pages.items() if page.marks} == marks(ROOFS[name])
+
+
+@BOOKS
+def test_the_table_of_jacks(name, request):
+    """Long and short points from the jack's own run, rounded once; not from printed figures added."""
+    book = book_of(name, request)
+    (number,) = book.numbers('example_jacks_table')
+
+    assert jack_rows(book.words(number)) == jack_table(ROOFS[name])
+
+
+@BOOKS
+def test_the_small_print_has_its_figures(name, request):
+    pages = examples_of(book_of(name, request))
+
+    for title, words in small_print(ROOFS[name]).items():
+        assert words in pages[title].small
+
+
+# Places --------------------------------------------------------------------------------------------------------
+
+
+def figures_at(book: SkewedBook, place: Place) -> list[str]:
+    """Turn to a page and return what stands there in the row and under the heads named."""
+    if place.kind == 'opening':
+        found = members(place.page, book.words(place.page), book.rem)
+        return [_of_member(found, place, head) for head in place.heads]
+    if place.kind == 'table':
+        part = _table(book, place)
+        return [re.sub('[†‡§ ]+$', '', part.cell(head, place.row)) for head in place.heads]
+    page = headed(place.page, book.words(place.page), book.rem)
+    if place.kind == 'jacks':
+        table = grid_parts(place.page, under_spacings(page, book.rem), 'jack', book.rem)[0]
+        return [table.cell(head, place.row) for head in place.heads]
+    if place.kind == 'added':
+        (line,) = [one for one in grid_parts(place.page, page, 'ft', book.rem)[1:] if place.row in one.heads]
+        return [line.cell(place.row, 'add')]
+    (head,) = place.heads
+    return [_in_runs(page.below, head, place.row.removesuffix(' ft'), book.rem)]
+
+
+def _of_member(found: Members, place: Place, head: str) -> str:
+    """Return the figure in the one row that begins with the words named, under a head."""
+    figures = [
+        said
+        for (_, name, column), all_said in found.found.items()
+        if column == head and (name == place.row or re.match(rf'{re.escape(place.row)}(?![’\w])', name))
+        for said in all_said
+    ]
+    assert len(figures) == 1, f'{place}: {figures}'
+    return re.sub('[†‡§]+$', '', figures[0])
+
+
+def _in_runs(below: list[list[Word]], head: str, row: str, rem: float) -> str:
+    """Return a cell of a table of runs: a figure ends where its head's number ends, or to the right of it."""
+    top = next(line for line in below if line[0].text in ('ft', 'run'))
+    heads = phrases(top[1:], PHRASE_GAP_REM * rem)
+    (wanted,) = [one for one in heads if one.text == head]
+    count = len(row.split())
+    (line,) = [line for line in below if said(line[:count]) == row and (count > 1 or line[1].text != 'ft')]
+    return said(
+        [
+            word
+            for word in line[count:]
+            if max((one for one in heads if one.left < word.right), key=lambda one: one.left) == wanted
+        ]
+    )
+
+
+def _table(book: SkewedBook, place: Place) -> Part:
+    for title, below in sections(book.words(place.page), book.rem):
+        if re.sub(r', \d+ of \d+$', '', title) == place.title:
+            named = HEADED[place.title]
+            return reference_part(place.page, title, below, named.corner, named.span, book.rem)
+    raise NotTold(f'page {place.page} has no "{place.title}"')
+
+
+HEADED = {one.title: one for one in EXPECTED}
+"""What stands at the head of the tables that examples read from."""
+
+
+def placed(pages: dict[str, WorkedPage]) -> list[tuple[str, Step]]:
+    return [(title, step) for title, page in pages.items() for step in page.steps if step.places]
+
+
+@BOOKS
+def test_every_place_that_is_cited_has_the_figure(name, request):
+    """The page is turned to: in the named row, under the named head, stands a figure of the step."""
+    book = book_of(name, request)
+    wrong, seen = [], 0
+    jacks = jack_table(ROOFS[name])
+    for title, step in placed(examples_of(book)):
+        told = f' {step.words} {step.figure} '
+        for place in step.places:
+            for figure in figures_at(book, place):
+                seen += 1
+                known = told if place.kind != 'jacks' else f' {" . ".join(jacks[place.row])} '
+                if not re.search(rf'(?<=[\s&(]){re.escape(figure)}(?=[\s.,;])', known):
+                    wrong.append(f'{title}, "{step.words}": page {place.page} has {figure} there, {place}')
+    assert wrong == []
+    assert seen > (40 if name == 'skewed' else 20)
+
+
+@BOOKS
+def test_the_first_place_of_a_step_has_its_own_figure(name, request):
+    """But for readings that are added, where the sum is told."""
+    book = book_of(name, request)
+    for _, step in placed(examples_of(book)):
+        first, *more = step.places
+        (figure, *_) = figures_at(book, first)
+        if more and more[0].kind in ('added', 'runs'):
+            parts = [figure, *(one for place in more for one in figures_at(book, place))]
+            assert ' + '.join(parts) in step.words
+        elif first.kind != 'jacks' and not {'Stepped', 'left,'} & set(step.words.split()):
+            assert figure == step.figure
+
+
+@pytest.mark.parametrize('name', ['small_book', 'skewed'])
+def test_figures_that_the_book_tables_are_given_their_place(name, request):
+    """Else a book could cite nothing and pass."""
+    pages = examples_of(book_of(name, request))
+    for title, words in (
+        ('The garden store', 'Line length'), ('The garden store', 'To the tail'), ('The garden store', 'Off at the ridge'),
+        ('The garden store', 'Heel'), ('The garden store', 'Height above plate'), ('The garden store', 'Notch'),
+        ('The store’s hip: length, upper end', 'Line length'), ('The store’s hip: length, upper end', 'one cheek'),
+        ('The store’s hip: length, upper end', 'as far down'), ('The store’s hip: mouth and tail', 'dropped, plumb'),
+        ('The store’s hip: mouth and tail', 'Its height above plate'), ('The store’s hip: cuts and steps', 'on the side'),
+        ('The store’s hip: cuts and steps', 'On the top edge'), ('The store’s hip: cuts and steps', 'as far past'),
+        ('The store’s hip jacks', 'tabled length'), ('The store’s hip jacks', 'on the jack’s center'),
+        ('The store’s hip jacks', 'Short to long'), ('The wing’s valley: length, upper end', 'Off at the ridges'),
+        ('The wing’s valley: mouth and tail', 'The heel stands outwards'), ('The porch', 'Line length'),
+    ):  # fmt: skip
+        assert pages[title].step(words).places, (title, words)
+
+
+# Cautions ------------------------------------------------------------------------------------------------------
+
+
+def test_an_example_says_what_its_notch_calls_for(skewed, small_book):
+    """Its own stock under its own notch: the skewed book's hip is notched past a third, the plain store's rafter is not."""
+    depth = DEPTHS[HIPS]
+    height = ODD.height
+    wide = seats.hip_seat(ODD.at, height, depth, HIP)
+    assert hip_notch(ODD.at, wide) > depth / 3
+    pages = examples_of(skewed)
+    assert (
+        'Look again. The notch takes more than a third of the depth.'
+        in pages['The store’s hip: mouth and tail'].small
+    )
+    assert 'Local code and a licensed designer decide.' in pages['The store’s hip: mouth and tail'].small
+    care = re.search(r'Clauses: page (\d+)\.', pages['The store’s hip: mouth and tail'].small)
+    assert 'R802.7.1' in read(skewed.words(int(care[1])))
+    assert 'Look again' not in pages['The garden store'].small
+    assert not [page for page in examples_of(SkewedBook(small_book)).values() if 'Look again' in page.small]

@@ -1,0 +1,173 @@
+"""Worked examples read back from a finished page: its steps with their figures and places, its marks, its table of jacks."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from headed import TITLE_REM, NotTold, lines, said
+from printed_words import Word
+
+FIGURE_REM = (0.9, 1.02)
+"""Figures at the right of steps."""
+PLACE_REM = 0.72
+"""Places are set as small as that."""
+PROSE_REM = 0.77
+"""Small print, smaller than a step."""
+ENDS = {'RIDGE', 'WALL', 'HIP', 'TAIL'}
+"""Written up along a board."""
+PLACE = re.compile(
+    r'page (?P<page>\d+), (?:(?:“(?P<title>[^”]+)”, )?(?:row|rows) (?P<row>[^,]+?)(?: to (?P<last>\d+))?, '
+    r'under (?P<heads>“[^”]+”(?: and “[^”]+”)*|[^;]+)'
+    r'|at the foot, for (?P<add>[^;]+)|“(?P<name>[^”]+)”(?:, under (?P<columns>“[^”]+”(?: and “[^”]+”)*))?)(?:; |$)'
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """Where a figure is said to stand."""
+
+    page: int
+    title: str
+    row: str
+    heads: tuple[str, ...]
+    kind: str
+    """'table', 'runs', 'jacks', 'added', or 'opening': the pages by member of a pitch."""
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One step of a page."""
+
+    words: str
+    figure: str
+    places: tuple[Place, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class WorkedPage:
+    """One page."""
+
+    number: int
+    title: str
+    steps: tuple[Step, ...]
+    small: str
+    """Small print and the words before the steps."""
+    marks: dict[str, str]
+    """Distance of each mark by what it is."""
+
+    def step(self, words: str) -> Step:
+        """Return the one step that has some words in it."""
+        found = [step for step in self.steps if words in step.words]
+        if len(found) != 1:
+            raise NotTold(f'page {self.number}: {len(found)} steps with "{words}"')
+        return found[0]
+
+
+def worked_page(number: int, words: Sequence[Word], rem: float) -> WorkedPage:
+    """Return a page of an example."""
+    words = [word for word in words if word.text not in ENDS]
+    title, *below = lines(words)
+    edge, right = min(word.left for word in words), max(word.right for word in words)
+    begun: list[list[list[Word]]] = []
+    small, marks = [], {}
+    for line in below:
+        sizes = [word.size / rem for word in line]
+        label = line[0].text.isdigit() and abs(line[0].left - edge) < 0.3 and line[1].left > edge + rem
+        label = label and sizes[0] > PROSE_REM and not all(_is_figure(word.text) for word in line)
+        if max(sizes) >= TITLE_REM:
+            raise NotTold(f'page {number}: a second title, "{said(line)}"')
+        if (label and FIGURE_REM[0] < max(sizes[1:]) < FIGURE_REM[1]) or (
+            label and sizes[0] > PROSE_REM and _alone(line, right)
+        ):
+            begun.append([line])
+        elif label and len(line) > 2:
+            marks |= _marks(line)
+        elif begun and line[0].left > edge + rem and max(sizes) < FIGURE_REM[1]:
+            begun[-1].append(line)
+        else:
+            small.append(line)
+    steps = tuple(_step(some, rem) for some in begun)
+    return WorkedPage(number, said(title), steps, said([word for line in small for word in line]), marks)
+
+
+def _alone(line: Sequence[Word], right: float) -> bool:
+    """Return whether a numbered line has no figure at the right: a step without one."""
+    return right - line[-1].right > 1 and line[0].size > 0
+
+
+def _step(some: Sequence[Sequence[Word]], rem: float) -> Step:
+    figure, words, places = [], [], []
+    for place, line in enumerate(some):
+        for word in line[1:] if not place else line:
+            size = word.size / rem
+            (figure if size > FIGURE_REM[0] else places if size < PLACE_REM else words).append(word)
+    return Step(said(words), said(figure), _places(said(places)))
+
+
+def _places(written: str) -> tuple[Place, ...]:
+    found, at = [], 0
+    while at < len(written):
+        match = PLACE.match(written, at)
+        if not match:
+            raise NotTold(f'no place: "{written[at:]}"')
+        found += _place(match)
+        at = match.end() + (match.end() < len(written) and written[match.end()] == ' ')
+    return tuple(found)
+
+
+def _place(match: re.Match) -> list[Place]:
+    page = int(match['page'])
+    if match['name']:
+        columns = re.findall(r'“(.+?)”', match['columns'] or '')
+        return [Place(page, '', match['name'], tuple(columns) or ('',), 'opening')]
+    if match['add']:
+        return [Place(page, '', match['add'].strip(), (), 'added')]
+    heads = re.findall(r'“(.+?)”', match['heads']) or [match['heads'].strip()]
+    if match['title']:
+        return [Place(page, match['title'], match['row'], tuple(heads), 'table')]
+    if match['row'].endswith(' ft') or ' in' in match['row']:
+        return [Place(page, '', match['row'], tuple(heads), 'runs')]
+    spacing, _, columns = heads[0].partition(': ')
+    heads = [f'{spacing}: {column}' for column in columns.split(', ')]
+    rows = range(int(match['row']), int(match['last'] or match['row']) + 1)
+    return [Place(page, '', str(row), tuple(heads), 'jacks') for row in rows]
+
+
+def _marks(line: Sequence[Word]) -> dict[str, str]:
+    """Return the marks of a line: number, what it is, distance in figures and fractions at its end."""
+    found: dict[str, str] = {}
+    rest = [word.text for word in line]
+    while rest:
+        rest.pop(0)
+        name = [rest.pop(0)]
+        while not _is_figure(rest[0]):
+            name.append(rest.pop(0))
+        distance = [rest.pop(0)]
+        while rest and (('/' in rest[0]) or '″' in rest[0]) and _is_figure(rest[0]):
+            distance.append(rest.pop(0))
+        found[' '.join(name)] = ' '.join(distance).replace('− ', '−')
+    return found
+
+
+def _is_figure(word: str) -> bool:
+    return bool(re.fullmatch(r'−?\d+(/\d+)?[′″]?', word))
+
+
+def jack_rows(words: Sequence[Word]) -> dict[str, list[str]]:
+    """Return the table of jacks: by number, its figures from the left."""
+    below = lines(words)
+    start = next(n for n, line in enumerate(below) if line[0].text == 'jack')
+    found = {}
+    for line in below[start + 1 :]:
+        if not all(_is_figure(word.text) for word in line):
+            break
+        cells: list[list[Word]] = []
+        for word in line[1:]:
+            if cells and word.left - cells[-1][-1].right < 1:
+                cells[-1].append(word)
+            else:
+                cells.append([word])
+        found[line[0].text] = [said(cell) for cell in cells]
+    return found
