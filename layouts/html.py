@@ -59,7 +59,6 @@ html {{ font-size: {10 * trim.unit_pt}pt; }}
 .fan {{ right: {trim.outer_mm}mm; }}
 .inside {{ left: {trim.inner_mm}mm; right: {trim.outer_mm}mm; }}
 .left .foot {{ left: {trim.outer_mm}mm; right: {trim.inner_mm}mm; }}
-.sections {{ width: {trim.text_width / 10:.3f}rem; }}
 .folio {{ top: {trim.height_mm - trim.top_mm - trim.foot_mm + 1.2}mm; }}
 .left .folio {{ left: {trim.outer_mm}mm; }}
 .right .folio {{ right: {trim.outer_mm}mm; }}

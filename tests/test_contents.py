@@ -5,11 +5,14 @@ from __future__ import annotations
 import re
 
 import pytest
+from made_books import strayed
 from printed_words import Word
 
 from layouts.book import plan
 from layouts.contents_pages import CONTENTS_COLUMNS, ENTRY_COLUMNS
 from layouts.covers import spans
+from layouts.html import pages_html, style
+from layouts.typeset import Job, set_document
 from tablegen.settings import BOOK_PARTS, read_settings
 
 LINE_MM, COLUMN_MM = 1.0, 0.5
@@ -170,3 +173,16 @@ def test_a_later_section_sends_its_reader_to_nothing_that_is_not_there():
 
     assert covers
     assert {cover.elsewhere for cover in covers} == {'the cautions'}
+
+
+def test_the_contents_of_a_long_book_keep_to_their_page(tmp_path):
+    """Fourteen sections, twelve groups, every pitch that a first page of contents holds."""
+    written = f'parts = {list(BOOK_PARTS)}\nruns = {{by = "1/4 in", to = "20 ft"}}\njacks.spacings = [16]'
+    planned = plan(read_settings(written, ''))
+    pages = [planned.pages()[number - 1] for number in range(1, 4)]
+    job = Job(pages_html(pages, ''), style(planned.trim), len(pages), tmp_path / 'contents.pdf')
+    set_document(job)
+
+    assert [page.template for page in pages] == ['cover', 'cautions', 'contents']
+    assert len(planned.index.sections) > 12
+    assert strayed(pages, job, planned.trim) == []
