@@ -28,6 +28,7 @@ NOTCH = '† past a quarter of the depth, ‡ past a third, § under 3 1/2 in le
 THIN = '§ under 3 1/2 in left, too little under a tail; local code decides.'
 NOTCHED = f'{THIN} Of this stock any seat leaves less; of deeper stock see “Stock left”.'
 DASH = '–: the seat would be longer than the stock is deep, or leave less than half.'
+DROPPED = 'A dropped hip’s tabled height, heel and seat have it already.'
 HIP_SEATS = 'Hips {hip} in thick. The drop is in the dropped ones already.'
 VALLEY_SEATS = 'Valleys {hip} in thick, not dropped: mark these as they stand.'
 OLD_RULE = 'Hips {hip} in thick, of the rafters’ stock. Minus: too high. {dash}'
@@ -50,6 +51,8 @@ NOTES = {
     'tail-plumb-cut': (NOTCHED,),
     'tail-square-cut': (NOTCHED,),
     'hips': ('Drop for a hip {hip} in thick; a dropped hip’s tabled seat has it already.',),
+    'drop-plumb': (DROPPED,),
+    'drop-square': (DROPPED,),
     'jacks': (
         'Hip {hip} in, ridge {ridge} in, rafter {rafter} in thick. Points: half each side of the center line’s mark.',
     ),

@@ -12,7 +12,6 @@ from layouts.grids import (
     BASELINE_SHIFT_EM,
     EDGE,
     FIGURE_SPACE,
-    LABEL_RULE,
     SIZES,
     fraction_text,
     tab_stop,
@@ -27,7 +26,8 @@ GAPS = (4.6, 3.4, 1.6)
 """Widths between columns tried for a table, in units."""
 MOST_SPREAD = 24.0
 """What a column may be wider than its figures, in units."""
-LABEL_GAP, HEAD_GAP = 7.0, 2.5
+LABEL_GAP, LABEL_RULE, HEAD_GAP = 7.0, 3.6, 2.5
+"""Between a row's name and its first figure; how far left of that figure the rule stands: not beside it as a 1 would."""
 HEAD_SIZE = 7.6
 HEAD_LETTER = 3.9
 """Size of a head and width of its letters on average, in units."""

@@ -104,7 +104,9 @@ def _hip(at, height, drop):
     for side, hand in ((at, 1), (at.turned(), -1)):
         short = printed(shortening.along(shortening.hip_at_common(THICK, side), at.hip_slope))
         board = board.plumb_cut(length - short, hand * printed_degrees(cheeks.hip_at_common(side).blade))
-    board = board.lower_cut(-printed(tail.hip_tail(OUT, at))).birds_mouth(hip_height)
+    heel = seat.hip_heel(DEPTH, seat.hip_height_above_plate(height, lowered), at)
+    board = board.lower_cut(-printed(tail.hip_tail(OUT, at)))
+    board = board.notched(printed(heel), printed(seat.hip_seat(heel, at)))
     return board.placed(-hip_height * board.up(), (0, 0, 0), (float(corner.run_b(RUN_A, at)), float(RUN_A)))
 
 
