@@ -112,3 +112,9 @@ def test_a_cautions_clauses_are_those_of_the_code(caution, keys):
     assert set(re.findall(r'R\d+[.\d]*\d', caution.source)) == set(re.findall(r'R\d+[.\d]*\d', told))
     assert 'memory' in caution.source or 'memory' not in told
     assert ('4 in nominal' in caution.source) <= ('4-code-021' in keys)
+
+
+def test_no_pitch_is_named_as_one_that_is_safe_to_stand_on():
+    """Any roof is a fall: no limit is known, and the source says that there is none."""
+    assert not re.search(r'\d', cautions.STEEP.text)
+    assert cautions.STEEP.source == 'common practice, no source'
