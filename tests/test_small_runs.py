@@ -131,3 +131,14 @@ def test_metric_runs_are_listed_in_millimeters():
     assert [row[0] for row in joined(pages[0].grid)][:3] == ['100 mm', '200 mm', '300 mm']
     assert all(isinstance(page, ListPage) for _, page in pages_of(inches) if hasattr(page, 'added'))
     assert '/127' not in ''.join(str(page) for _, page in pages_of(inches))
+
+
+def test_of_two_pages_as_near_the_facing_one_is_cited():
+    """Feet 24 to 47 stand on the second opening: what is added to 30 ft is read there, not a leaf before."""
+    book = settings_with(16, text.INCHES, Runs(last=Fraction(720)), [Fraction(6)], parts=('common',))
+    index, where = Index({'common:6 in 12': 40}, 99, ()), (book.pitches[0], book, trim_of(book))
+    here = page_of_run(index, 'common', Fraction(360), *where)
+
+    assert here == 42
+    assert page_of_addition(index, 'common', Fraction(15, 16), Fraction(360), *where) == 43
+    assert page_of_addition(index, 'common', Fraction(1, 16), Fraction(367), *where) == 42
