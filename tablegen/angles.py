@@ -20,6 +20,16 @@ class Angle:
 
     tangent: Exact | None
 
+    def tan(self) -> Exact:
+        """Return the tangent of an angle that is no right angle.
+
+        Errors:
+            ZeroDivisionError at 90 degrees
+        """
+        if self.tangent is None:
+            raise ZeroDivisionError('a right angle has no tangent')
+        return self.tangent
+
     def complement(self) -> Angle:
         """Return 90 degrees less this angle, which is not negative; exact for a tangent of one term."""
         if self.tangent is None:
@@ -71,7 +81,7 @@ def degrees_count(angle: Angle, places: int) -> int:
            (tangent_of_degrees). What 40 more digits cannot tell from a half is taken for one.
     """
     if angle.tangent is None:
-        return 90 * 10**places
+        return 90 * int(10**places)
     negative = sign(angle.tangent) < 0
     tangent = -angle.tangent if negative else angle.tangent
     for guard in (12, 40):

@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from typing import Any, TypeVar
+
+Item = TypeVar('Item')
+Read = TypeVar('Read')
 
 LONGEST_PROBLEM = 200
 """Characters; a longer problem keeps its two ends, so that a fault stays a line."""
@@ -33,7 +37,7 @@ class BookError(Exception):
         """Return this error with a next step where it has none of its own."""
         return self if self.next_step else BookError(self.place, self.problem, self.allowed, next_step)
 
-    def __reduce__(self):
+    def __reduce__(self) -> tuple[Any, ...]:
         """Let the error cross from one process to another."""
         return type(self), (self.place, self.problem, self.allowed, self.next_step)
 
@@ -53,7 +57,7 @@ class SettingsFaults(BookError):
         self.source, self.faults = source, faults
         super().__init__(source, f'{len(faults)} faults')
 
-    def __reduce__(self):
+    def __reduce__(self) -> tuple[Any, ...]:
         return type(self), (self.source, self.faults)
 
     def advised(self, next_step: str) -> BookError:
@@ -83,9 +87,10 @@ def _one_line(words: str) -> str:
     )
 
 
-def each_of(items: list, place: str, reader: Callable) -> list:
+def each_of(items: Sequence[Item], place: str, reader: Callable[[Item, str], Read]) -> list[Read]:
     """Return what the reader makes of every item; the faults of all items are raised together."""
-    read, faults = [], []
+    read: list[Read] = []
+    faults: list[BookError] = []
     for index, item in enumerate(items, 1):
         try:
             read.append(reader(item, f'{place}[{index}]'))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import Any
 
 from tablegen import text
 from tablegen.angles import Angle, degrees_count
@@ -165,14 +166,14 @@ def yes_no(key: str, answer: bool) -> Reading:
     return Reading(key, answer, 'yes' if answer else 'no')
 
 
-def as_data(finding: Group) -> dict:
+def as_data(finding: Group) -> dict[str, Any]:
     """Return a finding's values by key, its line under 'from' where it has one.
 
     Returned:
         a length twice: 'level_in' is the exact one in decimals, 'level_text' is it as a person reads it, rounded
         once; rows as a list of objects
     """
-    found: dict = {}
+    found: dict[str, Any] = {}
     for value in finding.values:
         if isinstance(value, Group):
             found[value.key] = as_data(value)
@@ -183,8 +184,8 @@ def as_data(finding: Group) -> dict:
     return {**found, 'from': finding.from_line} if finding.from_line else found
 
 
-def _by_key(readings: tuple[Reading, ...]) -> dict:
-    found: dict = {}
+def _by_key(readings: tuple[Reading, ...]) -> dict[str, Any]:
+    found: dict[str, Any] = {}
     for reading in readings:
         found[reading.key] = reading.data
         if reading.inches is not None:

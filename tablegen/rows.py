@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
+from tablegen.angles import Angle
 from tablegen.exact import Exact, exact, nearest_root
 from tablegen.figures import Figure, Measure, decimal_figure, degree_figure, length_figure, length_of_count
 from tablegen.geometry import common, hip, jacks, shortening
@@ -112,7 +113,7 @@ def pitch_values(pitch: Pitch, settings: Settings) -> PitchValues:
     foot = Fraction(12)
     in_inches = Measure(measure.per)  # a square's figures and unit lengths are inches, however lengths read
 
-    def deg(angle):
+    def deg(angle: Angle) -> Figure:
         return degree_figure(angle, DEGREE_PLACES)
 
     return PitchValues(

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from importlib.resources import files
+from typing import Any
 
 from tablegen import text
 from tablegen.errors import BookError, SettingsFaults, each_of, meant
@@ -42,7 +43,7 @@ class Runs:
         """Return how many runs there are."""
         return (self.last - self.first) // self.step + 1
 
-    def __iter__(self):
+    def __iter__(self) -> Iterator[Fraction]:
         return (self.first + place * self.step for place in range(self.count()))
 
 
@@ -107,9 +108,11 @@ def read_settings(written: str, source: str) -> Settings:
             faults += fault.each()
     if settings.runs.step and 'runs.by' in values and 'runs.from' not in values:
         settings = replace(settings, runs=replace(settings.runs, first=settings.runs.step))
-    for key in ('hips', 'valleys'):
-        if f'stock.{key}' not in values:  # of the rafters' size, where the file says no other
-            settings = replace(settings, **{key: settings.rafters})
+    # of the rafters' size, where the file says no other
+    if 'stock.hips' not in values:
+        settings = replace(settings, hips=settings.rafters)
+    if 'stock.valleys' not in values:
+        settings = replace(settings, valleys=settings.rafters)
     if not {fault.place for fault in faults} & RUN_KEYS:
         faults += run_faults(settings)
     if faults:
@@ -129,7 +132,7 @@ def smallest_part(value: object, place: str) -> int:
     return int(1 / part)
 
 
-def _leaves(tables: dict, above: str = '') -> list[tuple[str, object]]:
+def _leaves(tables: dict[str, Any], above: str = '') -> list[tuple[str, object]]:
     """Return every key of the file with its dotted name; a table's own keys stand for it."""
     found: list[tuple[str, object]] = []
     for key, value in tables.items():
@@ -155,7 +158,7 @@ def _choice(value: object, place: str, allowed: tuple[str, ...]) -> str:
     return str(value)
 
 
-def _list(value: object, place: str) -> list:
+def _list(value: object, place: str) -> list[object]:
     if not isinstance(value, list) or not value:
         raise BookError(place, f'{value!r} is no list', 'a list in square brackets with at least one item')
     return value
@@ -194,8 +197,9 @@ def _run(name: str, value: object, place: str, settings: Settings) -> Settings:
     return replace(settings, runs=replace(settings.runs, **{name: length(value, place)}))
 
 
-def _measure(name: str, value: object, settings: Settings) -> Settings:
-    return replace(settings, measure=replace(settings.measure, **{name: value}))
+def _measure(settings: Settings, per: int | None = None, style: str | None = None) -> Settings:
+    usual = settings.measure
+    return replace(settings, measure=Measure(usual.per if per is None else per, style or usual.style))
 
 
 def run_faults(settings: Settings) -> list[BookError]:
@@ -222,8 +226,8 @@ RUN_KEYS = {'runs.from', 'runs.to', 'runs.by'}
 READERS: dict[str, Reader] = {
     'title': lambda v, p, s: replace(s, title=_name(v, p)),
     'owner': lambda v, p, s: replace(s, owner=_name(v, p)),
-    'lengths': lambda v, p, s: _measure('style', _choice(v, p, text.STYLES), s),
-    'smallest_part': lambda v, p, s: _measure('per', smallest_part(v, p), s),
+    'lengths': lambda v, p, s: _measure(s, style=_choice(v, p, text.STYLES)),
+    'smallest_part': lambda v, p, s: _measure(s, per=smallest_part(v, p)),
     'steep': lambda v, p, s: replace(s, steep=_steep(v, p)),
     'pitches': lambda v, p, s: replace(s, pitches=read_pitches(v, p, s.steep)),
     'runs.from': lambda v, p, s: _run('first', v, p, s),

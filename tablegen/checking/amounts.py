@@ -36,7 +36,7 @@ def amount(number: Exact | Rational, unit: str = INCH, places: int = PLACES) -> 
 def angle_amount(angle: Angle, places: int = PLACES) -> Amount:
     """Return an angle in degrees as an amount."""
     way = 1 if angle.tangent is None else sign(angle.tangent)
-    size = Angle(-angle.tangent) if way < 0 else angle
+    size = Angle(-angle.tan()) if way < 0 else angle
     return Amount(way, degree_figure(size, places), degree_figure(angle, FINE_PLACES))
 
 

@@ -114,7 +114,8 @@ def _judged(rise: int, column: Column, shown: Written) -> Cell:
     slope = slope_of_rise(rise)
     true = column.exact(slope)
     how = _fit(shown, true, column)
-    old = _fit(shown, column.seventeen(slope), column) if column.seventeen else None
+    by_seventeen = column.seventeen(slope) if column.seventeen else None
+    old = None if by_seventeen is None else _fit(shown, by_seventeen, column)
     verdict = how or (SEVENTEEN if old else WRONG)
     follows = NOT_SHOWN
     if column.seventeen and bool(how) != bool(old):
@@ -127,7 +128,7 @@ def _judged(rise: int, column: Column, shown: Written) -> Cell:
         amount(shown.inches - true),
         verdict,
         follows,
-        _rounding(how or old, shown, true if how or not old else column.seventeen(slope)),
+        _rounding(how or old, shown, true if how or not old or by_seventeen is None else by_seventeen),
         _rise_of(column, shown) if verdict == WRONG else None,
     )
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from fractions import Fraction
 
 from tablegen.exact import Exact, sign
@@ -71,7 +71,9 @@ def valley_jacks(side: Side, difference_in: Exact) -> Iterator[tuple[Exact, Exac
         yield line, line - off
 
 
-def _rows(side: Side, jacks) -> Iterator[tuple[Reading, ...]]:
+def _rows(
+    side: Side, jacks: Callable[[Side, Exact], Iterator[tuple[Exact, Exact]]]
+) -> Iterator[tuple[Reading, ...]]:
     measure = side.ask.measure
     half = shortening.along(shortening.point_to_point(side.ask.rafter_in, side.at) / 2, side.slope)
     for spacing_in in side.ask.spacings:

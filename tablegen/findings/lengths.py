@@ -6,7 +6,7 @@ from tablegen.angles import Angle
 from tablegen.exact import Exact, Rational
 from tablegen.findings.side import Side
 from tablegen.geometry import corner, shortening
-from tablegen.readings import Group, degrees, figure, length, words
+from tablegen.readings import Group, Reading, degrees, figure, length, words
 from tablegen.stepping import RUN_PER_STEP, SQUARE, Hold, common_hold, hold
 
 ON_THE_SIDE = (
@@ -50,7 +50,7 @@ def hip_cuts_of(side: Side) -> Group:
     return Group('cut', _both('hip_valley', corner.hip_angle(side.at)), ON_THE_SIDE)
 
 
-def _both(key: str, plumb: Angle):
+def _both(key: str, plumb: Angle) -> tuple[Reading, Reading]:
     return degrees(f'{key}_plumb', plumb), degrees(f'{key}_level', plumb.complement())
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from tablegen.exact import Exact, sign
+from tablegen.figures import Measure
 from tablegen.findings.side import Side
 from tablegen.geometry import backing, seat, tail
 from tablegen.geometry.corner import hip_angle
@@ -186,6 +187,6 @@ def _shortcut(side: Side) -> Group:
     )
 
 
-def _off(how: str, low_in: Exact, measure) -> Reading:
+def _off(how: str, low_in: Exact, measure: Measure) -> Reading:
     high = sign(low_in) < 0
     return length(f'{"high" if high else "low"}_if_{how}', -low_in if high else low_in, measure)

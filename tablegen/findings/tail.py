@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
 
-from tablegen.exact import sign
+from tablegen.exact import Exact, sign
 from tablegen.findings.side import Side
 from tablegen.geometry import shortening, tail
 from tablegen.readings import Group, Reading, board, length, words
@@ -60,7 +61,7 @@ def hip_tails(side: Side, with_valley: bool = True) -> tuple[Reading, ...]:
     at, measure = side.at, side.ask.measure
     level = side.overhang_in / at.plan_a.sine()
 
-    def along(key: str, inches) -> Reading:
+    def along(key: str, inches: Exact | Fraction) -> Reading:
         made = length if key in ('hip', 'hip_valley') else board
         return made(key, shortening.along(inches, at.hip_slope), measure)
 

@@ -107,4 +107,4 @@ def slid_hip_at_ridge(thickness_in: Fraction, at: Corner) -> Exact:
 
     Source: moved towards eave A, it meets the ridge's side later by the slide over tan a.
     """
-    return slide(thickness_in, at) / at.plan_a.tangent
+    return slide(thickness_in, at) / at.plan_a.tan()

@@ -68,7 +68,7 @@ def figure_against_12(from_square: Angle) -> Exact:
     Notes:
         1. The line is marked along the 12: its tangent from square across is 12 over this figure.
     """
-    return 12 * from_square.complement().tangent
+    return 12 * from_square.complement().tan()
 
 
 def jack(at: Corner) -> Cheek:
@@ -83,7 +83,7 @@ def jack(at: Corner) -> Cheek:
     leans by the part of the cut's level normal that is square to plane A: sin = sin θ cos a.
     """
     slope = Angle(at.slope_a)
-    from_square = Angle(at.plan_a.tangent / slope.cosine())
+    from_square = Angle(at.plan_a.tan() / slope.cosine())
     return Cheek(
         saw=slope,
         blade=at.plan_a,
@@ -107,7 +107,7 @@ def hip_against(plan: Angle, at: Corner) -> Cheek:
     return Cheek(
         saw=slope,
         blade=plan.complement(),
-        top=Angle(plan.tangent * slope.cosine()).complement(),
+        top=Angle(plan.tan() * slope.cosine()).complement(),
         top_blade=angle_of_sine(slope.sine() * plan.sine()),
     )
 
@@ -147,7 +147,7 @@ def backed_at_ridge(at: Corner) -> Angle:
     Source: the backed face lies in plane A, where the ridge's side is level: from the hip's line to a level line
     it is tan a / cos θ in plane A, and this its complement.
     """
-    return Angle(at.plan_a.tangent / Angle(at.slope_a).cosine()).complement()
+    return Angle(at.plan_a.tan() / Angle(at.slope_a).cosine()).complement()
 
 
 def backed_at_common(at: Corner) -> Angle:

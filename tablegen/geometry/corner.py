@@ -101,7 +101,7 @@ def hip_run(run_a_in: Fraction, at: Corner) -> Exact:
     return run_a_in / at.plan_a.sine()
 
 
-def run_b(run_a_in: Fraction, at: Corner) -> Exact:
+def run_b(run_a_in: Exact | Fraction, at: Corner) -> Exact:
     """Return B's common run that rises as high as A's, in, both level.
 
     Source: one ridge height: run A · mA = run B · mB.
@@ -141,4 +141,4 @@ def jack_difference(spacing_in: Fraction, at: Corner) -> Exact:
 
     Source: a space s along the eave adds s tan a of level run, and the slope stretches it by 1/cos θ.
     """
-    return spacing_in * at.plan_a.tangent / Angle(at.slope_a).cosine()
+    return spacing_in * at.plan_a.tan() / Angle(at.slope_a).cosine()

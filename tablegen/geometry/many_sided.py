@@ -47,7 +47,7 @@ def regular_corner(slope: Exact, sides: int) -> Corner:
 
     Source: C = 180 − 2p, so tan C/2 = cot p; the hip halves it, a = 90 − p, and tan H = m cos p.
     """
-    return corner(slope, slope, 1 / half_central(sides).tangent)
+    return corner(slope, slope, 1 / half_central(sides).tan())
 
 
 def hip_unit_run(sides: int) -> Exact:
@@ -66,12 +66,12 @@ def hip_length(apothem_in: Fraction, slope: Exact, sides: int) -> Exact:
 
 def side_from_apothem(apothem_in: Fraction, sides: int) -> Exact:
     """Return the length of one side of the plates, in, corner to corner: 2 · apothem · tan p."""
-    return 2 * apothem_in * half_central(sides).tangent
+    return 2 * apothem_in * half_central(sides).tan()
 
 
 def apothem_from_side(side_in: Fraction, sides: int) -> Exact:
     """Return the apothem, in, level, middle of the plan to the middle of a side: side / (2 tan p)."""
-    return side_in / 2 / half_central(sides).tangent
+    return side_in / 2 / half_central(sides).tan()
 
 
 def radius_from_apothem(apothem_in: Fraction, sides: int) -> Exact:
@@ -99,7 +99,7 @@ def peak_point(hip_thickness_in: Fraction, sides: int) -> Exact:
 
     Source: half of the thickness over tan p.
     """
-    return hip_thickness_in / 2 / half_central(sides).tangent
+    return hip_thickness_in / 2 / half_central(sides).tan()
 
 
 def shortening_at_post(width_in: Fraction) -> Exact:

@@ -89,7 +89,7 @@ def end_past_hips(ridge_thickness_in: Fraction, hip_thickness_in: Fraction, at: 
     Source: the hip's center line meets the side half the ridge away at t/2 · cot a past the end, and its
     outer face half the hip's thickness further over sin a. Regular: half the ridge and 0.707 of the hip.
     """
-    return ridge_thickness_in / 2 / at.plan_a.tangent + hip_thickness_in / 2 / at.plan_a.sine()
+    return ridge_thickness_in / 2 / at.plan_a.tan() + hip_thickness_in / 2 / at.plan_a.sine()
 
 
 def end_over_plane(past_end_in: Exact, ridge_thickness_in: Fraction, at: Corner) -> Exact:

@@ -21,7 +21,7 @@ SHORTCUT = Fraction(17, 12)
 """Of the common's seat, the seat that an old rule gives a regular hip."""
 
 
-def heel(seat_in: Fraction, slope: Exact) -> Exact:
+def heel(seat_in: Exact | Fraction, slope: Exact) -> Exact:
     """Return the heel cut of a common rafter.
 
     Given:
@@ -36,7 +36,7 @@ def heel(seat_in: Fraction, slope: Exact) -> Exact:
     return slope * seat_in
 
 
-def height_above_plate(depth_in: Fraction, seat_in: Fraction, slope: Exact) -> Exact:
+def height_above_plate(depth_in: Fraction, seat_in: Exact | Fraction, slope: Exact) -> Exact:
     """Return the height above plate of a common rafter.
 
     Returned:
@@ -58,7 +58,7 @@ def seat_for_height(depth_in: Fraction, height_in: Exact, slope: Exact) -> Exact
     return (depth_in / Angle(slope).cosine() - height_in) / slope
 
 
-def notch_depth(seat_in: Fraction, slope: Exact) -> Exact:
+def notch_depth(seat_in: Exact | Fraction, slope: Exact) -> Exact:
     """Return the depth of the notch, in, SQUARE to the rafter's edge, from its underside to the notch's corner.
 
     Source: the seat times the sine of the slope.
@@ -66,12 +66,12 @@ def notch_depth(seat_in: Fraction, slope: Exact) -> Exact:
     return seat_in * Angle(slope).sine()
 
 
-def stock_left(depth_in: Fraction, seat_in: Fraction, slope: Exact) -> Exact:
+def stock_left(depth_in: Fraction, seat_in: Exact | Fraction, slope: Exact) -> Exact:
     """Return the stock left over the notch, in, SQUARE to the edge, from the notch's corner to the top edge."""
     return depth_in - notch_depth(seat_in, slope)
 
 
-def marks_passed(depth_in: Fraction, seat_in: Fraction, slope: Exact) -> int:
+def marks_passed(depth_in: Fraction, seat_in: Exact | Fraction, slope: Exact) -> int:
     """Return how many of MARKS the notch of a seat is deeper than: 0, 1 or 2. It warns; it allows nothing."""
     return notch_marks(depth_in, notch_depth(seat_in, slope))
 
@@ -96,7 +96,7 @@ def is_tabled(depth_in: Fraction, seat_in: Exact | Fraction, notch_in: Exact) ->
     return 0 < exact(seat_in) <= depth_in and 2 * notch_in <= depth_in
 
 
-def checked_seat(depth_in: Fraction, seat_in: Fraction, slope: Exact, place: str = 'seat') -> None:
+def checked_seat(depth_in: Fraction, seat_in: Exact | Fraction, slope: Exact, place: str = 'seat') -> None:
     """Refuse a seat whose notch would cut through the stock.
 
     Errors:
@@ -174,7 +174,7 @@ def valley_heel_back(valley_thickness_in: Fraction, at: Corner) -> Exact:
     Source: the outer faces of the plates run back from an inside corner, and the valley's sides meet them t/2
     cot a and t/2 cot b outwards of it; the farther one decides. Regular: half of the thickness.
     """
-    return valley_thickness_in / 2 * max(1 / at.plan_a.tangent, 1 / at.plan_b.tangent)
+    return valley_thickness_in / 2 * max(1 / at.plan_a.tan(), 1 / at.plan_b.tan())
 
 
 def valley_heel(
@@ -211,7 +211,7 @@ def valley_least_depth(height_in: Exact, valley_thickness_in: Fraction, at: Corn
     return (height_in - lower) * hip_angle(at).cosine()
 
 
-def shortcut_hip_height(hip_depth_in: Fraction, seat_in: Fraction, at: Corner) -> Exact:
+def shortcut_hip_height(hip_depth_in: Fraction, seat_in: Exact | Fraction, at: Corner) -> Exact:
     """Return the height above plate, in, that an old shortcut gives: hip seat = 17/12 of the common seat, as it is said.
 
     Notes:

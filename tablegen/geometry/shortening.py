@@ -53,10 +53,10 @@ def end_common_clip(common_thickness_in: Fraction, ridge_thickness_in: Fraction,
     hip's side runs away from there at the plan angle b' from square across the end common.
     """
     over = max(Fraction(0), common_thickness_in - ridge_thickness_in)
-    return over / 2 * at.plan_b.tangent
+    return over / 2 * at.plan_b.tan()
 
 
-def at_ridge(ridge_thickness_in: Fraction) -> Exact:
+def at_ridge(ridge_thickness_in: Exact | Fraction) -> Exact:
     """Return the shortening of a common rafter, or of a valley jack, at a ridge that it meets square.
 
     Source: half the ridge stands on each side of its center line.
@@ -148,7 +148,7 @@ def point_to_point(thickness_in: Fraction, at: Corner) -> Exact:
 
     Source: across its own thickness the hip's side runs on by t tan a.
     """
-    return thickness_in * at.plan_a.tangent
+    return thickness_in * at.plan_a.tan()
 
 
 def hip_point_to_point(thickness_in: Fraction, at: Corner) -> Exact:
@@ -159,7 +159,7 @@ def hip_point_to_point(thickness_in: Fraction, at: Corner) -> Exact:
 
     Source: the ridge's side crosses the hip at the plan angle a: t cot a.
     """
-    return thickness_in / at.plan_a.tangent
+    return thickness_in / at.plan_a.tan()
 
 
 def set_back_at_ridge(thickness_in: Fraction, at: Corner) -> Exact:
@@ -183,7 +183,7 @@ def set_back_at_common(thickness_in: Fraction, at: Corner) -> Exact:
 
     Source: the common stands square to eave A: t/2 · tan a. Regular: half of its own thickness.
     """
-    return thickness_in / 2 * at.plan_a.tangent
+    return thickness_in / 2 * at.plan_a.tan()
 
 
 def along(level_in: Exact | Fraction, slope: Exact) -> Exact:

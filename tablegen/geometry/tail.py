@@ -103,7 +103,7 @@ def soffit_below_plate(height_in: Exact, overhang_in: Fraction, face_in: Fractio
     return fall(overhang_in, slope) + face_in - height_in
 
 
-def eave_matching_overhang(overhang_a_in: Fraction, at: Corner) -> Exact:
+def eave_matching_overhang(overhang_a_in: Exact | Fraction, at: Corner) -> Exact:
     """Return the overhang on side B, in, level, that brings both eaves to one height and the hip to their corner.
 
     Notes:

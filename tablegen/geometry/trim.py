@@ -65,7 +65,7 @@ def sheathing_from_eave(at: Corner) -> Angle:
 
     Source: in plane A the hip gains tan a / cos θ up the slope for each inch along the eave.
     """
-    return Angle(at.plan_a.tangent / Angle(at.slope_a).cosine())
+    return Angle(at.plan_a.tan() / Angle(at.slope_a).cosine())
 
 
 def sheathing_plumb_bevel(at: Corner) -> Angle:

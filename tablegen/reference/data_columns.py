@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import fields
 from fractions import Fraction
+from typing import Any
 
 from tablegen import text
 from tablegen.exact import nearest
@@ -17,7 +18,7 @@ MOST_PLACES = 6
 """Decimals that show a 64th exactly."""
 
 
-def table_data(rows: list, names: Sequence[str]) -> Iterator[tuple[str, ...]]:
+def table_data(rows: Sequence[Any], names: Sequence[str]) -> Iterator[tuple[str, ...]]:
     """Return a table's column names, then its rows as text, one at a time.
 
     Given:
@@ -37,7 +38,7 @@ def table_data(rows: list, names: Sequence[str]) -> Iterator[tuple[str, ...]]:
         yield tuple(cell for (_, value), kind in zip(row, kinds, strict=True) for cell in _cells(value, kind))
 
 
-def _flat(row: object, names: Sequence[str]) -> list[tuple[str, object]]:
+def _flat(row: Any, names: Sequence[str]) -> list[tuple[str, object]]:
     """Return the values of a row by name, those of a tuple by their heads."""
     found: list[tuple[str, object]] = []
     for field in fields(row):
@@ -73,7 +74,7 @@ def _names(key: str, kind: Figure | None) -> list[str]:
     return [name, f'{key}_text'] if _fraction(kind) else [name]
 
 
-def _cells(value: object, kind: Figure | None) -> list[str]:
+def _cells(value: Any, kind: Figure | None) -> list[str]:
     if kind is None:
         return [_plain(value)]
     if value is None:

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import fields
 from fractions import Fraction
+from typing import Any
 
 from tablegen import text
 from tablegen.angles import Angle
@@ -50,7 +52,7 @@ def limit(inches: Exact | Rational, settings: Settings) -> Figure:
     return length_rounded_down(inches, Measure(settings.measure.per, text.INCHES))
 
 
-def parts(lengths: list[Exact | Rational], settings: Settings) -> tuple[Figure, ...]:
+def parts(lengths: Sequence[Exact | Rational], settings: Settings) -> tuple[Figure, ...]:
     """Return several lengths, each as mark() does."""
     return tuple(mark(one, settings) for one in lengths)
 
@@ -71,7 +73,7 @@ def degrees_figure(degrees: Fraction) -> Figure:
     return Figure(count, 10**DEGREE_PLACES, DEGREE, text.degrees(count, DEGREE_PLACES))
 
 
-def cells(row: object) -> dict[str, str]:
+def cells(row: Any) -> dict[str, str]:
     """Return every cell of a row by name, as text for a data file; a tuple's cells are numbered from 1."""
     found: dict[str, str] = {}
     for field in fields(row):

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
+from fractions import Fraction
 
+from tablegen.exact import Exact
 from tablegen.figures import Figure
 from tablegen.geometry import backing, corner
-from tablegen.geometry.corner import square_corner
+from tablegen.geometry.corner import Corner, square_corner
 from tablegen.pitch import Pitch
 from tablegen.reference.finish import deg, mark, parts, unit
 from tablegen.reference.ridge import COLUMN_THICKNESSES_IN, THICKNESS_HEADS
@@ -53,7 +56,7 @@ def hip_rows(settings: Settings) -> list[HipRow]:
                 pitch,
                 deg(slope),
                 deg(slope.complement()),
-                unit(12 * corner.hip_length(1, at)),
+                unit(corner.hip_length(Fraction(12), at)),
                 deg(backing.bevel(at)),
                 mark(backing.drop_plumb(settings.hip_thickness, at), settings),
                 mark(backing.drop_square(settings.hip_thickness, at), settings),
@@ -72,7 +75,9 @@ def drop_square_rows(settings: Settings) -> list[DropRow]:
     return [DropRow(pitch, _drops(backing.drop_square, pitch, settings)) for pitch in settings.pitches]
 
 
-def _drops(measured, pitch: Pitch, settings: Settings) -> tuple[Figure, ...]:
+def _drops(
+    measured: Callable[[Fraction, Corner], Exact], pitch: Pitch, settings: Settings
+) -> tuple[Figure, ...]:
     at = square_corner(pitch.slope, pitch.slope)
     return parts([measured(t, at) for t in COLUMN_THICKNESSES_IN], settings)
 

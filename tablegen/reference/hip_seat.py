@@ -122,7 +122,8 @@ def old_rule_rows(settings: Settings, seat_in: Fraction) -> list[OldRuleRow]:
     """Return what the old rule costs for the commons' seat, in."""
     rows = []
     for pitch in settings.pitches:
-        at, low = square_corner(pitch.slope, pitch.slope), []
+        at = square_corner(pitch.slope, pitch.slope)
+        low: list[Figure | None] = []
         drop = backing.drop_plumb(settings.hip_thickness, at)
         for size in HIP_STOCK:
             height = _height(seat_in, size, pitch)
@@ -140,7 +141,7 @@ def _hip_seat_row(
 ) -> HipSeatRow:
     at, height = square_corner(pitch.slope, pitch.slope), _height(seat_in, rafters, pitch)
     if height is None:
-        return HipSeatRow(pitch, *[None] * 6, (0, 0), (0, 0))
+        return HipSeatRow(pitch, None, None, None, None, None, None, (0, 0), (0, 0))
     lowered = seat.hip_height_above_plate(height, backing.drop_plumb(settings.hip_thickness, at))
     dropped, backed = (
         _birds_mouth(seat.hip_heel(hips.depth_in, one, at), hips, at, settings) for one in (lowered, height)

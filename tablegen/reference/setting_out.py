@@ -98,7 +98,11 @@ def brace_rows(settings: Settings) -> list[BraceRow]:
 
 def three_four_five(settings: Settings, most: int = 12) -> list[tuple[Figure, Figure, Figure]]:
     """Return 3-4-5 by 1 to so many feet, in: the two legs and the diagonal."""
-    return [tuple(part(exact(12 * k * side), settings) for side in (3, 4, 5)) for k in range(1, most + 1)]
+
+    def of(k: int, side: int) -> Figure:
+        return part(exact(12 * k * side), settings)
+
+    return [(of(k, 3), of(k, 4), of(k, 5)) for k in range(1, most + 1)]
 
 
 def listed(settings: Settings) -> list[Table]:

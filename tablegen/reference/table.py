@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from dataclasses import dataclass
+from typing import Any
 
 from tablegen.settings import Settings
 
@@ -22,7 +23,7 @@ class Table:
     """Head of each cell of a row, in the order of finish.cells(), the pitch or other stub first."""
     line: str
     """From where to where, on which face."""
-    rows: Callable[[Settings], list]
+    rows: Callable[[Settings], list[Any]]
     unit: str = 'in'
     """Of a number that stands alone as the head of one of several like figures: a thickness, an overhang, a width."""
 

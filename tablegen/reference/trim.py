@@ -44,7 +44,7 @@ def trim_rows(settings: Settings) -> list[TrimRow]:
                 deg(lying.miter),
                 deg(lying.bevel),
                 deg(sheet),
-                mark(12 * sheet.tangent, settings),
+                mark(12 * sheet.tan(), settings),
             )
         )
     return rows

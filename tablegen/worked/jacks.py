@@ -87,7 +87,7 @@ def hip_jacks(settings: Settings) -> JackExample | None:
     numbers = [
         number
         for number in range(1, int((roof.run_in - settings.rafter_thickness) // spacing) + 1)
-        if number * spacing * at.plan_a.tangent > level + half
+        if number * spacing * at.plan_a.tan() > level + half
     ][:MOST_JACKS]
     if not numbers:
         return None
@@ -120,7 +120,7 @@ def hip_jacks(settings: Settings) -> JackExample | None:
 
 def _jack(number: int, place: int, level: Exact, half: Exact, roof: Store, settings: Settings) -> Jack:
     slope, measure = roof.pitch.slope, settings.measure
-    run = number * settings.spacings[place] * roof.at.plan_a.tangent
+    run = number * settings.spacings[place] * roof.at.plan_a.tan()
     line = number * corner.jack_difference(settings.spacings[place], roof.at)
     long, short = (shortening.along(run - level + one, slope) for one in (half, -half))
     tail = tails.common_tail(roof.overhang_in, slope)

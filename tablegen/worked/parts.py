@@ -78,7 +78,7 @@ def mouth(
         inches(out_in, settings),
         inches(seat.notch_depth(wide, slope), settings),
         inches(seat.stock_left(depth_in, wide, slope), settings),
-        seat_cautions(depth_in, wide, overhang_in, slope),
+        seat_cautions(depth_in, wide, exact(overhang_in), slope),
     )
 
 

@@ -5,13 +5,14 @@ from __future__ import annotations
 import tomllib
 from decimal import Decimal
 from fractions import Fraction
+from typing import Any
 
 from tablegen.errors import BookError
 
 MOST_DIGITS = 40
 
 
-def read_toml(written: str, source: str) -> dict:
+def read_toml(written: str, source: str) -> dict[str, Any]:
     """Return the tables of a TOML text; numbers with a point are Fractions.
 
     Errors:

@@ -135,5 +135,5 @@ def _by_library(unit: str) -> Fraction:
     """Return the inches in one of another unit of length, as pint defines it exactly."""
     import pint  # half a second: only a length in another unit has to wait for it
 
-    registry = pint.UnitRegistry(non_int_type=Fraction)
+    registry: pint.UnitRegistry[Fraction] = pint.UnitRegistry(non_int_type=Fraction)
     return Fraction(registry.Quantity(Fraction(1), unit).to('inch').magnitude)
