@@ -10,9 +10,8 @@ from fifty_digits import mp, mpf, real
 
 from tablegen.angles import Angle
 from tablegen.exact import Exact, exact
-from tablegen.geometry import common, hip, jacks
-from tablegen.settings import Settings
-from tablegen.worked import corner, corner_jacks, store
+from tablegen.geometry import common, hip, jacks, shortening
+from tablegen.geometry.corner import square_corner
 
 RISES = [Fraction(rise) for rise in (*range(1, 25), 36)] + [Fraction(1, 4), Fraction(15, 2), Fraction(24, 5)]
 EACH = pytest.mark.parametrize('rise', RISES, ids=str)
@@ -193,17 +192,17 @@ def test_drop_of_an_unbacked_hip(rise):
         assert near(value(hip.drop(THICKNESS, exact(rise / 12))), -fall[2])
 
 
-def test_shortenings_of_the_worked_corner():
+def test_what_comes_off_at_a_ridge_and_at_a_hip():
     """Level, from the center line's end to the face it meets: ridge before common, ridge before hip, hip before jack."""
     half = real(THICKNESS) / 2
     to_ridge = size(to_plane((0, 0, 0), (0, 1, 0), (0, 1, 0), half))
     hip_to_ridge = size(to_plane((0, 0, 0), (1, 1, 0), (0, 1, 0), half))
     jack_to_hip = size(to_plane((0, 0, 0), (0, 1, 0), ACROSS_HIP, half * size(ACROSS_HIP)))
-    book = Settings(ridge_thickness=THICKNESS, hip_thickness=THICKNESS)
+    at = square_corner(exact(Fraction(1, 2)), exact(Fraction(1, 2)))
 
-    assert store(book).ridge_half.count == mp.nint(16 * to_ridge) == 12
-    assert corner(book).shortening.count == mp.nint(16 * hip_to_ridge) == 17
-    assert corner_jacks(book).shortening.count == mp.nint(16 * jack_to_hip) == 17
+    assert near(value(shortening.at_ridge(THICKNESS)), to_ridge)
+    assert near(value(shortening.hip_at_ridge(THICKNESS, at)), hip_to_ridge)
+    assert near(value(shortening.jack_at_hip(THICKNESS, at)), jack_to_hip)
 
 
 @EACH
