@@ -9,7 +9,7 @@ import re
 import sys
 from collections.abc import Sequence
 from contextlib import redirect_stdout, suppress
-from typing import TextIO
+from typing import Any, NoReturn, TextIO
 
 from layouts.verbs import VERBS, module_of
 from tablegen.errors import BookError, meant
@@ -28,7 +28,13 @@ class UsageError(BookError):
 class Once(argparse.Action):
     """Takes a value; an option that holds one is refused the second time, never the last one taken."""
 
-    def __call__(self, parser, namespace, values, option_string=None):
+    def __call__(
+        self,
+        parser: argparse.ArgumentParser,
+        namespace: argparse.Namespace,
+        values: str | Sequence[object] | None,
+        option_string: str | None = None,
+    ) -> None:
         given = namespace.__dict__.setdefault('given_options', set())
         if option_string and self.dest in given:
             raise UsageError(parser.prog, f'{option_string} is given twice', '', 'leave one of the two out')
@@ -39,12 +45,14 @@ class Once(argparse.Action):
 class Parser(argparse.ArgumentParser):
     """A parser that raises its complaint instead of printing its usage and leaving."""
 
-    def __init__(self, *args, **kwargs):
+    def __init__(
+        self, *args: Any, **kwargs: Any
+    ) -> None:  # handed on whole: argparse makes verbs' parsers itself
         super().__init__(*args, **kwargs)
         self.register('action', None, Once)
         self.register('action', 'store', Once)
 
-    def error(self, message: str):
+    def error(self, message: str) -> NoReturn:
         problem = message
         if missing := re.fullmatch(r'the following arguments are required: (.*)', message):
             names = missing[1].replace(', ', ' and ')
@@ -118,7 +126,8 @@ def _answer(words: list[str], out: TextIO, err: TextIO) -> int:
     if beyond:
         raise _unasked(beyond, args.parser)
     try:
-        return args.run(args, out, err)
+        status: int = args.run(args, out, err)
+        return status
     except BookError as fault:
         raise fault.advised(f'see {args.parser.prog} --help') from None
 
@@ -157,14 +166,15 @@ def _tell(fault: BookError, err: TextIO) -> int:
 
 def _own_output() -> TextIO:
     """Return this process's output, set so that every character of the book can pass."""
-    if sys.stdout is None or sys.stdout is not sys.__stdout__:
+    own = sys.__stdout__
+    if own is None or sys.stdout is not own:
         return sys.stdout or io.StringIO()
-    if sys.stdout.isatty():
-        sys.stdout.reconfigure(errors='backslashreplace')
-        return sys.stdout
+    if own.isatty():
+        own.reconfigure(errors='backslashreplace')
+        return own
     # Data files are UTF-8 whatever the terminal speaks, and buffered even where Python was told not to:
     # a write cut short by a full disk is told only then.
-    return open(sys.stdout.fileno(), 'w', encoding='utf-8', closefd=False)
+    return open(own.fileno(), 'w', encoding='utf-8', closefd=False)
 
 
 def _let_go(out: TextIO) -> None:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import argparse
+from collections.abc import Callable, Sequence
 
 from layouts.find_corner_words import many_sides_text, shed_text, two_pitches_text
 from layouts.find_data import as_json
@@ -29,6 +30,9 @@ SHOWN = tuple(key.replace('_', '-') for key in GROUPS)
 SHED_SHOWN = ('length', 'cut', 'square', 'shed', 'seat', 'tail', 'gable-stud', 'area')
 FIRST = ('length', 'cut', 'square', 'shortening', 'jack', 'seat', 'tail', 'cheek', 'backing', 'drop')
 """What the short answer is told from."""
+
+Short = Callable[[str, RoofQuestion, Group, Rows], str]
+"""Tells a corner in short: its head, what was asked, its findings, its cautions."""
 
 
 def shown_groups(given: Sequence[str] | None, kind: str, everything: bool) -> list[str]:
@@ -58,14 +62,14 @@ def shown_groups(given: Sequence[str] | None, kind: str, everything: bool) -> li
     return names
 
 
-def answer(args, kind: str, form: str, shown: list[str], ask: RoofQuestion) -> str:
+def answer(args: argparse.Namespace, kind: str, form: str, shown: list[str], ask: RoofQuestion) -> str:
     """Return the answer in the form that is asked for."""
     return {REGULAR: _regular, CORNER: _corner, MANY_SIDED: _many_sided, SHED: _shed}[kind](
         args, form, shown, ask
     )
 
 
-def _regular(args, form: str, shown: list[str], ask: RoofQuestion) -> str:
+def _regular(args: argparse.Namespace, form: str, shown: list[str], ask: RoofQuestion) -> str:
     brief = form != 'json' and not args.all and not shown
     keys = (
         FIRST
@@ -86,7 +90,7 @@ def _regular(args, form: str, shown: list[str], ask: RoofQuestion) -> str:
     return listed(head, groups, caution)
 
 
-def _corner(args, form: str, shown: list[str], ask: RoofQuestion) -> str:
+def _corner(args: argparse.Namespace, form: str, shown: list[str], ask: RoofQuestion) -> str:
     other = ask.pitch if args.other is None else pitch(args.other, '--with', args.steep)
     plan = SQUARE_DEGREES if args.corner is None else degrees(args.corner, '--corner', 180)
     a, b = corner_sides(ask, other, plan)
@@ -98,7 +102,7 @@ def _corner(args, form: str, shown: list[str], ask: RoofQuestion) -> str:
     return _told(args, form, head, ask, group, corner_cautions(a, b), two_pitches_text)
 
 
-def _many_sided(args, form: str, shown: list[str], ask: RoofQuestion) -> str:
+def _many_sided(args: argparse.Namespace, form: str, shown: list[str], ask: RoofQuestion) -> str:
     if not args.sides.isascii() or not args.sides.isdigit() or len(args.sides) > 4:
         raise BookError(
             '--sides', f"'{args.sides}' is no number of sides", 'a whole number such as 5, 6, 8, 12'
@@ -110,13 +114,21 @@ def _many_sided(args, form: str, shown: list[str], ask: RoofQuestion) -> str:
     return _told(args, form, head, ask, group, cautions_of(side, False), many_sides_text)
 
 
-def _told(args, form: str, head: str, ask: RoofQuestion, group: Group, caution: Rows, short) -> str:
+def _told(
+    args: argparse.Namespace,
+    form: str,
+    head: str,
+    ask: RoofQuestion,
+    group: Group,
+    caution: Rows,
+    short: Short,
+) -> str:
     if form == 'json':
         return as_json(ask, (group,), caution)
     return listed(head, [group], caution) if args.all else short(head, ask, group, caution)
 
 
-def _shed(args, form: str, shown: list[str], ask: RoofQuestion) -> str:
+def _shed(args: argparse.Namespace, form: str, shown: list[str], ask: RoofQuestion) -> str:
     ledger = Settings().ridge_thickness
     if args.ledger_thickness is not None:
         ledger = options.thickness(args.ledger_thickness, '--ledger-thickness')

@@ -100,7 +100,7 @@ def _corner_cheeks(corner: Group) -> list[tuple[str, Group]]:
 
 def _sides_block(corner: Group) -> list[str]:
     def both(name: str, *keys: str) -> tuple[str, str, str]:
-        return name, *(measure(pick(corner, side, *keys)) for side in ('side_a', 'side_b'))
+        return name, measure(pick(corner, 'side_a', *keys)), measure(pick(corner, 'side_b', *keys))
 
     square = any(value.key == 'end_common' for value in group_of(corner, 'side_a', 'shortening').values)
     ends = [

@@ -156,7 +156,7 @@ def cheeks_block(named: Sequence[tuple[str, Group]]) -> list[str]:
 def off_rows(group: Group, named: Sequence[tuple[str, str]]) -> list[tuple[str, str, str]]:
     """Return names with what comes off level and along the edge, by their keys."""
     return [
-        (name, *(measure(pick(group, f'{key}_{way}_in')) for way in ('level', 'along')))
+        (name, measure(pick(group, f'{key}_level_in')), measure(pick(group, f'{key}_along_in')))
         for name, key in named
     ]
 

@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+import argparse
+from typing import TextIO
+
 from layouts.checks import options
 from layouts.checks.data import corner_data
 from layouts.checks.words import corner_lines
+from layouts.verbs.options import Subparsers
 from tablegen.checking.corner import check_corner
 from tablegen.checking.written import written
 from tablegen.written.lengths import length
@@ -12,7 +16,7 @@ from tablegen.written.lengths import length
 EXAMPLES = ('rafterbook check corner --sides "6 ft" "8 ft" --diagonal "10 ft 1/8 in"',)
 
 
-def add(checks) -> None:
+def add(checks: Subparsers) -> None:
     """Declare the check."""
     parser = options.add_check(checks, 'corner', 'judge a corner by its diagonal', run, EXAMPLES)
     parser.add_argument(
@@ -24,7 +28,7 @@ def add(checks) -> None:
     options.add_format(parser)
 
 
-def run(args, out, err) -> int:
+def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Judge the corner."""
     form = options.format_of(args)
     side, other = (length(one, '--sides') for one in args.sides)

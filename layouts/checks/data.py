@@ -23,7 +23,7 @@ from tablegen.pitch import Pitch
 JUDGED_HEADER = ('rise', 'column', 'shown', 'right', 'difference_inches', 'verdict', 'belongs_to_rise')
 
 
-def length_data(check: LengthCheck) -> dict:
+def length_data(check: LengthCheck) -> dict[str, object]:
     """Return a length check as an object."""
     return {
         'check': 'length',
@@ -55,7 +55,7 @@ def length_data(check: LengthCheck) -> dict:
     }
 
 
-def steps_data(check: StepsCheck, marks: Sequence[StepMark] = ()) -> dict:
+def steps_data(check: StepsCheck, marks: Sequence[StepMark] = ()) -> dict[str, object]:
     """Return a steps check as an object."""
     return {
         'check': 'steps',
@@ -101,7 +101,7 @@ def steps_data(check: StepsCheck, marks: Sequence[StepMark] = ()) -> dict:
     }
 
 
-def corner_data(check: CornerCheck) -> dict:
+def corner_data(check: CornerCheck) -> dict[str, object]:
     """Return a corner check as an object."""
     return {
         'check': 'corner',
@@ -116,7 +116,7 @@ def corner_data(check: CornerCheck) -> dict:
     }
 
 
-def turn_over_data(check: TurnOver) -> dict:
+def turn_over_data(check: TurnOver) -> dict[str, object]:
     """Return a turn-over test as an object."""
     return {
         'check': 'turn-over',
@@ -132,7 +132,7 @@ def turn_over_data(check: TurnOver) -> dict:
     }
 
 
-def figures_data(rows: Sequence[SquareRow]) -> dict:
+def figures_data(rows: Sequence[SquareRow]) -> dict[str, object]:
     """Return what a square should carry as an object."""
     return {
         'check': 'square',
@@ -146,7 +146,7 @@ def figures_data(rows: Sequence[SquareRow]) -> dict:
     }
 
 
-def judged_data(check: SquareCheck) -> dict:
+def judged_data(check: SquareCheck) -> dict[str, object]:
     """Return a square's judgement as an object."""
     return {
         'check': 'square',
@@ -185,7 +185,7 @@ def judged_rows(check: SquareCheck) -> list[tuple[str, ...]]:
     ]
 
 
-def _cell(cell: Cell) -> dict:
+def _cell(cell: Cell) -> dict[str, object]:
     return {
         'rise': cell.rise,
         'column': cell.column,
@@ -199,7 +199,7 @@ def _cell(cell: Cell) -> dict:
     }
 
 
-def _verdict(rule: Allowance, verdict: str) -> dict:
+def _verdict(rule: Allowance, verdict: str) -> dict[str, object]:
     return {
         'allowed': {
             'inches': _inches(rule.inches),
@@ -214,20 +214,20 @@ def _verdict(rule: Allowance, verdict: str) -> dict:
     }
 
 
-def _pitch(pitch: Pitch) -> dict:
+def _pitch(pitch: Pitch) -> dict[str, object]:
     return {'pitch': pitch.text, 'rise_per_foot': _inches(pitch.rise)}
 
 
-def _run(run_in: Fraction) -> dict:
+def _run(run_in: Fraction) -> dict[str, object]:
     return {'inches': _inches(run_in), 'text': text.run(run_in)}
 
 
-def _read(read: Written) -> dict:
+def _read(read: Written) -> dict[str, object]:
     figure = read.figure
     return {'inches': _inches(read.inches), 'text': f'{figure.text} {figure.unit}'}
 
 
-def _figure(figure: Figure) -> dict:
+def _figure(figure: Figure) -> dict[str, object]:
     return {'count': figure.count, 'per': figure.per, 'unit': figure.unit, 'text': figure.text}
 
 

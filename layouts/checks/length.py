@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import argparse
+from typing import TextIO
+
 from layouts.checks import options
 from layouts.checks.data import length_data
 from layouts.checks.words import length_lines
-from layouts.verbs.options import choice
+from layouts.verbs.options import Subparsers, choice
 from tablegen.checking.members import MEMBERS
 from tablegen.checking.reading import check_length
 from tablegen.checking.written import written
@@ -21,7 +24,7 @@ EXAMPLES = (
 READS = 'as it was read: 13 3/8 says eighths, 13 6/16 sixteenths, 13.38 hundredths'
 
 
-def add(checks) -> None:
+def add(checks: Subparsers) -> None:
     """Declare the check."""
     parser = options.add_check(
         checks, 'length', 'judge a length that was read against the exact one', run, EXAMPLES
@@ -38,7 +41,7 @@ def add(checks) -> None:
     options.add_format(parser)
 
 
-def run(args, out, err) -> int:
+def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Judge the reading."""
     form = options.format_of(args)
     kind = choice(args.of, '--of', tuple(MEMBERS))
@@ -57,7 +60,7 @@ def run(args, out, err) -> int:
     return options.status(check.verdict)
 
 
-def _level(kind: str, args) -> tuple[str, str]:
+def _level(kind: str, args: argparse.Namespace) -> tuple[str, str]:
     """Return the option that gives the level run of a kind of length, and what it says."""
     given = {'--run': args.run_, '--spacing': args.spacing}
     option, refused = ('--spacing', '--run') if kind == 'jack-difference' else ('--run', '--spacing')

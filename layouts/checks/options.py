@@ -5,11 +5,12 @@ from __future__ import annotations
 import argparse
 import csv
 import json
-from collections.abc import Callable, Sequence
+from collections.abc import Mapping, Sequence
 from fractions import Fraction
+from typing import TextIO
 
 from layouts.checks.words import DEFER
-from layouts.verbs.options import add_steep, add_verb, choice
+from layouts.verbs.options import Run, Subparsers, add_steep, add_verb, choice
 from tablegen.checking.allowance import WRONG
 from tablegen.pitch import Pitch
 from tablegen.written.lengths import length
@@ -21,7 +22,7 @@ STATUS = 'Exit status: 0 right or nothing to judge, 1 wrong, 2 bad input.'
 
 
 def add_check(
-    checks, name: str, summary: str, run: Callable, examples: Sequence[str], notes: str = ''
+    checks: Subparsers, name: str, summary: str, run: Run, examples: Sequence[str], notes: str = ''
 ) -> argparse.ArgumentParser:
     """Return a new check's parser, whose help ends with examples that can be pasted."""
     told = '\n'.join(part for part in (notes, STATUS, DEFER) if part)
@@ -66,7 +67,7 @@ def optional(given: str | None, option: str) -> Fraction | None:
     return None if given is None else length(given, option)
 
 
-def put(form: str, out, lines: Sequence[str], data: dict) -> None:
+def put(form: str, out: TextIO, lines: Sequence[str], data: Mapping[str, object]) -> None:
     """Write an answer as sentences or as one JSON object."""
     if form == JSON:
         out.write(json.dumps(data, ensure_ascii=False, indent=2) + '\n')
@@ -74,7 +75,7 @@ def put(form: str, out, lines: Sequence[str], data: dict) -> None:
         out.write('\n'.join(lines) + '\n')
 
 
-def put_rows(out, rows: Sequence[Sequence[str]]) -> None:
+def put_rows(out: TextIO, rows: Sequence[Sequence[str]]) -> None:
     """Write rows as CSV."""
     csv.writer(out, lineterminator='\n').writerows(rows)
 

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+import argparse
 import sys
 from collections.abc import Sequence
+from typing import TextIO
 
 from layouts.checks import options
 from layouts.checks.data import figure_rows, figures_data, judged_data, judged_rows
 from layouts.checks.options import CSV, JSON, TEXT
 from layouts.checks.square_words import figure_lines, judged_lines
+from layouts.verbs.options import Subparsers
 from tablegen.checking.square_figures import RISES, USUAL_RISES, engraved_rows
 from tablegen.checking.square_file import RISES_ALLOWED, TEMPLATE, read_square
 from tablegen.checking.square_judging import judge_square
@@ -27,7 +30,7 @@ STANDARD_INPUT = '-'
 MOST_CHARACTERS = 1_000_000
 
 
-def add(checks) -> None:
+def add(checks: Subparsers) -> None:
     """Declare the check."""
     summary = 'print what a square should carry, or judge what yours shows'
     parser = options.add_check(checks, 'square', summary, run, EXAMPLES, NOTES)
@@ -39,13 +42,13 @@ def add(checks) -> None:
     options.add_format(parser, FORMATS)
 
 
-def run(args, out, err) -> int:
+def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Print the figures, or judge those of a file."""
     form = options.format_of(args, FORMATS)
     return _print(args, form, out) if args.reads is None else _judge(args, form, out)
 
 
-def _print(args, form: str, out) -> int:
+def _print(args: argparse.Namespace, form: str, out: TextIO) -> int:
     rows = engraved_rows(_rises(args.rises))
     if args.blank and form == JSON:
         raise BookError('--blank', 'is a CSV to fill in', '', 'leave out --format json')
@@ -56,7 +59,7 @@ def _print(args, form: str, out) -> int:
     return options.ALL_RIGHT
 
 
-def _judge(args, form: str, out) -> int:
+def _judge(args: argparse.Namespace, form: str, out: TextIO) -> int:
     for option, given in (('--rises', args.rises is not None), ('--blank', args.blank)):
         if given:
             raise BookError(option, 'does not go with --reads', '', f'leave out {option}')

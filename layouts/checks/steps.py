@@ -2,19 +2,23 @@
 
 from __future__ import annotations
 
+import argparse
+from typing import TextIO
+
 from layouts.checks import options
 from layouts.checks.data import steps_data
 from layouts.checks.words import steps_lines
-from layouts.verbs.options import choice
+from layouts.verbs.options import Subparsers, choice
 from tablegen.checking.members import STEPPED
-from tablegen.checking.steps import SQUARE, check_steps, mark_rows
+from tablegen.checking.steps import check_steps, mark_rows
 from tablegen.checking.written import written
+from tablegen.stepping import SQUARE
 from tablegen.written.lengths import length
 
 EXAMPLES = ('rafterbook check steps --pitch 6 --run "13 ft 5 in" --step "13 3/8"',)
 
 
-def add(checks) -> None:
+def add(checks: Subparsers) -> None:
     """Declare the check."""
     summary = 'count the steps of a rafter and judge where they end'
     parser = options.add_check(checks, 'steps', summary, run, EXAMPLES)
@@ -29,7 +33,7 @@ def add(checks) -> None:
     options.add_format(parser)
 
 
-def run(args, out, err) -> int:
+def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Count the steps and judge their end."""
     form = options.format_of(args)
     kind = choice(args.of, '--of', STEPPED)

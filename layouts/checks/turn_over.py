@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+import argparse
+from typing import TextIO
+
 from layouts.checks import options
 from layouts.checks.data import turn_over_data
 from layouts.checks.words import turn_over_lines
+from layouts.verbs.options import Subparsers
 from tablegen.checking.corner import turn_over
 from tablegen.checking.written import written
 from tablegen.written.lengths import length
@@ -12,7 +16,7 @@ from tablegen.written.lengths import length
 EXAMPLES = ('rafterbook check turn-over --gap 1/16 --over "16 in"',)
 
 
-def add(checks) -> None:
+def add(checks: Subparsers) -> None:
     """Declare the check."""
     summary = 'judge a square by turning it over on a straight edge'
     parser = options.add_check(checks, 'turn-over', summary, run, EXAMPLES)
@@ -24,7 +28,7 @@ def add(checks) -> None:
     options.add_format(parser)
 
 
-def run(args, out, err) -> int:
+def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Judge the square."""
     form = options.format_of(args)
     within = options.optional(args.within, '--within')

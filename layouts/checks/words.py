@@ -7,7 +7,7 @@ from textwrap import wrap
 
 from tablegen import text
 from tablegen.checking import tape
-from tablegen.checking.allowance import HALF_PART, NOT_JUDGED, RIGHT, USUAL, Allowance
+from tablegen.checking.allowance import NOT_JUDGED, RIGHT, USUAL, Allowance
 from tablegen.checking.amounts import Amount
 from tablegen.checking.corner import CornerCheck, TurnOver
 from tablegen.checking.reading import LengthCheck
@@ -158,7 +158,7 @@ def allowed(rule: Allowance, what: str) -> str:
     said = 'as you said'
     if rule.rule == USUAL:
         said = 'taken where nothing else is said'
-    if rule.rule == HALF_PART:
+    if rule.part is not None:  # half of it: no other rule has a part
         taken = 'the usual finest part, for none was read' if rule.part.assumed else 'the finest part read'
         said = f'half of {rule.part.text}, {taken}'
     if rule.tape_in is not None:
@@ -204,6 +204,7 @@ def _remainder(check: StepsCheck) -> str:
 
 
 def _small_enough(check: StepsCheck) -> str:
+    assert check.step_allowed is not None, 'there are whole steps'
     step = f'a step may be off by {check.step_allowed.size.text} in'
     if check.setting is None:
         return f'{step}: no mark is that fine'

@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
+import argparse
+from typing import TextIO
+
 from layouts.reading_words import group_lines
 from layouts.verbs import options
-from layouts.verbs.options import FORMATS, groups_json
+from layouts.verbs.options import FORMATS, Subparsers, groups_json
 from tablegen.findings.layout import brace
 from tablegen.settings import Settings
 
 EXAMPLES = ('rafterbook brace "3 ft" "3 ft"', 'rafterbook brace "3 ft" "2 ft" --format json')
 
 
-def add(subparsers) -> None:
+def add(subparsers: Subparsers) -> None:
     """Declare the verb."""
     parser = options.add_verb(
         subparsers, 'brace', 'length and cuts of a brace between two legs', run, EXAMPLES
@@ -22,7 +25,7 @@ def add(subparsers) -> None:
     options.add_reading(parser)
 
 
-def run(args, out, err) -> int:
+def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Print the brace."""
     form = options.choice(args.format, '--format', FORMATS)
     measure = options.with_reading(Settings(), args).measure

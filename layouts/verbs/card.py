@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import argparse
 from pathlib import Path
+from typing import TextIO
 
 from layouts.cards.formats import FORMATS, USUAL
 from layouts.verbs.make import OUTPUT
-from layouts.verbs.options import add_steep, add_verb, with_pitches, with_steep
+from layouts.verbs.options import Subparsers, add_steep, add_verb, with_pitches, with_steep
 from layouts.verbs.settings_file import settings_from
 
 NOTES = """\
@@ -19,7 +21,7 @@ EXAMPLES = (
 )
 
 
-def add(subparsers) -> None:
+def add(subparsers: Subparsers) -> None:
     """Declare the verb."""
     parser = add_verb(
         subparsers, 'card', 'make a card for the toolbox, to cut and laminate', run, EXAMPLES, NOTES
@@ -39,7 +41,7 @@ def add(subparsers) -> None:
     add_steep(parser)
 
 
-def run(args, out, err) -> int:
+def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Make the card and say what is on it."""
     settings = with_steep(settings_from(args.settings), args)
     if args.pitches is not None:

@@ -2,11 +2,25 @@
 
 from __future__ import annotations
 
+import argparse
+from typing import Protocol, TextIO
+
 from layouts.checks import corner, length, square, steps, turn_over
 from layouts.checks.options import STATUS
-from layouts.verbs.options import add_verb
+from layouts.verbs.options import Subparsers, add_verb
 
-CHECKS = {
+
+class Check(Protocol):
+    """A check's module: it declares its arguments, and answers."""
+
+    def add(self, checks: Subparsers) -> None:
+        """Declare the check."""
+
+    def run(self, args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
+        """Make the check and return the exit status."""
+
+
+CHECKS: dict[str, Check] = {
     'length': length,
     'square': square,
     'steps': steps,
@@ -23,7 +37,7 @@ EXAMPLES = (
 )
 
 
-def add(subparsers) -> None:
+def add(subparsers: Subparsers) -> None:
     """Declare the verb and its checks."""
     summary = 'check the tool in your hand: a reading, a square, steps, a corner'
     parser = add_verb(subparsers, 'check', summary, run, EXAMPLES, NOTES)
@@ -32,6 +46,6 @@ def add(subparsers) -> None:
         module.add(checks)
 
 
-def run(args, out, err) -> int:
+def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Make the check that was asked for."""
     return CHECKS[args.check].run(args, out, err)

@@ -51,4 +51,5 @@ def _parted(cell: str) -> tuple[str, str] | None:
     if not re.search(r'\d', cell):
         return None
     match = MIXED_NUMBER.fullmatch(cell)
+    assert match is not None, 'every part of a mixed number may be missing, so any line matches'
     return match['whole'], (f' {match["fraction"]}' if match['fraction'] else '') + match['mark']

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import argparse
 import csv
 import json
 from collections.abc import Iterator
 from itertools import chain
+from typing import TextIO
 
 from layouts.verbs import options
+from layouts.verbs.options import Subparsers
 from layouts.verbs.settings_file import settings_from
 from tablegen.data_rows import data_rows, plain
 from tablegen.errors import BookError, meant
@@ -41,7 +44,7 @@ EXAMPLES = (
 LIST_FIELDS = ('table', 'group', 'title', 'heads', 'measured')
 
 
-def add(subparsers) -> None:
+def add(subparsers: Subparsers) -> None:
     """Declare the verb."""
     parser = options.add_verb(
         subparsers, 'data', 'print every row of the run tables as CSV or JSON lines', run, EXAMPLES, NOTES
@@ -56,7 +59,7 @@ def add(subparsers) -> None:
     options.add_steep(parser)
 
 
-def run(args, out, err) -> int:
+def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Print the rows as they are computed."""
     form = options.choice(args.format, '--format', FORMATS)
     settings = options.with_reading(settings_from(args.settings), args)
@@ -88,7 +91,7 @@ def _data_of(name: str, settings: Settings) -> Iterator[tuple[str, ...]]:
     return table_data(known[name].rows(settings), known[name].names())
 
 
-def _write(lines: Iterator[tuple[str, ...]], form: str, out) -> None:
+def _write(lines: Iterator[tuple[str, ...]], form: str, out: TextIO) -> None:
     """Write the names of the columns, then rows, as they come."""
     if form == 'csv':
         csv.writer(out, lineterminator='\n').writerows(lines)

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+import argparse
+from typing import TextIO
+
 from layouts.reading_words import group_lines
 from layouts.verbs import options
-from layouts.verbs.options import FORMATS, groups_json
+from layouts.verbs.options import FORMATS, Subparsers, groups_json
 from tablegen.errors import BookError
 from tablegen.findings.layout import rectangle, rectangle_check
 from tablegen.settings import Settings
@@ -19,7 +22,7 @@ Sides and diagonals run outside to outside, to the same corners. --measured
 takes the two diagonals of a layout whose opposite sides are equal."""
 
 
-def add(subparsers) -> None:
+def add(subparsers: Subparsers) -> None:
     """Declare the verb."""
     parser = options.add_verb(
         subparsers, 'diagonal', 'lay a rectangle out square by its diagonals', run, EXAMPLES, NOTES
@@ -31,21 +34,21 @@ def add(subparsers) -> None:
     options.add_reading(parser)
 
 
-def run(args, out, err) -> int:
+def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Print the diagonal, and what two measured ones say."""
     form = options.choice(args.format, '--format', FORMATS)
     measure = options.with_reading(Settings(), args).measure
-    sides = options.above_zero(args.length, 'LENGTH'), options.above_zero(args.width, 'WIDTH')
-    groups = [rectangle(*sides, measure)]
+    long, wide = options.above_zero(args.length, 'LENGTH'), options.above_zero(args.width, 'WIDTH')
+    groups = [rectangle(long, wide, measure)]
     if args.measured:
-        both = [length(one, '--measured') for one in args.measured]
-        if not all(abs(sides[0] - sides[1]) < one < sum(sides) for one in both):
+        one, other = (length(written, '--measured') for written in args.measured)
+        if not all(abs(long - wide) < measured < long + wide for measured in (one, other)):
             raise BookError(
                 '--measured',
                 'no such layout has these diagonals',
                 'between the difference and the sum of its sides',
             )
-        groups.append(rectangle_check(*sides, *both, measure))
+        groups.append(rectangle_check(long, wide, one, other, measure))
     if form == 'json':
         out.write(groups_json(groups))
     else:

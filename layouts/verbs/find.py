@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
+import argparse
 from dataclasses import replace
 from fractions import Fraction
+from typing import TextIO, TypeVar
 
 from layouts.find_answer import answer, shown_groups
 from layouts.verbs import options
 from layouts.verbs.find_options import declare, kind_of, refuse_what_is_not_used
-from layouts.verbs.options import FORMATS
+from layouts.verbs.options import FORMATS, Subparsers
 from tablegen.errors import BookError
 from tablegen.findings.question import RoofQuestion
-from tablegen.lumber import stock
+from tablegen.lumber import Stock, stock
 from tablegen.settings import Settings
 from tablegen.written.lengths import ALLOWED, length
 from tablegen.written.pitches import pitch
@@ -40,8 +42,11 @@ PLACE_OF = {
 }
 """Which option a finding complains of."""
 
+Usual = TypeVar('Usual')
+"""What stands where an option says nothing: a size, a length, or None for that of another board."""
 
-def add(subparsers) -> None:
+
+def add(subparsers: Subparsers) -> None:
     """Declare the verb."""
     parser = options.add_verb(
         subparsers, 'find', 'look up the lengths and cuts of one run at one pitch', run, EXAMPLES, NOTES
@@ -49,7 +54,7 @@ def add(subparsers) -> None:
     declare(parser)
 
 
-def run(args, out, err) -> int:
+def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Print what is known of the run."""
     form = options.choice(args.format, '--format', FORMATS)
     kind = kind_of(args)
@@ -73,20 +78,20 @@ def run(args, out, err) -> int:
     return 0
 
 
-def _question(args, ask: RoofQuestion) -> RoofQuestion:
+def _question(args: argparse.Namespace, ask: RoofQuestion) -> RoofQuestion:
     """Return the question with what is usual in a book where nothing is said."""
     usual = Settings()
 
-    def size(value: str | None, option: str, otherwise):
+    def size(value: str | None, option: str, otherwise: Usual) -> Stock | Usual:
         return otherwise if value is None else stock(value, option)
 
-    def thick(part: str, otherwise: Fraction | None) -> Fraction | None:
+    def thick(part: str, otherwise: Usual) -> Fraction | Usual:
         value, option = getattr(args, f'{part}_thickness'), f'--{part}-thickness'
         if value is None:
             return otherwise
         return options.thickness(value, option)
 
-    def level(value: str | None, option: str, otherwise: Fraction | None) -> Fraction | None:
+    def level(value: str | None, option: str, otherwise: Usual) -> Fraction | Usual:
         return otherwise if value is None else length(value, option)
 
     return replace(

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import argparse
+
 from layouts.find_answer import CORNER, MANY_SIDED, REGULAR, SHED, SHOWN
 from layouts.verbs import options
 from tablegen.errors import BookError
@@ -37,7 +39,7 @@ UNUSED = {
 """Options that change nothing in an answer about a kind of roof: they are refused, never passed over."""
 
 
-def declare(parser) -> None:
+def declare(parser: argparse.ArgumentParser) -> None:
     """Declare the arguments."""
     parser.add_argument('pitch', metavar='PITCH', help='rise of the roof')
     parser.add_argument('level_run', metavar='RUN', help='level run, outside of plate to center of ridge')
@@ -78,7 +80,7 @@ def declare(parser) -> None:
     options.add_steep(parser)
 
 
-def kind_of(args) -> str:
+def kind_of(args: argparse.Namespace) -> str:
     """Return which kind of roof is asked about."""
     kinds = {
         CORNER: '--with' if args.other is not None else '--corner' if args.corner is not None else '',
@@ -97,7 +99,7 @@ def kind_of(args) -> str:
     return given[0][0] if given else REGULAR
 
 
-def refuse_what_is_not_used(args, kind: str) -> None:
+def refuse_what_is_not_used(args: argparse.Namespace, kind: str) -> None:
     """Refuse an option that would change nothing.
 
     Errors:

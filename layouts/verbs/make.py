@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+import argparse
 from pathlib import Path
+from typing import TextIO
 
-from layouts.verbs.options import add_verb
+from layouts.verbs.options import Subparsers, add_verb
 from layouts.verbs.settings_file import settings_from
 
 OUTPUT = 'output'
 
 
-def add(subparsers) -> None:
+def add(subparsers: Subparsers) -> None:
     """Declare the verb."""
     parser = add_verb(
         subparsers,
@@ -28,7 +30,7 @@ def add(subparsers) -> None:
     parser.add_argument('--plan', action='store_true', help='say how many pages and sheets, and make nothing')
 
 
-def run(args, out, err) -> int:
+def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Make the files and say what they are."""
     settings = settings_from(args.settings)
     from layouts.book import plan

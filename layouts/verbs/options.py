@@ -7,6 +7,7 @@ import json
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 from fractions import Fraction
+from typing import Protocol, TextIO
 
 from tablegen import text
 from tablegen.errors import BookError, SettingsFaults
@@ -16,10 +17,28 @@ from tablegen.written.lengths import ALLOWED, length
 from tablegen.written.ranges import WrittenRange, split_range
 
 FORMATS = ('text', 'json')
+Run = Callable[[argparse.Namespace, TextIO, TextIO], int]
+"""Answers what was asked: the arguments, where data goes, where remarks go; returns the exit status."""
+
+
+class Subparsers(Protocol):
+    """What a verb or a check adds its own parser to."""
+
+    def add_parser(
+        self,
+        name: str,
+        *,
+        help: str,
+        description: str,
+        epilog: str,
+        formatter_class: type[argparse.HelpFormatter],
+        allow_abbrev: bool,
+    ) -> argparse.ArgumentParser:
+        """Return a new parser under a name."""
 
 
 def add_verb(
-    subparsers, name: str, summary: str, run: Callable, examples: Sequence[str], notes: str = ''
+    subparsers: Subparsers, name: str, summary: str, run: Run, examples: Sequence[str], notes: str = ''
 ) -> argparse.ArgumentParser:
     """Return a new verb's parser, whose help ends with examples that can be pasted."""
     shown = '\n'.join(f'  {example}' for example in examples)

@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+import argparse
+from collections.abc import Callable
 from dataclasses import replace
+from fractions import Fraction
+from typing import TextIO
 
 from layouts.reading_words import group_lines
 from layouts.verbs import options
-from layouts.verbs.options import FORMATS, groups_json
+from layouts.verbs.options import FORMATS, Subparsers, groups_json
 from tablegen.errors import BookError
 from tablegen.exact import Exact
 from tablegen.figures import Measure
@@ -17,7 +21,7 @@ from tablegen.written.degrees import degrees
 from tablegen.written.lengths import length
 
 MEASURED = ('rise', 'run', 'length', 'level', 'gap')
-WAYS = {
+WAYS: dict[frozenset[str], Callable[[Fraction, Fraction], Exact]] = {
     frozenset(('rise', 'run')): finding_pitch.from_rise_and_run,
     frozenset(('level', 'gap')): finding_pitch.from_level_and_tape,
     frozenset(('length', 'run')): finding_pitch.from_length_and_run,
@@ -38,7 +42,7 @@ EXAMPLES = (
 )
 
 
-def add(subparsers) -> None:
+def add(subparsers: Subparsers) -> None:
     """Declare the verb."""
     parser = options.add_verb(
         subparsers, 'pitch', "find a roof's pitch from what is measured on it", run, EXAMPLES, NOTES
@@ -62,7 +66,7 @@ def add(subparsers) -> None:
     )
 
 
-def run(args, out, err) -> int:
+def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Print the pitch that was measured."""
     form = options.choice(args.format, '--format', FORMATS)
     settings = Settings()
@@ -73,15 +77,15 @@ def run(args, out, err) -> int:
     return 0
 
 
-def _slope(args) -> Exact:
+def _slope(args: argparse.Namespace) -> Exact:
     written = {name: getattr(args, f'measured_{name}') for name in MEASURED}
     given = {name: value for name, value in written.items() if value is not None}
     if args.degrees is not None and not given:
         return finding_pitch.from_degrees(degrees(args.degrees, '--degrees', 90))
     if args.degrees is not None or frozenset(given) not in WAYS:
         raise BookError('pitch', 'these measures do not make a pitch', ALLOWED)
-    read = [length(given[name], f'--{name}') for name in ORDER if name in given]
+    first, second = (length(given[name], f'--{name}') for name in ORDER if name in given)
     try:
-        return WAYS[frozenset(given)](*read)
+        return WAYS[frozenset(given)](first, second)
     except BookError as fault:
         raise BookError(f'--{fault.place}', fault.problem, fault.allowed, fault.next_step) from None

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from layouts.verbs.options import add_verb
+import argparse
+from typing import TextIO
+
+from layouts.verbs.options import Subparsers, add_verb
 from tablegen.settings import starter
 
 
-def add(subparsers) -> None:
+def add(subparsers: Subparsers) -> None:
     """Declare the verb."""
     add_verb(
         subparsers,
@@ -17,7 +20,7 @@ def add(subparsers) -> None:
     )
 
 
-def run(args, out, err) -> int:
+def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Print the starter file."""
     out.write(starter())
     return 0
