@@ -16,10 +16,10 @@ from layouts.booklet import join
 from layouts.cards.formats import USUAL
 from layouts.cards.make import CARD, card_work, finish_cards
 from layouts.contents_pages import CONTENTS_KEYS
-from layouts.fold import sheet_sides
+from layouts.fold import SheetLayout, sheet_sides
 from layouts.instructions import instructions_job
 from layouts.progress import Progress
-from layouts.sheets import SheetLayout, impose
+from layouts.sheets import impose
 from layouts.typeface import check_letters
 from layouts.typeset import Job, parts, typeset
 from layouts.words import WORDS

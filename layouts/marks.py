@@ -12,7 +12,7 @@ from fontTools.pens.boundsPen import BoundsPen
 from fontTools.ttLib import TTFont
 
 from layouts.fold import FIT_MM, POINTS_PER_MM, SheetLayout, SheetSide
-from layouts.typeface import font_path
+from layouts.typeface import Font, GlyphSet, font_path
 
 HAIRLINE_PT = 0.3
 TICK_MM = 3.0
@@ -21,7 +21,8 @@ UNPRINTABLE_MM = 4.5
 LABEL_PT, LEAST_LABEL_PT = 6.0, 4.5
 LABEL_INSET_MM = 1.5
 """Between the label and the marks on either side of it."""
-FACE = {'wdth': 88, 'wght': 500}
+FACE = {'wdth': 88.0, 'wght': 500.0}
+Point = tuple[float, float]
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,6 +34,11 @@ class Line:
     x1: float
     y1: float
     dashed: bool = False
+
+
+def line_mm(x0: float, y0: float, x1: float, y1: float, dashed: bool = False) -> Line:
+    """Return a mark between two points in millimeters."""
+    return Line(POINTS_PER_MM * x0, POINTS_PER_MM * y0, POINTS_PER_MM * x1, POINTS_PER_MM * y1, dashed)
 
 
 def english_label(side: SheetSide) -> str:
@@ -78,7 +84,7 @@ def mark_lines(layout: SheetLayout, side: SheetSide) -> list[Line]:
         for quarter in (1, 3):
             y = top - layout.trim_height_mm * quarter / 4
             lines.append((spine, y - TICK_MM / 2, spine, y + TICK_MM / 2, False))
-    return [Line(*(POINTS_PER_MM * value for value in line[:4]), dashed=line[4]) for line in lines]
+    return [line_mm(*line) for line in lines]
 
 
 def draw_lines(lines: list[Line]) -> str:
@@ -150,7 +156,9 @@ def glyph_outline(name: str) -> tuple[str, tuple[int, int, int, int]]:
     """Return a glyph's outline as PDF operators in font units, and the box around it."""
     pen = _OperatorPen(_glyph_set())
     _glyph_set()[name].draw(pen)
-    left, low, right, high = _bounds(name)
+    box = _bounds(name)
+    assert box is not None, 'only glyphs with an outline become forms'
+    left, low, right, high = box
     return '\n'.join([*pen.operators, 'f']), (
         floor(left) - 1,
         floor(low) - 1,
@@ -159,36 +167,37 @@ def glyph_outline(name: str) -> tuple[str, tuple[int, int, int, int]]:
     )
 
 
-class _OperatorPen(BasePen):
+class _OperatorPen(BasePen):  # type: ignore[misc]  # fontTools carries no types, so its class is Any
     """Writes an outline as PDF operators; the base class turns other curves into cubic ones."""
 
-    def __init__(self, glyph_set: object):
+    def __init__(self, glyph_set: GlyphSet) -> None:
         super().__init__(glyph_set)
         self.operators: list[str] = []
 
-    def _write(self, operator: str, *points: tuple[float, float]) -> None:
+    def _write(self, operator: str, *points: Point) -> None:
         self.operators.append(' '.join(f'{value:.0f}' for point in points for value in point) + operator)
 
-    def _moveTo(self, pt):
+    def _moveTo(self, pt: Point) -> None:
         self._write(' m', pt)
 
-    def _lineTo(self, pt):
+    def _lineTo(self, pt: Point) -> None:
         self._write(' l', pt)
 
-    def _curveToOne(self, pt1, pt2, pt3):
+    def _curveToOne(self, pt1: Point, pt2: Point, pt3: Point) -> None:
         self._write(' c', pt1, pt2, pt3)
 
-    def _closePath(self):
+    def _closePath(self) -> None:
         self.operators.append('h')
 
 
 @cache
-def _font() -> TTFont:
-    return TTFont(BytesIO(font_path().read_bytes()))
+def _font() -> Font:
+    font: Font = TTFont(BytesIO(font_path().read_bytes()))
+    return font
 
 
 @cache
-def _glyph_set() -> object:
+def _glyph_set() -> GlyphSet:
     return _font().getGlyphSet(location=FACE)
 
 
@@ -197,4 +206,5 @@ def _bounds(name: str) -> tuple[float, float, float, float] | None:
     """Return the box around a glyph's outline, in font units; None for a space."""
     pen = BoundsPen(_glyph_set())
     _glyph_set()[name].draw(pen)
-    return pen.bounds
+    box: tuple[float, float, float, float] | None = pen.bounds
+    return box

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import TextIO
+from typing import NoReturn, TextIO
 
 from tqdm import tqdm
 
@@ -12,7 +12,7 @@ class Progress:
 
     def __init__(self, out: TextIO):
         self.out = out
-        self.bar: tqdm | None = None
+        self.bar: tqdm[NoReturn] | None = None
 
     def stage(self, name: str, pages: int = 1) -> None:
         """Begin a stage of so many pages."""

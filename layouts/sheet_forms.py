@@ -12,6 +12,7 @@ from pypdf.generic import (
     DictionaryObject,
     IndirectObject,
     NameObject,
+    PdfObject,
     RectangleObject,
     StreamObject,
 )
@@ -26,19 +27,21 @@ def page_form(
     """Return a page as a form of the new file: its data untouched, its resources copied once for all pages."""
     box = page.trimbox
     found = (float(box.width) / POINTS_PER_MM, float(box.height) / POINTS_PER_MM)
+    number = 1 + (page.page_number or 0)
     if page.rotation:
-        raise ValueError(f'{source}: page {page.page_number + 1} is turned by {page.rotation}°')
+        raise ValueError(f'{source}: page {number} is turned by {page.rotation}°')
     if any(abs(a - b) > FIT_MM for a, b in zip(found, size_mm, strict=True)):
         shown, wanted = (' × '.join(f'{length:.2f}' for length in size) for size in (found, size_mm))
-        raise ValueError(f'{source}: page {page.page_number + 1} is {shown} mm, not {wanted} mm')
+        raise ValueError(f'{source}: page {number} is {shown} mm, not {wanted} mm')
     contents = page['/Contents'].get_object() if '/Contents' in page else ArrayObject()
-    if '/Filter' in contents:
-        form = contents.clone(writer, force_duplicate=True)
+    if isinstance(contents, StreamObject) and '/Filter' in contents:
+        form: StreamObject = _stream(contents.clone(writer, force_duplicate=True))
     else:
         parts = contents if isinstance(contents, ArrayObject) else [contents]
         joined = DecodedStreamObject()
-        joined.set_data(b'\n'.join(part.get_object().get_data() for part in parts))
-        form = writer._add_object(joined.flate_encode()).get_object()
+        joined.set_data(b'\n'.join(_stream(part).get_data() for part in parts))
+        form = joined.flate_encode()
+        writer._add_object(form)
     form[NameObject('/Type')] = NameObject('/XObject')
     form[NameObject('/Subtype')] = NameObject('/Form')
     form[NameObject('/BBox')] = RectangleObject([float(edge) for edge in box])
@@ -48,12 +51,31 @@ def page_form(
     return form
 
 
+def drawn_form(form: StreamObject) -> IndirectObject:
+    """Return the name under which a new file holds a form."""
+    assert form.indirect_reference is not None, 'page_form has put it into the file'
+    return form.indirect_reference
+
+
+def corner_of(form: StreamObject) -> tuple[float, float]:
+    """Return the lower left corner of a form's box."""
+    box = form['/BBox']
+    assert isinstance(box, RectangleObject), 'page_form has set it'
+    return float(box[0]), float(box[1])
+
+
+def _stream(part: PdfObject | None) -> StreamObject:
+    found = part.get_object() if part is not None else None
+    assert isinstance(found, StreamObject), 'contents are streams'
+    return found
+
+
 def glyph_form(writer: PdfWriter, name: str) -> IndirectObject:
     """Return a letter's outline as a form."""
     outline, box = glyph_outline(name)
-    form = DecodedStreamObject()
-    form.set_data(outline.encode('ascii'))
-    form = form.flate_encode()
+    drawn = DecodedStreamObject()
+    drawn.set_data(outline.encode('ascii'))
+    form = drawn.flate_encode()
     form[NameObject('/Type')] = NameObject('/XObject')
     form[NameObject('/Subtype')] = NameObject('/Form')
     form[NameObject('/BBox')] = RectangleObject(box)

@@ -8,11 +8,11 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from pypdf import PdfReader, PdfWriter
-from pypdf.generic import ArrayObject, ByteStringObject, IndirectObject, StreamObject
+from pypdf.generic import ArrayObject, ByteStringObject, IndirectObject, NameObject, StreamObject
 
 from layouts.fold import PAPERS_MM, POINTS_PER_MM, SheetLayout, SheetSide, sheet_sides
 from layouts.marks import draw_lines, english_label, fold_label, mark_lines
-from layouts.sheet_forms import add_sheet, glyph_form, page_form, write_whole
+from layouts.sheet_forms import add_sheet, corner_of, drawn_form, glyph_form, page_form, write_whole
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,8 +70,10 @@ def impose(
     writer = PdfWriter()
     writer.pdf_header = '%PDF-1.7'
     preferences = writer.create_viewer_preferences()
-    preferences.duplex = '/DuplexFlipLongEdge' if layout.up == 4 else '/DuplexFlipShortEdge'
-    preferences.print_scaling = '/None'
+    preferences[NameObject('/Duplex')] = NameObject(
+        '/DuplexFlipLongEdge' if layout.up == 4 else '/DuplexFlipShortEdge'
+    )
+    preferences[NameObject('/PrintScaling')] = NameObject('/None')
     digest = hashlib.sha256(booklet.read_bytes())
     if instructions is not None:
         digest.update(instructions.read_bytes())
@@ -107,12 +109,13 @@ def _side(
     for panel in side.panels:
         form = forms[panel.page]
         left, foot = (POINTS_PER_MM * length for length in layout.corner_mm(panel.column, panel.row))
-        x = left + POINTS_PER_MM * panel.shift_mm - float(form['/BBox'][0])
-        y = foot - float(form['/BBox'][1])
+        box_left, box_foot = corner_of(form)
+        x = left + POINTS_PER_MM * panel.shift_mm - box_left
+        y = foot - box_foot
         # A shifted page must not reach over the spine, so its own panel is its window.
         window = f'{left:.3f} {foot:.3f} {width:.3f} {height:.3f} re W n'
         drawn.append(f'q {window} 1 0 0 1 {x:.3f} {y:.3f} cm /page-{panel.page} Do Q\n')
-        named[f'/page-{panel.page}'] = form.indirect_reference
+        named[f'/page-{panel.page}'] = drawn_form(form)
     return ''.join(drawn).encode('ascii'), named
 
 
@@ -125,7 +128,7 @@ def _add_instructions(writer: PdfWriter, instructions: Path, layout: SheetLayout
     if pages[0].trimbox.width > pages[0].trimbox.height:
         size = size[::-1]
     form = page_form(writer, pages[0], size, instructions)
-    x, y = (-float(edge) for edge in form['/BBox'][:2])
+    x, y = (-edge for edge in corner_of(form))
     drawn = f'q 1 0 0 1 {x:.3f} {y:.3f} cm /instructions Do Q\n'
-    add_sheet(writer, size, drawn.encode('ascii'), {'/instructions': form.indirect_reference})
+    add_sheet(writer, size, drawn.encode('ascii'), {'/instructions': drawn_form(form)})
     add_sheet(writer, size, b'', {})

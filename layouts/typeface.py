@@ -5,10 +5,47 @@ from __future__ import annotations
 from functools import cache
 from io import BytesIO
 from pathlib import Path
+from typing import Literal, Protocol
 
 from tablegen.errors import BookError
 
 FILE = 'OpenSans[wdth,wght].ttf'
+
+
+class Glyph(Protocol):
+    """A letter's shape."""
+
+    width: float
+    """How far it advances, in font units."""
+
+    def draw(self, pen: object) -> None:
+        """Draw its outline with a pen."""
+
+
+class GlyphSet(Protocol):
+    """The letters of a font at one place of its axes."""
+
+    def __getitem__(self, name: str) -> Glyph:
+        """Return a letter by its glyph's name."""
+
+
+class Head(Protocol):
+    """A font's head table."""
+
+    unitsPerEm: int
+
+
+class Font(Protocol):
+    """As much of a font as is used here; its library has no types."""
+
+    def getBestCmap(self) -> dict[int, str]:
+        """Return the glyph's name of each code point."""
+
+    def getGlyphSet(self, *, location: dict[str, float]) -> GlyphSet:
+        """Return the glyphs at a place of the axes."""
+
+    def __getitem__(self, table: Literal['head']) -> Head:
+        """Return the head table."""
 
 
 def font_path() -> Path:
@@ -47,14 +84,15 @@ def advance_em(words: str, width: float, weight: float) -> float:
 
 
 @cache
-def _font():
+def _font() -> Font:
     from fontTools.ttLib import TTFont
 
-    return TTFont(BytesIO(font_path().read_bytes()), lazy=True)
+    font: Font = TTFont(BytesIO(font_path().read_bytes()), lazy=True)
+    return font
 
 
 @cache
-def _glyphs(width: float, weight: float):
+def _glyphs(width: float, weight: float) -> GlyphSet:
     return _font().getGlyphSet(location={'wdth': width, 'wght': weight})
 
 

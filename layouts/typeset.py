@@ -11,8 +11,11 @@ from concurrent.futures import ProcessPoolExecutor, wait
 from contextlib import contextmanager
 from dataclasses import dataclass
 from itertools import pairwise
+from multiprocessing.queues import Queue
 from pathlib import Path
 from queue import Empty
+from types import ModuleType
+from typing import Protocol
 
 from layouts.html import pages_html, style
 from layouts.pages import Page
@@ -36,6 +39,19 @@ class Job:
     pages: int
     """Pages it must have."""
     out: Path
+
+
+class SetPage(Protocol):
+    """A page that the typesetter has laid out."""
+
+    anchors: dict[str, object]
+    """By name: what may be linked to on it."""
+
+
+class SetDocument(Protocol):
+    """A document that the typesetter has laid out; its library has no types."""
+
+    pages: Sequence[SetPage]
 
 
 def parts(pages: Sequence[Page], trim: Trim, title: str, folder: Path) -> Iterator[Job]:
@@ -69,7 +85,7 @@ def typeset(jobs: Iterable[Job], tell: Callable[[int], None] = lambda pages: Non
             set_document(job, tell)
         return
     context = multiprocessing.get_context('fork' if sys.platform.startswith('linux') else 'spawn')
-    pages = context.Queue()
+    pages: Queue[int] = context.Queue()
     with ProcessPoolExecutor(_cores(), context, _keep_queue, (pages,)) as pool:
         waiting = set()
         for job in jobs:
@@ -104,7 +120,7 @@ def set_document(job: Job, tell: Callable[[int], None] = lambda pages: None) -> 
         raise BookError('typesetter', f'said: {said[0]}', '', REPORT)
 
 
-def load_typesetter():
+def load_typesetter() -> ModuleType:
     """Return the typesetter.
 
     Errors:
@@ -120,7 +136,8 @@ def load_typesetter():
             '',
             'run: python3 layouts/bootstrap.py setup (it says what to install on this system)',
         ) from None
-    return weasyprint
+    module: ModuleType = weasyprint
+    return module
 
 
 class _Remarks(logging.Handler):
@@ -139,7 +156,7 @@ class _Remarks(logging.Handler):
 
 
 @contextmanager
-def _listening(tell: Callable[[int], None]):
+def _listening(tell: Callable[[int], None]) -> Iterator[list[str]]:
     remarks = _Remarks(tell)
     logging.getLogger('weasyprint.progress').setLevel(logging.INFO)
     logger = logging.getLogger('weasyprint')  # hears of progress too
@@ -150,20 +167,21 @@ def _listening(tell: Callable[[int], None]):
         logger.removeHandler(remarks)
 
 
-_pages_laid_out = None
+_pages_laid_out: Queue[int] | None = None
 """In a process of its own: the queue that carries its progress home."""
 
 
-def _keep_queue(queue) -> None:
+def _keep_queue(queue: Queue[int]) -> None:
     global _pages_laid_out
     _pages_laid_out = queue
 
 
 def _set_in_process(job: Job) -> None:
+    assert _pages_laid_out is not None, 'the process began by keeping it'
     set_document(job, _pages_laid_out.put)
 
 
-def _pass_on(pages, tell: Callable[[int], None]) -> None:
+def _pass_on(pages: Queue[int], tell: Callable[[int], None]) -> None:
     while True:
         try:
             tell(pages.get_nowait())
@@ -175,7 +193,7 @@ def _cores() -> int:
     return len(os.sched_getaffinity(0)) if hasattr(os, 'sched_getaffinity') else os.cpu_count() or 1
 
 
-def _overfull(document) -> str:
+def _overfull(document: SetDocument) -> str:
     """Return the name of the first page whose contents ran on to another."""
     named = ''
     for page in document.pages:

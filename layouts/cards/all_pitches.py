@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from layouts.cards.columns import Column, columns
-from layouts.cards.faces import Block, Row, TableFace, Title, WordsFace, cell_of
+from layouts.cards.faces import Block, Face, Row, TableFace, Title, WordsFace, cell_of
 from layouts.cards.fitting import column_width, foot_lines, label_width, most_rows, table_face, words_face
 from layouts.cards.formats import Format
 from layouts.cards.measures import BOLD, LEAST_PT, width_pt
@@ -44,7 +44,7 @@ EXAMPLE_FEET = Fraction(25, 2)
 """Run of the example, ft."""
 
 
-def all_pitches(settings: Settings, upright: Format) -> tuple[Format, list[tuple], list[str]]:
+def all_pitches(settings: Settings, upright: Format) -> tuple[Format, list[tuple[Face, Face]], list[str]]:
     """Return the format as it lies, the cards, and what is said of them.
 
     Notes:
@@ -65,7 +65,7 @@ def all_pitches(settings: Settings, upright: Format) -> tuple[Format, list[tuple
     faces = -(-len(values) // most)
     share = -(-len(values) // faces)
     tables = [_table(form, chosen, values[at : at + share], foot) for at in range(0, len(values), share)]
-    sides = [*tables, *([_use(settings, form, chosen, foot)] if len(tables) % 2 else [])]
+    sides: list[Face] = [*tables, *([_use(settings, form, chosen, foot)] if len(tables) % 2 else [])]
     cards = list(zip(sides[::2], sides[1::2], strict=True))
     return form, cards, _said(settings.pitches, chosen, left_out, len(tables), len(cards))
 

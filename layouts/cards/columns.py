@@ -33,7 +33,8 @@ class Column:
 
     def shortened(self) -> Column:
         """Return the column with a narrower head."""
-        return replace(self, head=tuple('com.' if line == 'common' else line for line in self.head))
+        first, second, third = ('com.' if line == 'common' else line for line in self.head)
+        return replace(self, head=(first, second, third))
 
 
 def columns(settings: Settings) -> tuple[list[Column], list[Column]]:
@@ -43,7 +44,7 @@ def columns(settings: Settings) -> tuple[list[Column], list[Column]]:
             f'jacks at {text.rational(spacing)}',
             ('jacks', 'inches', f'at {text.rational(spacing)}'),
             'each longer than the last, along the top edge, so far apart on center',
-            lambda values, place=place: values.jack_differences[place],
+            _difference(place),
         )
         for place, spacing in enumerate(settings.spacings)
     }
@@ -119,3 +120,8 @@ def columns(settings: Settings) -> tuple[list[Column], list[Column]]:
         level,
     ]
     return stand, wanted
+
+
+def _difference(place: int) -> Callable[[PitchValues], Figure]:
+    """Return what finds the difference of jacks at one of the spacings."""
+    return lambda values: values.jack_differences[place]

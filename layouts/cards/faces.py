@@ -78,6 +78,9 @@ class WordsFace:
     foot: tuple[str, ...]
 
 
+Face = TableFace | WordsFace
+
+
 def cell_of(figure: Figure | None) -> Cell:
     """Return a figure with its fraction apart; a decimal has none."""
     if figure is None:

@@ -6,14 +6,14 @@ import hashlib
 from pathlib import Path
 
 from pypdf import PdfReader, PdfWriter
-from pypdf.generic import ArrayObject, ByteStringObject, IndirectObject
+from pypdf.generic import ArrayObject, ByteStringObject, IndirectObject, NameObject
 
 from layouts.cards.formats import Format
 from layouts.cards.sheet import CardSheet, placed
 from layouts.cards.sheet_marks import card_marks
 from layouts.fold import POINTS_PER_MM
 from layouts.marks import draw_label
-from layouts.sheet_forms import add_sheet, glyph_form, page_form, write_whole
+from layouts.sheet_forms import add_sheet, drawn_form, glyph_form, page_form, write_whole
 
 
 def lay_cards(faces: Path, form: Format, sheet: CardSheet, out: Path) -> int:
@@ -32,8 +32,10 @@ def lay_cards(faces: Path, form: Format, sheet: CardSheet, out: Path) -> int:
     writer = PdfWriter()
     writer.pdf_header = '%PDF-1.7'
     preferences = writer.create_viewer_preferences()
-    preferences.duplex = '/DuplexFlipLongEdge' if sheet.flip == 'long' else '/DuplexFlipShortEdge'
-    preferences.print_scaling = '/None'
+    preferences[NameObject('/Duplex')] = NameObject(
+        '/DuplexFlipLongEdge' if sheet.flip == 'long' else '/DuplexFlipShortEdge'
+    )
+    preferences[NameObject('/PrintScaling')] = NameObject('/None')
     forms = [page_form(writer, page, sheet.card_mm, faces) for page in pages]
     letters: dict[str, IndirectObject] = {}
     digest = hashlib.sha256(faces.read_bytes())
@@ -48,12 +50,12 @@ def lay_cards(faces: Path, form: Format, sheet: CardSheet, out: Path) -> int:
             lying = [
                 (card, sheet.columns - 1 - column if back else column, row) for card, column, row in cards
             ]
-            drawn = [card_marks(sheet, form, [where for _, *where in lying], back), words]
+            drawn = [card_marks(sheet, form, [(column, row) for _, column, row in lying], back), words]
             for card, column, row in lying:
                 face = 2 * card + back
                 x, y = (POINTS_PER_MM * length for length in sheet.corner_mm(column, row))
                 drawn.append(f'q 1 0 0 1 {x:.3f} {y:.3f} cm /face-{face} Do Q\n')
-                named[f'/face-{face}'] = forms[face].indirect_reference
+                named[f'/face-{face}'] = drawn_form(forms[face])
             side = ''.join(drawn).encode('ascii')
             digest.update(side)
             add_sheet(writer, sheet.sheet_mm, side, named)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from layouts.cards.faces import Row, TableFace, cell_of
+from layouts.cards.faces import Cell, Face, Row, TableFace, Title, cell_of
 from layouts.cards.fitting import foot_lines, fullest_foot, most_rows, table_face
 from layouts.cards.formats import Format
 from layouts.cards.titles import fitted_title, pitch_title
@@ -36,7 +36,7 @@ LEAST_FEET = 12
 """Feet, or inches with a half, for which words at the foot make room."""
 
 
-def one_pitch(settings: Settings, form: Format) -> tuple[Format, list[tuple], list[str]]:
+def one_pitch(settings: Settings, form: Format) -> tuple[Format, list[tuple[Face, Face]], list[str]]:
     """Return the format as it lies, the cards, and what is said of them."""
     grids = [(lying, sides) for lying in (form, form.turned()) if (sides := _by_the_inch(settings, lying))]
     if grids:
@@ -76,7 +76,8 @@ def _by_the_inch(settings: Settings, form: Format) -> tuple[TableFace, TableFace
         ]
         words = fitted_title(form, pitch_title([pitch]), f'{title}: {line}')
         sides.append(table_face(form, words, heads, rows, foot, range(6 - feet[0] % 6, len(rows), 6)))
-    return (sides[0], sides[1]) if all(sides) else None
+    front, back = sides
+    return (front, back) if front and back else None
 
 
 def _by_the_foot(settings: Settings, form: Format) -> tuple[TableFace, int]:
@@ -119,14 +120,22 @@ def _odd_inches(settings: Settings, form: Format) -> tuple[TableFace, str]:
     return face, f' and parts to {text.rational(min(parts))}' if parts else ''
 
 
-def _rows(settings: Settings, runs: Sequence[Fraction]) -> list[tuple]:
-    def cells(row: RunRow):
+def _rows(settings: Settings, runs: Sequence[Fraction]) -> list[tuple[Cell, ...]]:
+    def cells(row: RunRow) -> tuple[Cell, ...]:
         return tuple(cell_of(getattr(row, field)) for field in FIELDS.values())
 
     return [cells(row) for row in run_rows(settings.pitches[0], runs, settings.measure)]
 
 
-def _standing(settings: Settings, form: Format, title, head, rows, foot, breaks) -> TableFace:
+def _standing(
+    settings: Settings,
+    form: Format,
+    title: Title,
+    head: tuple[str, str],
+    rows: Sequence[Row],
+    foot: Sequence[str],
+    breaks: Sequence[int] | None,
+) -> TableFace:
     """Return a face, or an error where even its least type is too wide."""
     face = table_face(
         form, title, [head, *(run_head(table, settings.measure) for table in FIELDS)], rows, foot, breaks

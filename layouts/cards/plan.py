@@ -5,12 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from layouts.cards.all_pitches import all_pitches
-from layouts.cards.faces import TableFace, WordsFace
+from layouts.cards.faces import Face
 from layouts.cards.formats import Format, format_named
 from layouts.cards.one_pitch import one_pitch
 from tablegen.settings import Settings
-
-Face = TableFace | WordsFace
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,8 +39,5 @@ def plan_cards(settings: Settings, size: str) -> CardPlan:
         BookError for a size that is none, or one that cannot hold the pitches
     """
     form = format_named(size)
-    if len(settings.pitches) == 1:
-        form, cards, said = one_pitch(settings, form)
-    else:
-        form, cards, said = all_pitches(settings, form)
+    form, cards, said = (one_pitch if len(settings.pitches) == 1 else all_pitches)(settings, form)
     return CardPlan(form, tuple(cards), tuple(said))

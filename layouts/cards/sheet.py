@@ -40,10 +40,8 @@ class CardSheet:
     @property
     def margins_mm(self) -> tuple[float, float]:
         """Return what is left of the paper at each side, and above and below."""
-        return tuple(
-            (whole - count * card - (count - 1) * GAP_MM) / 2
-            for whole, count, card in zip(self.sheet_mm, (self.columns, self.rows), self.card_mm, strict=True)
-        )
+        (width, height), (card_width, card_height) = self.sheet_mm, self.card_mm
+        return _margin(width, self.columns, card_width), _margin(height, self.rows, card_height)
 
     @property
     def label_margins_mm(self) -> tuple[float, float]:
@@ -112,5 +110,11 @@ def _place(place: int, columns: int) -> tuple[int, int]:
 
 def _counts(card: Sequence[float], sheet: Sequence[float]) -> tuple[int, int]:
     """Return columns and rows with the borders of their film, and with room for a label above."""
-    room = (sheet[0], sheet[1] - 2 * (LABEL_MM - SEAL_MM))
-    return tuple(int((whole + FIT_MM) // (side + GAP_MM)) for whole, side in zip(room, card, strict=True))
+    columns = (sheet[0] + FIT_MM) // (card[0] + GAP_MM)
+    rows = (sheet[1] - 2 * (LABEL_MM - SEAL_MM) + FIT_MM) // (card[1] + GAP_MM)
+    return int(columns), int(rows)
+
+
+def _margin(whole: float, count: int, card: float) -> float:
+    """Return what so many cards and the gaps between them leave free at each end."""
+    return (whole - count * card - (count - 1) * GAP_MM) / 2

@@ -11,7 +11,7 @@ from layouts.cards.formats import (
 )
 from layouts.cards.sheet import CardSheet
 from layouts.fold import FIT_MM, POINTS_PER_MM
-from layouts.marks import HAIRLINE_PT, Line, draw_lines
+from layouts.marks import HAIRLINE_PT, Line, draw_lines, line_mm
 
 KAPPA = 0.5523
 """How far a curve's handles reach, in radii, for a quarter of a circle."""
@@ -62,7 +62,7 @@ def _ticks(sheet: CardSheet) -> list[Line]:
         low = sheet.corner_mm(0, row)[1]
         for y in (low, low + sheet.card_mm[1]):
             lines += [(0.0, y, side - SEAL_MM, y), (width - side + SEAL_MM, y, width, y)]
-    return [Line(*(POINTS_PER_MM * value for value in line)) for line in lines]
+    return [line_mm(*line) for line in lines]
 
 
 def _circle(x: float, y: float, across: float) -> str:

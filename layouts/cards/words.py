@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from tablegen import text
 from tablegen.figures import Measure
+from tablegen.rows import PitchValues
 
 CAUTION = 'Geometry, not strength: code and a licensed designer decide.'
 ALL_PITCHES = 'Degrees: from square across'
@@ -49,7 +50,7 @@ def run_head(table: str, measure: Measure) -> tuple[str, str]:
     return (name, 'inches') if measure.style == text.INCHES else ('', name)
 
 
-def values_lines(values) -> tuple[str, str]:
+def values_lines(values: PitchValues) -> tuple[str, str]:
     """Return the cuts of one pitch in a line, and in a shorter one."""
     full = (
         f'From square, on the side: plumb cut {values.plumb_cut.text}, hip {values.hip_plumb_cut.text}; '
