@@ -6,6 +6,7 @@ import re
 from itertools import combinations
 
 import pytest
+from claimed import unclaimed
 from headed import Table, marked, reference_part
 from labels.every import EXPECTED
 from labels.expected import Labels
@@ -56,16 +57,15 @@ def test_a_table_has_these_heads_and_rows_and_says_what_it_measures(skewed, key)
         assert len(part.heads) == len(set(part.heads)), f'page {part.page}: heads alike'
         line = part.line[:1].lower() + part.line[1:]
         assert [words for words in wanted.says if words not in line] == [], line
+        assert unclaimed(line, (*wanted.says, 'inches')) == []
 
 
 @pytest.mark.parametrize('key', BY_KEY)
-def test_the_figures_at_the_foot_of_a_table(skewed, key):
-    """Thicknesses and limits in its notes: each is expected, and no other figure stands there."""
-    told = printed(skewed, BY_KEY[key]).parts[-1].notes
-    for words in NOTES.get(key, ()):
-        assert words in told, f'"{words}" is not in "{told}"'
-        told = told.replace(words, '')
-    assert not re.search(r'\d', re.sub(CLAUSE, '', told)), told
+def test_what_stands_at_the_foot_of_a_table(skewed, key):
+    """Thicknesses, limits and what is done with them: each is expected, and nothing else stands there."""
+    told = re.sub(CLAUSE, '', printed(skewed, BY_KEY[key]).parts[-1].notes)
+    assert [words for words in NOTES.get(key, ()) if words not in told] == [], told
+    assert unclaimed(told, NOTES.get(key, ())) == []
 
 
 def test_every_table_is_expected(skewed):

@@ -32,12 +32,12 @@ def hips() -> list[Labels]:
                 col('drop: square', lambda at: cuts.drop_square(at, HIP)),
             ),
             ('cuts on the side, from square across', 'per foot of common run', 'backing of each face, from the square top',
-             'drop plumb, and square to the edge'),
+             'drop plumb, and square to the edge, for the set thickness'),
         ),
         Labels('drop-plumb', 'Drops, plumb', 'in 12', BY_PITCH, by(THICKNESSES, cuts.drop_plumb),
-               ('plumb', 'where the planes meet to the square top'), 'thickness of the hip, in'),
+               ('plumb', 'where the planes meet to the square top, by thickness of the hip'), 'thickness of the hip, in'),
         Labels('drop-square', 'Drops, square to the edge', 'in 12', BY_PITCH, by(THICKNESSES, cuts.drop_square),
-               ("square to the hip's edge",), 'thickness of the hip, in'),
+               ("square to the hip's edge", 'also how far a backed face goes down its side'), 'thickness of the hip, in'),
     ]  # fmt: skip
 
 
@@ -52,7 +52,7 @@ def jacks() -> list[Labels]:
                 col('off: ridge', lambda at: shortening.common_at_ridge(at, RIDGE)[1]),
                 col('points', lambda at: jack_points(at, HIP, RAFTER)),
             ),
-            ('along the top edge', 'difference per space on center', 'off: center line to face, at a hip or valley',
+            ('along the top edge', 'difference per space on center', 'off: center line to face, at a hip or valley, and of a valley jack at the ridge',
              'points: short point to long point'),
         )
     ]  # fmt: skip
@@ -72,8 +72,8 @@ def cheeks() -> list[Labels]:
                 col('hip: top', cuts.hip_cheek, degrees),
                 col('hip: 12 &', lambda at: figure(cuts.hip_cheek(at))),
             ),
-            ('side: on the side, from square across', 'the blade tilted 45°', 'top: on the top edge, from square across',
-             'marked along the 12'),
+            ('side: on the side, from square across', 'the blade tilted 45°', "top: on the top edge, from square across, the hip's left square",
+             '12 &: the square for that line, marked along the 12', 'a valley as a hip'),
         ),
         Labels(
             'backed-cheeks', 'Cheek cuts of backed hips', 'in 12', BY_PITCH,
@@ -83,12 +83,14 @@ def cheeks() -> list[Labels]:
                 col('common: top', cuts.backed_cheek_at_common, degrees),
                 col('common: 12 &', lambda at: figure(cuts.backed_cheek_at_common(at))),
             ),
-            ('top: on the backed face, from square across the hip', 'marked along the 12'),
+            ('top: on the backed face, from square across the hip, against a ridge or a common of that side',
+             '12 &: the square for that line, marked along the 12', 'on the side as any hip'),
         ),
         Labels(
             'set-backs', 'Set-backs of hips and valleys', 'in 12', BY_PITCH,
             by(THICKNESSES, lambda at, t: hip_ends.set_back(at, t)[1]),
-            ('along the top edge', "mark on the center line to each side's plumb line"),
+            ('along the top edge', "mark on the center line to each side's plumb line: ridge, commons, tail, and a valley",
+             'half of short to long point'),
             'thickness of the hip or valley itself, in',
         ),
     ]  # fmt: skip
@@ -107,7 +109,9 @@ def trim_and_gables() -> list[Labels]:
                 col('sheathing', trim.sheathing, degrees),
                 col('sheathing: 12 &', trim.sheathing_figure),
             ),
-            ('miter on the face, from square', 'bevel: blade from square', 'sheathing from the edge along the eave'),
+            ('miter on the face, from square across', 'bevel: blade from square', 'square: board square to the slope',
+             'flat: lying in the roof plane', 'sheathing from the edge along the eave, 12 & along that edge and up the slope',
+             'a plumb fascia: 0 and 45'),
         ),
         Labels(
             'gable-and-area', 'Gable studs and roof area', 'in 12', BY_PITCH,

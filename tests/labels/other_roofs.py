@@ -57,14 +57,14 @@ def setting_out_tables() -> list[Labels]:
         *found,
         Labels('whole-triangles', 'Triangles that are square', 'sides', triangles,
                by({f'× {k}': k for k in (2, 3, 4, 5)}, lambda abc, k: '-'.join(str(k * side) for side in abc), str),
-               ('both legs and the diagonal measured in the same one',)),
+               ('any unit, both legs and the diagonal measured in the same one',)),
         Labels('braces', 'Braces', 'leg', tuple((str(leg), leg) for leg in range(12, 97, 6)),
                (
                    col('equal', lambda leg: setting_out.diagonal(leg, leg)),
                    *by(LEGS, setting_out.diagonal),
                    *by({f'cut {leg}': leg for leg in LEGS.values()}, setting_out.brace_cut, degrees),
                ),
-               ('between the long points', 'legs from the inner corner to those', "on the brace's side, from square, where it meets the first leg")),
+               ('between the long points', 'legs from the inner corner to those', "cut on the brace's side, from square, where it meets the first leg")),
     ]  # fmt: skip
 
 
@@ -81,8 +81,8 @@ def two_pitches() -> list[Labels]:
                 col('jacks A', lambda at: jack_difference(at, 16)),
                 col('jacks B', lambda at: jack_difference(at.turned, 16)),
             ),
-            ('in plan, eave A to the hip', 'per foot of run of A', 'plumb cut of the hip, on its side, from square across',
-             'along the slope'),
+            ('plan: in plan, eave A to the hip', 'per foot of run of A, along the hip',
+             'plumb cut of the hip, on its side, from square across', 'difference of jacks at 16 in, along the slope'),
         ),
         Labels(
             'unequal-cheeks', 'Two pitches: cheek cuts', 'A B', PAIRS,
@@ -97,7 +97,7 @@ def two_pitches() -> list[Labels]:
                 col('hip B: 12 &', lambda at: figure(cuts.hip_cheek(at.turned))),
             ),
             ('blade: tilt from square, on the side, over the plumb cut', 'hip A: hip at a ridge over A or a common of B',
-             'with the blade of jack B, hip B that of jack A', 'marked along the 12', 'reach: along the blade, at least'),
+             'with the blade of jack B, hip B that of jack A', '12 &: the square, top edge, marked along the 12', 'reach: along the blade, at least'),
         ),
         Labels(
             'unequal-fit', 'Two pitches: backing, drop and eaves', 'A B', PAIRS,
@@ -110,7 +110,7 @@ def two_pitches() -> list[Labels]:
                 col('eave B', lambda at: tails.matching_overhang(at, 12)),
             ),
             ('backing from the square top', 'drops plumb', 'gap A: plumb, between the edge towards A and its plane',
-             'the hip dropped by drop B', 'overhang for 12 in on A'),
+             'the hip dropped by drop B', 'eave B: level overhang for 12 in on A'),
         ),
         Labels(
             'unequal-slide', 'Two pitches: a slid hip', 'A B', PAIRS,
@@ -124,7 +124,7 @@ def two_pitches() -> list[Labels]:
                 col('hip: more', lambda at: hip_ends.slid_hip_longer(at, HIP)),
             ),
             ('slide level, square to the hip, towards eave A', 'the one drop, plumb', 'jacks of A become shorter, jacks of '
-             'B longer', 'hip: longer, level, at a ridge over A'),
+             'B longer, level and along the edge', 'hip: longer, level, at a ridge over A'),
         ),
         Labels(
             'unequal-shortening', 'Two pitches: shortening, level', 'A B', PAIRS,
@@ -148,7 +148,7 @@ def two_pitches() -> list[Labels]:
                 col('hip B: side', lambda at: hip_ends.set_back(at.turned, HIP)[0]),
             ),
             ('level', 'jack: short to long point', "hip: mark on the center line to its side's plumb line",
-             "hip A at a ridge over A, A's fascia or a common of B"),
+             "hip A at a ridge over A, A's fascia or a common of B, hip B at one over B, B's, or of A"),
         ),
     ]  # fmt: skip
 
@@ -165,7 +165,7 @@ def many_sides() -> list[Labels]:
             col('apothem', lambda at: unequal.apothem(at, 12), thousandths),
             col('hip run', lambda at: hip_run(at, 12), thousandths),
         ),
-        ('corner inside, in plan', 'side and hip run per foot of apothem', 'apothem per foot of side'),
+        ('corner inside, in plan', 'plate cut from square', 'side and hip run per foot of apothem', 'apothem per foot of side'),
     )  # fmt: skip
     jacks = Labels(
         'sides-jacks', 'Many sides: jacks', 'sides', plans,
@@ -175,7 +175,7 @@ def many_sides() -> list[Labels]:
             col('points', lambda at: hip_ends.jack_points_level(at, RAFTER)),
             col('reach', lambda at: hip_ends.jack_reach(at, RAFTER), least),
         ),
-        ('blade from square, on the side', 'off, hip center line to its side, and points, short to long, level',
+        ('blade from square, on the side, over the plumb cut', 'off, hip center line to its side, and points, short to long, level',
          'reach along the blade, at least'),
     )  # fmt: skip
     peak = Labels(
@@ -186,7 +186,8 @@ def many_sides() -> list[Labels]:
             col('reach', lambda at: hip_ends.peak_reach(at, HIP), least),
             col('post', lambda at: unequal.least_post(at, HIP), least),
         ),
-        ("side: level, the point back to each side's plumb line", 'post: least across flats'),
+        ('blade from square, on the side', "side: level, the point back to each side's plumb line",
+         'reach along the blade, at least', 'post: least across flats for square-cut hips'),
     )  # fmt: skip
     return [plan, jacks, peak, *map(_of_sides, SIDES)]
 
@@ -230,6 +231,6 @@ def finding_a_pitch() -> list[Labels]:
                 col('24 in level', lambda at: setting_out.level_gap(at, 24)),
                 col('48 in level', lambda at: setting_out.level_gap(at, 48)),
             ),
-            ('degrees from level', 'per foot of level run', "level's underside to the roof"),
+            ('degrees from level', 'slope: inches along it per foot of level run', "plumb, level's underside to the roof"),
         ),
     ]  # fmt: skip

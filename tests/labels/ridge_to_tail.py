@@ -21,7 +21,7 @@ OVERHANGS = {str(out): Fraction(out) for out in (1, 6, 12, 16, 18, 20, 24)}
 
 def ridge() -> list[Labels]:
     """Return the tables of shortening."""
-    along = ('along the top edge', "center line's plumb line to the face's")
+    along = ('along the top edge', "center line's plumb line to the face's", 'by the thickness of what is met')
     return [
         Labels(
             'shortening-level', 'Shortening, level, any pitch', 'thickness', LEVEL_ROWS,
@@ -32,9 +32,10 @@ def ridge() -> list[Labels]:
                 col('end common', lambda t: shortening.past_end_between_commons(ANY, t)),
             ),
             (
-                'level', 'center line to face', 'common at a ridge: half', 'shed on a ledger: all, wall to face',
+                'level, center line to face, by the thickness of what is met', 'common at a ridge: half',
+                'shed on a ledger: all, wall to face',
                 'hip at a ridge or between commons, jack at a hip: half of the 45-degree thickness',
-                "end common: a ridge's theoretical end to its sawn end, hips between commons",
+                "end common: a ridge's theoretical end to its sawn end, hips between commons, by those",
             ),
         ),
         Labels(
@@ -78,7 +79,7 @@ def tail() -> list[Labels]:
                ('along the top edge', 'plate line to tail end', 'by the level overhang'), 'overhang, in, level'),
         Labels('tail-hip', 'Tails of hips and valleys', 'in 12', BY_PITCH, by(OVERHANGS, tails.hip_tail),
                ('along the top edge on its center line', 'corner of the plates to where the eave lines meet',
-                'level overhang of the commons'), 'overhang of the commons, in, level'),
+                "to a hip's point, a valley's hollow; by the level overhang of the commons"), 'overhang of the commons, in, level'),
         Labels('tail-fall', 'Fall of tails', 'in 12', BY_PITCH, by(OVERHANGS, tails.fall),
                ('plumb', 'top edge at the plate line to top edge at the end'), 'overhang, in, level'),
         Labels('tail-plumb-cut', 'Plumb tail cuts', 'in 12', BY_PITCH, by(DEPTHS, _marked(tails.plumb_cut_length), str),

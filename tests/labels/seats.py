@@ -81,12 +81,12 @@ def _commons(sizes: Sizes) -> list[Labels]:
             Labels(
                 f'height-{key}', f'Height above plate, seat {said} in', 'in 12', sizes.rows,
                 (col('heel', heel), *by(DEPTHS, height, str)),
-                ('plumb', 'heel, seat to underside at the outside of plate', "plate's top to top edge there"),
+                ('plumb: heel, seat to underside at the outside of plate', "by stock: height, plate's top to top edge there"),
             ),
             Labels(
                 f'stock-left-{key}', f'Stock left, seat {said} in', 'in 12', sizes.rows,
                 (col('notch', notch), *by(DEPTHS, left, str)),
-                ('square to the edge', "notch, underside to the notch's corner", 'from there to the top edge'),
+                ("square to the edge: notch, underside to the notch's corner", 'by stock: left, from there to the top edge'),
             ),
         ]  # fmt: skip
     return found
@@ -153,8 +153,8 @@ def _hips(sizes: Sizes, rafters: str, own: str) -> Labels:
         ]
     says = (
         f"common's seat {COMMON}",
-        "height above plate and heel plumb, at the plates' corner",
-        'from there inwards',
+        "on the center line: height above plate and heel plumb, at the plates' corner",
+        'seat level, from there inwards',
     )
     return Labels(key, title, 'in 12', sizes.rows, tuple(columns), says)
 
@@ -174,7 +174,11 @@ def _valleys(sizes: Sizes, rafters: str, own: str) -> Labels:
         col('seat', level, str),
         col('heel out', lambda at: seats.valley_back(at, sizes.thickness)),
     )
-    says = (f"common's seat {COMMON}", 'heel out, outwards of it', 'seat, from heel inwards')
+    says = (
+        f"common's seat {COMMON}",
+        'plumb: depth, height over the inside corner, heel',
+        'level: heel out, outwards of it, seat, from heel inwards',
+    )
     return Labels(key, title, 'in 12', sizes.rows, columns, says)
 
 
@@ -189,7 +193,7 @@ def _old_rule(sizes: Sizes) -> Labels:
     return Labels(
         'old-rule', '17/12 low by: what the old rule costs', 'in 12', sizes.rows,
         by({name: DEPTHS[name] for name in TABLED}, low, str),
-        ('plumb', "a seat of 17/12 of the common's", 'too low'),
+        ('plumb', f"how far a dropped hip on a seat of 17/12 of the common's, {COMMON}, stands too low; by stock"),
     )  # fmt: skip
 
 
@@ -204,7 +208,7 @@ def _longest(sizes: Sizes) -> list[Labels]:
     return [
         Labels(
             f'longest-seat-{word}', f'Longest seats, notch a {word} of the depth', 'in 12', sizes.rows,
-            by(DEPTHS, longest(share), str), ('level', 'outside of plate inwards', 'rounded down'),
+            by(DEPTHS, longest(share), str), ('level', 'outside of plate inwards', 'rounded down; by stock'),
         )
         for word, share in (('quarter', Fraction(1, 4)), ('third', Fraction(1, 3)))
     ]  # fmt: skip

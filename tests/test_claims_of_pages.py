@@ -1,0 +1,58 @@
+"""What the pages say in words, sentence by sentence; the figures among them are worked out in space."""
+
+from __future__ import annotations
+
+import pytest
+from claimed import claims, page_text, strange
+from labels.in_words import figures
+from skewed import SKEWED
+
+from layouts.book import plan
+from layouts.html import environment
+from tablegen.settings import read_settings
+
+BOOKS = {
+    'skewed': SKEWED,
+    'plain': 'pitches = [2, 4, 6, 8, 17]',
+    'feet': 'pitches = ["30 deg"]\nlengths = "feet-inches"\ntrim = "large"\nruns = {to = "12 ft", by = "2 1/4 in"}',
+    'cuts': 'pitches = [6]\nparts = ["values"]',
+}
+"""Books that together say all that a page may say."""
+NOT_PROSE = {'grid', 'ref_table', 'contents', 'cover', 'section_cover', 'made', 'notes'}
+"""Figures, and what leads to them, are proven by themselves."""
+EXAMPLES = 'example_'
+
+
+@pytest.fixture(scope='module')
+def texts() -> list[tuple[str, str, str]]:
+    """Return the prose of every page: its book, its kind, what stands there."""
+    found = []
+    for book, written in BOOKS.items():
+        planned = plan(read_settings(written, ''))
+        made = planned.pages()
+        for place, draft in enumerate(planned.drafts):
+            if draft.template not in NOT_PROSE and not draft.template.startswith(EXAMPLES):
+                page = made[place]
+                html = (
+                    environment().get_template(f'{page.template}.html').render(page=page, it=page.content)
+                )
+                found.append((book, page.template, page_text(html)))
+    return found
+
+
+def test_every_sentence_is_claimed_and_every_claim_is_made(texts):
+    wanted, worked_out = claims('pages'), figures()
+    used: dict[str, set[int]] = {kind: set() for kind in wanted}
+    unknown = [
+        f'{kind} ({book}): {said}'
+        for book, kind, text in texts
+        for said in strange(text, wanted.get(kind, ()), worked_out if book == 'skewed' else {}, used.setdefault(kind, set()))
+    ]
+    unsaid = [
+        f'{kind}: {claim}'
+        for kind, lines in wanted.items()
+        for place, claim in enumerate(lines)
+        if place not in used[kind]
+    ]
+    assert unknown == []
+    assert unsaid == []
