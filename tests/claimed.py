@@ -16,16 +16,20 @@ GLUE = frozenset(
     'what when where which who whose why will with would you your'.split()
 )
 """Words that may be changed without a board being cut otherwise."""
-FIGURE = r'[+−–√]?\d[\d/.,×′]*°?'
+FIGURE = r'[+−–√]?\d[\d/.,×′″]*°?'
 ANY_FIGURE = rf'{FIGURE}(?: {FIGURE})*'
 ANY_LENGTH = rf'(?:{FIGURE}|ft)(?: (?:{FIGURE}|ft))*'
-"""A length of a book in feet and inches."""
+"""A run, which may have feet."""
+ANY_SUM = rf'{ANY_FIGURE}(?: \+ {ANY_FIGURE})+ sum {ANY_FIGURE} rounded once {ANY_FIGURE}'
+"""Readings that are added, their sum a part off."""
 SENTENCE_ENDS = re.compile(r'(?<=[.?!])["”)]?\s+|\n+')
 BLOCK_ENDS = re.compile(r'</(?:p|li|h1|h2|tr|div|td class="d")>')
 LEFT_OUT = re.compile(
-    r'<pre.*?</pre>|<table class="(?:figures|glance).*?</table>|<div class="(?:folio|tab)".*?</div>|<img[^>]*>', re.S
+    r'<pre.*?</pre>|<table class="(?:figures|glance|marks).*?</table>|<span class="at">.*?</span>'
+    r'|<div class="(?:folio|tab)".*?</div>|<img[^>]*>',
+    re.S,
 )
-"""Tables of figures, which are proven by head and label; running heads; drawings."""
+"""Tables of figures and the places of an example's, which are proven by head and label; running heads; drawings."""
 
 
 @cache
@@ -63,8 +67,8 @@ def unclaimed(text: str, said: Iterable[str]) -> list[str]:
 
 def pattern(claim: str, figures: Mapping[str, str]) -> re.Pattern:
     """Return what a claim stands for: '#' for any figure, '{name}' for a figure that is worked out."""
-    parts = re.split(r'(#ft|#|\{\w+\})', claim)
-    open_ones = {'#': ANY_FIGURE, '#ft': ANY_LENGTH}
+    parts = re.split(r'(#ft|#added|#|\{\w+\})', claim)
+    open_ones = {'#': ANY_FIGURE, '#ft': ANY_LENGTH, '#added': ANY_SUM}
     made = [open_ones.get(part) or _named(part, figures) for part in parts]
     return re.compile(''.join(made))
 
@@ -98,5 +102,5 @@ def strange(text: str, wanted: Sequence[str], figures: Mapping[str, str], used: 
             found.append(said)
         else:
             used.add(place)
-            start = place + 1
+            start = place  # several may say the same, each of its own figures
     return found

@@ -11,29 +11,17 @@ from functools import cache
 import pytest
 from asking import ask
 from fifty_digits import mp, mpf
+from labels.asked import ASKED, PITCH, RUN
 from labels.found import regular
 from labels.found_lines import MANY_SIDES, REGULAR, SENTENCES, SHED, TWO_PITCHES, figure, sentence
 from labels.found_sides import many_sides, shed
 from labels.found_two import two_pitches
-from labels.found_words import words_of
 from labels.told import Told, inches, turns
 from oracle import setting_out
 from oracle.corner import corner, many_sided
 from oracle.rounding import nearest, part
 
-ROOF = ('--stock', '2x8', '--seat', '3 1/2', '--overhang', '16 in')
-HIPS = ('--hip-stock', '2x10', '--hip-thickness', '3 1/2', '--rafter-thickness', '1 3/4')
-VALLEYS = ('--valley-stock', '2x12', '--valley-thickness', '2 1/2', '--ridge-thickness', '3/4')
 STEEP, FLAT = Fraction(15, 2), Fraction(5)
-ASKED = {
-    'regular': (*ROOF, *HIPS, *VALLEYS, '--plate-length', '31 ft'),
-    'two pitches': (*ROOF, *HIPS, *VALLEYS, '--with', '5'),
-    'two pitches at 120': (*ROOF, *HIPS, *VALLEYS, '--with', '5', '--corner', '120'),
-    'eight sides': (*ROOF, *HIPS, '--sides', '8'),
-    'wall': (*ROOF, '--shed', 'wall'),
-    'ledger': (*ROOF, '--shed', 'ledger', '--ledger-thickness', '2 1/2'),
-    'face of a ledger': (*ROOF, '--shed', 'ledger', '--ledger-thickness', '2 1/2', '--run-to', 'ledger'),
-}
 BLOCKS = {
     'regular': (REGULAR, ''),
     'two pitches': (TWO_PITCHES, 'two_pitches.'),
@@ -70,7 +58,7 @@ def flat(told: object, above: str = '') -> Iterator[tuple[str, object]]:
 
 @pytest.mark.parametrize('name', ASKED)
 def test_every_key(name):
-    status, out, err = ask('find', '7 1/2', '10 ft 5 in', *ASKED[name], '--format', 'json')
+    status, out, err = ask('find', PITCH, RUN, *ASKED[name], '--format', 'json')
     told = {key: value for key, value in flat(json.loads(out)) if key.rpartition('.')[2] not in WORDS}
     wanted = expected(name)
 
@@ -81,18 +69,6 @@ def test_every_key(name):
         if told.get(key) != value
     ] == []
     assert sorted(set(told) - set(wanted)) == []
-
-
-@pytest.mark.parametrize('name', ASKED)
-def test_every_group_says_its_lines(name):
-    _, out, _ = ask('find', '7 1/2', '10 ft 5 in', *ASKED[name], '--format', 'json')
-    told = dict(flat(json.loads(out)))
-    groups = {key.removesuffix('.from'): str(value) for key, value in told.items() if key.endswith('.from')}
-
-    assert [path for path in groups if words_of(path, told) is None] == []
-    assert [
-        (path, words) for path, said in groups.items() for words in words_of(path, told) if words not in said
-    ] == []
 
 
 def blocks(text: str) -> dict[tuple[str, ...], dict[str, tuple[str, ...]]]:
@@ -109,7 +85,7 @@ def blocks(text: str) -> dict[tuple[str, ...], dict[str, tuple[str, ...]]]:
 
 @pytest.mark.parametrize('name', BLOCKS)
 def test_every_line(name):
-    _, out, _ = ask('find', '7 1/2', '10 ft 5 in', *ASKED[name])
+    _, out, _ = ask('find', PITCH, RUN, *ASKED[name])
     wanted, group = BLOCKS[name]
 
     assert blocks(out) == {
@@ -122,7 +98,7 @@ def test_every_line(name):
 
 @pytest.mark.parametrize('name', SENTENCES)
 def test_every_sentence_with_figures(name):
-    _, out, _ = ask('find', '7 1/2', '10 ft 5 in', *ASKED[name])
+    _, out, _ = ask('find', PITCH, RUN, *ASKED[name])
     told, group = ' '.join(out.split()), BLOCKS[name][1]
 
     for words in SENTENCES[name]:
