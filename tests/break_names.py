@@ -100,7 +100,9 @@ def first_failure(folder: Path, tests: Sequence[str]) -> str:
     words = [sys.executable, '-m', 'pytest', '-x', '-q', '-n', '0', '--no-header', '--tb=no', '-rfE', *tests]
     environment = {**os.environ, 'PYTHONPATH': str(folder), 'PYTHONDONTWRITEBYTECODE': '1'}
     done = subprocess.run(words, cwd=folder, env=environment, capture_output=True, text=True, check=False)
-    failed = [line.split(' ')[1] for line in done.stdout.splitlines() if line.startswith(('FAILED ', 'ERROR '))]
+    failed = [
+        line.split(' ')[1] for line in done.stdout.splitlines() if line.startswith(('FAILED ', 'ERROR '))
+    ]
     if done.returncode and not failed:
         return f'pytest left with {done.returncode}'
     return failed[0] if failed else ''

@@ -11,9 +11,7 @@ from pathlib import Path
 
 CLAIMS = Path(__file__).parent / 'claims'
 GLUE = frozenset(
-    'a an and are as at be been being but by can could did do does for had has have how i if in into is it its itself let '
-    'may might must of on or our shall should so such that the their them then there these they this those was we were '
-    'what when where which who whose why will with would you your'.split()
+    ['a', 'an', 'and', 'are', 'as', 'at', 'be', 'been', 'being', 'but', 'by', 'can', 'could', 'did', 'do', 'does', 'for', 'had', 'has', 'have', 'how', 'i', 'if', 'in', 'into', 'is', 'it', 'its', 'itself', 'let', 'may', 'might', 'must', 'of', 'on', 'or', 'our', 'shall', 'should', 'so', 'such', 'that', 'the', 'their', 'them', 'then', 'there', 'these', 'they', 'this', 'those', 'was', 'we', 'were', 'what', 'when', 'where', 'which', 'who', 'whose', 'why', 'will', 'with', 'would', 'you', 'your']
 )
 """Words that may be changed without a board being cut otherwise."""
 FIGURE = r'[+−–√]?\d[\d/.,×′″]*°?'
@@ -22,10 +20,11 @@ ANY_LENGTH = rf'(?:{FIGURE}|ft)(?: (?:{FIGURE}|ft))*'
 """A run, which may have feet."""
 ANY_SUM = rf'{ANY_FIGURE}(?: \+ {ANY_FIGURE})+ sum {ANY_FIGURE} rounded once {ANY_FIGURE}'
 """Readings that are added, their sum a part off."""
+ANY_SECTIONS = rf'section {FIGURE} pages {FIGURE} to {FIGURE} {FIGURE} sheets?(?: section {FIGURE} pages {FIGURE} to {FIGURE} {FIGURE} sheets?)*'
 SENTENCE_ENDS = re.compile(r'(?<=[.?!])["”)]?\s+|\n+')
 BLOCK_ENDS = re.compile(r'</(?:p|li|h1|h2|tr|div|td class="d")>')
 LEFT_OUT = re.compile(
-    r'<pre.*?</pre>|<table class="(?:figures|glance|marks).*?</table>|<span class="at">.*?</span>'
+    r'<head>.*?</head>|<pre.*?</pre>|<table class="(?:figures|glance|marks).*?</table>|<span class="at">.*?</span>'
     r'|<div class="(?:folio|tab)".*?</div>|<img[^>]*>',
     re.S,
 )
@@ -42,7 +41,11 @@ def claims(name: str) -> dict[str, tuple[str, ...]]:
 def bearing(sentence: str) -> str:
     """Return a sentence's words without glue and punctuation; '' where they say nothing."""
     words = [word for raw in sentence.split() if (word := raw.strip('.,;:?!()“”"‘\'·•[]'))]
-    kept = [one for one in ('A' if word == 'A' and place else word.lower() for place, word in enumerate(words)) if one not in GLUE]
+    kept = [
+        one
+        for one in ('A' if word == 'A' and place else word.lower() for place, word in enumerate(words))
+        if one not in GLUE
+    ]
     return '' if all(re.fullmatch(FIGURE, word) or len(word) == 1 for word in kept) else ' '.join(kept)
 
 
@@ -67,8 +70,8 @@ def unclaimed(text: str, said: Iterable[str]) -> list[str]:
 
 def pattern(claim: str, figures: Mapping[str, str]) -> re.Pattern:
     """Return what a claim stands for: '#' for any figure, '{name}' for a figure that is worked out."""
-    parts = re.split(r'(#ft|#added|#|\{\w+\})', claim)
-    open_ones = {'#': ANY_FIGURE, '#ft': ANY_LENGTH, '#added': ANY_SUM}
+    parts = re.split(r'(#ft|#added|#sections|#|\{\w+\})', claim)
+    open_ones = {'#': ANY_FIGURE, '#ft': ANY_LENGTH, '#added': ANY_SUM, '#sections': ANY_SECTIONS}
     made = [open_ones.get(part) or _named(part, figures) for part in parts]
     return re.compile(''.join(made))
 
@@ -85,8 +88,10 @@ def bearing_figure(figure: str) -> str:
     return ' '.join(word for word in figure.lower().split() if word not in GLUE)
 
 
-def strange(text: str, wanted: Sequence[str], figures: Mapping[str, str], used: set[int]) -> list[str]:
-    """Return the sentences of a text that are not claimed in its order.
+def strange(
+    text: str, wanted: Sequence[str], figures: Mapping[str, str], used: set[int], in_order: bool = True
+) -> list[str]:
+    """Return the sentences of a text that are not claimed, or not in its order.
 
     Given:
         wanted   the claims, in the order in which they are said; not every text says all of them
@@ -102,5 +107,5 @@ def strange(text: str, wanted: Sequence[str], figures: Mapping[str, str], used: 
             found.append(said)
         else:
             used.add(place)
-            start = place  # several may say the same, each of its own figures
+            start = place if in_order else 0  # several may say the same, each of its own figures
     return found

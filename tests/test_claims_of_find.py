@@ -79,7 +79,11 @@ def test_every_group_says_its_lines():
             )
     assert unknown == []
     assert past == []
-    unsaid = {key: set(range(len(lines))) - used[key] for key, lines in wanted.items() if not key.startswith('answer ')}
+    unsaid = {
+        key: set(range(len(lines))) - used[key]
+        for key, lines in wanted.items()
+        if not key.startswith('answer ')
+    }
     assert {key: places for key, places in unsaid.items() if places} == {}
 
 

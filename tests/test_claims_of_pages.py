@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 from claimed import claims, page_text, strange
 from labels.in_words import figures
@@ -9,6 +11,7 @@ from skewed import SKEWED
 
 from layouts.book import plan
 from layouts.html import environment
+from layouts.instructions import instructions_job
 from tablegen.settings import read_settings
 
 BOOKS = {
@@ -34,10 +37,9 @@ def texts() -> list[tuple[str, str, str]]:
         for place, draft in enumerate(planned.drafts):
             if draft.template not in NOT_PROSE:
                 page = made[place]
-                html = (
-                    environment().get_template(f'{page.template}.html').render(page=page, it=page.content)
-                )
+                html = environment().get_template(f'{page.template}.html').render(page=page, it=page.content)
                 found.append((book, page.template, page_text(html)))
+        found.append((book, 'instructions', page_text(instructions_job(planned, Path()).html)))
     return found
 
 
@@ -47,7 +49,9 @@ def test_every_sentence_is_claimed_and_every_claim_is_made(texts):
     unknown = [
         f'{kind} ({book}): {said}'
         for book, kind, text in texts
-        for said in strange(text, wanted.get(kind, ()), worked_out if book == 'skewed' else {}, used.setdefault(kind, set()))
+        for said in strange(
+            text, wanted.get(kind, ()), worked_out if book == 'skewed' else {}, used.setdefault(kind, set())
+        )
     ]
     unsaid = [
         f'{kind}: {claim}'

@@ -35,7 +35,11 @@ NOTES: dict[str, tuple[str, ...]] = {
         for size in SIZES
     },
     **{
-        f'valley-seat-{size}': ('Valleys 3 1/2 in thick, not dropped: mark these as they stand.', MARKED, DASHED)
+        f'valley-seat-{size}': (
+            'Valleys 3 1/2 in thick, not dropped: mark these as they stand.',
+            MARKED,
+            DASHED,
+        )
         for size in SIZES
     },
     'old-rule': ('Hips 3 1/2 in thick, of the rafters’ stock. Minus: too high.', DASHED),

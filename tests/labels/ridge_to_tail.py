@@ -21,7 +21,11 @@ OVERHANGS = {str(out): Fraction(out) for out in (1, 6, 12, 16, 18, 20, 24)}
 
 def ridge() -> list[Labels]:
     """Return the tables of shortening."""
-    along = ('along the top edge', "center line's plumb line to the face's", 'by the thickness of what is met')
+    along = (
+        'along the top edge',
+        "center line's plumb line to the face's",
+        'by the thickness of what is met',
+    )
     return [
         Labels(
             'shortening-level', 'Shortening, level, any pitch', 'thickness', LEVEL_ROWS,
