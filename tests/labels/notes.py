@@ -9,6 +9,7 @@ MARKED = f'† past a quarter of the depth, ‡ past a third, {TOO_THIN}'
 DASHED = '–: the seat would be longer than the stock is deep, or leave less than half.'
 NO_SEAT = f'{TOO_THIN} Of this stock any seat leaves less; of deeper stock see “Stock left”.'
 DROP = 'Drop for a hip 3 1/2 in thick.'
+DROPPED = 'A dropped hip’s tabled height, heel and seat have it already.'
 RAFTER_AND_HIP = 'Rafter 1 3/4 in, hip 3 1/2 in thick.'
 HIP_AND_RAFTER = 'Hip 3 1/2 in, rafter 1 3/4 in thick.'
 BY_HAND = 'ast 45°: by hand'
@@ -52,6 +53,8 @@ NOTES: dict[str, tuple[str, ...]] = {
         'Two cheeks, as a hip’s at the ridge; each side’s plumb line starts half of the hip’s own thickness back from the '
         'point, level, a valley’s as far out.',
     ),
+    'drop-plumb': (DROPPED,),
+    'drop-square': (DROPPED,),
     'hips': (DROP.rstrip('.'), 'a dropped hip’s tabled seat has it already.'),
     'jacks': (
         'Hip 3 1/2 in, ridge 3/4 in, rafter 1 3/4 in thick.',
