@@ -8,7 +8,7 @@ from fractions import Fraction
 from layouts import colophon
 from layouts.how_to_page import unit_after
 from layouts.pages import Block, Draft, Index
-from layouts.words import WORDS
+from layouts.words import LIST_HEADS, WORDS
 from tablegen import lookup, text
 from tablegen.exact import exact, nearest, root
 from tablegen.geometry import hip
@@ -93,7 +93,7 @@ def _numbers(settings: Settings, index: Index) -> NumbersPage:
         text.mixed(1, settings.measure.per),
         text.mixed(1, 2 * settings.measure.per),
         'group-seat' in index,
-        WORDS['list_heads'][found.table] if found else '',
+        LIST_HEADS[found.table] if found else '',
         pitch.text,
         readings,
         found.total.text if found else '',

@@ -22,7 +22,7 @@ from layouts.progress import Progress
 from layouts.sheets import impose
 from layouts.typeface import check_letters
 from layouts.typeset import Job, parts, typeset
-from layouts.words import WORDS
+from layouts.words import GROUP_HEADS, WORDS
 from tablegen.errors import BookError
 from tablegen.reference.groups import GROUPS
 from tablegen.settings import Settings
@@ -146,7 +146,7 @@ def _check_names(settings: Settings) -> None:
 def _outline(planned: Plan) -> list[tuple[str, int]]:
     index = planned.index
     named = [(WORDS[key], index[key]) for key in OUTLINED if key in index]
-    groups = [(WORDS['groups'][group], f'group-{group}') for group in GROUPS]
+    groups = [(GROUP_HEADS[group], f'group-{group}') for group in GROUPS]
     named += [(name, index[key]) for name, key in groups if key in index]
     firsts: dict[str, int] = {}
     for key, page in index.pages.items():

@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from layouts.pages import Draft, Index
 from layouts.reference_pages import LETTERS
-from layouts.words import WORDS
+from layouts.words import GROUP_HEADS, WORDS
 from tablegen.pitch import Pitch
 from tablegen.reference.groups import GROUPS
 from tablegen.settings import Settings
@@ -70,7 +70,7 @@ def _maker(settings: Settings, start: int, stop: int) -> Callable[[Index], Conte
         listed = [(pitch.text, _first_page(index, pitch)) for pitch in settings.pitches[start:stop]]
         listed = [(name, page) for name, page in listed if page]
         groups = [
-            (f'{LETTERS[group]}  {WORDS["groups"][group]}', index[f'group-{group}'])
+            (f'{LETTERS[group]}  {GROUP_HEADS[group]}', index[f'group-{group}'])
             for group in GROUPS
             if f'group-{group}' in index
         ]

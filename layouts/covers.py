@@ -12,7 +12,7 @@ from layouts.cover_title import lines_size, title_size
 from layouts.drawings.fan import pitch_fan
 from layouts.pages import Draft, Index
 from layouts.reference_pages import LETTERS
-from layouts.words import WORDS
+from layouts.words import FIRST_SECTION, INSIDE
 from tablegen import text
 from tablegen.pitch import Pitch
 from tablegen.settings import Settings
@@ -79,8 +79,8 @@ def cover_draft(settings: Settings, section: int = 1, sections: int = 1, names: 
             _tables(index, letters),
             (section, len(index.sections)),
             (first, first + count - 1),
-            WORDS['inside']['examples'] if examples else '',
-            _joined([WORDS['first_section'][key] for key in OF_FIRST_SECTION if key in index]),
+            INSIDE['examples'] if examples else '',
+            _joined([FIRST_SECTION[key] for key in OF_FIRST_SECTION if key in index]),
         )
 
     return Draft('cover' if section == 1 else 'section_cover', make, f'section:{section}')
@@ -118,9 +118,9 @@ def _head(pitches: str, letters: str) -> tuple[str, ...]:
 
 def _tables(index: Index, letters: Sequence[str]) -> str:
     """Return what tables there are, as the end of a sentence that begins with a capital."""
-    found = [WORDS['inside'][table] for table in PITCH_TABLES if _in(index, table)]
-    found += [WORDS['inside'][key] for key in ('glance', 'examples') if key in index]
-    found += [f'{WORDS["inside"]["groups"]} {spans(letters)}'] if letters else []
+    found = [INSIDE[table] for table in PITCH_TABLES if _in(index, table)]
+    found += [INSIDE[key] for key in ('glance', 'examples') if key in index]
+    found += [f'{INSIDE["groups"]} {spans(letters)}'] if letters else []
     said = _joined(found)
     return said[:1].upper() + said[1:]
 

@@ -12,7 +12,7 @@ from layouts.example_words import BOARD_TITLE, MARKS
 from layouts.how_to_page import unit_after
 from layouts.pages import Block, Draft, Index
 from layouts.trim import trim_of
-from layouts.words import WORDS
+from layouts.words import ENDS, WORDS
 from tablegen import cautions, text, worked
 from tablegen.figures import Figure
 from tablegen.settings import Settings
@@ -171,7 +171,7 @@ def _board(key: str, example: Example, settings: Settings) -> Markup:
         board,
         (mouth.heel.text, mouth.seat.text) if mouth else ('', ''),
         BOARD_TITLE,
-        WORDS['ends'][ends.get(key, 'ridge')],
+        ENDS[ends.get(key, 'ridge')],
     )
 
 

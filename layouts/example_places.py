@@ -11,7 +11,7 @@ from layouts.pages import Index
 from layouts.pitch_pages import is_grid, page_of_addition, page_of_run
 from layouts.reference_tables import cell_key
 from layouts.trim import Trim
-from layouts.words import WORDS
+from layouts.words import LIST_HEADS
 from tablegen import text
 from tablegen.pitch import Pitch
 from tablegen.reference.tables import tables
@@ -89,7 +89,7 @@ class Places:
         where = (self.index, source.table)
         what = (self.pitch, self.settings, self.trim)
         listed = not is_grid(self.settings)
-        column = words['head'].format(WORDS['list_heads'][source.table]) if listed else ''
+        column = words['head'].format(LIST_HEADS[source.table]) if listed else ''
         if source.added:
             page = page_of_addition(*where, run, tabled.run_in, *what)
             row = words['row'].format(text.run(run)) if listed else words['add'].format(text.rational(run))

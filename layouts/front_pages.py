@@ -16,7 +16,7 @@ from layouts.how_to_page import how_to_draft
 from layouts.pages import Block, Draft, Index
 from layouts.square_pages import square_drafts
 from layouts.trim import Trim
-from layouts.words import WORDS
+from layouts.words import CORNER_DRAWING, RAFTER_DRAWING, WORDS
 from tablegen import cautions
 from tablegen.settings import Settings
 from tablegen.worked import nearest_pitch
@@ -87,8 +87,8 @@ def _cautions_page(index: Index) -> CautionsPage:
 def _rafter_page(settings: Settings):
     # flatter and steeper than this the words would meet
     slope = min(0.5, max(0.42, float(nearest_pitch(settings, Fraction(6)).slope)))
-    return lambda index: DrawingPage(labelled_rafter(slope, RafterLabels(**WORDS['rafter_drawing'])))
+    return lambda index: DrawingPage(labelled_rafter(slope, RafterLabels(**RAFTER_DRAWING)))
 
 
 def _corner_page(index: Index) -> DrawingPage:
-    return DrawingPage(labelled_corner(CornerLabels(**WORDS['corner_drawing'])))
+    return DrawingPage(labelled_corner(CornerLabels(**CORNER_DRAWING)))

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from layouts.pages import Draft, Index
 from layouts.trim import Trim
 from layouts.typeface import advance_em
-from layouts.words import WORDS
+from layouts.words import GLANCE_HEADS, WORDS
 from tablegen import text
 from tablegen.pitch import Pitch
 from tablegen.rows import PitchValues, pitch_values
@@ -96,7 +96,7 @@ def _of_jacks(values: PitchValues):
 def _heads(key: str, spacings: Sequence[str]) -> tuple[tuple[Over, ...], tuple[tuple[str, str], ...]]:
     """Return what stands over the heads, and the heads; those of jacks are one a spacing."""
     over, heads = [], []
-    for lines, some in WORDS['glance_heads'][key]:
+    for lines, some in GLANCE_HEADS[key]:
         names = [('at', f'{spacing} in') for spacing in spacings] if some is None else some
         over.append(Over(lines, len(names)))
         heads += names

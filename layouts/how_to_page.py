@@ -12,7 +12,7 @@ from layouts.drawings.reading import found_figure
 from layouts.pages import Draft, Index
 from layouts.pitch_pages import page_of_run
 from layouts.trim import Trim
-from layouts.words import WORDS
+from layouts.words import FOUND, WORDS
 from tablegen import text
 from tablegen.figures import length_figure
 from tablegen.lookup import EXACT_LENGTH, addends, look_up
@@ -69,7 +69,7 @@ def _maker(table: str, run: Fraction, settings: Settings, trim: Trim) -> Callabl
             pitch.text,
             text.run(run),
             page_of_run(index, table, run, pitch, settings, trim),
-            *WORDS['found'][table],
+            *FOUND[table],
             found.total.text,
             _picture(table, run, pitch, settings),
             text.run(odd),

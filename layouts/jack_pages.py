@@ -9,7 +9,7 @@ from layouts.grids import Grid, fit, grid
 from layouts.pages import Index
 from layouts.run_tables import Head, PitchTables
 from layouts.trim import Trim
-from layouts.words import WORDS
+from layouts.words import JACK_HEADS
 from tablegen import text
 from tablegen.exact import nearest
 from tablegen.geometry import common
@@ -124,7 +124,7 @@ def _maker(tables: PitchTables, share: JackShare, right: bool):
             for row in tables.jacks[share.rows[0] - 1 : share.rows[-1]]
         ]
         names = [f'{text.rational(settings.spacings[place])} in' for place in share.spacings]
-        heads = [WORDS['jack_heads'][column] for _ in names for column in COLUMNS]
+        heads = [JACK_HEADS[column] for _ in names for column in COLUMNS]
         fitted = _fitted(settings, tables.trim, len(names))
         differences = [tables.members.jack.differences[place].text for place in share.spacings]
         return JackPage(

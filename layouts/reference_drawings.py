@@ -19,7 +19,7 @@ from layouts.drawings.setting_out import level_and_tape, square_layout
 from layouts.drawings.trim_boards import TrimPanel, trim_boards
 from layouts.drawings.valley_heel import valley_heel
 from layouts.reading_words import group_of, pick
-from layouts.words import WORDS
+from layouts.words import ENDS, ROOF_DRAWINGS
 from tablegen import text
 from tablegen.angles import Angle, tangent_of_degrees
 from tablegen.exact import Exact
@@ -45,12 +45,12 @@ REACHES = 50, 60, 70
 
 
 def set_out(ask: RoofQuestion, found: Found) -> Made:
-    words = WORDS['roof_drawings']['set-out']
+    words = ROOF_DRAWINGS['set-out']
     return (square_layout(words, words['title']),), {}
 
 
 def ridge(ask: RoofQuestion, found: Found) -> Made:
-    words, off = WORDS['roof_drawings']['ridge'], found['shortening']
+    words, off = ROOF_DRAWINGS['ridge'], found['shortening']
     keys = ('common_at_ridge', 'hip_valley_at_ridge', 'jack_at_hip')
     figures = tuple(pick(off, f'{key}_level_in').text for key in keys)
     names = tuple(words[name] for name in ('common', 'hip', 'jack'))
@@ -59,7 +59,7 @@ def ridge(ask: RoofQuestion, found: Found) -> Made:
 
 
 def ridge_end(ask: RoofQuestion, found: Found) -> Made:
-    words, at = WORDS['roof_drawings']['ridge-end'] | WORDS['ends'], _regular(ask)
+    words, at = ROOF_DRAWINGS['ridge-end'] | ENDS, _regular(ask)
     past = (
         past_ridge.end_past_commons(ask.rafter_in),
         past_ridge.end_past_hips(ask.ridge_in, ask.hip_in, at),
@@ -86,7 +86,7 @@ def ridge_end(ask: RoofQuestion, found: Found) -> Made:
 
 
 def seat(ask: RoofQuestion, found: Found) -> Made:
-    words, told = WORDS['roof_drawings']['seat'], group_of(found['seat'], 'common')
+    words, told = ROOF_DRAWINGS['seat'], group_of(found['seat'], 'common')
     height = _number(pick(told, 'height_above_plate_in'))
     slope = float(ask.pitch.slope)
     picture = seat_detail(slope, float(ask.stock.depth_in), float(ask.seat_in), height, words, words['title'])
@@ -102,7 +102,7 @@ def seat(ask: RoofQuestion, found: Found) -> Made:
 
 
 def hip_seat(ask: RoofQuestion, found: Found) -> Made:
-    words, told = WORDS['roof_drawings']['hip-seat'], found['seat']
+    words, told = ROOF_DRAWINGS['hip-seat'], found['seat']
     hip, wrong = group_of(told, 'hip_dropped'), group_of(told, 'hip_by_17_over_12')
     valley = group_of(told, 'valley')
     at = square_corner(ask.pitch.slope, ask.pitch.slope)
@@ -126,13 +126,13 @@ def hip_seat(ask: RoofQuestion, found: Found) -> Made:
         'valley_heel': pick(valley, 'heel_in').text,
         'valley_out': pick(valley, 'heel_back_in').text,
     }
-    names = WORDS['roof_drawings']['valley-heel']
+    names = ROOF_DRAWINGS['valley-heel']
     plan = valley_heel(float(ask.hip_in), _number(pick(valley, 'seat_in')), names, names['title'])
     return (picture, plan), values
 
 
 def tail(ask: RoofQuestion, found: Found) -> Made:
-    words, told = WORDS['roof_drawings']['tail'], found['tail']
+    words, told = ROOF_DRAWINGS['tail'], found['tail']
     height = _number(pick(found['seat'], 'common', 'height_above_plate_in'))
     sizes = (ask.pitch.slope, ask.stock.depth_in, height, ask.overhang_in, ask.tail_face_in)
     picture = tail_detail(*map(float, sizes), words, words['title'])
@@ -150,7 +150,7 @@ def tail(ask: RoofQuestion, found: Found) -> Made:
 
 
 def hips(ask: RoofQuestion, found: Found) -> Made:
-    words = WORDS['roof_drawings']['hips']
+    words = ROOF_DRAWINGS['hips']
     bevel, square = pick(found['backing'], 'bevel_deg'), pick(found['drop'], 'square_to_edge_in')
     labels = (words['backed'], bevel.text, words['dropped'], square.text)
     picture = hip_section(float(ask.hip_in), _number(bevel), labels, words['title'])
@@ -159,7 +159,7 @@ def hips(ask: RoofQuestion, found: Found) -> Made:
 
 
 def jack_deductions(ask: RoofQuestion, found: Found) -> Made:
-    words = WORDS['roof_drawings']['jacks']
+    words = ROOF_DRAWINGS['jacks']
     off = _inches(shortening.jack_at_hip(ask.hip_in, _regular(ask)), ask)
     labels = words | {'off': f'{words["off"]} {off}'}
     return (jack_points(float(ask.hip_in), float(ask.rafter_in), labels, words['title']),), {}
@@ -181,7 +181,7 @@ def past_scale(ask: RoofQuestion, found: Found) -> Made:
 
 
 def _faces(words_key: str, cut: Cheek) -> Made:
-    words, ends = WORDS['roof_drawings'][words_key], WORDS['ends']
+    words, ends = ROOF_DRAWINGS[words_key], ENDS
     saw, top = degree_figure(cut.saw), degree_figure(cut.top_from_square())
     labels = words | {
         'side_angle': saw.text,
@@ -193,7 +193,7 @@ def _faces(words_key: str, cut: Cheek) -> Made:
 
 
 def hip_ends(ask: RoofQuestion, found: Found) -> Made:
-    words, ends, at = WORDS['roof_drawings']['hip-ends'], WORDS['ends'], _regular(ask)
+    words, ends, at = ROOF_DRAWINGS['hip-ends'], ENDS, _regular(ask)
     back, cut = shortening.set_back_at_ridge(ask.hip_in, at), cheek.hip_at_ridge(at)
     half = _inches(back, ask)
     labels = words | {'ridge': ends['ridge'], 'tail': ends['tail']}
@@ -209,7 +209,7 @@ def hip_ends(ask: RoofQuestion, found: Found) -> Made:
 
 
 def trim(ask: RoofQuestion, found: Found) -> Made:
-    words = WORDS['roof_drawings']['trim']
+    words = ROOF_DRAWINGS['trim']
     slant = degrees(atan(float(ask.pitch.slope)))
     panels = []
     stands = (
@@ -220,20 +220,20 @@ def trim(ask: RoofQuestion, found: Found) -> Made:
         miter, bevel = pick(cut, 'miter_deg'), pick(cut, 'bevel_deg')
         said = (f'{words["miter"]} {miter.text}', f'{words["bevel"]} {bevel.text}')
         panels.append(TrimPanel(words[key], turn, _number(miter), upper_longer, said))
-    ends = (WORDS['ends']['ridge'], WORDS['ends']['tail'])
+    ends = (ENDS['ridge'], ENDS['tail'])
     return (trim_boards(float(ask.pitch.slope), tuple(panels), ends, words['title']),), {}
 
 
 def gable(ask: RoofQuestion, found: Found) -> Made:
-    words, slope = WORDS['roof_drawings']['gable'], ask.pitch.slope
+    words, slope = ROOF_DRAWINGS['gable'], ask.pitch.slope
     difference = length_figure(slope * SPACING_IN, ask.measure).text
     spacing = f'{text.rational(SPACING_IN)} in'
     labels = {
         'difference': f'{difference} in',
         'spacing': spacing,
         'cut': degree_figure(Angle(slope)).text,
-        'ridge': WORDS['ends']['ridge'],
-        'tail': WORDS['ends']['tail'],
+        'ridge': ENDS['ridge'],
+        'tail': ENDS['tail'],
     }
     picture = gable_studs(float(slope), float(SPACING_IN), labels, words['title'])
     return (picture,), {'spacing': spacing}
@@ -241,21 +241,21 @@ def gable(ask: RoofQuestion, found: Found) -> Made:
 
 def unequal(ask: RoofQuestion, found: Found) -> Made:
     flat, steep = map(pitch_of_rise, UNEQUAL)
-    words = WORDS['roof_drawings']['unequal']
+    words = ROOF_DRAWINGS['unequal']
     plan = degree_figure(square_corner(flat.slope, steep.slope).plan_a)
     picture = unequal_plan(plan.count / plan.per, words | {'plan': plan.text}, words['title'])
     return (picture,), {'a': flat.text, 'b': steep.text}
 
 
 def many_sided(ask: RoofQuestion, found: Found) -> Made:
-    words = WORDS['roof_drawings']['many-sided']
+    words = ROOF_DRAWINGS['many-sided']
     return (polygon_plan(POLYGON_SIDES, words, words['title']),), {}
 
 
 def find_pitch(ask: RoofQuestion, found: Found) -> Made:
-    words = WORDS['roof_drawings']['find-pitch']
+    words = ROOF_DRAWINGS['find-pitch']
     gap = length_figure(ask.pitch.slope * LEVEL_IN, ask.measure).text
-    labels = {'level': words['level'], 'gap': f'{gap} in', 'pitch': ask.pitch.text} | WORDS['ends']
+    labels = {'level': words['level'], 'gap': f'{gap} in', 'pitch': ask.pitch.text} | ENDS
     return (level_and_tape(float(ask.pitch.slope), float(LEVEL_IN), labels, words['title']),), {'gap': gap}
 
 

@@ -9,7 +9,7 @@ from layouts.reference_intros import intro_drafts
 from layouts.reference_tables import table_drafts
 from layouts.reference_words import low_pitches, span
 from layouts.trim import Trim
-from layouts.words import WORDS
+from layouts.words import GROUP_HEADS, GROUP_SAYS, WORDS
 from tablegen import cautions, text
 from tablegen.reference.groups import GROUPS
 from tablegen.reference.tables import tables
@@ -59,7 +59,7 @@ def reference_blocks(settings: Settings, trim: Trim) -> list[Block]:
     listed = tables(settings)
     blocks = [_opening(settings, wanted)]
     for group in wanted:
-        tab, head = _tab(group, trim), WORDS['groups'][group]
+        tab, head = _tab(group, trim), GROUP_HEADS[group]
         drafts = intro_drafts(group, settings, tab, head)
         drafts += table_drafts([table for table in listed if table.group == group], settings, trim, tab, head)
         blocks.append(Block(tuple(drafts), opens_left=True, pitches=(LETTERS[group],)))
@@ -69,8 +69,7 @@ def reference_blocks(settings: Settings, trim: Trim) -> list[Block]:
 def _opening(settings: Settings, wanted: list[str]) -> Block:
     def part(index: Index) -> PartPage:
         groups = tuple(
-            (LETTERS[one], WORDS['groups'][one], WORDS['group_says'][one], index[f'group-{one}'])
-            for one in wanted
+            (LETTERS[one], GROUP_HEADS[one], GROUP_SAYS[one], index[f'group-{one}']) for one in wanted
         )
         return PartPage(groups, text.mixed(1, settings.measure.per))
 

@@ -12,7 +12,7 @@ from layouts import small_runs
 from layouts.grids import Fit, Grid, cells_of_foot, fit, grid, head_width
 from layouts.small_runs import Additions, additions
 from layouts.trim import Trim
-from layouts.words import WORDS
+from layouts.words import LENGTHS, LIST_HEADS
 from tablegen import text
 from tablegen.exact import nearest
 from tablegen.geometry import common, hip
@@ -97,7 +97,7 @@ class PitchTables:
             self.pitch.short,
             unit,
             next((size for most, size in HEAD_SIZES if len(self.pitch.short) <= most), LEAST_HEAD_SIZE),
-            WORDS['lengths'][self.settings.measure.style],
+            LENGTHS[self.settings.measure.style],
         )
 
 
@@ -215,7 +215,7 @@ def _list_maker(tables, wanted, fitted, runs, added):
             (text.run(row.run_in), [getattr(row, FIELD[name]) for name in wanted])
             for row in run_rows(tables.pitch, runs, tables.settings.measure)
         ]
-        heads = [WORDS['list_heads'][name] for name in wanted]
+        heads = [LIST_HEADS[name] for name in wanted]
         return ListPage(
             tables.head, tables.values, grid(rows, heads, 'run', fitted, RUN_LABEL, tables.trim), added
         )

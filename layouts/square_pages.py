@@ -10,7 +10,7 @@ from markupsafe import Markup
 from layouts.drawings.gauges import gauges_on_board
 from layouts.drawings.turn_over import turned_over
 from layouts.pages import Draft
-from layouts.words import WORDS
+from layouts.words import GAUGES_DRAWING, TURN_OVER_DRAWING, WORDS
 from tablegen import text
 from tablegen.checking.book_rows import (
     DIAGONAL_EXCESS,
@@ -97,7 +97,7 @@ def square_drafts(settings: Settings) -> list[Draft]:
 
 def _true_square(measure: Measure) -> TrueSquarePage:
     return TrueSquarePage(
-        turned_over(WORDS['turn_over_drawing']),
+        turned_over(TURN_OVER_DRAWING),
         turn_over_rows(),
         diagonal_rows(measure),
         text.rational(DIAGONAL_EXCESS),
@@ -111,7 +111,7 @@ def _stepping(settings: Settings, measure: Measure) -> SteppingPage:
     marks = mark_rows('common', pitch, MARKS_SHOWN, measure)
     half = MARKS_SHOWN // 2
     return SteppingPage(
-        gauges_on_board(held, WORDS['gauges_drawing']),
+        gauges_on_board(held, GAUGES_DRAWING),
         pitch.text,
         held,
         length_figure(common.line_length(held.run_in, pitch.slope), measure),

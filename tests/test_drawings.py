@@ -18,7 +18,7 @@ from layouts.drawings.framing_square import BODY_WIDTH, TONGUE_WIDTH, square_on_
 from layouts.drawings.rafter import RafterLabels, labelled_rafter
 from layouts.drawings.reading import found_figure
 from layouts.drawings.wedge import measured_wedge
-from layouts.words import WORDS
+from layouts.words import CORNER_DRAWING, RAFTER_DRAWING
 from tablegen.angles import Angle
 from tablegen.figures import degree_figure
 from tablegen.geometry import common
@@ -180,7 +180,7 @@ def test_hatching_reaches_all_of_a_shape():
 
 @pytest.mark.parametrize('slope', [0.375, 0.5, 0.9])
 def test_the_labelled_rafter_is_drawn_at_its_slope(slope):
-    drawing = read(labelled_rafter(slope, RafterLabels(**WORDS['rafter_drawing'])))
+    drawing = read(labelled_rafter(slope, RafterLabels(**RAFTER_DRAWING)))
     rafter = drawing.outlines(svg.HEAVY)[0].points
     tail_top, ridge_top, ridge_foot = rafter[:3]
 
@@ -188,12 +188,12 @@ def test_the_labelled_rafter_is_drawn_at_its_slope(slope):
     assert near(ridge_top[0], ridge_foot[0])
     assert near(rafter[3][1], rafter[4][1])
     assert near(rafter[4][0], rafter[5][0])
-    assert set(WORDS['rafter_drawing'].values()) - {WORDS['rafter_drawing']['title']} == set(drawing.words)
+    assert set(RAFTER_DRAWING.values()) - {RAFTER_DRAWING['title']} == set(drawing.words)
 
 
 def test_hips_and_valleys_run_at_45_degrees_in_plan():
     """A regular corner: square in plan, one pitch on both sides."""
-    drawing = read(labelled_corner(CornerLabels(**WORDS['corner_drawing'])))
+    drawing = read(labelled_corner(CornerLabels(**CORNER_DRAWING)))
     members = [stroke.points for stroke in drawing.outlines(svg.HAIR) if len(stroke.points) == 5]
     thick = [points for points in members if near(distance(points[0], points[3]), 0.75 * 6.6, 0.05)]
     turns = sorted(round(direction(points[0], points[1])) % 180 for points in thick)

@@ -12,7 +12,7 @@ from layouts.drawings import svg
 from layouts.drawings.bearing import seat_detail, tail_detail
 from layouts.drawings.gable_studs import gable_studs
 from layouts.drawings.setting_out import level_and_tape
-from layouts.words import WORDS
+from layouts.words import ROOF_DRAWINGS
 
 RISES = pytest.mark.parametrize('rise', [4, 5, 6, 8, 10, 12])
 UNIT = 0.06
@@ -25,7 +25,7 @@ def height_above_plate(slope: float) -> float:
 
 @RISES
 def test_the_parts_of_a_birds_mouth_are_named_where_they_are(rise):
-    slope, words = rise / 12, WORDS['roof_drawings']['seat']
+    slope, words = rise / 12, ROOF_DRAWINGS['seat']
     drawing = inked(seat_detail(slope, DEPTH, SEAT, height_above_plate(slope), words, 'seat'))
     toe, corner, foot = drawing.drawn.outlines(svg.HEAVY)[0].points
     top_edge = min(
@@ -55,7 +55,7 @@ def test_the_parts_of_a_birds_mouth_are_named_where_they_are(rise):
 
 @RISES
 def test_the_parts_of_a_tail_are_named_where_they_are(rise):
-    slope, out, words = rise / 12, 12.0, WORDS['roof_drawings']['tail']
+    slope, out, words = rise / 12, 12.0, ROOF_DRAWINGS['tail']
     drawing = inked(tail_detail(slope, DEPTH, height_above_plate(slope), out, 5.5, words, 'tail'))
     (plate_line,) = [
         line.points[0][0]

@@ -13,11 +13,11 @@ from layouts.drawings.bearing import seat_detail, tail_detail
 from layouts.drawings.valley_heel import valley_heel
 from layouts.reference_drawings import PICTURES
 from layouts.reference_intros import question
-from layouts.words import WORDS
+from layouts.words import ROOF_DRAWINGS
 from tablegen.findings.roof import roof_findings
 from tablegen.settings import read_settings
 
-NAMES = WORDS['roof_drawings']
+NAMES = ROOF_DRAWINGS
 DEPTH, SEAT, OUT, FACE = 7.25, 3.5, 12.0, 5.5
 UNIT = 0.06
 """Units: what two points may differ by where both were written to hundredths."""

@@ -15,7 +15,7 @@ from layouts.drawings.gauges import gauges_on_board
 from layouts.drawings.plan import jack_points
 from layouts.drawings.turn_over import turned_over
 from layouts.drawings.wedge import measured_wedge
-from layouts.words import WORDS
+from layouts.words import GAUGES_DRAWING, TURN_OVER_DRAWING
 from tablegen.figures import degree_figure
 from tablegen.geometry import common
 from tablegen.pitch import pitch_of_rise
@@ -58,7 +58,7 @@ def test_each_arm_bears_its_own_figure_name_and_line(rise):
 @RISES
 def test_marks_are_numbered_from_the_ridge_and_gauges_sit_at_the_figures(rise):
     hold = common_hold(pitch_of_rise(Fraction(rise)).slope)
-    drawing = inked(gauges_on_board(hold, WORDS['gauges_drawing']))
+    drawing = inked(gauges_on_board(hold, GAUGES_DRAWING))
     (edge,) = [line for line in drawing.drawn.lines(svg.HEAVY) if near(line.direction, 0)]
     ticks = sorted(
         line.points[0][0] for line in drawing.drawn.lines(svg.HEAVY) if near(abs(line.direction), 90)
@@ -88,7 +88,7 @@ def test_marks_are_numbered_from_the_ridge_and_gauges_sit_at_the_figures(rise):
 
 
 def test_the_gap_of_a_square_turned_over_lies_between_its_two_lines():
-    drawing = inked(turned_over(WORDS['turn_over_drawing']))
+    drawing = inked(turned_over(TURN_OVER_DRAWING))
     gap, over = drawing.dimension('gap'), drawing.dimension('16 in')
     left, right = sorted(line.points[1] for line in drawing.drawn.lines(svg.HEAVY))
     (foot,) = {line.points[0] for line in drawing.drawn.lines(svg.HEAVY)}

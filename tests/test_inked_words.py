@@ -12,7 +12,7 @@ from inked import Inked, inked, inside, to_stretch
 from layouts.drawings import svg
 from layouts.drawings.corner import CornerLabels, labelled_corner
 from layouts.drawings.rafter import RafterLabels, labelled_rafter
-from layouts.words import WORDS
+from layouts.words import CORNER_DRAWING, RAFTER_DRAWING
 
 SLOPES = pytest.mark.parametrize('slope', [0.42, 0.45, 0.5])
 UNIT = 0.06
@@ -25,7 +25,7 @@ def one_point(a: Point, b: Point, within: float = UNIT) -> bool:
 
 def words_page(slope: float) -> tuple[Inked, dict[str, Point], float, float]:
     """Return the drawing, the corners of its rafter by name, and where the plate line and ridge line stand."""
-    drawing = inked(labelled_rafter(slope, RafterLabels(**WORDS['rafter_drawing'])))
+    drawing = inked(labelled_rafter(slope, RafterLabels(**RAFTER_DRAWING)))
     rafter = drawing.drawn.outlines(svg.HEAVY)[0].points
     names = ('tail_top', 'ridge_top', 'ridge_foot', 'toe', 'corner', 'foot', 'tail_foot')
     ridge_line, plate_line = sorted(
@@ -106,7 +106,7 @@ def test_cut_ridge_plate_and_lines_are_named_where_they_are(slope):
 
 def test_each_member_of_a_corner_is_named_where_it_lies():
     """By thickness and direction, and by which members it ends at: hips and valleys 45°, jacks between two lines."""
-    drawing = inked(labelled_corner(CornerLabels(**WORDS['corner_drawing'])))
+    drawing = inked(labelled_corner(CornerLabels(**CORNER_DRAWING)))
     members = [stroke.points[:4] for stroke in drawing.drawn.outlines(svg.HAIR) if len(stroke.points) == 5]
     left = min(x for member in members for x, _ in member)
 

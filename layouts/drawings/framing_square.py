@@ -12,9 +12,9 @@ from math import hypot
 from markupsafe import Markup
 
 from layouts.drawings import svg
-from layouts.drawings.marked_board import ENDS, ends_named
+from layouts.drawings.marked_board import ends_named
 from layouts.trim import mixed_em
-from layouts.words import WORDS
+from layouts.words import ENDS, SQUARE_DRAWING
 from tablegen.stepping import BODY_REACH, TONGUE_REACH, Hold
 
 BODY_WIDTH, TONGUE_WIDTH = 2.0, 1.5
@@ -28,7 +28,7 @@ SIDE_ROOM, HEAD_ROOM = 34.0, 11.0
 """Units kept free beside the two figures for them and the board's ends, and above for the arms' names."""
 END_ROOM, FIGURE_SIZE, BOLDER = 12.0, 9.0, 1.08
 """Units beside the tongue's figure; size of both figures, and how much wider than a table's their bold digits are."""
-LABELS = WORDS['square_drawing']
+LABELS = SQUARE_DRAWING
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from markupsafe import Markup
 
 from layouts.drawings import svg
-from layouts.drawings.marked_board import ENDS
+from layouts.words import ENDS
 
 WIDTH = 241.0
 THICK_UNITS = 22.0
