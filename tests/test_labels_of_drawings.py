@@ -15,9 +15,10 @@ from oracle.corner import common_length, corner, hip_plan_angle
 from oracle.rounding import decimal, degrees, part
 from skewed import HIP, PITCHES, RIDGE, SKEWED
 
+from layouts import words
 from layouts.book import plan
 from layouts.drawings import svg
-from layouts.words import WORDS
+from layouts.words import ROOF_DRAWINGS
 from tablegen.settings import read_settings
 
 TOLD = figures()
@@ -35,11 +36,11 @@ def drawings() -> dict[str, list[Inked]]:
 
 
 def test_parts_are_called_by_their_names():
-    told = {key: WORDS[key] if key in WORDS else WORDS['roof_drawings'][key] for key in NAMES}
+    told = {key: ROOF_DRAWINGS.get(key) or vars(words)[key.upper()] for key in NAMES}
     assert {
         key: {part: name for part, name in names.items() if part != 'title'} for key, names in told.items()
     } == NAMES
-    assert set(WORDS['roof_drawings']) <= set(NAMES)
+    assert set(ROOF_DRAWINGS) <= set(NAMES)
 
 
 def beside(drawing: Inked, name: str, others: Sequence[str], axis: int) -> list[str]:
