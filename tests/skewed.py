@@ -45,15 +45,18 @@ class SkewedBook:
 
     def words(self, number: int):
         """Return the words of a page without its tab and folio."""
-        page, trim = self.made.pages[number - 1], self.made.planned.trim
-        left, right = (
-            (trim.outer_mm, trim.inner_mm) if page.side == 'left' else (trim.inner_mm, trim.outer_mm)
-        )
+        (_, side), trim = self.kinds[number - 1], self.made.planned.trim
+        left, right = (trim.outer_mm, trim.inner_mm) if side == 'left' else (trim.inner_mm, trim.outer_mm)
         return body(self.made.words[number - 1], left, trim.width_mm - right, trim.height_mm - trim.foot_mm)
 
     def numbers(self, *templates: str) -> list[int]:
         """Return the numbers of the pages of some kinds."""
-        return [page.number for page in self.made.pages if page.template in templates]
+        return [number for number, (template, _) in enumerate(self.kinds, 1) if template in templates]
+
+    @cached_property
+    def kinds(self) -> list[tuple[str, str]]:
+        """Template and side of every page, each page planned once."""
+        return [(page.template, page.side) for page in self.made.pages]
 
     @cached_property
     def titled(self) -> dict[str, list[tuple[int, list]]]:

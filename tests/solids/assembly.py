@@ -1,56 +1,198 @@
-"""What an assembly of solids must satisfy: no member inside another, faces that should touch touching all over."""
+"""What an assembly of solids must satisfy: faces that touch, tops in the roof planes, no member inside another.
 
+How far off any of it may be is worked out, not chosen: each figure that a member was made from is moved by half of its
+last printed part, and what that moves is added up.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
 from dataclasses import dataclass, field
 from itertools import combinations
+from math import inf
 
-from boards import ANGLE_ERROR, LENGTH_ERROR
+import numpy as np
+from boards import NEAR, Gone, Member, flat
 from manifold3d import Manifold
+from reading import Place, Reading
 
-LONGEST = 160
-SLACK = 2 * LENGTH_ERROR + 2 * LONGEST * ANGLE_ERROR
-"""Most that a plumb or a top face can be off, in: two printed lengths decide where it is, and two printed angles
-over the longest member, 160 in."""
+FLOAT = 1e-4
+"""in, what the sum of floats and the bend of an angle's own slope may add."""
+LIFT = 0.25
+"""How far a member is moved into another to see how much of its face bears, in."""
+Off = tuple[float, float, float]
+"""Nearest and furthest corner from where they should be, and the difference: out of line."""
 
 
 @dataclass(frozen=True)
-class Face:
-    """Where a face of one member lies against another."""
+class Touch:
+    """A face of one member on a face of another."""
 
     one: str
+    face: str
     two: str
-    normal: tuple
-    """Out of one, into two; length 1."""
-    area: float
-    """Of the smaller face, square inches."""
+    on: str
     share: float = 0.75
-    """How much of it bears at least: a jack's cheek hangs below a shallower hip, a hip's seat spans a corner."""
+    """How much of the face bears at least; 0 where members meet along an edge."""
+
+    @property
+    def names(self):
+        return self.one, self.two
+
+    def off(self, members: dict[str, Member]) -> Off:
+        return _spread(members[self.two].faces[self.on].height(members[self.one].corners(self.face)))
+
+    def __str__(self) -> str:
+        return f'{self.one} ({self.face}) on {self.two} ({self.on})'
 
 
 @dataclass(frozen=True)
+class Lies:
+    """Corners of one member, those on all of some faces, or a mark of it, in a face of another."""
+
+    one: str
+    faces: tuple[str, ...]
+    two: str
+    on: str
+
+    @property
+    def names(self):
+        return self.one, self.two
+
+    def off(self, members: dict[str, Member]) -> Off:
+        one = members[self.one]
+        marks = [one.points[name] for name in self.faces if name in one.points]
+        return _spread(members[self.two].faces[self.on].height(marks or one.corners(*self.faces)))
+
+    def __str__(self) -> str:
+        return f'{self.one} ({", ".join(self.faces)}) in {self.two} ({self.on})'
+
+
+@dataclass
 class Assembly:
-    members: dict[str, Manifold]
-    faces: list[Face]
-    edges: dict[tuple[str, str], float] = field(default_factory=dict)
-    """Pairs that meet along an edge only, and its length, in: rounding can put them SLACK into each other, twice."""
+    members: dict[str, Member]
+    touches: list[Touch]
+    lies: list[Lies] = field(default_factory=list)
 
-    def shared(self, one, two):
-        return (self.members[one] ^ self.members[two]).volume()
+    def offs(self, like: Assembly | None = None, known: dict[str, Off] | None = None) -> dict[str, Off]:
+        """Return how far everything is from where it should be; what is as in another assembly is known."""
+        same = {name for name in self.members if like and self.members[name] is like.members[name]}
+        found = {}
+        for check in (*self.touches, *self.lies):
+            key = str(check)
+            found[key] = known[key] if same.issuperset(check.names) else check.off(self.members)
+        for name, member in self.members.items():
+            found |= {f'{name}: {what}': (off, off, 0.0) for what, off in member.closings.items()}
+        return found
 
-    def passing(self):
-        """Return the pairs where one member is deeper in the other than rounding can put it."""
-        areas = {frozenset((face.one, face.two)): face.area for face in self.faces}
-        areas |= {frozenset(pair): long * SLACK for pair, long in self.edges.items()}
+    # Solids in solids -----------------------------------------------------------------------------------------------
+
+    def passing(self, allowed: dict[str, Off]) -> list[str]:
+        """Return the pairs where one member is deeper in the other than the rounding of what they touch by."""
+        found = []
+        for one, two in combinations(
+            [name for name, member in self.members.items() if not member.solid.is_empty()], 2
+        ):
+            shared = self.members[one].solid ^ self.members[two].solid
+            if shared.volume() < 1e-6:
+                continue
+            places = np.asarray(shared.to_mesh64().vert_properties)[:, :3]
+            deep = [
+                np.ptp(places @ self.members[touch.two].faces[touch.on].normal) - _may_pass(touch, allowed)
+                for touch in self.touches
+                if {one, two} == set(touch.names)
+            ]
+            if not deep or min(deep) > FLOAT:
+                found.append(f'{one} in {two}: {shared.volume():.4f} cubic in, past {deep}')
+        return found
+
+    def bare(self, allowed: dict[str, Off]) -> list[str]:
+        """Return the touches where less of a face bears than should."""
+        found = []
+        for touch in self.touches:
+            one, two = self.members[touch.one], self.members[touch.two]
+            into = -LIFT * two.faces[touch.on].normal
+            room = LIFT - max(allowed[str(touch)])
+            bears = (one.solid.translate(tuple(into)) ^ two.solid).volume()
+            if bears < touch.share * _area(one, touch.face) * room:
+                found.append(f'{touch}: {bears / room / _area(one, touch.face):.2f} of it')
+        return found
+
+
+def _may_pass(touch: Touch, allowed: dict[str, Off]) -> float:
+    """Return how deep rounding may put one member into another: a seat also where it is sawn too short."""
+    short = allowed.get(f'{touch.one}: seat to underside', (0.0,)) if touch.face == 'seat' else (0.0,)
+    return max(allowed[str(touch)]) + max(short)
+
+
+def _spread(heights: np.ndarray) -> Off:
+    return float(min(heights)), float(max(heights)), float(np.ptp(heights))
+
+
+def _area(member: Member, face: str) -> float:
+    """Return the area of a face: of the solid's triangles that lie in it."""
+    mesh = member.solid.to_mesh64()
+    places = np.asarray(mesh.vert_properties)[:, :3][np.asarray(mesh.tri_verts)]
+    on = places[np.all(abs(member.faces[face].height(places)) < NEAR, axis=1)]
+    return float(np.sum(np.linalg.norm(np.cross(on[:, 1] - on[:, 0], on[:, 2] - on[:, 0]), axis=1)) / 2)
+
+
+def plane(normal, point) -> Member:
+    """Return a plane that members lie in, as a member without a body."""
+    return Member(Manifold(), {'face': flat(normal, point)})
+
+
+def point(at) -> Member:
+    """Return a mark that lies somewhere, as a member without a body."""
+    return Member(Manifold(), {}, {'mark': np.asarray(at, float)})
+
+
+# Rounding, and one figure misread ------------------------------------------------------------------------------------
+
+
+@dataclass
+class Built:
+    """An assembly made from a reading, with how far off it is and may be."""
+
+    build: Callable[[Reading], Assembly]
+    read: Reading
+
+    def __post_init__(self) -> None:
+        self.assembly = self.build(self.read)
+        self.offs = self.assembly.offs()
+        self.allowed = self._allowed()
+
+    def _allowed(self) -> dict[str, Off]:
+        """Return what rounding can move each check by: half a part of every figure, added up."""
+        total = {key: [FLOAT] * 3 for key in self.offs}
+        for place, figure in self.read.used.items():
+            ways = [self.misread({place: way * figure.half}) for way in (1, -1)] if figure.half else []
+            for key in total if ways else ():
+                for n in range(3):
+                    total[key][n] += max(abs(way[key][n] - self.offs[key][n]) for way in ways)
+        return {key: tuple(most) for key, most in total.items()}
+
+    def misread(self, by: dict[Place, float]) -> dict[str, Off]:
+        """Return how far off everything is when figures are read as so much more."""
+        try:
+            return self.build(Reading(self.read.pages, by, self.read)).offs(self.assembly, self.offs)
+        except Gone:
+            return dict.fromkeys(self.offs, (inf, inf, inf))
+
+    def exchanged(self, one: Place, two: Place) -> list[str]:
+        """Return what does not close when two figures are read for each other."""
+        more = self.read.used[two].value - self.read.used[one].value
+        return self.open(self.misread({one: more, two: -more}))
+
+    def open(self, offs: dict[str, Off] | None = None) -> list[str]:
+        """Return the checks that are further off than rounding can make them."""
         return [
-            (one, two)
-            for one, two in combinations(self.members, 2)
-            if self.shared(one, two) > areas.get(frozenset((one, two)), 0) * SLACK + 1e-6
+            f'{key}: off {off[0]:.4f} to {off[1]:.4f}, rounding {max(self.allowed[key]):.4f}'
+            for key, off in (offs or self.offs).items()
+            if any(abs(one) > may for one, may in zip(off, self.allowed[key], strict=True))
         ]
 
-    def apart(self):
-        """Return the faces that do not bear: moved on by twice the slack, one must be the slack deep in two."""
-        found = []
-        for face in self.faces:
-            moved = self.members[face.one].translate(tuple(2 * SLACK * part for part in face.normal))
-            if (moved ^ self.members[face.two]).volume() < face.share * face.area * SLACK:
-                found.append((face.one, face.two))
-        return found
+    def unfelt(self) -> list[tuple[Place, float]]:
+        """Return the figures that may be misread without anything being off, and by how much."""
+        steps = [(place, way * figure.step) for place, figure in self.read.used.items() for way in (1, -1)]
+        return [(place, step) for place, step in steps if not self.open(self.misread({place: step}))]
