@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
+from itertools import takewhile
 
 from layouts.pages import Index
 from tablegen import text
@@ -91,20 +92,28 @@ def _ranges(pitches: Sequence[Pitch]) -> Iterator[str]:
             yield _name(pitches[place])
             place += 1
             continue
-        step = text.rational(some[1].rise_in - some[0].rise_in)
+        step = text.rational(_rise(some[1]) - _rise(some[0]))
         yield f'{_name(some[0])} to {_name(some[-1])}' + (f' by {step}' if step != '1' else '')
         place += len(some)
 
 
 def _evenly_spaced(pitches: Sequence[Pitch]) -> Sequence[Pitch]:
     """Return the first few that rise by one step, so far as they are named by inches of rise."""
-    rises = [pitch.rise_in if not pitch.short.endswith('°') else None for pitch in pitches]
+    risen = list(
+        takewhile(lambda pitch: not pitch.short.endswith('°') and pitch.rise_in is not None, pitches)
+    )
     count = 1
-    while count < len(rises) and None not in rises[: count + 1]:
-        if rises[count] - rises[count - 1] != rises[1] - rises[0]:
+    while count < len(risen):
+        if _rise(risen[count]) - _rise(risen[count - 1]) != _rise(risen[1]) - _rise(risen[0]):
             break
         count += 1
     return pitches[:count]
+
+
+def _rise(pitch: Pitch) -> Fraction:
+    """Return the rise of a pitch that is named by it."""
+    assert pitch.rise_in is not None
+    return pitch.rise_in
 
 
 def _name(pitch: Pitch) -> str:

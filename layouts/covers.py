@@ -98,7 +98,7 @@ def spans(letters: Sequence[str]) -> str:
 
 def span_of(pitches: Sequence[Pitch]) -> str:
     """Return pitches by the first and the last, with their unit; '' for none."""
-    ends = pitches[:1] if len(pitches) == 1 else (pitches[:1] + pitches[-1:])
+    ends = pitches[:1] if len(pitches) == 1 else [pitches[0], pitches[-1]] if pitches else []
     if any(pitch.short.endswith('°') for pitch in ends):
         return ' to '.join(pitch.text for pitch in ends)
     return f'{" to ".join(pitch.short for pitch in ends)} in 12' if ends else ''

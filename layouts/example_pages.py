@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 
 from markupsafe import Markup
 
@@ -10,16 +11,18 @@ from layouts.drawings.marked_board import BoardMarks, End, marked_board
 from layouts.example_places import Place, Places
 from layouts.example_words import BOARD_TITLE, MARKS
 from layouts.how_to_page import unit_after
-from layouts.pages import Block, Draft, Index
+from layouts.pages import Block, Draft, Index, Maker
 from layouts.trim import trim_of
 from layouts.words import ENDS, WORDS
 from tablegen import cautions, text, worked
 from tablegen.figures import Figure
+from tablegen.lumber import Stock
+from tablegen.pitch import Pitch
 from tablegen.settings import Settings
 from tablegen.worked.commons import CommonExample
 from tablegen.worked.hips import HipExample
 from tablegen.worked.jacks import JackExample
-from tablegen.worked.records import Mark
+from tablegen.worked.records import Mark, Mouth, Stands
 from tablegen.worked.valleys import ValleyExample
 
 Example = CommonExample | HipExample | JackExample | ValleyExample
@@ -60,6 +63,21 @@ class ExamplePage:
     defers: str
 
 
+@dataclass(frozen=True, slots=True)
+class Alike:
+    """What every example has, whatever its member."""
+
+    pitch: Pitch
+    stock: Stock
+    thickness_in: Fraction
+    run_in: Fraction
+    """Level run of the common, in; of jacks that of the store."""
+    overhang_in: Fraction
+    mouth: Mouth | None
+    marks: tuple[Mark, ...]
+    stands: Stands
+
+
 def example_block(settings: Settings) -> Block | None:
     """Return the openings of the examples whose tables are in the book, or None if there is none."""
     if 'examples' not in settings.parts:
@@ -77,17 +95,16 @@ def example_block(settings: Settings) -> Block | None:
     return Block(tuple(drafts), opens_left=True) if drafts else None
 
 
-def _maker(key: str, example: Example, settings: Settings):
+def _maker(key: str, example: Example, settings: Settings) -> Maker:
     def make(index: Index) -> ExamplePage:
-        jack = isinstance(example, JackExample)
-        pitch = example.store.pitch if jack else example.member.pitch
-        stands = example.stands if jack else example.member.stands
-        marks = example.marks if jack else example.member.marks
-        places = Places(pitch, index, settings, trim_of(settings))
-        at = places.of(stands)
-        if jack:
+        alike = _alike_in(example, settings)
+        places = Places(alike.pitch, index, settings, trim_of(settings))
+        at = places.of(alike.stands)
+        if isinstance(example, JackExample):
             at |= {'lines': places.of_rows([one.source for one in example.jacks])}
-        numbered = tuple((number, MARKS[key][mark.key], mark.at.text) for number, mark in enumerate(marks, 1))
+        numbered = tuple(
+            (number, MARKS[key][mark.key], mark.at.text) for number, mark in enumerate(alike.marks, 1)
+        )
         care = next((index[name] for name in ('care', 'cautions') if name in index), 0)
         return ExamplePage(
             key,
@@ -96,7 +113,8 @@ def _maker(key: str, example: Example, settings: Settings):
             _words(key, example, settings),
             unit_after(settings),
             _in_rows(numbered),
-            *(next(n for n, mark in enumerate(marks, 1) if mark.key == key) for key in ('center', 'plate')),
+            _number('center', alike.marks),
+            _number('plate', alike.marks),
             _board(key, example, settings),
             next((index[name] for name in ('example:store',) if name in index), 0),
             care,
@@ -104,6 +122,25 @@ def _maker(key: str, example: Example, settings: Settings):
         )
 
     return make
+
+
+def _alike_in(example: Example, settings: Settings) -> Alike:
+    """Return what an example has as every other has it."""
+    if isinstance(example, JackExample):
+        roof, stock = example.store, settings.rafters
+        overhang, run, thickness = roof.overhang_in, roof.run_in, example.thickness_in
+        return Alike(
+            roof.pitch, stock, thickness, run, overhang, example.mouth, example.marks, example.stands
+        )
+    one = example.member
+    return Alike(
+        one.pitch, one.stock, one.thickness_in, one.run_in, one.overhang_in, one.mouth, one.marks, one.stands
+    )
+
+
+def _number(key: str, marks: tuple[Mark, ...]) -> int:
+    """Return the number of a mark, from 1."""
+    return next(number for number, mark in enumerate(marks, 1) if mark.key == key)
 
 
 def _in_rows(numbered: tuple[tuple[int, str, str], ...]) -> tuple[tuple[tuple[int, str, str], ...], ...]:
@@ -114,15 +151,11 @@ def _in_rows(numbered: tuple[tuple[int, str, str], ...]) -> tuple[tuple[tuple[in
 
 
 def _words(key: str, example: Example, settings: Settings) -> dict[str, str]:
-    store = isinstance(example, JackExample)
-    run, overhang = (
-        (example.store.run_in, example.store.overhang_in)
-        if store
-        else (example.member.run_in, example.member.overhang_in)
-    )
+    alike = _alike_in(example, settings)
+    run, overhang = alike.run_in, alike.overhang_in
     ridge, hip, rafter = settings.ridge_thickness, settings.hip_thickness, settings.rafter_thickness
     return {
-        'pitch': example.store.pitch.text if store else example.member.pitch.text,
+        'pitch': alike.pitch.text,
         'run': text.run(run),
         'whole_run': text.run(run + overhang),
         'width': text.run(2 * run),
@@ -135,8 +168,8 @@ def _words(key: str, example: Example, settings: Settings) -> dict[str, str]:
         'hips': settings.hips.name,
         'valleys': settings.valleys.name,
         'part': text.mixed(1, settings.measure.per),
-        'last': str(example.jacks[-1].number) if store else '',
-        'spacing': text.rational(example.spacing_in) if store else '',
+        'last': str(example.jacks[-1].number) if isinstance(example, JackExample) else '',
+        'spacing': text.rational(example.spacing_in) if isinstance(example, JackExample) else '',
     }
 
 
@@ -145,18 +178,14 @@ def _inches(figure: Figure) -> float:
 
 
 def _board(key: str, example: Example, settings: Settings) -> Markup:
-    jack = isinstance(example, JackExample)
-    marks = example.marks if jack else example.member.marks
-    at = {mark.key: _inches(mark.at) for mark in marks}
-    regular = float(example.store.pitch.slope if jack else example.member.pitch.slope)
-    stock = settings.rafters if jack else example.member.stock
-    mouth = example.mouth if jack else example.member.mouth
+    alike = _alike_in(example, settings)
+    at = {mark.key: _inches(mark.at) for mark in alike.marks}
+    regular, mouth = float(alike.pitch.slope), alike.mouth
     skew = key in ('hip', 'valley', 'jacks')
-    thickness = float(example.thickness_in if jack else example.member.thickness_in)
     board = BoardMarks(
         regular if key not in ('hip', 'valley') else regular / 2**0.5,
-        float(stock.depth_in),
-        thickness if skew else 0.0,
+        float(alike.stock.depth_in),
+        float(alike.thickness_in) if skew else 0.0,
         _head(at),
         _tail(at),
         at['plate'],
@@ -164,7 +193,7 @@ def _board(key: str, example: Example, settings: Settings) -> Markup:
         _inches(mouth.heel) if mouth else 0.0,
         _inches(mouth.seat) if mouth else 0.0,
         tuple(at.values()),
-        _distances(marks),
+        _distances(alike.marks),
     )
     ends = {'porch': 'wall', 'jacks': 'hip'}
     return marked_board(

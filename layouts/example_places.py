@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 
 from layouts.example_words import OPENING_ROWS, PLACES
 from layouts.jack_pages import page_of_jack
@@ -47,7 +48,9 @@ class Places:
 
     def of_step(self, sources: tuple[Source, ...]) -> tuple[Place, ...]:
         """Return the places of one step's figures."""
-        tabled = next((source for source in sources if not source.added), sources[0] if sources else None)
+        if not sources:
+            return ()
+        tabled = next((source for source in sources if not source.added), sources[0])
         return _together([self._place(source, tabled) for source in sources])
 
     def of_rows(self, each: Sequence[tuple[Source, ...]]) -> tuple[Place, ...]:
@@ -69,7 +72,7 @@ class Places:
 
     def _place(self, source: Source, tabled: Source) -> Place:
         if source.run_in is not None:
-            return self._in_runs(source, tabled)
+            return self._in_runs(source, source.run_in, tabled)
         words = PLACES
         if source.row in OPENING_ROWS:
             row, column = OPENING_ROWS[source.row]
@@ -84,20 +87,19 @@ class Places:
         title = words['title'].format(_title(source.table, self.settings))
         return Place(page, title, row, words['head'].format(source.column))
 
-    def _in_runs(self, source: Source, tabled: Source) -> Place:
-        words, run = PLACES, source.run_in
-        where = (self.index, source.table)
-        what = (self.pitch, self.settings, self.trim)
+    def _in_runs(self, source: Source, run: Fraction, tabled: Source) -> Place:
+        words, what = PLACES, (self.pitch, self.settings, self.trim)
         listed = not is_grid(self.settings)
         column = words['head'].format(LIST_HEADS[source.table]) if listed else ''
         if source.added:
-            page = page_of_addition(*where, run, tabled.run_in, *what)
+            assert tabled.run_in is not None, 'it is added to a run'
+            page = page_of_addition(self.index, source.table, run, tabled.run_in, *what)
             row = words['row'].format(text.run(run)) if listed else words['add'].format(text.rational(run))
             return Place(page, '', row, column)
-        page = page_of_run(*where, run, *what)
+        page = page_of_run(self.index, source.table, run, *what)
         if listed:
             return Place(page, '', words['row'].format(text.run(run)), column)
-        feet, inches = divmod(run, 12)
+        feet, inches = int(run // 12), run % 12
         return Place(
             page,
             '',
@@ -108,7 +110,7 @@ class Places:
 
 def _together(places: list[Place]) -> tuple[Place, ...]:
     """Return places, those of one row of one table said once."""
-    found: dict[tuple, list[str]] = {}
+    found: dict[tuple[int, str, str], list[str]] = {}
     for place in places:
         found.setdefault((place.page, place.table, place.row), []).append(place.column)
     return tuple(

@@ -13,7 +13,7 @@ from layouts.drawings.corner import CornerLabels, labelled_corner
 from layouts.drawings.rafter import RafterLabels, labelled_rafter
 from layouts.glance_pages import glance_drafts
 from layouts.how_to_page import how_to_draft
-from layouts.pages import Block, Draft, Index
+from layouts.pages import Block, Draft, Index, Maker
 from layouts.square_pages import square_drafts
 from layouts.trim import Trim
 from layouts.words import CORNER_DRAWING, RAFTER_DRAWING, WORDS
@@ -84,7 +84,7 @@ def _cautions_page(index: Index) -> CautionsPage:
     )
 
 
-def _rafter_page(settings: Settings):
+def _rafter_page(settings: Settings) -> Maker:
     # flatter and steeper than this the words would meet
     slope = min(0.5, max(0.42, float(nearest_pitch(settings, Fraction(6)).slope)))
     return lambda index: DrawingPage(labelled_rafter(slope, RafterLabels(**RAFTER_DRAWING)))

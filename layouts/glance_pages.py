@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from layouts.pages import Draft, Index
+from layouts.pages import Draft, Index, Maker
 from layouts.trim import Trim
 from layouts.typeface import advance_em
 from layouts.words import GLANCE_HEADS, WORDS
 from tablegen import text
+from tablegen.figures import Figure
 from tablegen.pitch import Pitch
 from tablegen.rows import PitchValues, pitch_values
 from tablegen.settings import Settings
@@ -26,6 +27,8 @@ LABEL_EM, HEAD_EM, GAP_EM = 1.13, 0.88, 0.36
 """Size of labels and heads, and what stands left of every column, in em of the figures."""
 TYPE_REM = 0.84
 """Figures are as large as that, where there is room."""
+Cells = Callable[[PitchValues], tuple[Figure, ...]]
+"""Gives a pitch's figures, in the order of the columns."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,7 +69,7 @@ def pitch_head(pitches: Sequence[Pitch]) -> tuple[str, str]:
     return ANY_PITCH if any(pitch.short.endswith('°') for pitch in pitches) else IN_TWELVE
 
 
-def _maker(settings: Settings, trim: Trim, pitches: Sequence[Pitch], key: str, cells: Callable):
+def _maker(settings: Settings, trim: Trim, pitches: Sequence[Pitch], key: str, cells: Cells) -> Maker:
     def make(index: Index) -> GlancePage:
         over, heads = _heads(key, [text.rational(spacing) for spacing in settings.spacings])
         heads = (pitch_head(settings.pitches), *heads)
@@ -78,7 +81,7 @@ def _maker(settings: Settings, trim: Trim, pitches: Sequence[Pitch], key: str, c
     return make
 
 
-def _of_members(values: PitchValues):
+def _of_members(values: PitchValues) -> tuple[Figure, ...]:
     return (
         values.plumb_cut,
         values.level_cut,
@@ -89,13 +92,14 @@ def _of_members(values: PitchValues):
     )
 
 
-def _of_jacks(values: PitchValues):
+def _of_jacks(values: PitchValues) -> tuple[Figure, ...]:
     return (*values.jack_differences, values.jack_cheek, values.hip_cheek, values.backing_bevel)
 
 
 def _heads(key: str, spacings: Sequence[str]) -> tuple[tuple[Over, ...], tuple[tuple[str, str], ...]]:
     """Return what stands over the heads, and the heads; those of jacks are one a spacing."""
-    over, heads = [], []
+    over: list[Over] = []
+    heads: list[tuple[str, str]] = []
     for lines, some in GLANCE_HEADS[key]:
         names = [('at', f'{spacing} in') for spacing in spacings] if some is None else some
         over.append(Over(lines, len(names)))

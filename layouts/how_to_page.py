@@ -64,6 +64,8 @@ def _maker(table: str, run: Fraction, settings: Settings, trim: Trim) -> Callabl
 
     def make(index: Index) -> HowToPage:
         found, odd_found = look_up(table, run, pitch, settings), look_up(table, odd, pitch, settings)
+        assert found is not None, 'the run is tabled'
+        assert odd_found is not None, 'it has addends'
         steps = tuple((text.run(reading.run_in), reading.figure.text) for reading in odd_found.readings)
         return HowToPage(
             pitch.text,

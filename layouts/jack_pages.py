@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from layouts.grids import Grid, fit, grid
-from layouts.pages import Index
+from layouts.grids import Fit, Grid, fit, grid
+from layouts.pages import Index, Maker, Unplaced
 from layouts.run_tables import Head, PitchTables
 from layouts.trim import Trim
 from layouts.words import JACK_HEADS
 from tablegen import text
 from tablegen.exact import nearest
+from tablegen.figures import Figure
 from tablegen.geometry import common
 from tablegen.pitch import Pitch
 from tablegen.rows import JackRow
@@ -79,7 +80,7 @@ def jack_shares(settings: Settings, trim: Trim) -> list[JackShare]:
     return shares
 
 
-def jack_pages(tables: PitchTables) -> list[tuple]:
+def jack_pages(tables: PitchTables) -> list[Unplaced]:
     """Return template and maker of every page."""
     shares = jack_shares(tables.settings, tables.trim)
     return [('jacks', _maker(tables, share, bool(place % 2))) for place, share in enumerate(shares)]
@@ -106,7 +107,7 @@ def _cut(count: int, rows: int) -> list[range]:
     return [range(at + 1, min(at + rows, count) + 1) for at in range(0, count, rows)]
 
 
-def _fitted(settings: Settings, trim: Trim, spacings: int):
+def _fitted(settings: Settings, trim: Trim, spacings: int) -> Fit:
     steepest = settings.pitches[-1]
     greatest = nearest(common.line_length(settings.runs.last, steepest.slope), settings.measure.per)
     return fit(trim, settings.measure, greatest, LABEL, spacings * len(COLUMNS), LEAST_COLUMN)
@@ -116,7 +117,7 @@ def _spacings_on_a_page(settings: Settings, trim: Trim) -> int:
     return max(1, _fitted(settings, trim, len(settings.spacings)).columns // len(COLUMNS))
 
 
-def _maker(tables: PitchTables, share: JackShare, right: bool):
+def _maker(tables: PitchTables, share: JackShare, right: bool) -> Maker:
     def make(index: Index) -> JackPage:
         settings = tables.settings
         rows = [
@@ -139,5 +140,5 @@ def _maker(tables: PitchTables, share: JackShare, right: bool):
     return make
 
 
-def _cells(row: JackRow, spacings: Sequence[int]) -> list:
+def _cells(row: JackRow, spacings: Sequence[int]) -> list[Figure | None]:
     return [getattr(row, column)[place] for place in spacings for column in COLUMNS]

@@ -9,7 +9,7 @@ from markupsafe import Markup
 from layouts.drawings.framing_square import square_on_board
 from layouts.drawings.wedge import measured_wedge
 from layouts.member_rows import MemberRows, common_rows, hip_rows, wood_mark
-from layouts.pages import Index
+from layouts.pages import Index, Unplaced
 from layouts.run_tables import Head, PitchTables
 from tablegen import cautions
 from tablegen.pitch_members import NoMouth
@@ -45,7 +45,7 @@ class HipPage:
     caution_page: int
 
 
-def member_pages(tables: PitchTables) -> list[tuple]:
+def member_pages(tables: PitchTables) -> list[Unplaced]:
     """Return template and maker of both pages."""
     return [
         ('values', lambda index: _common_page(tables, index)),
@@ -56,15 +56,15 @@ def member_pages(tables: PitchTables) -> list[tuple]:
 def _common_page(tables: PitchTables, index: Index) -> CommonPage:
     pitch, values = tables.pitch, tables.members.common
     rise = tables.values.rise_per_foot.text.rstrip('0').rstrip('.')
-    no_mouth = isinstance(values.mouth, NoMouth)
+    mouth = values.mouth
     return CommonPage(
         tables.head,
         measured_wedge(pitch, ('12', rise, values.per_foot.text), values.plumb_cut, pitch.text),
         square_on_board(values.hold, pitch.text),
         common_rows(values, tables.settings),
-        values.mouth.stock.name if no_mouth else '',
+        mouth.stock.name if isinstance(mouth, NoMouth) else '',
         tuple(one.text for one in cautions.pitch_cautions(pitch.slope)),
-        () if no_mouth else tuple(one.text for one in values.mouth.cautions),
+        () if isinstance(mouth, NoMouth) else tuple(one.text for one in mouth.cautions),
         cautions.DEFERS,
         _caution_page(index),
     )

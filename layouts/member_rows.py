@@ -124,8 +124,9 @@ def _laid(rows: list[MemberRow], line: float) -> MemberRows:
 
 def _line(is_head: bool, name: str, cells: tuple[Figure | str | None, ...]) -> MemberRow:
     assert len(cells) <= COLUMNS == MOST_SPACINGS
-    said = [NOTHING if cell is None else getattr(cell, 'text', cell) for cell in cells]
-    return MemberRow(is_head, name, (*[''] * (COLUMNS - len(said)), *said))
+    said = [NOTHING if cell is None else cell if isinstance(cell, str) else cell.text for cell in cells]
+    first, second, third, fourth = (*[''] * (COLUMNS - len(said)), *said)
+    return MemberRow(is_head, name, (first, second, third, fourth))
 
 
 def _head(name: str, *cells: str) -> MemberRow:

@@ -42,14 +42,19 @@ class Index:
         return self.pages.get(key, otherwise)
 
 
+Maker = Callable[[Index], object]
+"""Gives a page's contents, a record that its template knows, once all numbers are known."""
+Unplaced = tuple[str, Maker]
+"""The name of a page's template, and its maker."""
+
+
 @dataclass(frozen=True, slots=True)
 class Draft:
     """A page whose number is not known yet."""
 
     template: str
     """Name of the template that sets it."""
-    make: Callable[[Index], object]
-    """Gives the page's contents, once all numbers are known."""
+    make: Maker
     key: str = ''
     head: str = ''
     """Running head."""

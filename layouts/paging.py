@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
+from typing import overload
 
 from layouts.pages import MOST_IN_A_SECTION, Block, Draft, Index, Page, page_side
 
@@ -38,7 +39,8 @@ def lay_out(blocks: Sequence[Block], furniture: Furniture) -> tuple[list[Draft],
         if all(len(section) <= MOST_IN_A_SECTION for section in sections) or len(sections) == len(blocks):
             break
         wanted += 1
-    drafts, bounds = [], []
+    drafts: list[Draft] = []
+    bounds: list[tuple[int, int]] = []
     for section in sections:
         bounds.append((len(drafts) + 1, len(section)))
         drafts += section
@@ -51,20 +53,28 @@ def lay_out(blocks: Sequence[Block], furniture: Furniture) -> tuple[list[Draft],
 
 
 @dataclass(frozen=True, slots=True)
-class Pages(Sequence):
+class Pages(Sequence[Page]):
     """The pages of a book; the contents of each are made when it is taken."""
 
     drafts: Sequence[Draft]
-    index: Index
+    numbered: Index
 
     def __len__(self) -> int:
         return len(self.drafts)
 
-    def __getitem__(self, place):
+    @overload
+    def __getitem__(self, place: int) -> Page: ...
+
+    @overload
+    def __getitem__(self, place: slice) -> list[Page]: ...
+
+    def __getitem__(self, place: int | slice) -> Page | list[Page]:
         if isinstance(place, slice):
             return [self[one] for one in range(*place.indices(len(self)))]
         draft, number = self.drafts[place], range(1, len(self) + 1)[place]
-        return Page(number, page_side(number), draft.template, draft.head, draft.tab, draft.make(self.index))
+        return Page(
+            number, page_side(number), draft.template, draft.head, draft.tab, draft.make(self.numbered)
+        )
 
 
 def _foldable(block: Block) -> list[Block]:

@@ -8,7 +8,7 @@ from fractions import Fraction
 from layouts.grids import offsets_of_foot
 from layouts.jack_pages import jack_pages
 from layouts.member_pages import member_pages
-from layouts.pages import Block, Draft, Index, Tab, page_side
+from layouts.pages import Block, Draft, Index, Tab, Unplaced, page_side
 from layouts.run_tables import PitchTables, grid_pages, list_pages, places_of_run
 from layouts.trim import Trim
 from tablegen.pitch import Pitch
@@ -33,7 +33,7 @@ def pitch_block(pitch: Pitch, place: int, settings: Settings, trim: Trim) -> Blo
     tab = Tab(pitch.short, round(place % MOST_TABS * slot_mm, 3), round(slot_mm, 3), round(size, 3))
     drafts: list[Draft] = []
 
-    def add(pages: Sequence[tuple], *names: str, even: bool = False) -> None:
+    def add(pages: Sequence[Unplaced], *names: str, even: bool = False) -> None:
         if even and len(pages) % 2 == 0 and len(drafts) % 2:
             drafts.append(Draft('notes', lambda index: None, '', pitch.text, tab))
         keys = [f'{name}:{pitch.text}' for name in names]
@@ -92,7 +92,9 @@ def page_of_addition(
     return min(pages, key=lambda page: (abs(page - near), page != facing))
 
 
-def _pages_of_run(index, table, run_in, pitch, settings, trim) -> list[int]:
+def _pages_of_run(
+    index: Index, table: str, run_in: Fraction, pitch: Pitch, settings: Settings, trim: Trim
+) -> list[int]:
     first = index[f'{table}:{pitch.text}']
     return [first + place for place in places_of_run(run_in, settings, trim, _grid_offsets(settings))]
 

@@ -52,9 +52,9 @@ def set_out(ask: RoofQuestion, found: Found) -> Made:
 def ridge(ask: RoofQuestion, found: Found) -> Made:
     words, off = ROOF_DRAWINGS['ridge'], found['shortening']
     keys = ('common_at_ridge', 'hip_valley_at_ridge', 'jack_at_hip')
-    figures = tuple(pick(off, f'{key}_level_in').text for key in keys)
-    names = tuple(words[name] for name in ('common', 'hip', 'jack'))
-    labels = PlanLabels(words['title'], names, figures)
+    common, hip, jack = (pick(off, f'{key}_level_in').text for key in keys)
+    names = (words['common'], words['hip'], words['jack'])
+    labels = PlanLabels(words['title'], names, (common, hip, jack))
     return (shortening_plan(float(ask.ridge_in), float(ask.hip_in), float(ask.rafter_in), labels),), {}
 
 
@@ -134,8 +134,9 @@ def hip_seat(ask: RoofQuestion, found: Found) -> Made:
 def tail(ask: RoofQuestion, found: Found) -> Made:
     words, told = ROOF_DRAWINGS['tail'], found['tail']
     height = _number(pick(found['seat'], 'common', 'height_above_plate_in'))
-    sizes = (ask.pitch.slope, ask.stock.depth_in, height, ask.overhang_in, ask.tail_face_in)
-    picture = tail_detail(*map(float, sizes), words, words['title'])
+    slope, depth = float(ask.pitch.slope), float(ask.stock.depth_in)
+    out, face = float(ask.overhang_in), float(ask.tail_face_in)
+    picture = tail_detail(slope, depth, height, out, face, words, words['title'])
     soffit = group_of(told, 'soffit')
     values = {
         'stock': ask.stock.name,
@@ -274,7 +275,7 @@ def _inches(inches: Exact, ask: RoofQuestion) -> str:
     return f'{length_figure(inches, ask.measure).text} in'
 
 
-def _number(reading: Reading | Exact) -> float:
+def _number(reading: Reading) -> float:
     return float(reading.data)
 
 

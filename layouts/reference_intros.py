@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from markupsafe import Markup
 
-from layouts.pages import Draft, Index, Tab
+from layouts.pages import Draft, Index, Maker, Tab
 from layouts.reference_drawings import PICTURES
 from layouts.reference_words import low_pitches, span
 from tablegen import cautions, text
@@ -90,7 +89,7 @@ def question(settings: Settings) -> RoofQuestion:
     )
 
 
-def _maker(name: str, settings: Settings) -> Callable:
+def _maker(name: str, settings: Settings) -> Maker:
     def make(index: Index) -> IntroPage:
         ask = question(settings)
         found = {group.key: group for group in roof_findings(ask, listed=False)}

@@ -124,7 +124,7 @@ def _pieces(table: Table, settings: Settings, trim: Trim) -> list[Piece]:
         title = table.title if len(cuts) == 1 else f'{table.title}, {place + 1} of {len(cuts)}'
         mine = _rows(part, start, step)
 
-        def make(title=title, part=part, mine=mine) -> TableSection:
+        def make(title: str = title, part: Columns = part, mine: Columns = mine) -> TableSection:
             rules, laid = _rules(table, mine.labels), layout_of(part, corner, trim)
             page = table_grid(mine, laid, corner, SPANS.get(table.key, ''), rules, row_units, trim)
             return TableSection(title, line[0].upper() + line[1:], page, told)

@@ -10,6 +10,7 @@ from itertools import pairwise
 
 from layouts import small_runs
 from layouts.grids import Fit, Grid, cells_of_foot, fit, grid, head_width
+from layouts.pages import Index, Maker, Unplaced
 from layouts.small_runs import Additions, additions
 from layouts.trim import Trim
 from layouts.words import LENGTHS, LIST_HEADS
@@ -101,7 +102,9 @@ class PitchTables:
         )
 
 
-def grid_cuts(settings: Settings, trim: Trim, offsets: Sequence[Fraction]) -> tuple[Fit, list]:
+def grid_cuts(
+    settings: Settings, trim: Trim, offsets: Sequence[Fraction]
+) -> tuple[Fit, list[Sequence[Fraction]]]:
     """Return how one table's columns fit the page, the same at every pitch, and the inches that stand on each page.
 
     Notes:
@@ -131,7 +134,7 @@ def page_shares(
     return [(band, cut) for band in bands for cut in cuts]
 
 
-def grid_pages(tables: PitchTables, name: str, offsets: Sequence[Fraction]) -> list[tuple]:
+def grid_pages(tables: PitchTables, name: str, offsets: Sequence[Fraction]) -> list[Unplaced]:
     """Return template and maker of every page of one table, feet down and inches across."""
     fitted, cuts = grid_cuts(tables.settings, tables.trim, offsets)
     shares = page_shares(tables.settings, tables.trim, offsets)
@@ -172,8 +175,17 @@ def _bands(feet: range, rows: int) -> list[range]:
     return [feet[at : at + step] for at in range(0, len(feet), step)]
 
 
-def _grid_maker(tables, name, fitted, band, cut, place, cuts, last):
-    def make(index) -> GridPage:
+def _grid_maker(
+    tables: PitchTables,
+    name: str,
+    fitted: Fit,
+    band: range,
+    cut: Sequence[Fraction],
+    place: int,
+    cuts: int,
+    last: bool,
+) -> Maker:
+    def make(index: Index) -> GridPage:
         figures = {row.run_in: getattr(row, FIELD[name]) for row in tables.rows}
         rows = [(str(feet), cells_of_foot(figures, feet, cut)) for feet in band]
         whole = all(offset.denominator == 1 for offset in cut)
@@ -190,7 +202,7 @@ def _grid_maker(tables, name, fitted, band, cut, place, cuts, last):
     return make
 
 
-def list_pages(tables: PitchTables, wanted: Sequence[str]) -> list[tuple]:
+def list_pages(tables: PitchTables, wanted: Sequence[str]) -> list[Unplaced]:
     """Return the list of runs, then the lists of small runs to add to them."""
     settings, trim = tables.settings, tables.trim
     steepest = settings.pitches[-1]
@@ -209,8 +221,10 @@ def _lists(settings: Settings, trim: Trim) -> list[tuple[list[Fraction], bool]]:
     return tabled + [(some, True) for some in parts if some]
 
 
-def _list_maker(tables, wanted, fitted, runs, added):
-    def make(index) -> ListPage:
+def _list_maker(
+    tables: PitchTables, wanted: Sequence[str], fitted: Fit, runs: Sequence[Fraction], added: bool
+) -> Maker:
+    def make(index: Index) -> ListPage:
         rows = [
             (text.run(row.run_in), [getattr(row, FIELD[name]) for name in wanted])
             for row in run_rows(tables.pitch, runs, tables.settings.measure)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import TypeVar
 
 from markupsafe import Markup
 
@@ -31,6 +32,7 @@ from tablegen.settings import Settings
 from tablegen.stepping import Hold, common_hold
 from tablegen.worked import nearest_pitch
 
+Row = TypeVar('Row')
 GROUP = 6
 """Rows between rules."""
 MARKS_SHOWN = 12
@@ -124,5 +126,5 @@ def _drift(measure: Measure) -> DriftPage:
     return DriftPage(STEP_COUNTS, text.mixed(1, measure.per), _grouped(rows))
 
 
-def _grouped(rows: tuple) -> tuple[tuple, ...]:
+def _grouped(rows: tuple[Row, ...]) -> tuple[tuple[Row, ...], ...]:
     return tuple(rows[at : at + GROUP] for at in range(0, len(rows), GROUP))

@@ -9,6 +9,7 @@ from fractions import Fraction
 from layouts.grids import FIGURE_SPACE
 from tablegen import text
 from tablegen.pitch import Pitch
+from tablegen.reference.table import Record
 
 NOTHING = '–'
 MARKS, THIN = ('', '†', '‡'), '§'
@@ -36,7 +37,7 @@ class Columns:
     columns: tuple[Column, ...]
 
 
-def columns_of(rows: Sequence[object], heads: Sequence[str], stubs: int, none: str = NOTHING) -> Columns:
+def columns_of(rows: Sequence[Record], heads: Sequence[str], stubs: int, none: str = NOTHING) -> Columns:
     """Return the labels and columns of a table's records.
 
     Given:
@@ -59,7 +60,7 @@ def columns_of(rows: Sequence[object], heads: Sequence[str], stubs: int, none: s
     return Columns(labels, tuple(found))
 
 
-def _several(value: object) -> tuple:
+def _several(value: int | tuple[int, ...]) -> tuple[int, ...]:
     return value if isinstance(value, tuple) else (value,)
 
 
@@ -70,8 +71,8 @@ def _beside(row: object) -> list[str]:
     return [MARKS[one] + THIN * under for one, under in zip(past, thin, strict=True)]
 
 
-def _flat(row: object) -> list[tuple[str, object]]:
-    found = []
+def _flat(row: Record) -> list[tuple[str, object]]:
+    found: list[tuple[str, object]] = []
     for field in fields(row):
         value = getattr(row, field.name)
         found += [(field.name, one) for one in value] if isinstance(value, tuple) else [(field.name, value)]

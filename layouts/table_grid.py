@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from typing import TypeGuard
 
 from markupsafe import Markup
 
@@ -158,7 +159,7 @@ def _pushed(width_em: float) -> str:
     return FIGURE_SPACE * max(0, many) + ' ' * few
 
 
-def _is_length(cell: object) -> bool:
+def _is_length(cell: object) -> TypeGuard[Figure]:
     """Return whether a cell is a length in parts of an inch, which has a fraction."""
     return isinstance(cell, Figure) and cell.unit == INCH and cell.per & (cell.per - 1) == 0
 

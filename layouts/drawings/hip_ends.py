@@ -5,6 +5,8 @@ A member lies as a board does, its ridge end at the left. What it meets stands a
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from markupsafe import Markup
 
 from layouts.drawings import svg
@@ -19,6 +21,8 @@ BEYOND = 13.0
 """How far the faces that are met run past the member."""
 END_SIZE = 6.5
 ONE, POINT, HOLLOW = 'one', 'point', 'hollow'
+End = tuple[svg.Point, tuple[svg.Point, svg.Point]]
+"""A mark on the center line, and where the upper and the lower side are cut there."""
 
 
 def side_marks(kind: str, mark: svg.Point, inwards: int) -> tuple[svg.Point, svg.Point]:
@@ -45,7 +49,10 @@ def hip_ends(words: dict[str, str], half: str, title: str) -> Markup:
     rows = ((ONE, 'one', POINT, 'tail_point'), (POINT, 'point', HOLLOW, 'hollow'))
     for place, (left, left_name, right, right_name) in enumerate(rows):
         y = FIRST + place * ROW
-        ends = [((LEFT, y), side_marks(left, (LEFT, y), 1)), ((RIGHT, y), side_marks(right, (RIGHT, y), -1))]
+        ends: list[End] = [
+            ((LEFT, y), side_marks(left, (LEFT, y), 1)),
+            ((RIGHT, y), side_marks(right, (RIGHT, y), -1)),
+        ]
         shapes += _member(ends)
         for kind, (mark, cut), inwards in zip((left, right), ends, (1, -1), strict=True):
             shapes += [*_faces(kind, mark, cut), *_dimensions(mark, cut, inwards, half)]
@@ -59,7 +66,7 @@ def hip_ends(words: dict[str, str], half: str, title: str) -> Markup:
     return svg.drawing(WIDTH, HEIGHT, title, shapes)
 
 
-def _member(ends: list) -> list[str]:
+def _member(ends: Sequence[End]) -> list[str]:
     """Return the member between its two ends, its center line and the lines of its cuts."""
     (left, (left_up, left_low)), (right, (right_up, right_low)) = ends
     return [

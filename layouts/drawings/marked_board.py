@@ -167,19 +167,25 @@ def _wood(sheet: _Sheet, top: float, edge: float, foot: float) -> list[str]:
     return shapes
 
 
-def _plumb(board: BoardMarks, sheet: _Sheet, at: float, edge: float, foot: float) -> tuple:
+def _plumb(
+    board: BoardMarks, sheet: _Sheet, at: float, edge: float, foot: float
+) -> tuple[svg.Point, svg.Point]:
     x = sheet.x(at, sheet.piece_of(at))
     return (x, edge), (x + (foot - edge) * tan(atan(board.slope)), foot)
 
 
 def _side(board: BoardMarks, sheet: _Sheet, edge: float, foot: float, words: tuple[str, str]) -> list[str]:
     """Return the plumb lines of the near side, and the bird's mouth."""
-    center = _plumb(board, sheet, 0.0, edge, foot)
-    shapes = [svg.line(*center, svg.HAIR, '5 1.5 1 1.5')] if board.head.near else []
+
+    def plumb(at: float, down_to: float, width: float, dash: str = '') -> str:
+        start, end = _plumb(board, sheet, at, edge, down_to)
+        return svg.line(start, end, width, dash)
+
+    shapes = [plumb(0.0, foot, svg.HAIR, '5 1.5 1 1.5')] if board.head.near else []
     low = foot if board.heel_at == board.plate else edge + (foot - edge) * ABOVE
-    shapes.append(svg.line(*_plumb(board, sheet, board.plate, edge, low), svg.HAIR, '3 2'))
+    shapes.append(plumb(board.plate, low, svg.HAIR, '3 2'))
     for cut in (board.head.near, board.tail.near):
-        shapes.append(svg.line(*_plumb(board, sheet, cut, edge, foot), svg.HEAVY))
+        shapes.append(plumb(cut, foot, svg.HEAVY))
     if board.heel and foot - edge > LEAST_DEEP:
         angle = atan(board.slope)
         start, end = _plumb(board, sheet, board.heel_at, edge, foot)

@@ -70,7 +70,7 @@ def shortening_plan(ridge: float, hip: float, rafter: float, labels: PlanLabels)
     ):
         x0, y0 = PANEL / 2 + place * (PANEL + 6.5), 54.0
 
-        def at(point: svg.Point, x0=x0, y0=y0, hand=hand) -> svg.Point:
+        def at(point: svg.Point, x0: float = x0, y0: float = y0, hand: int = hand) -> svg.Point:
             return x0 + hand * point[0] * scale, y0 - point[1] * scale
 
         long = reach if way != 45 else reach * 1.25

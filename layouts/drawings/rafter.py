@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from math import atan, cos, degrees
 
@@ -40,6 +41,10 @@ class RafterLabels:
     heel: str
     height_above_plate: str
     tail: str
+
+
+Edge = Callable[[float], float]
+"""Height above the plate of an edge of the rafter, by how far in from the plate line, in."""
 
 
 def labelled_rafter(slope: float, labels: RafterLabels) -> Markup:
@@ -94,7 +99,7 @@ def labelled_rafter(slope: float, labels: RafterLabels) -> Markup:
     return svg.drawing(WIDTH, foot + BELOW, labels.title, shapes)
 
 
-def _wood(at, top, low) -> list[str]:
+def _wood(at: svg.Place, top: Edge, low: Edge) -> list[str]:
     """Return the rafter, the ridge, what shows of the rafter beyond it, and the plates on their wall."""
     end, tail = RUN - RIDGE / 2, -OVERHANG
     rafter = [
@@ -113,7 +118,7 @@ def _wood(at, top, low) -> list[str]:
     return shapes + [svg.path([at(x, foot), at(x, foot - 5)], svg.LINE) for x in (0, PLATE_WIDTH)]
 
 
-def _lengths(at, top, low, labels: RafterLabels) -> list[str]:
+def _lengths(at: svg.Place, top: Edge, low: Edge, labels: RafterLabels) -> list[str]:
     """Return the two plumb lines and every length between what it measures."""
     tail, level = -OVERHANG, at(0, low(-OVERHANG))[1] + BELOW - 4
     over = (at(0, 0)[1] - at(0, 1)[1]) ** -1 * 12  # in: the line length lies 12 units above the top edge
@@ -150,5 +155,5 @@ def _called(words: str, words_at: svg.Point, target: svg.Point) -> list[str]:
     ]
 
 
-def _block(at, left: float, right: float, low: float, high: float) -> list[svg.Point]:
+def _block(at: svg.Place, left: float, right: float, low: float, high: float) -> list[svg.Point]:
     return [at(left, high), at(right, high), at(right, low), at(left, low)]

@@ -97,7 +97,7 @@ def ridge_ends(
         end = make(ridge, hip, common, frame)
         x0, y0 = PANEL / 2 + place * (PANEL + BETWEEN), TOP + tall
 
-        def at(point: svg.Point, x0=x0, y0=y0) -> svg.Point:
+        def at(point: svg.Point, x0: float = x0, y0: float = y0) -> svg.Point:
             return x0 + point[0] * scale, y0 - point[1] * scale
 
         outlines = (*end.side_commons, *end.hips, end.end_common, end.ridge)

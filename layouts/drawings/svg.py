@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from math import atan2, cos, degrees, hypot, radians, sin
 from urllib.parse import quote
 
@@ -11,6 +11,9 @@ from markupsafe import Markup, escape
 Point = tuple[float, float]
 HAIR, LINE, HEAVY = 0.3, 0.7, 1.4
 """Widths of ink: a dimension line, an outline, what matters most."""
+
+Place = Callable[[float, float], Point]
+"""Where a point of the drawn thing, in its own inches, stands in the drawing."""
 
 
 def drawing(width: float, height: float, title: str, shapes: Iterable[str], css: str = '') -> Markup:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from markupsafe import Markup
 
 from layouts.drawings import svg
@@ -65,7 +67,9 @@ def valley_heel(thickness: float, seat: float, words: dict[str, str], title: str
     return svg.drawing(WIDTH, y0 + half + SPREAD + 19, title, shapes)
 
 
-def _lengths(at, points: dict[str, svg.Point], half: float, words: dict[str, str]) -> list[str]:
+def _lengths(
+    at: Callable[[svg.Point], svg.Point], points: dict[str, svg.Point], half: float, words: dict[str, str]
+) -> list[str]:
     """Return how far the heel stands out, over the board, the seat, under it, and the corner's name."""
     corner, heel, toe = at((0.0, 0.0)), at(points['heel']), at(points['toe'])
     over, under = corner[1] - half - SPREAD - 7, corner[1] + half + SPREAD + 7

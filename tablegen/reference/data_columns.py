@@ -11,6 +11,7 @@ from tablegen import text
 from tablegen.exact import nearest
 from tablegen.figures import DEGREE, INCH, Figure
 from tablegen.pitch import Pitch
+from tablegen.reference.table import Record
 
 UNIT_NAMES = {INCH: 'inches', DEGREE: 'degrees'}
 A_LENGTH = Figure(0, 16, INCH, '')
@@ -18,7 +19,7 @@ MOST_PLACES = 6
 """Decimals that show a 64th exactly."""
 
 
-def table_data(rows: Sequence[Any], names: Sequence[str]) -> Iterator[tuple[str, ...]]:
+def table_data(rows: Sequence[Record], names: Sequence[str]) -> Iterator[tuple[str, ...]]:
     """Return a table's column names, then its rows as text, one at a time.
 
     Given:
@@ -38,7 +39,7 @@ def table_data(rows: Sequence[Any], names: Sequence[str]) -> Iterator[tuple[str,
         yield tuple(cell for (_, value), kind in zip(row, kinds, strict=True) for cell in _cells(value, kind))
 
 
-def _flat(row: Any, names: Sequence[str]) -> list[tuple[str, object]]:
+def _flat(row: Record, names: Sequence[str]) -> list[tuple[str, object]]:
     """Return the values of a row by name, those of a tuple by their heads."""
     found: list[tuple[str, object]] = []
     for field in fields(row):

@@ -3,11 +3,17 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
-from dataclasses import dataclass
-from typing import Any
+from collections.abc import Callable, Sequence
+from dataclasses import Field, dataclass
+from typing import Any, ClassVar, Protocol
 
 from tablegen.settings import Settings
+
+
+class Record(Protocol):
+    """A row of a table: a dataclass whose fields are its stubs and figures, a tuple of like figures being one field."""
+
+    __dataclass_fields__: ClassVar[dict[str, Field[Any]]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,7 +29,7 @@ class Table:
     """Head of each cell of a row, in the order of finish.cells(), the pitch or other stub first."""
     line: str
     """From where to where, on which face."""
-    rows: Callable[[Settings], list[Any]]
+    rows: Callable[[Settings], Sequence[Record]]
     unit: str = 'in'
     """Of a number that stands alone as the head of one of several like figures: a thickness, an overhang, a width."""
 
