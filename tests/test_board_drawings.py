@@ -24,7 +24,14 @@ VALLEY = BoardMarks(
     0.3536, 7.25, 1.5, End(1.92, 1.125, 1.92), End(113.3, 112.5, 113.3), 100.5, 101.3, 1.6, 4.52,
     (0.0, 1.125, 1.92, 100.5, 101.3, 112.5, 113.3), ((100.5, 'LENGTH'), (112.5, 'WHOLE')),
 )  # fmt: skip
-BOARDS = pytest.mark.parametrize('marks', [COMMON, HIP, VALLEY], ids=['common', 'hip', 'valley'])
+SHED = BoardMarks(
+    1 / 3, 7.25, 0.0, End(1.58, 1.58, 1.58), End(62.85, 62.85, 62.85), 56.52, 56.52, 1.17, 3.5,
+    (0.0, 1.58, 56.52, 62.85), ((56.52, 'LENGTH'), (62.85, 'WHOLE')),
+)  # fmt: skip
+"""Its tail is so short that the pieces of bird's mouth and tail nearly meet."""
+BOARDS = pytest.mark.parametrize(
+    'marks', [COMMON, HIP, VALLEY, SHED], ids=['common', 'hip', 'valley', 'shed']
+)
 
 
 def steep(rise: float, marks: BoardMarks = COMMON) -> BoardMarks:
@@ -146,6 +153,24 @@ def test_every_mark_has_its_number_over_it(marks):
     head = [at for at in marks.marks if at < 50]
     for at, x in zip(head, feet, strict=False):
         assert near((x - feet[0]) / inch, at - marks.marks[0], 0.03)
+
+
+@BOARDS
+def test_every_line_stays_on_its_piece_of_the_board(marks):
+    """Between two breaks, or the end: what is left out lies between pieces."""
+    drawing = board(marks)
+    breaks = sorted({one.points[0][0] for one in drawing.lines(svg.HAIR, dashed=True) if near(abs(one.direction), 90, 0.5)})  # fmt: skip
+    ends = [0.0, *breaks, drawing.width]
+    pieces = list(zip(ends[::2], ends[1::2], strict=True))
+
+    assert len(pieces) == 3
+    for line in (*cuts(drawing), mouth(drawing)):
+        xs = [x for x, _ in line]
+        assert [first <= min(xs) and max(xs) <= last for first, last in pieces].count(True) == 1
+    heads, tails = cuts(drawing)
+    assert heads[1][0] < pieces[0][1]
+    assert pieces[1][0] < mouth(drawing)[0][0] < pieces[1][1]
+    assert pieces[2][0] < tails[0][0]
 
 
 def test_without_a_birds_mouth_none_is_drawn():

@@ -16,6 +16,7 @@ from labels.examples import jack_table, marks, small_print, steps
 from labels.expected import DEPTHS
 from made_books import made
 from oracle import seats
+from oracle.planes import meet
 from printed_words import Word
 from skewed import HIP, HIPS, RAFTER, RAFTERS, RIDGE, SEAT, VALLEYS, SkewedBook
 from worked_pages import Place, Step, WorkedPage, jack_rows, worked_page
@@ -209,6 +210,34 @@ def test_figures_that_the_book_tables_are_given_their_place(name, request):
         ('The wing’s valley: mouth and tail', 'The heel stands outwards'), ('The porch', 'Line length'),
     ):  # fmt: skip
         assert pages[title].step(words).places, (title, words)
+
+
+# Sides ---------------------------------------------------------------------------------------------------------
+
+
+def test_long_points_stand_on_the_side_that_is_named(small_book):
+    """Of a hip between the store's long side A, at its right as one looks up it, and the hipped end B, at its left; of
+    a jack of A, which has the corner at its left."""
+    pages, at = examples_of(SkewedBook(small_book)), PLAIN.at
+    hip, jack = at.hip_board(PLAIN.hip), at.rafter(PLAIN.spacing, PLAIN.rafter)
+    face = at.across_a(PLAIN.run - PLAIN.ridge / 2)
+    hip_left, hip_right = (at.along_hip(meet(side, hip.top, face)) for side in (hip.left, hip.right))
+    against = at.hip_side(PLAIN.hip)
+    jack_left, jack_right = (meet(side, jack.top, against)[2] for side in (jack.left, jack.right))
+
+    assert hip_right > hip_left
+    assert (
+        'The long point is away from the hipped end.'
+        in pages['The store’s hip: length, upper end'].step('as far down').words
+    )
+    assert 'the left side as you look up the roof, of the hip that has the hipped end at its left' in pages['The store’s hip: marks'].small  # fmt: skip
+    assert pages['The store’s hip: marks'].marks['short point, near side']
+    assert jack_right > jack_left
+    assert (
+        'with the corner at your left as you look up the roof, on the right'
+        in pages['The store’s hip jacks'].small
+    )
+    assert 'the jack with the corner at its left' in pages['Hip jack 4: marks'].small
 
 
 # Cautions ------------------------------------------------------------------------------------------------------

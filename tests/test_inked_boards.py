@@ -5,9 +5,13 @@ from __future__ import annotations
 import pytest
 from drawn import distance, near
 from inked import drawings_on, inked
-from test_board_drawings import BOARDS, RISES, mouth, steep
+from oracle.rounding import part
+from skewed import SEAT
+from test_board_drawings import BOARDS, RISES, flat, mouth, steep
+from worked_pages import worked_page
 
 from layouts.book import plan
+from layouts.drawings import svg
 from layouts.drawings.marked_board import marked_board
 from tablegen.settings import read_settings
 
@@ -35,6 +39,57 @@ def test_seat_and_heel_are_spanned_along_their_own_lines(marks):
         assert near(span.length, distance(a, b), 0.1)
         assert max(distance(span.ends[0], min(a, b)), distance(span.ends[1], max(a, b))) < 5
     assert drawing.collisions() == []
+
+
+ENDS = {
+    'example_hip_board': (('long point', 'the cut', 'short point'), ('tail, both', 'tail’s point', 'tail, both')),
+    'example_jacks_board': (('long point', 'the cut', 'short point'), ('tail cut', 'tail cut', 'tail cut')),
+    'example_valley_board': (('both cheeks', 'the point', 'both cheeks'), ('tail, both', 'tail’s hollow', 'tail, both')),
+}  # fmt: skip
+"""Of each cut across the top edge: the marks at its far end, on the center, at its near end."""
+
+
+@pytest.mark.parametrize('template', ENDS)
+def test_each_end_of_a_cut_stands_under_the_number_of_its_mark(skewed, template):
+    """In a book where long point, center and short point are far apart, and the long point lies before the first line."""
+    (number,) = skewed.numbers(template)
+    names = list(worked_page(number, skewed.words(number), skewed.rem).marks)
+    (drawing,) = drawings_on(skewed.made.pages[number - 1])
+    leaders = [one.points for one in drawing.drawn.outlines(svg.HAIR) if len(one.points) == 3]
+    at = {name: _led(drawing.label(str(place)).at, leaders) for place, name in enumerate(names, 1)}
+    across = sorted(
+        (one.points for one in drawing.drawn.outlines(svg.HEAVY) if flat(one)), key=lambda line: line[0][0]
+    )
+
+    for points, wanted in zip(across, ENDS[template], strict=True):
+        found = [next(x for name, x in at.items() if name.startswith(words)) for words in wanted]
+        assert [x for x, _ in points] == pytest.approx(found, abs=0.05)
+
+
+def _led(label, leaders) -> float:
+    """Return where the line from a number ends."""
+    return min(leaders, key=lambda line: abs(line[0][0] - label[0]))[-1][0]
+
+
+@pytest.mark.parametrize('example', ['store', 'hip', 'valley', 'porch', 'jacks'])
+def test_the_figures_of_a_board_are_those_of_its_marks_and_its_birds_mouth(skewed, example):
+    (number,) = skewed.numbers(f'example_{example}_board')
+    marks = worked_page(number, skewed.words(number), skewed.rem).marks
+    (drawing,) = drawings_on(skewed.made.pages[number - 1])
+    mouths = {'store': 'table', 'porch': 'table', 'jacks': 'table'}
+    title = 'store' if example == 'jacks' else example
+    (told,) = skewed.numbers(f'example_{title}_{mouths.get(example, "mouth")}')
+    steps = worked_page(told, skewed.words(told), skewed.rem)
+    heel = steps.step('Heel' if example in ('store', 'jacks', 'porch') else 'Heel there' if example == 'valley' else 'Heel, plumb, there').figure  # fmt: skip
+    seat = part(SEAT) if example in mouths else steps.step('Seat: level').figure
+    plate = next(figure for name, figure in marks.items() if name.startswith(('plate line', 'corner of', 'inside corner')))  # fmt: skip
+    tail = next(figure for name, figure in marks.items() if name in ('tail cut', 'tail’s point, on the center', 'tail’s hollow, on the center'))  # fmt: skip
+
+    assert {one.word for one in drawing.dimensions} == {plate, tail, heel, seat}
+    toe, corner, foot = mouth(drawing.drawn)
+    assert near(drawing.dimension(seat).length, distance(toe, corner), 0.1)
+    assert near(drawing.dimension(heel).length, distance(corner, foot), 0.1)
+    assert drawing.dimension(plate).length < drawing.dimension(tail).length
 
 
 BOOKS = (

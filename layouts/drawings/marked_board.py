@@ -87,7 +87,7 @@ class _Sheet:
         return self.starts[piece] + (at - self.pieces[piece][0]) * self.units
 
     def piece_of(self, at: float) -> int:
-        return next((n for n, (first, last) in enumerate(self.pieces) if first <= at <= last), 0)
+        return max((n for n, (first, _) in enumerate(self.pieces) if first <= at), default=0)
 
 
 def marked_board(board: BoardMarks, words: tuple[str, str], title: str, head: str = ENDS['ridge']) -> Markup:
@@ -145,12 +145,23 @@ def _sheet(board: BoardMarks) -> _Sheet:
     long = sum(last - start for start, last in pieces)
     high = (MOST_HIGH if board.thickness else MOST_DEEP) / (board.depth + board.thickness)
     units = min(MOST_UNITS, high, room / long)
-    spare = (room - units * long) / len(pieces) / units
-    pieces = [(start, last + spare) for start, last in pieces]
+    pieces = _widened(pieces, room / units - long)
     starts = [SIDE]
     for start, last in pieces[:-1]:
         starts.append(starts[-1] + (last - start) * units + BREAK)
     return _Sheet(tuple(pieces), tuple(starts), units)
+
+
+def _widened(pieces: list[tuple[float, float]], spare: float) -> list[tuple[float, float]]:
+    """Return pieces with more wood where no other piece shows it: before the head, before the bird's mouth, at the end."""
+    each = spare / len(pieces)
+    (first, stop), *rest = pieces
+    widened = [(first - each, stop)]
+    for start, last in rest[:1] if len(pieces) > 2 else []:
+        widened.append((start - min(each, (start - stop) / 2), last))
+    widened += rest[len(widened) - 1 :]
+    used = sum(last - start for start, last in widened) - sum(last - start for start, last in pieces)
+    return [*widened[:-1], (widened[-1][0], widened[-1][1] + spare - used)]
 
 
 def _wood(sheet: _Sheet, top: float, edge: float, foot: float) -> list[str]:
