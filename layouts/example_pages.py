@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
-from fractions import Fraction
 
 from markupsafe import Markup
 
@@ -16,19 +16,19 @@ from layouts.trim import trim_of
 from layouts.words import ENDS, WORDS
 from tablegen import cautions, text, worked
 from tablegen.figures import Figure
-from tablegen.lumber import Stock
-from tablegen.pitch import Pitch
 from tablegen.settings import Settings
 from tablegen.worked.commons import CommonExample
 from tablegen.worked.hips import HipExample
 from tablegen.worked.jacks import JackExample
-from tablegen.worked.records import Mark, Mouth, Stands
+from tablegen.worked.records import Mark, Member
 from tablegen.worked.valleys import ValleyExample
 
 Example = CommonExample | HipExample | JackExample | ValleyExample
 WHOLE = ('table', 'mouth', 'board', 'steps')
 FEW_MARKS = 4
-EXAMPLES = (
+HEADS = {'porch': 'wall', 'jacks': 'hip'}
+"""What stands at the upper end of a board, where it is no ridge."""
+EXAMPLES: tuple[tuple[str, Callable[[Settings], Example | None], str, tuple[str, ...]], ...] = (
     ('store', worked.store, 'common', ('table', 'board')),
     ('hip', worked.store_hip, 'hip-valley', WHOLE),
     ('jacks', worked.hip_jacks, 'jacks', ('table', 'board')),
@@ -63,21 +63,6 @@ class ExamplePage:
     defers: str
 
 
-@dataclass(frozen=True, slots=True)
-class Alike:
-    """What every example has, whatever its member."""
-
-    pitch: Pitch
-    stock: Stock
-    thickness_in: Fraction
-    run_in: Fraction
-    """Level run of the common, in; of jacks that of the store."""
-    overhang_in: Fraction
-    mouth: Mouth | None
-    marks: tuple[Mark, ...]
-    stands: Stands
-
-
 def example_block(settings: Settings) -> Block | None:
     """Return the openings of the examples whose tables are in the book, or None if there is none."""
     if 'examples' not in settings.parts:
@@ -97,50 +82,34 @@ def example_block(settings: Settings) -> Block | None:
 
 def _maker(key: str, example: Example, settings: Settings) -> Maker:
     def make(index: Index) -> ExamplePage:
-        alike = _alike_in(example, settings)
-        places = Places(alike.pitch, index, settings, trim_of(settings))
-        at = places.of(alike.stands)
-        if isinstance(example, JackExample):
-            at |= {'lines': places.of_rows([one.source for one in example.jacks])}
-        numbered = tuple(
-            (number, MARKS[key][mark.key], mark.at.text) for number, mark in enumerate(alike.marks, 1)
-        )
-        care = next((index[name] for name in ('care', 'cautions') if name in index), 0)
+        member = _member(example)
+        places = Places(member.pitch, index, settings, trim_of(settings))
+        at = places.of(member.stands)
+        if isinstance(member, JackExample):
+            at |= {'lines': places.of_rows([one.source for one in member.jacks])}
+        numbers = {mark.key: number for number, mark in enumerate(member.marks, 1)}
+        numbered = tuple((numbers[mark.key], MARKS[key][mark.key], mark.at.text) for mark in member.marks)
         return ExamplePage(
             key,
             example,
             at,
-            _words(key, example, settings),
+            _words(member, settings),
             unit_after(settings),
             _in_rows(numbered),
-            _number('center', alike.marks),
-            _number('plate', alike.marks),
-            _board(key, example, settings),
+            numbers['center'],
+            numbers['plate'],
+            _board(key, member),
             next((index[name] for name in ('example:store',) if name in index), 0),
-            care,
+            next((index[name] for name in ('care', 'cautions') if name in index), 0),
             cautions.DEFERS,
         )
 
     return make
 
 
-def _alike_in(example: Example, settings: Settings) -> Alike:
-    """Return what an example has as every other has it."""
-    if isinstance(example, JackExample):
-        roof, stock = example.store, settings.rafters
-        overhang, run, thickness = roof.overhang_in, roof.run_in, example.thickness_in
-        return Alike(
-            roof.pitch, stock, thickness, run, overhang, example.mouth, example.marks, example.stands
-        )
-    one = example.member
-    return Alike(
-        one.pitch, one.stock, one.thickness_in, one.run_in, one.overhang_in, one.mouth, one.marks, one.stands
-    )
-
-
-def _number(key: str, marks: tuple[Mark, ...]) -> int:
-    """Return the number of a mark, from 1."""
-    return next(number for number, mark in enumerate(marks, 1) if mark.key == key)
+def _member(example: Example) -> Member | JackExample:
+    """Return what is on the board of an example: both kinds have pitch, stock, bird's mouth and marks."""
+    return example if isinstance(example, JackExample) else example.member
 
 
 def _in_rows(numbered: tuple[tuple[int, str, str], ...]) -> tuple[tuple[tuple[int, str, str], ...], ...]:
@@ -150,26 +119,24 @@ def _in_rows(numbered: tuple[tuple[int, str, str], ...]) -> tuple[tuple[tuple[in
     return tuple(numbered[place::half] for place in range(half))
 
 
-def _words(key: str, example: Example, settings: Settings) -> dict[str, str]:
-    alike = _alike_in(example, settings)
-    run, overhang = alike.run_in, alike.overhang_in
-    ridge, hip, rafter = settings.ridge_thickness, settings.hip_thickness, settings.rafter_thickness
+def _words(member: Member | JackExample, settings: Settings) -> dict[str, str]:
+    jacks = member if isinstance(member, JackExample) else None
     return {
-        'pitch': alike.pitch.text,
-        'run': text.run(run),
-        'whole_run': text.run(run + overhang),
-        'width': text.run(2 * run),
-        'overhang': text.run(overhang),
+        'pitch': member.pitch.text,
+        'run': text.run(member.run_in),
+        'whole_run': text.run(member.run_in + member.overhang_in),
+        'width': text.run(2 * member.run_in),
+        'overhang': text.run(member.overhang_in),
         'seat': text.run(settings.seat),
-        'ridge': text.rational(ridge),
-        'hip': text.rational(hip),
-        'rafter': text.rational(rafter),
+        'ridge': text.rational(settings.ridge_thickness),
+        'hip': text.rational(settings.hip_thickness),
+        'rafter': text.rational(settings.rafter_thickness),
         'rafters': settings.rafters.name,
         'hips': settings.hips.name,
         'valleys': settings.valleys.name,
         'part': text.mixed(1, settings.measure.per),
-        'last': str(example.jacks[-1].number) if isinstance(example, JackExample) else '',
-        'spacing': text.rational(example.spacing_in) if isinstance(example, JackExample) else '',
+        'last': str(jacks.jacks[-1].number) if jacks else '',
+        'spacing': text.rational(jacks.spacing_in) if jacks else '',
     }
 
 
@@ -177,15 +144,13 @@ def _inches(figure: Figure) -> float:
     return figure.count / figure.per
 
 
-def _board(key: str, example: Example, settings: Settings) -> Markup:
-    alike = _alike_in(example, settings)
-    at = {mark.key: _inches(mark.at) for mark in alike.marks}
-    regular, mouth = float(alike.pitch.slope), alike.mouth
-    skew = key in ('hip', 'valley', 'jacks')
+def _board(key: str, member: Member | JackExample) -> Markup:
+    at = {mark.key: _inches(mark.at) for mark in member.marks}
+    slope, mouth = float(member.pitch.slope), member.mouth
     board = BoardMarks(
-        regular if key not in ('hip', 'valley') else regular / 2**0.5,
-        float(alike.stock.depth_in),
-        float(alike.thickness_in) if skew else 0.0,
+        slope / 2**0.5 if key in ('hip', 'valley') else slope,
+        float(member.stock.depth_in),
+        float(member.thickness_in) if key in ('hip', 'valley', 'jacks') else 0.0,
         _head(at),
         _tail(at),
         at['plate'],
@@ -193,15 +158,10 @@ def _board(key: str, example: Example, settings: Settings) -> Markup:
         _inches(mouth.heel) if mouth else 0.0,
         _inches(mouth.seat) if mouth else 0.0,
         tuple(at.values()),
-        _distances(alike.marks),
+        _distances(member.marks),
     )
-    ends = {'porch': 'wall', 'jacks': 'hip'}
-    return marked_board(
-        board,
-        (mouth.heel.text, mouth.seat.text) if mouth else ('', ''),
-        BOARD_TITLE,
-        ENDS[ends.get(key, 'ridge')],
-    )
+    words = (mouth.heel.text, mouth.seat.text) if mouth else ('', '')
+    return marked_board(board, words, BOARD_TITLE, ENDS[HEADS.get(key, 'ridge')])
 
 
 def _head(at: dict[str, float]) -> End:

@@ -17,7 +17,7 @@ from tablegen import text
 from tablegen.pitch import Pitch
 from tablegen.reference.tables import tables
 from tablegen.settings import Settings
-from tablegen.worked.records import Source, Stands
+from tablegen.worked.records import RunSource, Source, Sources, Stands
 from tablegen.worked.sources import JACK_LENGTHS
 
 
@@ -46,20 +46,18 @@ class Places:
         """Return the places of every step."""
         return {step: self.of_step(sources) for step, sources in stands.items()}
 
-    def of_step(self, sources: tuple[Source, ...]) -> tuple[Place, ...]:
+    def of_step(self, sources: Sources) -> tuple[Place, ...]:
         """Return the places of one step's figures."""
-        if not sources:
-            return ()
-        tabled = next((source for source in sources if not source.added), sources[0])
+        runs = [source for source in sources if isinstance(source, RunSource)]
+        tabled = next((source.run_in for source in runs if not source.added), None)
         return _together([self._place(source, tabled) for source in sources])
 
-    def of_rows(self, each: Sequence[tuple[Source, ...]]) -> tuple[Place, ...]:
+    def of_rows(self, each: Sequence[Sources]) -> tuple[Place, ...]:
         """Return the places of figures that stand below each other, a page said once."""
         found: dict[tuple[int, str], list[str]] = {}
-        for sources in each:
-            for source in sources:
-                place = self._place(source, source)
-                found.setdefault((place.page, place.column), []).append(source.row)
+        for source in (source for sources in each for source in sources if isinstance(source, Source)):
+            place = self._in_table(source)
+            found.setdefault((place.page, place.column), []).append(source.row)
         return tuple(
             Place(
                 page,
@@ -70,9 +68,14 @@ class Places:
             for (page, head), rows in found.items()
         )
 
-    def _place(self, source: Source, tabled: Source) -> Place:
-        if source.run_in is not None:
-            return self._in_runs(source, source.run_in, tabled)
+    def _place(self, source: Source | RunSource, tabled: Fraction | None) -> Place:
+        return (
+            self._in_table(source)
+            if isinstance(source, Source)
+            else self._in_runs(source, tabled or source.run_in)
+        )
+
+    def _in_table(self, source: Source) -> Place:
         words = PLACES
         if source.row in OPENING_ROWS:
             row, column = OPENING_ROWS[source.row]
@@ -80,32 +83,32 @@ class Places:
             return Place(page, '', words['head'].format(row), words['head'].format(column) if column else '')
         row = words['row'].format(source.row)
         if source.table == JACK_LENGTHS:
-            where = (source.place, self.pitch, self.settings, self.trim)
-            page = page_of_jack(self.index, int(source.row), *where)
+            number = int(source.row)
+            page = page_of_jack(self.index, number, source.place, self.pitch, self.settings, self.trim)
             return Place(page, '', row, words['jack'].format(source.column))
         page = self.index[cell_key(source.table, source.row, source.place)]
         title = words['title'].format(_title(source.table, self.settings))
         return Place(page, title, row, words['head'].format(source.column))
 
-    def _in_runs(self, source: Source, run: Fraction, tabled: Source) -> Place:
-        words, what = PLACES, (self.pitch, self.settings, self.trim)
-        listed = not is_grid(self.settings)
-        column = words['head'].format(LIST_HEADS[source.table]) if listed else ''
+    def _in_runs(self, source: RunSource, tabled: Fraction) -> Place:
+        """Return a place in a table of runs.
+
+        Given:
+            tabled  the run that a small run is added to, in
+        """
+        words, run, table = PLACES, source.run_in, source.table
+        pitch, settings, trim = self.pitch, self.settings, self.trim
+        listed = not is_grid(settings)
+        column = words['head'].format(LIST_HEADS[table]) if listed else ''
         if source.added:
-            assert tabled.run_in is not None, 'it is added to a run'
-            page = page_of_addition(self.index, source.table, run, tabled.run_in, *what)
+            page = page_of_addition(self.index, table, run, tabled, pitch, settings, trim)
             row = words['row'].format(text.run(run)) if listed else words['add'].format(text.rational(run))
             return Place(page, '', row, column)
-        page = page_of_run(self.index, source.table, run, *what)
+        page = page_of_run(self.index, table, run, pitch, settings, trim)
         if listed:
             return Place(page, '', words['row'].format(text.run(run)), column)
-        feet, inches = int(run // 12), run % 12
-        return Place(
-            page,
-            '',
-            words['row'].format(f'{feet} ft'),
-            f'{text.rational(inches)} in',
-        )
+        feet = run // 12
+        return Place(page, '', words['row'].format(f'{feet} ft'), f'{text.rational(run - 12 * feet)} in')
 
 
 def _together(places: list[Place]) -> tuple[Place, ...]:

@@ -22,8 +22,8 @@ from tablegen.worked.building import (
     nearest_pitch,
     reachable,
 )
-from tablegen.worked.records import Deduction, Member, Mouth, Source, Stands
-from tablegen.worked.sources import Places, in_opening, in_table, read_length
+from tablegen.worked.records import Deduction, Member, Mouth, RunSource, Sources, Stands
+from tablegen.worked.sources import in_opening, in_table, read_length
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,7 +88,7 @@ def mouth_stands(mouth: Mouth | None, pitch: Pitch, settings: Settings) -> Stand
     }
 
 
-def _off_stands(off: Deduction, pitch: Pitch, settings: Settings) -> Places:
+def _off_stands(off: Deduction, pitch: Pitch, settings: Settings) -> Sources:
     level, thick, values = 'shortening-level', off.thickness_in, members(pitch, settings)
     if off.reason == 'ledger':
         return in_table(level, thick, 'shed_on_ledger', off.level, settings)
@@ -98,7 +98,7 @@ def _off_stands(off: Deduction, pitch: Pitch, settings: Settings) -> Places:
     return opened or in_table(level, thick, 'common', off.level, settings) + in_table(*along)
 
 
-def height_stands(pitch: Pitch, settings: Settings) -> Places:
+def height_stands(pitch: Pitch, settings: Settings) -> Sources:
     """Return where the commons' height above plate stands."""
     height = parts.inches(height_of_commons(pitch, settings), settings)
     name = settings.rafters.name
@@ -111,13 +111,13 @@ def _seat_key(settings: Settings) -> str:
     return text.rational(settings.seat).replace(' ', '-').replace('/', '-')
 
 
-def _in_rises(mouth: Mouth, pitch: Pitch, settings: Settings) -> Places:
+def _in_rises(mouth: Mouth, pitch: Pitch, settings: Settings) -> Sources:
     """Return where the rise of the seat stands, if it can be read in one place: it is the heel."""
     found = look_up('rise', settings.seat, pitch, settings) if 'rise' in settings.parts else None
     if found is None or len(found.readings) > 1 or found.direct.count != mouth.heel.count:
         return ()
     (reading,) = found.readings
-    return (Source('rise', '', '', 0, reading.figure, reading.run_in, reading.added),)
+    return (RunSource('rise', reading.run_in, reading.figure, reading.added),)
 
 
 def _common(

@@ -10,11 +10,11 @@ from tablegen.pitch import Pitch
 from tablegen.pitch_members import members
 from tablegen.reference.hip_seat import key_of
 from tablegen.settings import Settings
-from tablegen.worked.records import CheekCut, Deduction, Mouth, Stands
-from tablegen.worked.sources import Places, in_opening, in_table
+from tablegen.worked.records import CheekCut, Deduction, Mouth, Sources, Stands
+from tablegen.worked.sources import in_opening, in_table
 
 
-def off_stands(off: Deduction, pitch: Pitch, settings: Settings) -> Places:
+def off_stands(off: Deduction, pitch: Pitch, settings: Settings) -> Sources:
     """Return where a deduction stands, level and along."""
     name, values = 'between' if off.reason == 'between' else 'hip', members(pitch, settings)
     found = in_opening(f'{name}_level', off.level, values, settings)
@@ -26,7 +26,7 @@ def off_stands(off: Deduction, pitch: Pitch, settings: Settings) -> Places:
     return in_table('shortening-level', thick, 'hip_or_jack', off.level, settings) + in_table(*along)
 
 
-def side_stands(cheek: CheekCut, pitch: Pitch, settings: Settings) -> Places:
+def side_stands(cheek: CheekCut, pitch: Pitch, settings: Settings) -> Sources:
     """Return where it stands how far from the center's mark the sides are cut."""
     values = members(pitch, settings)
     found = in_opening('side_level', cheek.side_level, values, settings)
@@ -65,7 +65,7 @@ def mouth_stands(way: str, cut: Mouth | None, pitch: Pitch, settings: Settings) 
     return found
 
 
-def _in_seats(way: str, name: str, cut: Mouth, pitch: Pitch, settings: Settings) -> Places:
+def _in_seats(way: str, name: str, cut: Mouth, pitch: Pitch, settings: Settings) -> Sources:
     """Return where a figure stands in the table of hips' or valleys' bird's mouths of the book's own stock."""
     if name == 'left':
         return ()

@@ -12,12 +12,14 @@ from tablegen.exact import Exact, nearest
 from tablegen.figures import Figure, decimal_figure, length_figure
 from tablegen.geometry import cheeks, common, corner, shortening
 from tablegen.geometry import tail as tails
+from tablegen.lumber import Stock
+from tablegen.pitch import Pitch
 from tablegen.pitch_members import members
 from tablegen.settings import Settings
 from tablegen.worked import parts
 from tablegen.worked.building import SPACING_IN, Store, garden_store
 from tablegen.worked.commons import mouth_of_commons
-from tablegen.worked.records import CheekCut, Deduction, Mark, Mouth, Source, Stands
+from tablegen.worked.records import CheekCut, Deduction, Mark, Mouth, Sources, Stands
 from tablegen.worked.sources import in_jacks, in_opening, in_table
 
 MOST_JACKS = 5
@@ -39,7 +41,7 @@ class Jack:
     """Plate line to the long point, and to the short point, of the cut against the hip."""
     overall: Figure
     """Long point to the tail's end."""
-    source: tuple[Source, ...]
+    source: Sources
     """Where the line length stands."""
 
 
@@ -51,7 +53,7 @@ class JackExample:
     thickness_in: Fraction
     hip_in: Fraction
     """Thickness of the hip."""
-    stock: str
+    stock: Stock
     spacing_in: Fraction
     jacks: tuple[Jack, ...]
     off: Deduction
@@ -72,6 +74,19 @@ class JackExample:
     """How far the last jack is off if each is measured a rounded difference on from the one before; + is long."""
     cautions: tuple[Caution, ...]
     stands: Stands
+
+    @property
+    def pitch(self) -> Pitch:
+        return self.store.pitch
+
+    @property
+    def run_in(self) -> Fraction:
+        """Return the level run of the commons beside them, in."""
+        return self.store.run_in
+
+    @property
+    def overhang_in(self) -> Fraction:
+        return self.store.overhang_in
 
 
 def hip_jacks(settings: Settings) -> JackExample | None:
@@ -101,7 +116,7 @@ def hip_jacks(settings: Settings) -> JackExample | None:
         roof,
         settings.rafter_thickness,
         settings.hip_thickness,
-        settings.rafters.name,
+        settings.rafters,
         spacing,
         jacks,
         off,

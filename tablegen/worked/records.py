@@ -15,24 +15,33 @@ from tablegen.stepping import Hold
 
 @dataclass(frozen=True, slots=True)
 class Source:
-    """A figure that stands in a table of the book."""
+    """A figure that stands in a row of a table, or of the opening by member of its pitch."""
 
     table: str
-    """'common', 'hip-valley', 'rise', 'jack-lengths' or 'values' of the example's pitch, or a reference table's key."""
+    """'values', 'hip-values' or 'jack-lengths' of the example's pitch, or a reference table's key."""
     row: str
-    """What names its row there; '' in a table of runs, where the run does."""
+    """What names its row there."""
     column: str
-    """The head that it stands under there; '' in a table of runs."""
+    """The head that it stands under there; '' where the row has one figure, or its name says the column too."""
     place: int
     """Which column that is, from 0."""
     figure: Figure
-    run_in: Fraction | None = None
-    """In a table of runs: the run, in."""
-    added: bool = False
-    """In a table of runs: whether it stands in the line of small runs to add."""
 
 
-Stands = dict[str, tuple[Source, ...]]
+@dataclass(frozen=True, slots=True)
+class RunSource:
+    """A figure that stands in a table of runs of the example's pitch."""
+
+    table: str
+    """'common', 'hip-valley' or 'rise'."""
+    run_in: Fraction
+    figure: Figure
+    added: bool
+    """Whether it stands in the line of small runs to add."""
+
+
+Sources = tuple[Source | RunSource, ...]
+Stands = dict[str, Sources]
 """Where the figures of each step stand in this book, by the step's name; a step without a place has none."""
 
 

@@ -15,9 +15,8 @@ from tablegen.pitch_members import Members
 from tablegen.reference.table import Table
 from tablegen.reference.tables import tables
 from tablegen.settings import Settings
-from tablegen.worked.records import Length, Source
+from tablegen.worked.records import Length, RunSource, Source, Sources
 
-Places = tuple[Source, ...]
 JACK_LENGTHS = 'jack-lengths'
 """Name here of a pitch's table of jacks: a reference table is called jacks too."""
 COMMON, CORNER = 'values', 'hip-values'
@@ -61,7 +60,7 @@ OPENING: dict[str, tuple[str, Callable[[Members], Figure | None]]] = {
 
 def in_table(
     key: str, stub: Pitch | Fraction, field: str, figure: Figure, settings: Settings, head: str = ''
-) -> Places:
+) -> Sources:
     """Return where a figure stands in a reference table, nowhere if the book has no such cell or another figure in it.
 
     Given:
@@ -84,7 +83,7 @@ def in_table(
 
 def _matching(
     table: Table, row: str, cells: list[tuple[str, object]], column: tuple[str, str], figure: Figure
-) -> Places:
+) -> Sources:
     field, wanted = column
     if field not in dict(cells):
         raise KeyError(f'{table.key} has no {field}')
@@ -98,14 +97,14 @@ def _matching(
     )[:1]
 
 
-def in_opening(key: str, figure: Figure, values: Members, settings: Settings) -> Places:
+def in_opening(key: str, figure: Figure, values: Members, settings: Settings) -> Sources:
     """Return where a figure stands on the opening by member of its pitch, nowhere if another one stands there."""
     page, told = OPENING[key]
     found = told(values) if 'values' in settings.parts else None
     return (Source(page, key, '', 0, figure),) if found is not None and found.text == figure.text else ()
 
 
-def in_jacks(number: int, place: int, figure: Figure, settings: Settings) -> Places:
+def in_jacks(number: int, place: int, figure: Figure, settings: Settings) -> Sources:
     """Return where a jack's line length and its points stand, by its number from the corner."""
     if 'jacks' not in settings.parts:
         return ()
@@ -115,7 +114,7 @@ def in_jacks(number: int, place: int, figure: Figure, settings: Settings) -> Pla
 
 def read_length(
     table: str, run_in: Fraction, pitch: Pitch, settings: Settings
-) -> tuple[Length, Places] | None:
+) -> tuple[Length, Sources] | None:
     """Return a length as the book's table of runs gives it and where that is, None if the book ends before it.
 
     Given:
@@ -129,7 +128,7 @@ def read_length(
         return Length(run_in, (), direct, direct), ()
     readings = tuple((reading.run_in, reading.figure) for reading in found.readings)
     places = tuple(
-        Source(table, '', '', 0, reading.figure, reading.run_in, reading.added) for reading in found.readings
+        RunSource(table, reading.run_in, reading.figure, reading.added) for reading in found.readings
     )
     return Length(run_in, readings, found.total, found.direct), places
 
