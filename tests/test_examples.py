@@ -32,12 +32,23 @@ LISTED = Roof(Fraction(6), Fraction(6))
 """Runs by 5 1/2 in make no grid of feet and inches; small runs are added from lists of their own."""
 ROOFS = {'small_book': PLAIN, 'skewed': ODD, 'listed': LISTED}
 BOOKS = pytest.mark.parametrize('name', ROOFS)
+METRIC = Roof(Fraction(6), Fraction(6), run=Fraction(1700 * 10, 254), spacing=Fraction(400 * 10, 254))
+"""Runs by 100 mm: plate line and tail are tabled runs, since no inches add up to 11 ft 2 in there."""
+PLACES = pytest.mark.parametrize(
+    ('name', 'roof'), [*ROOFS.items(), ('metric', METRIC)], ids=[*ROOFS, 'metric']
+)
 
 
 @pytest.fixture(scope='module')
 def listed(tmp_path_factory):
     written = 'pitches = [6]\nruns = {by = "5 1/2 in", to = "9 ft"}\nparts = ["values", "jacks", "common", "hip-valley", "examples"]'
     return made(written, tmp_path_factory.mktemp('listed'))
+
+
+@pytest.fixture(scope='module')
+def metric(tmp_path_factory):
+    written = 'pitches = [6]\nruns = {from = "100 mm", by = "100 mm", to = "3 m"}\njacks.spacings = ["400 mm"]\nparts = ["values", "jacks", "common", "hip-valley", "examples"]'  # fmt: skip
+    return made(written, tmp_path_factory.mktemp('metric'))
 
 
 def book_of(name: str, request) -> SkewedBook:
@@ -162,12 +173,12 @@ def placed(pages: dict[str, WorkedPage]) -> list[tuple[str, Step]]:
     return [(title, step) for title, page in pages.items() for step in page.steps if step.places]
 
 
-@BOOKS
-def test_every_place_that_is_cited_has_the_figure(name, request):
+@PLACES
+def test_every_place_that_is_cited_has_the_figure(name, roof, request):
     """The page is turned to: in the named row, under the named head, stands a figure of the step."""
     book = book_of(name, request)
     wrong, seen = [], 0
-    jacks = jack_table(ROOFS[name])
+    jacks = jack_table(roof)
     for title, step in placed(examples_of(book)):
         told = f' {step.words} {step.figure} '
         for place in step.places:
@@ -180,8 +191,8 @@ def test_every_place_that_is_cited_has_the_figure(name, request):
     assert seen > (40 if name == 'skewed' else 20)
 
 
-@BOOKS
-def test_the_first_place_of_a_step_has_its_own_figure(name, request):
+@PLACES
+def test_the_first_place_of_a_step_has_its_own_figure(name, roof, request):
     """But for readings that are added, where the sum is told."""
     book = book_of(name, request)
     for _, step in placed(examples_of(book)):
@@ -210,6 +221,16 @@ def test_figures_that_the_book_tables_are_given_their_place(name, request):
         ('The wing’s valley: mouth and tail', 'The heel stands outwards'), ('The porch', 'Line length'),
     ):  # fmt: skip
         assert pages[title].step(words).places, (title, words)
+
+
+def test_a_book_of_metric_runs_has_runs_of_its_own(request):
+    """1700 mm, the tabled run below 5 ft 7 in, with the 200 mm of overhang that bring it to another tabled run."""
+    page = examples_of(book_of('metric', request))['The garden store']
+
+    assert 'A garden store 3400 mm wide' in page.small
+    assert 'overhang 200 mm' in page.small
+    assert page.step('Run: half of').figure == '1700 mm'
+    assert [one.row for one in page.step('To the tail: run and overhang, 1900 mm').places] == ['1900 mm']
 
 
 # Sides ---------------------------------------------------------------------------------------------------------

@@ -127,7 +127,7 @@ def _place(match: re.Match) -> list[Place]:
     heads = re.findall(r'“(.+?)”', match['heads']) or [match['heads'].strip()]
     if match['title']:
         return [Place(page, match['title'], match['row'], tuple(heads), 'table')]
-    if match['row'].endswith(' ft') or ' in' in match['row']:
+    if match['row'].endswith((' ft', ' in', ' mm')):
         return [Place(page, '', match['row'], tuple(heads), 'runs')]
     spacing, _, columns = heads[0].partition(': ')
     heads = [f'{spacing}: {column}' for column in columns.split(', ')]

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from tablegen.exact import Exact
 from tablegen.geometry.corner import Corner, square_corner
+from tablegen.lookup import addends
 from tablegen.pitch import Pitch
 from tablegen.settings import Settings
 
@@ -17,6 +18,8 @@ STORE_WIDTH_IN = Fraction(134)
 PORCH_RUN_IN = Fraction(429, 8)
 """Outside of the porch's plate to the store's wall."""
 STORE_OVERHANG_IN, PORCH_OVERHANG_IN = Fraction(8), Fraction(6)
+ROOM_IN = 12
+"""What a book's runs must have left for an overhang."""
 SPACING_IN = Fraction(16)
 """Of the jacks, where the book has it."""
 
@@ -38,11 +41,11 @@ class Store:
 
 def garden_store(settings: Settings) -> Store | None:
     """Return the store: 11 ft 2 in wide, 6 in 12 or the book's nearest pitch; None where the book's runs are too short."""
-    run = reachable(STORE_WIDTH_IN / 2, settings)
-    if run <= STORE_OVERHANG_IN:
+    run, overhang = reachable(STORE_WIDTH_IN / 2, STORE_OVERHANG_IN, settings)
+    if run <= STORE_OVERHANG_IN or overhang <= 0:
         return None
     pitch = nearest_pitch(settings, STORE_RISE)
-    return Store(pitch, square_corner(pitch.slope, pitch.slope), run, STORE_OVERHANG_IN)
+    return Store(pitch, square_corner(pitch.slope, pitch.slope), run, overhang)
 
 
 def nearest_pitch(settings: Settings, rise_in: Fraction) -> Pitch:
@@ -54,6 +57,22 @@ def _distance(rise: Exact, wanted: Fraction) -> Exact:
     return rise - wanted if rise >= wanted else wanted - rise
 
 
-def reachable(run_in: Fraction, settings: Settings) -> Fraction:
-    """Return the run, or the longest tabled one with room for an overhang where the book ends before it."""
-    return run_in if run_in + 12 <= settings.runs.last else settings.runs.last - settings.runs.last % 1 - 12
+def reachable(run_in: Fraction, overhang_in: Fraction, settings: Settings) -> tuple[Fraction, Fraction]:
+    """Return a run and an overhang that the book's tables can give, the wanted ones where they can.
+
+    Notes:
+        1. Where the book ends before them it is the longest run with room for an overhang. Where small runs cannot
+           be added up to them, as in a book of metric runs, both ends are tabled runs.
+    """
+    last = settings.runs.last
+    if run_in + ROOM_IN > last:
+        run_in = last - last % 1 - ROOM_IN
+    if addends(run_in, settings) and addends(run_in + overhang_in, settings):
+        return run_in, overhang_in
+    plate = _tabled_below(run_in, settings)
+    return plate, _tabled_below(run_in + overhang_in, settings) - plate
+
+
+def _tabled_below(run_in: Fraction, settings: Settings) -> Fraction:
+    runs = settings.runs
+    return runs.first + (run_in - runs.first) // runs.step * runs.step

@@ -52,11 +52,11 @@ def store(settings: Settings) -> CommonExample | None:
 
 def porch(settings: Settings) -> CommonExample | None:
     """Return the porch's rafter: run 4 ft 5 5/8 in to the wall, 4 in 12 or the nearest in the book, a ledger of its stock."""
-    run = reachable(PORCH_RUN_IN, settings)
-    if run <= PORCH_OVERHANG_IN:
+    run, overhang = reachable(PORCH_RUN_IN, PORCH_OVERHANG_IN, settings)
+    if run <= PORCH_OVERHANG_IN or overhang <= 0:
         return None
     pitch = nearest_pitch(settings, PORCH_RISE)
-    return _common('porch', pitch, run, PORCH_OVERHANG_IN, None, settings.rafter_thickness, settings)
+    return _common('porch', pitch, run, overhang, None, settings.rafter_thickness, settings)
 
 
 def height_of_commons(pitch: Pitch, settings: Settings) -> Exact:

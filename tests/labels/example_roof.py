@@ -33,7 +33,7 @@ class Roof:
     seat: Fraction = Fraction(7, 2)
     run: Fraction = STORE_RUN
     porch_run: Fraction = PORCH_RUN
-    spacing: int = 16
+    spacing: Fraction = Fraction(16)
 
     @property
     def at(self):
