@@ -82,13 +82,13 @@ def test_every_entry_of_the_contents_leads_to_its_heading(small_book):
 
     assert {'Before you cut', 'Worked examples', '6 in 12', 'C Seats'} <= names.keys()
     for name, page in names.items():
-        tab = small_book.pages[page - 1].tab
+        tab, before = small_book.pages[page - 1].tab, small_book.pages[page - 2].tab
+        assert tab is None or before is None or before.text != tab.text, f'{name} begins before page {page}'
         if name.endswith(' in 12'):
             assert heading(small_book, page).split()[0] == name.removesuffix(' in 12') == tab.text
             assert folio(small_book, page) == name
         elif name[0] in LETTERS and name[1] == ' ':
             assert f'{tab.text} {folio(small_book, page)}' == name
-            assert small_book.pages[page - 2].tab is None or small_book.pages[page - 2].tab.text != tab.text
         else:
             assert name in (heading(small_book, page), folio(small_book, page))
             assert name == heading(small_book, page) or name == 'Worked examples'
@@ -186,3 +186,54 @@ def test_the_contents_of_a_long_book_keep_to_their_page(tmp_path):
     assert [page.template for page in pages] == ['cover', 'cautions', 'contents']
     assert len(planned.index.sections) > 12
     assert strayed(pages, job, planned.trim) == []
+
+
+@pytest.mark.parametrize(
+    'written', ['', 'pitches = "3 to 11"\nruns = {to = "10 ft", by = "3 in"}\nsmallest_part = "1/8"']
+)
+def test_a_cover_names_the_pitches_and_groups_of_its_section(written):
+    """By the thumb tabs of its pages; the book's own cover those of all."""
+    settings = read_settings(written, '')
+    planned = plan(settings)
+    pages = planned.pages()
+    for place, (first, count) in enumerate(planned.index.sections):
+        drafts = planned.drafts if not place else planned.drafts[first - 1 : first - 1 + count]
+        tabs = list(dict.fromkeys(draft.tab.text for draft in drafts if draft.tab))
+        pitches, letters = (
+            [tab for tab in tabs if tab not in LETTERS],
+            [tab for tab in tabs if tab in LETTERS],
+        )
+        cover = pages[first - 1].content
+        span = f'{pitches[0]} to {pitches[-1]} in 12' if pitches else ''
+        assert cover.pitches == span
+        if place:
+            head = ' '.join(cover.head)
+            assert head.partition(',')[0].startswith(span or 'Reference')
+            assert (
+                not letters
+                or list(expanded(head.rpartition('table')[2].removeprefix('s').strip())) == letters
+            )
+        runs = settings.runs
+        assert cover.runs == f'{said(runs.first)} to {said(runs.last)} by {said(runs.step)}'
+        assert cover.part == f'1/{settings.measure.per}'
+
+
+def said(run_in) -> str:
+    """Return whole feet, or whole inches of less than a foot."""
+    return f'{run_in // 12} ft' if run_in >= 12 else f'{run_in} in'
+
+
+@pytest.mark.parametrize(
+    ('left_out', 'elsewhere'),
+    [
+        ('', 'how to find a length, the words and the cautions'),
+        ('how-to', 'the words and the cautions'),
+        ('words', 'how to find a length and the cautions'),
+    ],
+)
+def test_what_a_later_section_sends_its_reader_for_is_in_the_first(left_out, elsewhere):
+    kept = [part for part in BOOK_PARTS if part != left_out]
+    planned = plan(read_settings(f'parts = {kept}', ''))
+    number = planned.index.sections[1][0]
+
+    assert planned.pages()[number - 1].content.elsewhere == elsewhere
