@@ -70,7 +70,10 @@ NOTES = {
     'unequal-slide': (
         'Hip {hip} in thick. Its center line misses the plates’ corner and the eaves’ by the slide.',
     ),
-    'unequal-shortening': ('Ridge {ridge} in, hip {hip} in, rafter {rafter} in thick.',),
+    'unequal-shortening': (
+        'Ridge {ridge} in, hip {hip} in, rafter {rafter} in thick. Commons: to the face of A’s; on that cheek, further up, '
+        'stands the point.',
+    ),
     'unequal-points': (
         'Rafter {rafter} in, hip {hip} in thick. Jack: half each side of the center line. Along the edge: over the '
         'cosine of the member’s plumb cut.',

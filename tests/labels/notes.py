@@ -76,7 +76,10 @@ NOTES: dict[str, tuple[str, ...]] = {
     'unequal-slide': (
         'Hip 3 1/2 in thick. Its center line misses the plates’ corner and the eaves’ by the slide.',
     ),
-    'unequal-shortening': ('Ridge 3/4 in, hip 3 1/2 in, rafter 1 3/4 in thick.',),
+    'unequal-shortening': (
+        'Ridge 3/4 in, hip 3 1/2 in, rafter 1 3/4 in thick.',
+        'Commons: to the face of A’s; on that cheek, further up, stands the point.',
+    ),
     'unequal-points': (
         RAFTER_AND_HIP,
         'Jack: half each side of the center line.',
