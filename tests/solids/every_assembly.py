@@ -11,14 +11,24 @@ from two_pitches import BETWEEN as TWO_CHEEKS
 from valley_corner import ONE_RIDGE, TWO_RIDGES, valley_corner
 
 HANDS = (Marks, Saw, Square)
-SPACINGS = {BETWEEN: ('12', '16'), ON_RIDGE: ('19.2', '24'), TWO_RIDGES: ('16', '24'), ONE_RIDGE: ('12',)}
+SPACINGS = {
+    BETWEEN: ('12', '16'),
+    ON_RIDGE: ('19.2', '24'),
+    'backed': ('24', '24'),
+    TWO_RIDGES: ('16', '24'),
+    ONE_RIDGE: ('12',),
+}
 PAIRS = ('6 9', '8 12')
 FITS = (
     (TWO_CHEEKS, DROPPED), (TWO_CHEEKS, BACKED), (RIDGE_A, DROPPED), (RIDGE_A, BACKED), (RIDGE_A, SLID), (RIDGE_B, DROPPED),
 )  # fmt: skip
 HIP_ENDS = {
     f'hip {hips}, {top}, {hand.name}': partial(
-        hip_end, work=hand, hips=hips, backed=top == 'backed', spacings=SPACINGS[hips]
+        hip_end,
+        work=hand,
+        hips=hips,
+        backed=top == 'backed',
+        spacings=SPACINGS[hips if top == 'dropped' else top],
     )
     for hips, top, hand in product((BETWEEN, ON_RIDGE), ('dropped', 'backed'), HANDS)
     if (hips, top, hand) != (ON_RIDGE, 'backed', Saw)  # as between commons
