@@ -97,6 +97,19 @@ def test_a_seat_that_would_cut_the_stock_through_is_not_cut():
     assert store(book).member.stands.keys() & {'heel', 'height', 'notch'} == set()
 
 
+def test_a_seat_that_would_take_half_of_a_flat_hip_is_not_cut():
+    """A 2×12 valley beside 2×4 rafters at 1 in 12 would be notched for eleven feet."""
+    book = read_settings(
+        'pitches = [1]\nstock.rafters = "2x4"\nstock.hips = "2x12"\nstock.valleys = "2x12"', ''
+    )
+    at = corner(Fraction(1))
+    height = seats.height_above_plate(at, Fraction(7, 2), Fraction(7, 2))
+
+    assert seats.valley_seat(at, height, Fraction(45, 4), Fraction(3, 2)) > hip_run(at, 67)
+    assert [make(book).member.mouth for make in (store_hip, wing_valley)] == [None, None]
+    assert store(book).member.mouth is not None
+
+
 def test_a_thin_tail_is_cautioned():
     """A 3 1/2 seat in a 2×6 at 6 in 12 leaves 3.93 in, in a 2×4 only 1.93."""
     two_by_four, two_by_six = (

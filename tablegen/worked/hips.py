@@ -130,9 +130,8 @@ def _ridge_end(past: Exact, clip: Exact, roof: Store, settings: Settings) -> Rid
 
 def _mouth(height: Exact, roof: Store, settings: Settings) -> Mouth | None:
     depth, at = settings.hips.depth_in, roof.at
-    return parts.mouth(
-        depth, height, seat.hip_heel(depth, height, at), at.hip_slope, roof.overhang_in, settings
-    )
+    heel, own = seat.hip_heel(depth, height, at), corner.hip_run(roof.run_in, at)
+    return parts.mouth(depth, height, heel, at.hip_slope, roof.overhang_in, settings, 0, own)
 
 
 def _member(

@@ -58,17 +58,22 @@ def mouth(
     overhang_in: Exact | Rational,
     settings: Settings,
     out_in: Exact | Rational = 0,
+    run_in: Exact | None = None,
 ) -> Mouth | None:
-    """Return a bird's mouth, None where the stock does not reach the plate or would be cut through.
+    """Return a bird's mouth, None where the stock does not reach the plate, or the seat would spoil it.
 
     Given:
         heel_in      plumb, from the stock's own depth
         slope        the member's own
         overhang_in  level, of the commons
         out_in       level, how far outwards of the plate line the heel stands
+        run_in       of a hip or valley: its own level run, of which no seat takes half; deep stock on a flat roof
+                     would be notched up to the ridge
     """
     wide = heel_in / slope
     if heel_in <= 0 or seat.stock_left(depth_in, wide, slope) <= 0:
+        return None
+    if run_in is not None and 2 * wide > run_in:
         return None
     return Mouth(
         inches(tail.plumb_cut_length(depth_in, slope), settings),

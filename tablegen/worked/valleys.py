@@ -40,7 +40,8 @@ def wing_valley(settings: Settings) -> ValleyExample | None:
     at, thick, depth = roof.at, settings.hip_thickness, settings.valleys.depth_in
     height = height_of_commons(roof.pitch, settings)
     heel, out = seat.valley_heel(depth, height, thick, at), seat.valley_heel_back(thick, at)
-    mouth = parts.mouth(depth, height, heel, at.hip_slope, roof.overhang_in, settings, out)
+    own = corner.hip_run(roof.run_in, at)
+    mouth = parts.mouth(depth, height, heel, at.hip_slope, roof.overhang_in, settings, out, own)
     side = shortening.set_back_at_ridge(thick, at)
     cut = cheeks.hip_at_ridge(at)
     cheek = parts.cheek_cut(cut, side, at.hip_slope, True, settings)
