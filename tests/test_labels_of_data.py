@@ -8,7 +8,8 @@ from io import StringIO
 
 import pytest
 from asking import ask
-from labels.data_names import marks_of, names_of, stubs_of
+from claimed import unclaimed
+from labels.data_names import marks_of, marks_said, names_of, slug, stub_heads, stubs_of
 from labels.every import EXPECTED
 from labels.expected import BY_PITCH, Labels
 from labels.pitch_pages import RUNS
@@ -72,6 +73,22 @@ def test_a_table_as_data(settings, key):
         for name in row
         if row[name] != wished[name] and (place, name) not in dashed
     ] == []
+
+
+def test_the_list_of_tables(settings):
+    """Each by its name, with its title, its heads in their order and the line that it is measured from."""
+    rows = told(settings, '--tables')
+
+    assert [row['table'] for row in rows] == list(BY_KEY)
+    for row in rows:
+        wanted, heads = BY_KEY[row['table']], row['heads'].split(' | ')
+        named = [*stub_heads(wanted), *(column.head for column in wanted.columns)]
+        says = (*wanted.says, *marks_said(wanted))
+        assert row['title'] == wanted.title
+        assert heads[: len(named)] == named
+        assert [slug(head) for head in heads[len(named) :]] == list(marks_of(wanted))
+        assert [words for words in says if words not in row['measured']] == [], row['measured']
+        assert unclaimed(row['measured'].replace('; marks: thin', '; thin'), (*says, 'inches')) == []
 
 
 def test_runs_as_data(settings):

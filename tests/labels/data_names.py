@@ -92,7 +92,7 @@ EACH = {
 def names_of(wanted: Labels) -> tuple[str, ...]:
     """Return the names of a table's columns in a data file, its labels' own and its marks' not among them."""
     if wanted.key in ALL:
-        return tuple(ALL[wanted.key].format(_slug(column.head)) for column in wanted.columns)
+        return tuple(ALL[wanted.key].format(slug(column.head)) for column in wanted.columns)
     return tuple(EACH[wanted.key].split())
 
 
@@ -100,7 +100,7 @@ def marks_of(wanted: Labels) -> dict[str, tuple[str, str]]:
     """Return the columns of marks after them: head of the figures that they stand beside, and the marks that count."""
     deep, thin = '†‡', '§'
     if wanted.key.startswith(('height', 'stock-left', 'longest', 'tail-plumb', 'tail-square')):
-        sizes = {_slug(one.head): one.head for one in wanted.columns if '×' in one.head}
+        sizes = {slug(one.head): one.head for one in wanted.columns if '×' in one.head}
         told = {f'marks_{size}': (head, deep) for size, head in sizes.items()}
         told = {} if wanted.key.startswith(('longest', 'tail')) else told
         return told | {f'thin_{size}': (head, thin) for size, head in sizes.items()}
@@ -118,5 +118,24 @@ def stubs_of(wanted: Labels) -> tuple[str, ...]:
     return TRIANGLES if wanted.key == 'whole-triangles' else STUBS[wanted.corner]
 
 
-def _slug(head: str) -> str:
+def stub_heads(wanted: Labels) -> tuple[str, ...]:
+    """Return the heads of what rows are called by, in the list of tables."""
+    heads = {'in 12': ('pitch',), 'A B': ('A', 'B')}
+    return TRIANGLES if wanted.key == 'whole-triangles' else heads.get(wanted.corner, (wanted.corner,))
+
+
+def marks_said(wanted: Labels) -> tuple[str, ...]:
+    """Return what the numbers of the marks mean, where a table has any."""
+    names = marks_of(wanted)
+    deep = (
+        ('marks: 1 past a quarter of the depth, 2 past a third',)
+        if any('marks' in name for name in names)
+        else ()
+    )
+    thin = 'where any notch leaves under' if wanted.key.startswith('tail') else 'where under 3 1/2 in is left'
+    said = f'thin: 1 {thin}' + ' 3 1/2 in' * wanted.key.startswith('tail')
+    return (*deep, said) if names else ()
+
+
+def slug(head: str) -> str:
     return re.sub(r'[^a-z0-9]+', '_', head.lower().replace('×', 'x')).strip('_')
