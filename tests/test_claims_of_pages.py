@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
@@ -27,6 +28,25 @@ NOT_PROSE = {'grid', 'ref_table', 'contents', 'cover', 'section_cover', 'made', 
 """Figures, and what leads to them, are proven by themselves."""
 
 
+CITED = {
+    'cautions': {'ref_past_scale'},
+    'how_to': {'grid'},
+    'values': {'ref_care', 'cautions'},
+    'hip_values': {'ref_care', 'cautions'},
+    'numbers': {'drift'},
+    'ref_tail': {'ref_hip_ends'},
+    'ref_unequal': {'ref_past_scale'},
+    'ref_many_sided': {'ref_past_scale'},
+    'ref_jack_deductions': {'jacks'},
+    'example_jacks_table': {'example_store_table', 'ref_care'},
+    **{
+        f'example_{name}': {'ref_care'}
+        for name in ('store_table', 'hip_mouth', 'valley_mouth', 'porch_table')
+    },
+}
+"""What a page that is cited in prose is; the places of an example's figures are turned to elsewhere."""
+
+
 @pytest.fixture(scope='module')
 def texts() -> list[tuple[str, str, str]]:
     """Return the prose of every page: its book, its kind, what stands there."""
@@ -41,6 +61,18 @@ def texts() -> list[tuple[str, str, str]]:
                 found.append((book, page.template, page_text(html)))
         found.append((book, 'instructions', page_text(instructions_job(planned, Path()).html)))
     return found
+
+
+def test_every_page_that_is_cited_is_the_one_that_is_meant(texts):
+    planned = {book: plan(read_settings(written, '')) for book, written in BOOKS.items()}
+    cited = [
+        (book, kind, planned[book].drafts[int(number) - 1].template)
+        for book, kind, text in texts
+        if kind != 'instructions'
+        for number in re.findall(r'\b[Pp]age (\d+)', text)
+    ]
+    assert {kind for _, kind, _ in cited} == set(CITED)
+    assert [one for one in cited if one[2] not in CITED[one[1]]] == []
 
 
 def test_every_sentence_is_claimed_and_every_claim_is_made(texts):

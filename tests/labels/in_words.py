@@ -6,14 +6,16 @@ from fractions import Fraction
 
 from fifty_digits import mp, mpf, real
 from oracle import cuts, framing_square, hip_ends, sawn, seats, setting_out, shortening, tails
-from oracle.corner import corner
+from oracle.corner import common_length, corner
 from oracle.rounding import degrees, least, part
-from skewed import HIP, RAFTER, RIDGE, SEAT
+from skewed import HIP, HIPS, RAFTER, RAFTERS, RIDGE, SEAT, VALLEYS
 
 from labels.expected import DEPTHS
 
 DRAWN = corner(Fraction(15, 2))
 """Of the book's two pitches the one nearer to 8 in 12: drawings are of it."""
+WORKED = corner(Fraction(5))
+"""The one nearer to 6 and to 4 in 12: steps and worked examples are of it."""
 STOCK, OUT, FACE = '2×8', 12, Fraction(11, 2)
 """Of every drawing: its stock, and its overhang and what is left of the plumb cut, in."""
 DEPTH = DEPTHS[STOCK]
@@ -76,6 +78,16 @@ def _angles() -> dict[str, str]:
     }
     return {
         'stock': STOCK,
+        'rafters': RAFTERS,
+        'hips': HIPS,
+        'valleys': VALLEYS,
+        'pitch': '5 in 12',
+        'body': '12',
+        'hip_body': '17',
+        'tongue': '5',
+        'step': part(common_length(WORKED, 12)),
+        'plumb_cut': degrees(cuts.plumb_cut(WORKED)),
+        'level_cut': degrees(cuts.level_cut(WORKED)),
         'drawn': '7 1/2 in 12',
         'saw': degrees(cuts.hip_saw(DRAWN)),
         'top': degrees(top),
