@@ -5,6 +5,7 @@ from __future__ import annotations
 from itertools import combinations
 
 import pytest
+from fifty_digits import real
 from headed import sections
 from headed_members import members
 from headed_pages import grid_parts, headed, under_spacings
@@ -13,7 +14,12 @@ from labels.expected import BY_PITCH
 from labels.members import common, hip_and_jacks
 from labels.pitch_pages import FEET, INCHES, JACKS, RUNS, SMALL, glance, of_jack, of_run
 from oracle.rounding import part
+from pages_alone import inches
+from run_books import grids_of
 from skewed import HIP, RAFTER, SPACINGS
+from table_pages import cells, joined
+
+from tablegen.settings import read_settings
 
 AT = dict(BY_PITCH)
 GLANCE = {one.key: one for one in glance()}
@@ -60,6 +66,22 @@ def test_a_table_of_runs(skewed, pitch, runs):
     assert wrong == []
     assert seen == list(INCHES)
     assert small == list(SMALL)
+
+
+def test_a_list_of_runs():
+    """Of steps that make no grid, and of the small runs to add: each length under its head, beside its run."""
+    written = 'pitches = [5]\nruns = {by = "5 1/2 in", to = "9 ft"}\nparts = ["common", "hip-valley", "rise"]'
+    lengths = dict(zip(('common', 'hip, valley', 'rise'), (runs.length for runs in RUNS), strict=True))
+    grids, wrong = grids_of(read_settings(written, '')), []
+    for grid in grids:
+        heads = cells(grid.heads)
+        assert heads == ['run', *lengths]
+        for label, *found in joined(grid):
+            run = inches(label)
+            expected = [part(length(AT['5'], real(run))) for length in lengths.values()]
+            wrong += [(label, found, expected)] * (found != expected)
+    assert len(grids) > 1
+    assert wrong == []
 
 
 @pytest.mark.parametrize('pitch', AT)
