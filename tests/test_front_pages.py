@@ -88,6 +88,9 @@ def test_the_length_that_is_looked_up_is_that_of_its_name(tmp_path, table, style
         f'{text.run(run)} {figure(run)} {text.run(inches(odd) - run)} {figure(inches(odd) - run)}' in steps[0]
     )
     assert inches(odd) - run == Fraction(5, 16)
+    total = rounded(length(real(run), 8), 16) + rounded(length(real(Fraction(5, 16)), 8), 16)
+    shown = text.length(total, 16, style_of_lengths)
+    assert f'{odd} {shown}' in steps[0]
 
 
 def test_the_page_named_has_the_row_and_the_figure(small_book):

@@ -30,7 +30,10 @@ def drawings() -> dict[str, list[Inked]]:
     planned, found = plan(read_settings(SKEWED, '')), {}
     made = planned.pages()
     for place, draft in enumerate(planned.drafts):
-        if draft.template.startswith(('ref_', 'values')) and draft.template not in (*found, 'ref_table'):
+        if draft.template.startswith(('ref_', 'values', 'how_to')) and draft.template not in (
+            *found,
+            'ref_table',
+        ):
             found[draft.template] = drawings_on(made[place])
     return found
 
@@ -167,3 +170,19 @@ def held(square: Inked) -> dict[str, list[str]]:
     return {
         arm: [one.text for one in sorted(labels, key=lambda one: one.at[1])] for arm, labels in arms.items()
     }
+
+
+def test_the_figure_that_is_looked_up_is_framed_in_its_row_and_column(drawings):
+    """2 ft 1 in at 5 in 12: 25 in of run, in the row of two feet, under one inch."""
+    (drawing,) = drawings['how_to']
+    frame = drawing.drawn.outlines(svg.HEAVY)[0].points
+    (left, top), _, (right, foot), *_ = frame
+    (found,) = [one for one in drawing.labels if left < one.at[0] < right and top < one.at[1] < foot]
+    (row,) = [label.text for label in drawing.labels if label.at[0] < 10 and near(label.at[1], found.at[1])]
+    (head,) = [
+        label.text
+        for label in drawing.labels
+        if label.text.endswith(' in') and near(label.at[0], found.at[0])
+    ]
+
+    assert (found.text, row, head) == (part(common_length(corner(5), 25)), '2', '1 in')

@@ -7,7 +7,7 @@ from itertools import combinations
 
 import pytest
 from claimed import unclaimed
-from headed import Table, marked, reference_part
+from headed import Table, marked, reference_part, sections
 from labels.every import EXPECTED
 from labels.expected import Labels
 from labels.notes import CLAUSE, NOTES
@@ -66,6 +66,18 @@ def test_what_stands_at_the_foot_of_a_table(skewed, key):
     told = re.sub(CLAUSE, '', printed(skewed, BY_KEY[key]).parts[-1].notes)
     assert [words for words in NOTES.get(key, ()) if words not in told] == [], told
     assert unclaimed(told, NOTES.get(key, ())) == []
+
+
+def test_parts_of_a_table_are_numbered_in_their_order(skewed):
+    found: dict[str, list[str]] = {}
+    for number in skewed.numbers('ref_table'):
+        for title, _ in sections(skewed.words(number), skewed.rem):
+            name, _, which = title.rpartition(', ')
+            if re.fullmatch(r'\d+ of \d+', which):
+                found.setdefault(name, []).append(which)
+    assert found
+    for name, parts in found.items():
+        assert parts == [f'{place} of {len(parts)}' for place in range(1, len(parts) + 1)], name
 
 
 def test_every_table_is_expected(skewed):
