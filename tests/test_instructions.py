@@ -12,7 +12,7 @@ from pypdf import PdfReader
 
 from layouts.book import plan
 from layouts.build import sheet_layout
-from layouts.drawings.folding import flipping
+from layouts.drawings.folding import cutting, flipping, folding, stapling
 from layouts.fold import sheet_sides
 from layouts.instructions import instructions_job
 from layouts.typeset import set_document
@@ -166,3 +166,42 @@ def test_one_section_is_not_told_to_be_sorted_among_others(sheet):
 
     assert 'sections' not in words
     assert 'pile goes' not in words
+
+
+def test_the_lower_pile_is_drawn_going_inside_the_upper():
+    """As the words say: A is above the cut, B below it, and B goes inside A."""
+    drawing = read(str(cutting()))
+    (cut,) = [stroke for stroke in drawing.strokes if stroke.dashed and len(stroke.points) == 2]
+    (_, a), (_, b) = drawing.words['A'], drawing.words['B']
+
+    assert a < cut.points[0][1] < b
+    assert 'B inside A' in drawing.words
+
+
+def test_staples_are_drawn_a_quarter_of_the_spine_from_its_ends():
+    drawing = read(str(stapling()))
+    (spine,) = [stroke.points for stroke in drawing.strokes if stroke.width == 2]
+    staples = [stroke.points for stroke in drawing.strokes if stroke.width == 4]
+    top, foot = sorted(y for _, y in spine)
+
+    middles = sorted(sum(y for _, y in staple) / 2 for staple in staples)
+    assert middles == pytest.approx([top + (foot - top) / 4, top + 3 * (foot - top) / 4])
+    assert {x for staple in staples for x, _ in staple} == {spine[0][0]}
+
+
+def test_the_first_page_is_drawn_outside_the_fold():
+    """At the right of the fold, as the first page of a book that lies with its spine at the left."""
+    drawing = read(str(folding()))
+    (fold,) = [stroke.points for stroke in drawing.strokes if stroke.dashed]
+
+    assert drawing.words['1'][0] > fold[0][0]
+
+
+def test_each_step_has_its_own_drawing(tmp_path):
+    planned = plan(read_settings(BOOK, ''))
+    rows = re.findall(r'<b>(\w+)</b>.*?<td class="d">(.*?)</td>', instructions_job(planned, tmp_path).html, re.S)
+    titles = {word: re.search(r'alt="([^"]*)"', cell)[1] for word, cell in rows if 'alt=' in cell}
+    told = {'Print': 'sheet turns', 'Cut': 'cut in two', 'Fold': 'folded', 'Staple': 'staples'}
+
+    assert titles.keys() == told.keys()
+    assert [word for word in told if told[word] not in titles[word]] == []
