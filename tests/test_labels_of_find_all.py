@@ -82,6 +82,15 @@ def printed(answer: str) -> Iterator[Row]:
                 yield above, *cells
 
 
+def lines_of(told: dict) -> Iterator[str]:
+    """Return every line that values are measured from."""
+    for key, value in told.items():
+        if key == 'from':
+            yield value
+        elif isinstance(value, dict):
+            yield from lines_of(value)
+
+
 @pytest.mark.parametrize('name', ['regular', 'two pitches', 'eight sides', 'ledger'])
 def test_every_value_is_printed_under_its_own_name(name):
     _, data, _ = ask('find', PITCH, RUN, *ASKED[name], '--format', 'json')
@@ -91,3 +100,5 @@ def test_every_value_is_printed_under_its_own_name(name):
 
     assert sorted(wanted - found) == []
     assert sorted(found - wanted) == []
+    squeezed = ' '.join(text.split())
+    assert [line for line in lines_of(told) if f'({line.replace("_", " ")})' not in squeezed] == []
