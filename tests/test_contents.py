@@ -213,6 +213,8 @@ def test_a_cover_names_the_pitches_and_groups_of_its_section(written):
                 not letters
                 or list(expanded(head.rpartition('table')[2].removeprefix('s').strip())) == letters
             )
+        inside = {draft.template for draft in planned.drafts[first - 1 : first - 1 + count]}
+        assert bool(cover.also) == ('example_store_table' in inside)
         runs = settings.runs
         assert cover.runs == f'{said(runs.first)} to {said(runs.last)} by {said(runs.step)}'
         assert cover.part == f'1/{settings.measure.per}'
