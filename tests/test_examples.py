@@ -18,19 +18,12 @@ from made_books import made
 from oracle import seats
 from oracle.planes import meet
 from printed_words import Word
-from skewed import HIP, HIPS, RAFTER, RAFTERS, RIDGE, SEAT, VALLEYS, SkewedBook
-from worked_pages import Place, Step, WorkedPage, jack_rows, worked_page
+from skewed import HIP, HIPS, SkewedBook
+from worked_books import ODD, PLAIN, ROOFS, book_of, examples_of
+from worked_pages import Place, Step, WorkedPage, jack_rows
 
-PLAIN = Roof(Fraction(6), Fraction(4))
-"""The book of three pitches, its settings as they come."""
-SHORT = Fraction(36)
-"""The skewed book's runs end at 4 ft: every run is cut to leave room for an overhang."""
-ODD = Roof(
-    Fraction(5), Fraction(5), RIDGE, HIP, RAFTER, RAFTERS, HIPS, VALLEYS, SEAT, SHORT, SHORT
-)  # fmt: skip
-LISTED = Roof(Fraction(6), Fraction(6))
-"""Runs by 5 1/2 in make no grid of feet and inches; small runs are added from lists of their own."""
-ROOFS = {'small_book': PLAIN, 'skewed': ODD, 'listed': LISTED}
+from layouts.html import pages_html
+
 BOOKS = pytest.mark.parametrize('name', ROOFS)
 METRIC = Roof(Fraction(6), Fraction(6), run=Fraction(1700 * 10, 254), spacing=Fraction(400 * 10, 254))
 """Runs by 100 mm: plate line and tail are tabled runs, since no inches add up to 11 ft 2 in there."""
@@ -49,19 +42,6 @@ def listed(tmp_path_factory):
 def metric(tmp_path_factory):
     written = 'pitches = [6]\nruns = {from = "100 mm", by = "100 mm", to = "3 m"}\njacks.spacings = ["400 mm"]\nparts = ["values", "jacks", "common", "hip-valley", "examples"]'  # fmt: skip
     return made(written, tmp_path_factory.mktemp('metric'))
-
-
-def book_of(name: str, request) -> SkewedBook:
-    found = request.getfixturevalue(name)
-    return found if name == 'skewed' else SkewedBook(found)
-
-
-def examples_of(book: SkewedBook) -> dict[str, WorkedPage]:
-    """Return the pages of the examples by their titles."""
-    templates = {page.template for page in book.made.pages if page.template.startswith('example_')}
-    pages = [worked_page(number, book.words(number), book.rem) for number in book.numbers(*templates)]
-    assert len({page.title for page in pages}) == len(pages)
-    return {page.title: page for page in pages}
 
 
 @BOOKS
@@ -97,6 +77,14 @@ def test_the_table_of_jacks(name, request):
     (number,) = book.numbers('example_jacks_table')
 
     assert jack_rows(book.words(number)) == jack_table(ROOFS[name])
+    heads = re.findall('<th>(.*?)</th>', pages_html([book.made.pages[number - 1]], ''))
+    assert heads == [
+        'jack',
+        'plate line to hip center',
+        'plate line to long point',
+        'plate line to short point',
+        'long point to tail',
+    ]
 
 
 @BOOKS

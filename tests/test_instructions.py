@@ -199,7 +199,9 @@ def test_the_first_page_is_drawn_outside_the_fold():
 
 def test_each_step_has_its_own_drawing(tmp_path):
     planned = plan(read_settings(BOOK, ''))
-    rows = re.findall(r'<b>(\w+)</b>.*?<td class="d">(.*?)</td>', instructions_job(planned, tmp_path).html, re.S)
+    rows = re.findall(
+        r'<b>(\w+)</b>.*?<td class="d">(.*?)</td>', instructions_job(planned, tmp_path).html, re.S
+    )
     titles = {word: re.search(r'alt="([^"]*)"', cell)[1] for word, cell in rows if 'alt=' in cell}
     told = {'Print': 'sheet turns', 'Cut': 'cut in two', 'Fold': 'folded', 'Staple': 'staples'}
 

@@ -158,3 +158,44 @@ def test_every_key(check):
     told = {key: value for key, value in flat(json.loads(out)) if not key.startswith(('allowed', 'verdict'))}
 
     assert told == wanted()
+
+
+def told_of(*words: str) -> dict:
+    return json.loads(ask('check', *words, '--format', 'json')[1])
+
+
+def test_what_seventeen_adds_to_a_hip():
+    """Nine steps of √(17² + r²) against nine of √(288 + r²), and what is held on the body for an odd 5 in."""
+    told = told_of('steps', '--pitch', '7.5', '--run', '9 ft 5 in', '--of', 'hip-valley')['with_seventeen']
+    rise_in = mpf(15) / 2
+    old, true = mp.sqrt(17**2 + rise_in**2), mp.sqrt(288 + rise_in**2)
+
+    assert told['step_inches'] == exact(old)
+    assert told['error_inches'] == exact(9 * (old - true))
+    assert told['odd_body']['text'] == part(mpf(17) * 5 / 12)
+
+
+def test_what_a_tape_may_be_off_by_is_told_apart_from_what_was_said():
+    """NIST Handbook 44, section 5.52: 1/32 in for a tape of up to 6 ft; tests/authorities/hb44-tapes.toml."""
+    told = told_of(
+        'length', '--pitch', '6', '--run', '1 ft', '--reads', '13 3/8', '--tape', '--within', '1/8'
+    )['allowed']
+
+    assert told['own_inches'] == exact(mpf(1) / 8)
+    assert told['tape_inches'] == exact(mpf(1) / 32)
+    assert told['inches'] == exact(mpf(5) / 32)
+    assert 'Handbook 44' in told['tape_source']
+
+
+def test_what_a_square_shows_is_told_beside_what_is_right(tmp_path):
+    path = tmp_path / 'square.csv'
+    path.write_text(
+        'rise,common,hip_valley,jack_16,jack_24,jack_cheek,hip_cheek\n8,14.5,18.76,19.23,28.84,10,10 7/8\n'
+    )
+    (cell,) = [one for one in told_of('square', '--reads', str(path))['cells'] if one['column'] == 'common']
+    right = common_length(corner(8), 12)
+
+    assert cell['shown']['text'] == '14.5 in'
+    assert cell['right']['text'] == decimal(right, 2)
+    assert cell['difference']['inches'] == exact(mpf(29) / 2 - right)
+    assert (cell['rise'], cell['verdict']) == (8, 'wrong')

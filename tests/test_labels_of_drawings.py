@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from fractions import Fraction
 
 import pytest
 from drawn import near
@@ -186,3 +187,22 @@ def test_the_figure_that_is_looked_up_is_framed_in_its_row_and_column(drawings):
     ]
 
     assert (found.text, row, head) == (part(common_length(corner(5), 25)), '2', '1 in')
+
+
+def test_birds_mouths_and_tails_are_drawn_to_the_measures_that_are_told(drawings):
+    """Seat to heel, out to seat, overhang to fall: each drawn in the ratio of its figures."""
+    (common,), (hip, valley), (tail,) = (drawings[name] for name in ('ref_seat', 'ref_hip_seat', 'ref_tail'))
+    for drawing, seat, heel in ((common, 'seat', 'heel'), (hip, 'hip_seat', 'hip_heel')):
+        toe, corner_at, foot = drawing.drawn.outlines(svg.HEAVY)[0].points
+        assert near((corner_at[0] - toe[0]) / (foot[1] - corner_at[1]), of(seat) / of(heel), 0.05)
+    for drawing, one, other, names in (
+        (valley, 'valley_out', 'valley_seat', ('heel out', 'seat')),
+        (tail, 'out', 'fall', ('overhang', 'fall')),
+    ):
+        spans = [drawing.dimension(name).length for name in names]
+        assert near(spans[0] / spans[1], of(one) / of(other), 0.05)
+
+
+def of(name: str) -> float:
+    """Return a figure of the page as a number."""
+    return float(sum(map(Fraction, TOLD[name].split())))

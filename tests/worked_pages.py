@@ -56,6 +56,8 @@ class WorkedPage:
     """Small print and the words before the steps."""
     marks: dict[str, str]
     """Distance of each mark by what it is."""
+    numbers: dict[str, int]
+    """Number of each mark by the same."""
 
     def step(self, words: str) -> Step:
         """Return the one step that has some words in it."""
@@ -89,7 +91,10 @@ def worked_page(number: int, words: Sequence[Word], rem: float) -> WorkedPage:
         else:
             small.append(line)
     steps = tuple(_step(some, rem) for some in begun)
-    return WorkedPage(number, said(title), steps, said([word for line in small for word in line]), marks)
+    small_print = said([word for line in small for word in line])
+    distances = {name: distance for name, (distance, _) in marks.items()}
+    numbers = {name: place for name, (_, place) in marks.items()}
+    return WorkedPage(number, said(title), steps, small_print, distances, numbers)
 
 
 def _alone(line: Sequence[Word], right: float) -> bool:
@@ -135,19 +140,19 @@ def _place(match: re.Match) -> list[Place]:
     return [Place(page, '', str(row), tuple(heads), 'jacks') for row in rows]
 
 
-def _marks(line: Sequence[Word]) -> dict[str, str]:
+def _marks(line: Sequence[Word]) -> dict[str, tuple[str, int]]:
     """Return the marks of a line: number, what it is, distance in figures and fractions at its end."""
-    found: dict[str, str] = {}
+    found: dict[str, tuple[str, int]] = {}
     rest = [word.text for word in line]
     while rest:
-        rest.pop(0)
+        number = rest.pop(0)
         name = [rest.pop(0)]
         while not _is_figure(rest[0]):
             name.append(rest.pop(0))
         distance = [rest.pop(0)]
         while rest and (('/' in rest[0]) or '″' in rest[0]) and _is_figure(rest[0]):
             distance.append(rest.pop(0))
-        found[' '.join(name)] = ' '.join(distance).replace('− ', '−')
+        found[' '.join(name)] = ' '.join(distance).replace('− ', '−'), int(number)
     return found
 
 
