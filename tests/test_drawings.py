@@ -144,6 +144,11 @@ def test_the_fan_blackens_every_other_space_of_those_shown():
     ]
 
     assert len(filled) == 2
+    foot = filled[0].points[0]
+    for stroke in filled:  # the spaces under 5 and 7 in 12, not under 1 and 3
+        rises = [12 * (foot[1] - y) / (x - foot[0]) for x, y in stroke.points if x > foot[0]]
+        assert min(rises) + 0.05 >= 4
+        assert max(rises) <= 7.05
 
 
 def polygons():
