@@ -11,20 +11,20 @@ from dataclasses import dataclass
 from pathlib import Path
 from time import monotonic
 
-from layouts.book import Plan, plan
-from layouts.booklet import join
 from layouts.cards.formats import USUAL
 from layouts.cards.make import CARD, card_work, finish_cards
-from layouts.contents_pages import CONTENTS_KEYS
-from layouts.fold import SheetLayout, sheet_sides
-from layouts.instructions import instructions_job
-from layouts.progress import Progress
-from layouts.sheets import impose
-from layouts.typeface import check_letters
-from layouts.typeset import Job, parts, typeset
-from layouts.words import GROUP_HEADS, WORDS
+from layouts.pages.book import Plan, plan
+from layouts.pages.contents_pages import CONTENTS_KEYS
+from layouts.paper.typeface import check_letters
+from layouts.pdf.booklet import join
+from layouts.pdf.progress import Progress
+from layouts.pdf.typeset import Job, parts, typeset
+from layouts.sheets.fold import SheetLayout, sheet_sides
+from layouts.sheets.instructions import instructions_job
+from layouts.sheets.sheets import impose
+from layouts.words.pages import GROUP_HEADS, WORDS
 from tablegen.errors import BookError
-from tablegen.reference.groups import GROUPS
+from tablegen.groups import GROUPS
 from tablegen.settings import Settings
 
 BOOKLET, SHEETS = 'booklet.pdf', 'sheets.pdf'

@@ -8,12 +8,12 @@ from fractions import Fraction
 from importlib.resources import files
 from typing import Any
 
-from tablegen import text
 from tablegen.errors import BookError, SettingsFaults, each_of, meant
-from tablegen.figures import Measure
-from tablegen.lumber import Stock, stock
-from tablegen.pitch import Pitch, pitch_of_rise
-from tablegen.reference.groups import GROUPS, HOUSE_GROUPS
+from tablegen.geometry.pitch import Pitch, pitch_of_rise
+from tablegen.groups import GROUPS, HOUSE_GROUPS
+from tablegen.numbers import text
+from tablegen.numbers.figure import Measure
+from tablegen.roof.lumber import Stock, stock
 from tablegen.written.files import read_toml
 from tablegen.written.lengths import length
 from tablegen.written.pitches import read_pitches

@@ -6,12 +6,12 @@ from fractions import Fraction
 
 from authority_tables import EIGHTH, EXACT, FOOT, HUNDREDTH, SIXTEENTH, Reading, mixed
 
-from tablegen.angles import Angle, right_angle_parts
-from tablegen.exact import Exact, exact, nearest
+from tablegen.examples import store
 from tablegen.geometry import common, hip, jacks
+from tablegen.geometry.stepping import common_hold, common_steps, hip_hold, hip_steps
+from tablegen.numbers.angles import Angle, right_angle_parts
+from tablegen.numbers.exact import Exact, exact, nearest
 from tablegen.settings import Settings
-from tablegen.stepping import common_hold, common_steps, hip_hold, hip_steps
-from tablegen.worked import store
 from tablegen.written.lengths import length
 from tablegen.written.pitches import pitch
 

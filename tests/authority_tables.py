@@ -10,9 +10,9 @@ from fractions import Fraction
 from functools import cache
 from pathlib import Path
 
-from tablegen.angles import Angle, degrees_count
-from tablegen.exact import Exact, exact
 from tablegen.geometry import common, hip, jacks
+from tablegen.numbers.angles import Angle, degrees_count
+from tablegen.numbers.exact import Exact, exact
 
 FOLDER = Path(__file__).parent / 'authorities'
 SIZES_AND_LIMITS = {'hb44-tapes.toml', 'ps20-lumber.toml', 'residential-code.toml'}

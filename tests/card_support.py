@@ -17,9 +17,9 @@ from mpmath import atan, degrees, mpf, sqrt
 from printed_words import Word, words_of
 
 from layouts.cards.make import CardWork, card_work, finish_cards
-from layouts.typeset import set_document
+from layouts.pdf.typeset import set_document
 from layouts.verbs.options import with_pitches
-from tablegen import text
+from tablegen.numbers import text
 from tablegen.settings import Settings
 
 SIZES = ('id-1', 'index', 'a6', 'half-letter', 'letter')

@@ -5,7 +5,7 @@ from functools import cache
 from fontTools.pens.boundsPen import BoundsPen
 from fontTools.ttLib import TTFont
 
-from layouts.typeface import font_path
+from layouts.paper.typeface import font_path
 
 FIGURES = '0123456789'
 

@@ -33,7 +33,7 @@ from drawn import (
 )
 from font_measures import advance_em, box_em
 
-from layouts.html import pages_html
+from layouts.html.page_html import pages_html
 
 BESIDE = 8.0
 """Units: how far from its arrow a word may stand."""

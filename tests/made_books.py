@@ -10,12 +10,12 @@ from pathlib import Path
 
 from printed_words import Word, lines_of, words_of
 
-from layouts.book import Plan, plan
 from layouts.build import Built, build
-from layouts.pages import Page
-from layouts.progress import Progress
-from layouts.trim import Trim
-from layouts.typeset import Job
+from layouts.pages.book import Plan, plan
+from layouts.paper.page import Page
+from layouts.paper.trim import Trim
+from layouts.pdf.progress import Progress
+from layouts.pdf.typeset import Job
 from tablegen.settings import read_settings
 
 SMALL = 'title = "Three Pitches"\nowner = "The Garden Store"\npitches = [4, 6, 8]'

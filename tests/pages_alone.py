@@ -9,9 +9,9 @@ from pathlib import Path
 from card_support import lines_of
 from mpmath import sqrt
 
-from layouts.book import plan
-from layouts.html import pages_html, style
-from layouts.typeset import Job, set_document
+from layouts.html.page_html import pages_html, style
+from layouts.pages.book import plan
+from layouts.pdf.typeset import Job, set_document
 from tablegen.settings import read_settings
 
 LENGTHS = {

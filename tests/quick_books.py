@@ -5,7 +5,7 @@ from __future__ import annotations
 from io import StringIO
 from pathlib import Path
 
-from layouts import typeset
+from layouts.pdf import typeset
 
 FILES = ['booklet.pdf', 'card.pdf', 'sheets.pdf']
 QUICK = 'pitches = [6]\nparts = ["values"]\nruns = {to = "12 in"}\n'

@@ -7,8 +7,8 @@ from hypothesis import strategies as st
 from strategies import parts, styles
 from table_pages import pages_of
 
-from tablegen.figures import Measure
-from tablegen.pitch import pitch_of_rise
+from tablegen.geometry.pitch import pitch_of_rise
+from tablegen.numbers.figure import Measure
 from tablegen.settings import PAPERS, TRIMS, Runs, Settings
 
 FIELDS = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}

@@ -4,9 +4,9 @@ from fractions import Fraction
 
 from hypothesis import strategies as st
 
-from tablegen.exact import Exact, exact, root
+from tablegen.numbers.exact import Exact, exact, root
+from tablegen.numbers.text import STYLES
 from tablegen.settings import PARTS_OF_AN_INCH
-from tablegen.text import STYLES
 
 
 def parts():

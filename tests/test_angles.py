@@ -8,9 +8,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from strategies import rationals, squares
 
-from tablegen.angles import Angle, degrees_count, right_angle_parts, tangent_of_degrees
-from tablegen.exact import exact, root
 from tablegen.geometry import common, hip, jacks
+from tablegen.numbers.angles import Angle, degrees_count, right_angle_parts, tangent_of_degrees
+from tablegen.numbers.exact import exact, root
 
 RISES = [Fraction(rise, 2) for rise in range(1, 49)] + [Fraction(rise) for rise in (30, 48, 120)]
 PLACES = (2, 6, 12)

@@ -10,10 +10,10 @@ from authority_differences import CUT, DIFFERENCES, MISPRINT, PRODUCT, reason_ho
 from authority_examples import NOT_COMPUTED, example_readings
 from authority_tables import FOLDER, TABLES, all_ids, in_degrees, load, mixed, rows, table_readings
 
-from tablegen import text
-from tablegen.angles import Angle, degrees_count
-from tablegen.exact import Exact, nearest
 from tablegen.geometry import hip
+from tablegen.numbers import text
+from tablegen.numbers.angles import Angle, degrees_count
+from tablegen.numbers.exact import Exact, nearest
 from tablegen.written.pitches import pitch
 
 TOP = Path(__file__).resolve().parent.parent

@@ -10,9 +10,9 @@ from mpmath import atan, degrees, mpf, sqrt
 from pages_alone import LENGTHS, inches, printed
 from printed_words import told
 
-from layouts.book import plan
-from layouts.html import pages_html
-from tablegen import text
+from layouts.html.page_html import pages_html
+from layouts.pages.book import plan
+from tablegen.numbers import text
 from tablegen.settings import read_settings
 
 NAMES = {'common': 'common', 'hip-valley': 'hip, valley', 'rise': 'rise'}

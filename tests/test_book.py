@@ -7,13 +7,13 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from layouts.book import figure_count, plan
-from layouts.html import pages_html
-from layouts.pages import MOST_IN_A_SECTION
-from layouts.run_tables import GridPage
+from layouts.grid.run_tables import GridPage
+from layouts.html.page_html import pages_html
+from layouts.pages.book import figure_count, plan
+from layouts.paper.page import MOST_IN_A_SECTION
 from tablegen.errors import BookError
-from tablegen.pitch import pitch_of_rise
-from tablegen.reference.groups import GROUPS
+from tablegen.geometry.pitch import pitch_of_rise
+from tablegen.groups import GROUPS
 from tablegen.settings import BOOK_PARTS, Settings, read_settings
 
 DEFAULT = plan(Settings())

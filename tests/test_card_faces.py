@@ -14,9 +14,9 @@ from pypdf import PdfReader
 
 from layouts.cards.faces import TableFace
 from layouts.cards.make import card_work
-from layouts.typeset import set_document
-from tablegen import text
-from tablegen.figures import Measure
+from layouts.pdf.typeset import set_document
+from tablegen.numbers import text
+from tablegen.numbers.figure import Measure
 
 HOLE_MM, HOLE_RADIUS_MM, CLEAR_MM = 8.5, 5.5, 1.0
 """Center from the top and the outer edge, radius in the paper, and what is kept free around it."""

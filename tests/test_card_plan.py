@@ -17,8 +17,8 @@ from layouts.cards.measures import BOLD, LINE, width_pt, wrapped
 from layouts.cards.plan import plan_cards
 from layouts.cards.titles import figure_size
 from tablegen.errors import BookError
-from tablegen.figures import Measure
-from tablegen.pitch import pitch_of_rise
+from tablegen.geometry.pitch import pitch_of_rise
+from tablegen.numbers.figure import Measure
 from tablegen.settings import Runs, Settings
 from tablegen.written.pitches import pitch
 

@@ -13,7 +13,7 @@ from pypdf.generic import ContentStream
 from layouts.cards.formats import FORMATS
 from layouts.cards.make import card_work, finish_cards
 from layouts.cards.sheet import card_sheet, placed
-from layouts.typeset import set_document
+from layouts.pdf.typeset import set_document
 from tablegen.errors import BookError
 
 PAPERS_MM = {'letter': (215.9, 279.4), 'a4': (210, 297)}

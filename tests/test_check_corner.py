@@ -13,7 +13,7 @@ from tablegen.checking.book_rows import diagonal_rows, drift_rows, turn_over_row
 from tablegen.checking.corner import check_corner, turn_over
 from tablegen.checking.written import written
 from tablegen.errors import BookError
-from tablegen.figures import Measure
+from tablegen.numbers.figure import Measure
 from tablegen.written.pitches import pitch
 
 

@@ -9,7 +9,7 @@ from mpmath import atan, degrees, sqrt
 from tablegen.checking.reading import check_length
 from tablegen.checking.written import written
 from tablegen.errors import BookError
-from tablegen.figures import Measure
+from tablegen.numbers.figure import Measure
 from tablegen.written.pitches import pitch
 
 FOOT = Fraction(12)

@@ -9,7 +9,7 @@ from mpmath import sqrt
 from tablegen.checking.steps import check_steps, drift_row, mark_rows
 from tablegen.checking.written import written
 from tablegen.errors import BookError
-from tablegen.figures import Measure
+from tablegen.numbers.figure import Measure
 from tablegen.written.pitches import pitch
 
 RUN = Fraction(161)

@@ -10,9 +10,9 @@ from claimed import claims, page_text, strange
 from labels.in_words import figures
 from skewed import SKEWED
 
-from layouts.book import plan
-from layouts.html import environment
-from layouts.instructions import instructions_job
+from layouts.html.page_html import environment
+from layouts.pages.book import plan
+from layouts.sheets.instructions import instructions_job
 from tablegen.settings import read_settings
 
 BOOKS = {

@@ -9,10 +9,10 @@ from pathlib import Path
 import pytest
 from printed_words import told
 
-from layouts.book import Plan, plan
-from layouts.html import pages_html, style
-from layouts.typeset import Job, set_document
-from tablegen.pitch import pitch_of_rise
+from layouts.html.page_html import pages_html, style
+from layouts.pages.book import Plan, plan
+from layouts.pdf.typeset import Job, set_document
+from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.settings import READERS, Settings, read_settings
 
 BOOKS = {

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from layouts.verbs.columns import LEFT, MIXED, RIGHT, columns
+from layouts.told.columns import LEFT, MIXED, RIGHT, columns
 
 
 def test_columns_line_up_under_their_headings():

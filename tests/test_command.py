@@ -159,7 +159,7 @@ def test_a_look_up_imports_nothing_slow(words):
     )
     loaded = set(done.stderr.split())
 
-    assert 'tablegen.figures' in loaded
+    assert 'tablegen.numbers.figure' in loaded
     assert set() == loaded & (SLOW | {'layouts.verbs.make', 'layouts.verbs.card'})
 
 

@@ -8,11 +8,11 @@ import pytest
 from made_books import strayed
 from printed_words import Word
 
-from layouts.book import plan
-from layouts.contents_pages import CONTENTS_COLUMNS, ENTRY_COLUMNS
-from layouts.covers import spans
-from layouts.html import pages_html, style
-from layouts.typeset import Job, set_document
+from layouts.html.page_html import pages_html, style
+from layouts.pages.book import plan
+from layouts.pages.contents_pages import CONTENTS_COLUMNS, ENTRY_COLUMNS
+from layouts.pages.covers import spans
+from layouts.pdf.typeset import Job, set_document
 from tablegen.settings import BOOK_PARTS, read_settings
 
 LINE_MM, COLUMN_MM = 1.0, 0.5

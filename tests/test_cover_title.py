@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from layouts.cover_title import ROOM_REM, SIZES_REM, title_size
+from layouts.pages.cover_title import ROOM_REM, SIZES_REM, title_size
 from tablegen.settings import LONGEST_NAME
 
 

@@ -10,10 +10,10 @@ from io import StringIO
 import pytest
 from asking import ask
 
-from tablegen.reference.data_columns import table_data
-from tablegen.reference.finish import cells
-from tablegen.reference.tables import tables
 from tablegen.settings import Settings
+from tablegen.tables.data_columns import table_data
+from tablegen.tables.finish import cells
+from tablegen.tables.tables import tables
 
 HELP = 'see rafterbook data --help'
 EVERY = tables(Settings())

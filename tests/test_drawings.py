@@ -18,12 +18,12 @@ from layouts.drawings.framing_square import BODY_WIDTH, TONGUE_WIDTH, square_on_
 from layouts.drawings.rafter import RafterLabels, labelled_rafter
 from layouts.drawings.reading import found_figure
 from layouts.drawings.wedge import measured_wedge
-from layouts.words import CORNER_DRAWING, RAFTER_DRAWING
-from tablegen.angles import Angle
-from tablegen.figures import degree_figure
+from layouts.words.pages import CORNER_DRAWING, RAFTER_DRAWING
 from tablegen.geometry import common
-from tablegen.pitch import pitch_of_rise
-from tablegen.stepping import common_hold, hip_hold
+from tablegen.geometry.pitch import pitch_of_rise
+from tablegen.geometry.stepping import common_hold, hip_hold
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.figure import degree_figure
 from tablegen.written.pitches import pitch
 
 RISES = pytest.mark.parametrize('rise', [1, 4, 6, 8, 12, 18, 24])

@@ -9,8 +9,17 @@ from hypothesis import given
 from hypothesis import strategies as st
 from strategies import added_up, parts, rationals, runs, squares, terms
 
-from tablegen.exact import Exact, common_denominator, exact, floor_of, nearest, nearest_root, root, sign
 from tablegen.geometry import common, hip
+from tablegen.numbers.exact import (
+    Exact,
+    common_denominator,
+    exact,
+    floor_of,
+    nearest,
+    nearest_root,
+    root,
+    sign,
+)
 
 RATIONAL_COMMON = {5: 13, 9: 15, 16: 20}
 """Rises per foot at which a common's unit length is whole: 5-12-13, 9-12-15, 12-16-20."""

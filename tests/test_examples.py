@@ -22,7 +22,7 @@ from skewed import HIP, HIPS, SkewedBook
 from worked_books import ODD, PLAIN, ROOFS, book_of, examples_of
 from worked_pages import Place, Step, WorkedPage, jack_rows
 
-from layouts.html import pages_html
+from layouts.html.page_html import pages_html
 
 BOOKS = pytest.mark.parametrize('name', ROOFS)
 METRIC = Roof(Fraction(6), Fraction(6), run=Fraction(1700 * 10, 254), spacing=Fraction(400 * 10, 254))

@@ -6,9 +6,10 @@ import pytest
 from hypothesis import given
 from strategies import parts, rises, runs
 
-from tablegen.angles import Angle
-from tablegen.exact import exact, root
-from tablegen.figures import (
+from tablegen.geometry import common
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.exact import exact, root
+from tablegen.numbers.figure import (
     Figure,
     Measure,
     decimal_figure,
@@ -19,7 +20,6 @@ from tablegen.figures import (
     length_rounded_up,
     rounding_left,
 )
-from tablegen.geometry import common
 
 
 @pytest.mark.parametrize(

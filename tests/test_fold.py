@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from layouts.fold import PAPERS_MM, SheetLayout, half_sheet, sheet_sides
+from layouts.sheets.fold import PAPERS_MM, SheetLayout, half_sheet, sheet_sides
 
 LEFT, RIGHT = 0, 1
 PAGE_COUNTS = range(4, 101, 4)

@@ -12,7 +12,7 @@ from check_support import real, rounded
 from mpmath import mpf, sqrt
 from pages_alone import LENGTHS, inches, printed
 
-from tablegen import text
+from tablegen.numbers import text
 
 CODE = Path(__file__).parent / 'authorities' / 'residential-code.toml'
 ROWS = {row['id']: row for row in tomllib.loads(CODE.read_text('utf-8'))['value']}

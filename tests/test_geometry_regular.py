@@ -8,10 +8,10 @@ from fractions import Fraction
 import pytest
 from fifty_digits import mp, mpf, real
 
-from tablegen.angles import Angle
-from tablegen.exact import Exact, exact
 from tablegen.geometry import common, hip, jacks, shortening
 from tablegen.geometry.corner import square_corner
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.exact import Exact, exact
 
 RISES = [Fraction(rise) for rise in (*range(1, 25), 36)] + [Fraction(1, 4), Fraction(15, 2), Fraction(24, 5)]
 EACH = pytest.mark.parametrize('rise', RISES, ids=str)

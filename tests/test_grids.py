@@ -10,13 +10,13 @@ from run_books import FIELDS, TABLES, book_settings, grid_steps, grids_of, setti
 from strategies import parts, styles
 from table_pages import as_read, cells, heads, joined, layers, pages_of, runs_in
 
-from layouts.grids import FIGURE_SPACE, fraction_text, whole_text
-from layouts.run_tables import GridPage, ListPage
-from layouts.trim import trim_of
-from tablegen import text
-from tablegen.figures import Figure, Measure, length_of_count
-from tablegen.rows import part_runs, run_rows
+from layouts.grid.grids import FIGURE_SPACE, fraction_text, whole_text
+from layouts.grid.run_tables import GridPage, ListPage
+from layouts.paper.trim import trim_of
+from tablegen.numbers import text
+from tablegen.numbers.figure import Figure, Measure, length_of_count
 from tablegen.settings import BOOK_PARTS, Runs, Settings, read_settings
+from tablegen.tables.runs import part_runs, run_rows
 from tablegen.written.pitches import pitch
 
 HAIR = 0.3

@@ -10,9 +10,9 @@ from skewed import SEAT
 from test_board_drawings import BOARDS, RISES, flat, mouth, steep
 from worked_pages import worked_page
 
-from layouts.book import plan
 from layouts.drawings import svg
 from layouts.drawings.marked_board import marked_board
+from layouts.pages.book import plan
 from tablegen.settings import read_settings
 
 

@@ -11,10 +11,10 @@ from inked import Inked, inked
 from layouts.drawings import svg
 from layouts.drawings.bearing import seat_detail, tail_detail
 from layouts.drawings.valley_heel import valley_heel
-from layouts.reference_drawings import PICTURES
-from layouts.reference_intros import question
-from layouts.words import ROOF_DRAWINGS
-from tablegen.findings.roof import roof_findings
+from layouts.pages.reference_drawings import PICTURES
+from layouts.pages.reference_intros import question
+from layouts.words.pages import ROOF_DRAWINGS
+from tablegen.roof.roof import roof_findings
 from tablegen.settings import read_settings
 
 NAMES = ROOF_DRAWINGS

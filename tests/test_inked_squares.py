@@ -8,19 +8,19 @@ import pytest
 from drawn import Point, direction, distance, from_line, near
 from inked import crossing, drawings_on, inked, to_stretch
 
-from layouts.book import plan
 from layouts.drawings import svg
 from layouts.drawings.framing_square import square_on_board
 from layouts.drawings.gauges import gauges_on_board
 from layouts.drawings.plan import jack_points
 from layouts.drawings.turn_over import turned_over
 from layouts.drawings.wedge import measured_wedge
-from layouts.words import GAUGES_DRAWING, TURN_OVER_DRAWING
-from tablegen.figures import degree_figure
+from layouts.pages.book import plan
+from layouts.words.pages import GAUGES_DRAWING, TURN_OVER_DRAWING
 from tablegen.geometry import common
-from tablegen.pitch import pitch_of_rise
+from tablegen.geometry.pitch import pitch_of_rise
+from tablegen.geometry.stepping import common_hold
+from tablegen.numbers.figure import degree_figure
 from tablegen.settings import read_settings
-from tablegen.stepping import common_hold
 
 RISES = pytest.mark.parametrize('rise', [1, 3, 6, 8, 12, 16, 17, 20, 24])
 UNIT = 0.06

@@ -10,12 +10,12 @@ from drawn import read
 from printed_words import told
 from pypdf import PdfReader
 
-from layouts.book import plan
 from layouts.build import sheet_layout
 from layouts.drawings.folding import cutting, flipping, folding, stapling
-from layouts.fold import sheet_sides
-from layouts.instructions import instructions_job
-from layouts.typeset import set_document
+from layouts.pages.book import plan
+from layouts.pdf.typeset import set_document
+from layouts.sheets.fold import sheet_sides
+from layouts.sheets.instructions import instructions_job
 from tablegen.settings import read_settings
 
 EDITIONS = [(trim, paper) for trim in ('pocket', 'large') for paper in ('letter', 'a4')]

@@ -16,10 +16,10 @@ from oracle.corner import common_length, corner, hip_plan_angle
 from oracle.rounding import decimal, degrees, part
 from skewed import HIP, PITCHES, RIDGE, SKEWED
 
-from layouts import words
-from layouts.book import plan
 from layouts.drawings import svg
-from layouts.words import ROOF_DRAWINGS
+from layouts.pages.book import plan
+from layouts.words import pages as words
+from layouts.words.pages import ROOF_DRAWINGS
 from tablegen.settings import read_settings
 
 TOLD = figures()

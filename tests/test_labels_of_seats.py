@@ -10,9 +10,9 @@ from labels.seats import Sizes, seat
 from oracle.corner import corner
 from printed_words import words_of
 
-from layouts.book import plan
-from layouts.html import pages_html, style
-from layouts.typeset import Job, set_document
+from layouts.html.page_html import pages_html, style
+from layouts.pages.book import plan
+from layouts.pdf.typeset import Job, set_document
 from tablegen.settings import read_settings
 
 ROWS = tuple((str(rise), corner(Fraction(rise))) for rise in range(1, 25))

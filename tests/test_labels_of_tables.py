@@ -13,7 +13,7 @@ from labels.expected import Labels
 from labels.notes import CLAUSE, NOTES
 from labels.seats import DASH
 
-from tablegen.reference.tables import tables
+from tablegen.tables.tables import tables
 
 BY_KEY = {one.key: one for one in EXPECTED}
 COLUMNS = [(one.key, column.head) for one in BY_KEY.values() for column in one.columns]

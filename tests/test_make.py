@@ -10,9 +10,9 @@ from asking import ask
 from printed_words import words_of
 from quick_books import FILES, QUICK, Terminal, add_style, contents, names
 
-from layouts import paging
 from layouts.command import main
-from layouts.progress import Progress
+from layouts.pages import paging
+from layouts.pdf.progress import Progress
 
 # What it makes -----------------------------------------------------------------------------------------------
 
@@ -119,7 +119,7 @@ def test_progress_is_told_to_the_end(quick, monkeypatch):
         def advance(self, pages):
             seen['told'] += pages
 
-    monkeypatch.setattr('layouts.progress.Progress', Counting)
+    monkeypatch.setattr('layouts.pdf.progress.Progress', Counting)
     ask('make', 'book.toml')
 
     assert seen['told'] == seen['wanted'] > 12

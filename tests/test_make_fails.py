@@ -13,9 +13,9 @@ from asking import ask
 from quick_books import QUICK, add_style, contents, earlier, names
 
 from layouts import build as building
-from layouts import typeface
-from layouts.book import plan
-from layouts.typeset import load_typesetter
+from layouts.pages.book import plan
+from layouts.paper import typeface
+from layouts.pdf.typeset import load_typesetter
 from tablegen.settings import read_settings
 
 REPORT = 'next: this is a fault of the program: report it with the settings file'

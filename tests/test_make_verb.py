@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from asking import ask
 
-from layouts.book import plan
 from layouts.build import sheet_count
+from layouts.pages.book import plan
 from tablegen.settings import read_settings
 
 SMALL = 'pitches = [6]\nparts = ["gable"]\nruns = {to = "1 ft"}'

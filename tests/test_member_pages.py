@@ -3,9 +3,9 @@
 import pytest
 from fifty_digits import mp, mpf
 
-from layouts.book import plan
-from layouts.html import pages_html
-from layouts.member_pages import CommonPage, HipPage
+from layouts.html.page_html import pages_html
+from layouts.pages.book import plan
+from layouts.pages.member_pages import CommonPage, HipPage
 from tablegen.settings import read_settings
 
 

@@ -6,8 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from layouts.pages import MOST_IN_A_SECTION, Block, Draft, page_side
-from layouts.paging import Furniture, Pages, lay_out
+from layouts.pages.paging import Furniture, Pages, lay_out
+from layouts.paper.page import MOST_IN_A_SECTION, Block, Draft, page_side
 
 NOTES = Draft('notes', lambda index: 'note')
 CLOSING = Draft('closing', lambda index: 'last')

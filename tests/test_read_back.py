@@ -10,10 +10,10 @@ from made_books import ANYWHERE_ELSE, misplaced
 from printed_words import Word
 from table_pages import as_read
 
-from layouts.contents_pages import ContentsPage
-from layouts.how_to_page import HowToPage
-from layouts.run_tables import GridPage
-from tablegen.rows import part_runs, run_rows
+from layouts.grid.run_tables import GridPage
+from layouts.pages.contents_pages import ContentsPage
+from layouts.pages.how_to_page import HowToPage
+from tablegen.tables.runs import part_runs, run_rows
 
 SIX = '6 in 12'
 FIELDS = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}

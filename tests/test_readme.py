@@ -14,14 +14,14 @@ import pytest
 from asking import ask
 
 from layouts import build as building
-from layouts.book import plan
 from layouts.build import sheet_layout
 from layouts.cards.faces import TableFace
 from layouts.cards.formats import FORMATS
 from layouts.cards.plan import plan_cards
 from layouts.cards.sheet import card_sheet
+from layouts.pages.book import plan
 from layouts.verbs import VERBS
-from tablegen.pitch import pitch_of_rise
+from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.settings import Runs, Settings, read_settings
 
 TOP = Path(__file__).resolve().parent.parent

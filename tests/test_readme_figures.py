@@ -12,7 +12,7 @@ from oracle import seats
 from oracle.corner import common_length, corner, hip_length
 from oracle.rounding import decimal, nearest, part
 
-from layouts.book import plan
+from layouts.pages.book import plan
 from tablegen.settings import Settings
 
 WORDS = ' '.join((Path(__file__).parent.parent / 'README.md').read_text('utf-8').split())

@@ -11,18 +11,18 @@ from pathlib import Path
 import pytest
 from printed_words import lines_of, words_of
 
-from layouts.book import plan
-from layouts.html import pages_html, style
-from layouts.reference_pages import LETTERS
-from layouts.reference_tables import TablePage
-from layouts.trim import trim_of
-from layouts.typeset import Job, set_document
-from tablegen.figures import Figure
-from tablegen.pitch import Pitch
-from tablegen.reference.groups import GROUPS, HOUSE_GROUPS
-from tablegen.reference.tables import tables
+from layouts.grid.reference_tables import TablePage
+from layouts.html.page_html import pages_html, style
+from layouts.pages.book import plan
+from layouts.pages.reference_pages import LETTERS
+from layouts.paper.trim import trim_of
+from layouts.pdf.typeset import Job, set_document
+from tablegen.geometry.pitch import Pitch
+from tablegen.groups import GROUPS, HOUSE_GROUPS
+from tablegen.numbers.figure import Figure
+from tablegen.numbers.text import rational
 from tablegen.settings import BOOK_PARTS, USUAL_PARTS, Settings, read_settings
-from tablegen.text import rational
+from tablegen.tables.tables import tables
 
 BOOKS = {
     'inches': 'pitches = [4, "7 1/2", 8, 12, 18]',

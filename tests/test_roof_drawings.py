@@ -18,12 +18,12 @@ from layouts.drawings.gable_studs import stud_tops
 from layouts.drawings.hip_section import edge_depth
 from layouts.drawings.plan import cut_member
 from layouts.drawings.setting_out import level_gap
-from layouts.reference_drawings import PICTURES
-from layouts.reference_intros import question
-from tablegen.findings.roof import roof_findings
+from layouts.pages.reference_drawings import PICTURES
+from layouts.pages.reference_intros import question
 from tablegen.geometry import backing, cheeks, many_sided, seat, shortening, tail
 from tablegen.geometry.corner import square_corner
-from tablegen.pitch import pitch_of_rise
+from tablegen.geometry.pitch import pitch_of_rise
+from tablegen.roof.roof import roof_findings
 from tablegen.settings import Settings, read_settings
 from tablegen.written.pitches import pitch
 

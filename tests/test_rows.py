@@ -8,11 +8,11 @@ from itertools import pairwise
 import pytest
 from fifty_digits import CLEAR, count_of, mp, mpf, real
 
-from tablegen import text
-from tablegen.figures import Measure
-from tablegen.pitch import pitch_of_rise
-from tablegen.rows import coarse_part, jack_rows, part_runs, pitch_values, run_row, run_rows
+from tablegen.geometry.pitch import pitch_of_rise
+from tablegen.numbers import text
+from tablegen.numbers.figure import Measure
 from tablegen.settings import Runs, Settings
+from tablegen.tables.runs import coarse_part, jack_rows, part_runs, pitch_values, run_row, run_rows
 from tablegen.written.pitches import pitch
 
 BOOK = Settings()

@@ -10,7 +10,7 @@ from strategies import parts, styles
 
 from tablegen import settings as module
 from tablegen.errors import BookError, SettingsFaults
-from tablegen.figures import Measure
+from tablegen.numbers.figure import Measure
 from tablegen.settings import Runs, Settings, read_settings, smallest_part, starter
 from tablegen.written.pitches import ALLOWED as PITCH
 

@@ -20,7 +20,7 @@ from pypdf.generic import (
     RectangleObject,
 )
 
-from layouts.sheets import SheetLayout, impose
+from layouts.sheets.sheets import SheetLayout, impose
 
 MM = 72 / 25.4
 POCKET_LETTER = SheetLayout('letter', 100, 133, 4)

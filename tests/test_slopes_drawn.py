@@ -18,9 +18,9 @@ from layouts.drawings.corner_plans import unequal_plan
 from layouts.drawings.gable_studs import gable_studs
 from layouts.drawings.plan import PlanLabels, jack_points, shortening_plan
 from layouts.drawings.setting_out import level_and_tape
-from layouts.reference_drawings import PICTURES
-from layouts.reference_intros import question
-from tablegen.findings.roof import roof_findings
+from layouts.pages.reference_drawings import PICTURES
+from layouts.pages.reference_intros import question
+from tablegen.roof.roof import roof_findings
 from tablegen.settings import read_settings
 
 ENDS = {'ridge': 'RIDGE', 'tail': 'TAIL'}

@@ -8,13 +8,13 @@ from hypothesis import given, settings
 from run_books import FIELDS, TABLES, book_settings, grid_steps, settings_with, sixteenths
 from table_pages import FRACTIONS, HEADS, as_read, joined, number_of, pages_of, runs_in
 
-from layouts.pages import Index
-from layouts.pitch_pages import page_of_addition, page_of_run
-from layouts.run_tables import GridPage, ListPage
-from layouts.trim import trim_of
-from tablegen import text
-from tablegen.rows import part_runs, run_rows
+from layouts.grid.run_tables import GridPage, ListPage
+from layouts.pages.pitch_pages import page_of_addition, page_of_run
+from layouts.paper.page import Index
+from layouts.paper.trim import trim_of
+from tablegen.numbers import text
 from tablegen.settings import Runs
+from tablegen.tables.runs import part_runs, run_rows
 from tablegen.written.lengths import length
 
 

@@ -9,7 +9,7 @@ import pytest
 from jinja2 import Environment, nodes
 
 TOP = Path(__file__).resolve().parent.parent
-TEMPLATES = sorted(TOP.glob('layouts/templates/*.html'))
+TEMPLATES = sorted(TOP.glob('layouts/html/templates/*.html'))
 LONGEST = 300
 LONGER = {
     'layouts/bootstrap.py': 'runs before anything is installed, so it is one file with the standard library alone',

@@ -9,11 +9,11 @@ from card_support import decimals, lines_of, mixed
 from check_support import real, rounded
 from mpmath import asin, degrees, mpf, sqrt
 
-from layouts.book import plan
-from layouts.html import pages_html, style
-from layouts.typeset import Job, set_document
-from tablegen import text
-from tablegen.figures import Measure
+from layouts.html.page_html import pages_html, style
+from layouts.pages.book import plan
+from layouts.pdf.typeset import Job, set_document
+from tablegen.numbers import text
+from tablegen.numbers.figure import Measure
 from tablegen.settings import BOOK_PARTS, Settings
 
 STEPS = (4, 8, 12, 16, 20, 24)

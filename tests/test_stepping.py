@@ -7,8 +7,16 @@ from fifty_digits import CLEAR, mp, real
 from hypothesis import given
 from strategies import parts, rises, runs
 
-from tablegen.exact import exact, nearest, root
-from tablegen.stepping import BODY_REACH, TONGUE_REACH, common_hold, common_steps, drift, hip_hold, hip_steps
+from tablegen.geometry.stepping import (
+    BODY_REACH,
+    TONGUE_REACH,
+    common_hold,
+    common_steps,
+    drift,
+    hip_hold,
+    hip_steps,
+)
+from tablegen.numbers.exact import exact, nearest, root
 
 
 @pytest.mark.parametrize(

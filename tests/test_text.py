@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from strategies import parts, rationals, styles
 
-from tablegen import text
+from tablegen.numbers import text
 from tablegen.written import lengths
 from tablegen.written.numbers import number
 

@@ -5,11 +5,11 @@ import re
 import pytest
 from font_measures import FIGURES, advance_em, ascent_and_descent_em, box_em, figure_height_em
 
-from layouts import small_runs
 from layouts.drawings import svg
-from layouts.grids import BASELINE_SHIFT_EM, FIGURE_SPACE, GROUP, SIZES
-from layouts.html import style
-from layouts.trim import (
+from layouts.grid import small_runs
+from layouts.grid.grids import BASELINE_SHIFT_EM, FIGURE_SPACE, GROUP, SIZES
+from layouts.html.page_html import style
+from layouts.paper.trim import (
     DIGIT_EM,
     FOOT_EM,
     FRACTION_OF_WHOLE,

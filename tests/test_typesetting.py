@@ -12,12 +12,12 @@ from made_books import made, strayed
 from printed_words import MM, faults_of, fonts_of, words_of
 from pypdf import PdfReader
 
-from layouts import typeset as typesetting
-from layouts.book import plan
-from layouts.html import pages_html, style
-from layouts.pages import Draft, Page, page_side
-from layouts.trim import trim_of
-from layouts.typeset import Job, load_typesetter, parts, set_document, typeset
+from layouts.html.page_html import pages_html, style
+from layouts.pages.book import plan
+from layouts.paper.page import Draft, Page, page_side
+from layouts.paper.trim import trim_of
+from layouts.pdf import typeset as typesetting
+from layouts.pdf.typeset import Job, load_typesetter, parts, set_document, typeset
 from tablegen.errors import BookError
 from tablegen.settings import Settings, read_settings
 

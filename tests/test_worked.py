@@ -9,10 +9,10 @@ from oracle import hip_ends, seats
 from oracle.corner import corner, hip_length, hip_run
 from oracle.rounding import part
 
-from tablegen.cautions import THIN_TAIL
-from tablegen.lumber import stock
+from tablegen.examples import hip_jacks, nearest_pitch, porch, store, store_hip, wing_valley
+from tablegen.roof.cautions import THIN_TAIL
+from tablegen.roof.lumber import stock
 from tablegen.settings import BOOK_PARTS, Runs, Settings, read_settings
-from tablegen.worked import hip_jacks, nearest_pitch, porch, store, store_hip, wing_valley
 
 BOOK = Settings()
 SMALL = Settings(runs=Runs(last=Fraction(10)))

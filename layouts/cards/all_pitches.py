@@ -11,7 +11,9 @@ from layouts.cards.fitting import column_width, foot_lines, label_width, most_ro
 from layouts.cards.formats import Format
 from layouts.cards.measures import BOLD, LEAST_PT, width_pt
 from layouts.cards.titles import fitted_title, pitch_title
-from layouts.cards.words import (
+from layouts.pages.glance_pages import pitch_head
+from layouts.pages.how_to_page import unit_after
+from layouts.words.cards import (
     ALL_PITCHES,
     CAUTION,
     EXAMPLE,
@@ -23,17 +25,15 @@ from layouts.cards.words import (
     STEPS,
     USE,
 )
-from layouts.glance_pages import pitch_head
-from layouts.how_to_page import unit_after
-from tablegen import text
-from tablegen.cautions import LOW_SLOPE, STEEP
 from tablegen.errors import BookError
-from tablegen.exact import nearest
-from tablegen.figures import length_of_count
-from tablegen.pitch import Pitch
-from tablegen.rows import PitchValues, pitch_values
+from tablegen.examples import nearest_pitch
+from tablegen.geometry.pitch import Pitch
+from tablegen.numbers import text
+from tablegen.numbers.exact import nearest
+from tablegen.numbers.figure import length_of_count
+from tablegen.roof.cautions import LOW_SLOPE, STEEP
 from tablegen.settings import Settings
-from tablegen.worked import nearest_pitch
+from tablegen.tables.runs import PitchValues, pitch_values
 
 PART_PLACES = 3
 HEAD_LINES = 3

@@ -6,10 +6,10 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from tablegen import text
-from tablegen.figures import Figure
-from tablegen.rows import PitchValues
+from tablegen.numbers import text
+from tablegen.numbers.figure import Figure
 from tablegen.settings import Settings
+from tablegen.tables.runs import PitchValues
 
 FIRST_SPACINGS = (Fraction(16), Fraction(24))
 """Spacings of jacks that are wanted before others (common practice, no source)."""

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from layouts.grids import fraction_text, whole_text
-from tablegen.figures import Figure
+from layouts.grid.grids import fraction_text, whole_text
+from tablegen.numbers.figure import Figure
 from tablegen.settings import PARTS_OF_AN_INCH
 
 

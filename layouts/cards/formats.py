@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from layouts.fold import POINTS_PER_MM
+from layouts.sheets.fold import POINTS_PER_MM
 from tablegen.errors import BookError
 
 FILM_HOLE_MM, PAPER_HOLE_MM = 5.0, 11.0

@@ -10,9 +10,9 @@ from layouts.cards.formats import CLEAR_MM, HOLE_CENTER_MM, PAPER_HOLE_MM, Forma
 from layouts.cards.measures import LINE
 from layouts.cards.plan import CardPlan
 from layouts.cards.titles import figure_size
-from layouts.html import environment
-from layouts.typeface import font_address
-from layouts.typeset import Job
+from layouts.html.page_html import environment
+from layouts.paper.typeface import font_address
+from layouts.pdf.typeset import Job
 
 FACES = 'card-faces.pdf'
 
@@ -49,4 +49,4 @@ html {{ font-size: {form.note_pt}pt; }}
 .foot {{ bottom: {form.inset_mm}mm; left: {form.inset_mm}mm; right: {form.inset_mm}mm; }}
 .foot, .what {{ line-height: {LINE}; }}
 """
-    return sizes + files('layouts').joinpath('styles/card.css').read_text('utf-8')
+    return sizes + files('layouts.html').joinpath('styles/card.css').read_text('utf-8')

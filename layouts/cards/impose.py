@@ -11,9 +11,9 @@ from pypdf.generic import ArrayObject, ByteStringObject, IndirectObject, NameObj
 from layouts.cards.formats import Format
 from layouts.cards.sheet import CardSheet, placed
 from layouts.cards.sheet_marks import card_marks
-from layouts.fold import POINTS_PER_MM
-from layouts.marks import draw_label
-from layouts.sheet_forms import add_sheet, drawn_form, glyph_form, page_form, write_whole
+from layouts.sheets.fold import POINTS_PER_MM
+from layouts.sheets.marks import draw_label
+from layouts.sheets.sheet_forms import add_sheet, drawn_form, glyph_form, page_form, write_whole
 
 
 def lay_cards(faces: Path, form: Format, sheet: CardSheet, out: Path) -> int:

@@ -10,7 +10,7 @@ from layouts.cards.html import faces_job
 from layouts.cards.impose import lay_cards
 from layouts.cards.plan import CardPlan, plan_cards
 from layouts.cards.sheet import CardSheet, card_sheet
-from layouts.typeset import Job
+from layouts.pdf.typeset import Job
 from tablegen.settings import Settings
 
 CARD = 'card.pdf'

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from layouts.typeface import advance_em
+from layouts.paper.typeface import advance_em
 
 TEXT, WHOLE, BOLD, HEAVY = (86, 600), (86, 700), (80, 720), (76, 800)
 """Width and weight of each cut of the typeface on cards: nothing is lighter than 600."""

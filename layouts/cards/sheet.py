@@ -6,8 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from layouts.cards.formats import SEAL_MM, Format
-from layouts.fold import FIT_MM, PAPERS_MM
-from layouts.marks import UNPRINTABLE_MM
+from layouts.sheets.fold import FIT_MM, PAPERS_MM
+from layouts.sheets.marks import UNPRINTABLE_MM
 from tablegen.errors import BookError
 
 GAP_MM = 2 * SEAL_MM

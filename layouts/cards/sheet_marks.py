@@ -2,16 +2,10 @@
 
 from __future__ import annotations
 
-from layouts.cards.formats import (
-    FILM_HOLE_MM,
-    HOLE_CENTER_MM,
-    PAPER_HOLE_MM,
-    SEAL_MM,
-    Format,
-)
+from layouts.cards.formats import FILM_HOLE_MM, HOLE_CENTER_MM, PAPER_HOLE_MM, SEAL_MM, Format
 from layouts.cards.sheet import CardSheet
-from layouts.fold import FIT_MM, POINTS_PER_MM
-from layouts.marks import HAIRLINE_PT, Line, draw_lines, line_mm
+from layouts.sheets.fold import FIT_MM, POINTS_PER_MM
+from layouts.sheets.marks import HAIRLINE_PT, Line, draw_lines, line_mm
 
 KAPPA = 0.5523
 """How far a curve's handles reach, in radii, for a quarter of a circle."""

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from layouts.cards.faces import Title
 from layouts.cards.formats import Format
 from layouts.cards.measures import BOLD, HEAVY, width_pt
-from tablegen.pitch import Pitch
+from tablegen.geometry.pitch import Pitch
 
 MOST_NAMED = 4
 """Pitches that are named one by one; of more, the first and the last."""

@@ -9,7 +9,7 @@ from math import atan, cos, sin
 from markupsafe import Markup
 
 from layouts.drawings import svg
-from tablegen.pitch import Pitch
+from tablegen.geometry.pitch import Pitch
 
 RIM_STEPS = 6
 

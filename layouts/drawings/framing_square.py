@@ -13,9 +13,9 @@ from markupsafe import Markup
 
 from layouts.drawings import svg
 from layouts.drawings.marked_board import ends_named
-from layouts.trim import mixed_em
-from layouts.words import ENDS, SQUARE_DRAWING
-from tablegen.stepping import BODY_REACH, TONGUE_REACH, Hold
+from layouts.paper.trim import mixed_em
+from layouts.words.pages import ENDS, SQUARE_DRAWING
+from tablegen.geometry.stepping import BODY_REACH, TONGUE_REACH, Hold
 
 BODY_WIDTH, TONGUE_WIDTH = 2.0, 1.5
 """Inches; the usual widths of a framing square's arms (common practice, no source)."""

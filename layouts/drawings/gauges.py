@@ -7,8 +7,8 @@ from markupsafe import Markup
 from layouts.drawings import svg
 from layouts.drawings.framing_square import LABELS, HeldSquare, held_square
 from layouts.drawings.marked_board import ends_named
-from layouts.words import ENDS
-from tablegen.stepping import Hold
+from layouts.words.pages import ENDS
+from tablegen.geometry.stepping import Hold
 
 WIDTH, HIGHEST = 242.0, 80.0
 HEAD_ROOM = 20.0

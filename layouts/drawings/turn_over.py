@@ -8,7 +8,7 @@ from markupsafe import Markup
 
 from layouts.drawings import svg
 from layouts.drawings.framing_square import BODY_WIDTH, TONGUE_WIDTH
-from tablegen.stepping import BODY_REACH, TONGUE_REACH
+from tablegen.geometry.stepping import BODY_REACH, TONGUE_REACH
 
 WIDTH, HEIGHT = 242.0, 99.0
 ERROR_DEG = 6.0

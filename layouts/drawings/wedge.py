@@ -5,8 +5,8 @@ from __future__ import annotations
 from markupsafe import Markup
 
 from layouts.drawings import svg
-from tablegen.figures import Figure
-from tablegen.pitch import Pitch
+from tablegen.geometry.pitch import Pitch
+from tablegen.numbers.figure import Figure
 
 LOW_DEGREES, STEEP_DEGREES = 20, 50
 """Slopes at which the angle no longer has room inside the triangle."""

@@ -5,10 +5,10 @@ from __future__ import annotations
 import argparse
 from typing import TextIO
 
-from layouts.reading_words import group_lines
+from layouts.told.reading_words import group_lines
 from layouts.verbs import options
 from layouts.verbs.options import FORMATS, Subparsers, groups_json
-from tablegen.findings.layout import brace
+from tablegen.roof.layout import brace
 from tablegen.settings import Settings
 
 EXAMPLES = ('rafterbook brace "3 ft" "3 ft"', 'rafterbook brace "3 ft" "2 ft" --format json')

@@ -46,7 +46,7 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     settings = with_steep(settings_from(args.settings), args)
     if args.pitches is not None:
         settings = with_pitches(settings, args.pitches)
-    from layouts.build import build_cards  # the typesetter takes half a second to load
+    from layouts.build import build_cards
 
     size = USUAL[settings.trim] if args.size is None else args.size
     made = build_cards(settings, size, Path(args.out))

@@ -5,8 +5,8 @@ from __future__ import annotations
 import argparse
 from typing import Protocol, TextIO
 
-from layouts.checks import corner, length, square, steps, turn_over
-from layouts.checks.options import STATUS
+from layouts.verbs.checks import corner, length, square, steps, turn_over
+from layouts.verbs.checks.options import STATUS
 from layouts.verbs.options import Subparsers, add_verb
 
 

@@ -12,11 +12,11 @@ from typing import TextIO
 from layouts.verbs import options
 from layouts.verbs.options import Subparsers
 from layouts.verbs.settings_file import settings_from
-from tablegen.data_rows import data_rows, plain
 from tablegen.errors import BookError, meant
-from tablegen.reference.data_columns import table_data
-from tablegen.reference.tables import tables
 from tablegen.settings import Settings
+from tablegen.tables.data_columns import table_data
+from tablegen.tables.run_data import data_rows, plain
+from tablegen.tables.tables import tables
 
 FORMATS = ('csv', 'jsonl')
 FIELDS = (

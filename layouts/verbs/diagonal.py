@@ -5,11 +5,11 @@ from __future__ import annotations
 import argparse
 from typing import TextIO
 
-from layouts.reading_words import group_lines
+from layouts.told.reading_words import group_lines
 from layouts.verbs import options
 from layouts.verbs.options import FORMATS, Subparsers, groups_json
 from tablegen.errors import BookError
-from tablegen.findings.layout import rectangle, rectangle_check
+from tablegen.roof.layout import rectangle, rectangle_check
 from tablegen.settings import Settings
 from tablegen.written.lengths import length
 

@@ -7,13 +7,13 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TextIO, TypeVar
 
-from layouts.find_answer import answer, shown_groups
+from layouts.told.find_answer import answer, shown_groups
 from layouts.verbs import options
 from layouts.verbs.find_options import declare, kind_of, refuse_what_is_not_used
 from layouts.verbs.options import FORMATS, Subparsers
 from tablegen.errors import BookError
-from tablegen.findings.question import RoofQuestion
-from tablegen.lumber import Stock, stock
+from tablegen.roof.lumber import Stock, stock
+from tablegen.roof.question import RoofQuestion
 from tablegen.settings import Settings
 from tablegen.written.lengths import ALLOWED, length
 from tablegen.written.pitches import pitch

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import argparse
 
-from layouts.find_answer import CORNER, MANY_SIDED, REGULAR, SHED, SHOWN
+from layouts.told.find_answer import CORNER, MANY_SIDED, REGULAR, SHED, SHOWN
 from layouts.verbs import options
 from tablegen.errors import BookError
-from tablegen.findings.shed import AGAINST, LEDGER
+from tablegen.roof.shed import AGAINST, LEDGER
 
 KIND_NAMES = {
     REGULAR: 'a roof of one pitch with square corners',

@@ -33,9 +33,9 @@ def add(subparsers: Subparsers) -> None:
 def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Make the files and say what they are."""
     settings = settings_from(args.settings)
-    from layouts.book import plan
-    from layouts.build import build, sheet_count  # the typesetter takes half a second to load
-    from layouts.progress import Progress
+    from layouts.build import build, sheet_count
+    from layouts.pages.book import plan
+    from layouts.pdf.progress import Progress
 
     if args.plan:
         planned = plan(settings)

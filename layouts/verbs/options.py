@@ -9,9 +9,9 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import Protocol, TextIO
 
-from tablegen import text
 from tablegen.errors import BookError, SettingsFaults
-from tablegen.readings import Group, as_data
+from tablegen.numbers import text
+from tablegen.roof.readings import Group, as_data
 from tablegen.settings import READERS, Settings, run_faults
 from tablegen.written.lengths import ALLOWED, length
 from tablegen.written.ranges import WrittenRange, split_range

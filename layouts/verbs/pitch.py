@@ -8,14 +8,14 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TextIO
 
-from layouts.reading_words import group_lines
+from layouts.told.reading_words import group_lines
 from layouts.verbs import options
 from layouts.verbs.options import FORMATS, Subparsers, groups_json
 from tablegen.errors import BookError
-from tablegen.exact import Exact
-from tablegen.figures import Measure
-from tablegen.findings.layout import pitch_found
 from tablegen.geometry import finding_pitch
+from tablegen.numbers.exact import Exact
+from tablegen.numbers.figure import Measure
+from tablegen.roof.layout import pitch_found
 from tablegen.settings import Settings
 from tablegen.written.degrees import degrees
 from tablegen.written.lengths import length

@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from tablegen.checking import tape
 from tablegen.checking.written import Part, Written, half, inches_text
-from tablegen.exact import Exact, sign
+from tablegen.numbers.exact import Exact, sign
 
 HALF_PART, GIVEN, USUAL = 'half-part', 'given', 'usual'
 RIGHT, WRONG, NOT_JUDGED = 'right', 'wrong', 'not-judged'

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from tablegen import text
-from tablegen.angles import Angle
-from tablegen.exact import Exact, Rational, exact, sign
-from tablegen.figures import INCH, Figure, decimal_figure, degree_figure
+from tablegen.numbers import text
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.exact import Exact, Rational, exact, sign
+from tablegen.numbers.figure import INCH, Figure, decimal_figure, degree_figure
 
 PLACES = 3
 FINE_PLACES = 9

@@ -10,11 +10,11 @@ from tablegen.checking.amounts import Amount, amount
 from tablegen.checking.corner import BODY_IN, TurnOver, sine_of_excess, turn_over
 from tablegen.checking.steps import drift_row
 from tablegen.checking.written import written
-from tablegen.exact import root
-from tablegen.figures import Figure, Measure, length_figure
 from tablegen.geometry import common, hip
-from tablegen.pitch import Pitch
-from tablegen.stepping import common_hold, hip_hold
+from tablegen.geometry.pitch import Pitch
+from tablegen.geometry.stepping import common_hold, hip_hold
+from tablegen.numbers.exact import root
+from tablegen.numbers.figure import Figure, Measure, length_figure
 
 GAPS = ('1/64', '1/32', '3/64', '1/16', '3/32', '1/8')
 """in, as a reader measures them."""

@@ -5,13 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen import text
-from tablegen.angles import Angle
 from tablegen.checking.allowance import Allowance, allowance, verdict
 from tablegen.checking.amounts import Amount, amount, angle_amount
 from tablegen.checking.written import Written, half
 from tablegen.errors import BookError
-from tablegen.exact import Exact, exact, root
+from tablegen.numbers import text
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.exact import Exact, exact, root
 
 BODY_IN = Fraction(24)
 """Length of a framing square's longer arm (common practice, no source)."""

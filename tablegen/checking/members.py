@@ -6,8 +6,8 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.exact import Exact, exact, root
 from tablegen.geometry import common, hip, jacks
+from tablegen.numbers.exact import Exact, exact, root
 
 STEP_RUN = Fraction(12)
 """Inches of common run in one step of the square."""

@@ -5,16 +5,16 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen import text
-from tablegen.angles import Angle
 from tablegen.checking.allowance import Allowance, allowance, verdict
 from tablegen.checking.amounts import Amount, amount, angle_amount
 from tablegen.checking.members import MEMBERS, slope_of
 from tablegen.checking.written import Written
 from tablegen.errors import BookError
-from tablegen.exact import Exact
-from tablegen.figures import Figure, Measure, length_figure
-from tablegen.pitch import Pitch
+from tablegen.geometry.pitch import Pitch
+from tablegen.numbers import text
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.exact import Exact
+from tablegen.numbers.figure import Figure, Measure, length_figure
 
 
 @dataclass(frozen=True, slots=True)

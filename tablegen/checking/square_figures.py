@@ -7,10 +7,10 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from tablegen.checking.members import STEP_RUN, seventeen_cheek, seventeen_length
-from tablegen.exact import Exact
-from tablegen.figures import Figure, Measure, decimal_figure, length_figure
 from tablegen.geometry import common, hip, jacks
-from tablegen.pitch import pitch_of_rise
+from tablegen.geometry.pitch import pitch_of_rise
+from tablegen.numbers.exact import Exact
+from tablegen.numbers.figure import Figure, Measure, decimal_figure, length_figure
 
 HUNDREDTHS, SIXTEENTHS = 100, 16
 RISES = range(1, 25)

@@ -10,8 +10,8 @@ from tablegen.checking.amounts import Amount, amount
 from tablegen.checking.square_figures import COLUMNS, RISES, SIXTEENTHS, Column, slope_of_rise
 from tablegen.checking.square_file import ShownRow
 from tablegen.checking.written import Part, Written
-from tablegen.exact import Exact, floor_of, nearest
-from tablegen.figures import Figure
+from tablegen.numbers.exact import Exact, floor_of, nearest
+from tablegen.numbers.figure import Figure
 
 RIGHT = 'right'
 CUT_OFF = 'cut-off'

@@ -11,10 +11,10 @@ from tablegen.checking.amounts import Amount, amount
 from tablegen.checking.members import MEMBERS, SEVENTEEN, STEP_RUN, seventeen_length
 from tablegen.checking.written import Written
 from tablegen.errors import BookError
-from tablegen.exact import Exact, root
-from tablegen.figures import Figure, Measure, length_figure
-from tablegen.pitch import Pitch
-from tablegen.stepping import SQUARE, Hold, common_hold, hip_hold
+from tablegen.geometry.pitch import Pitch
+from tablegen.geometry.stepping import SQUARE, Hold, common_hold, hip_hold
+from tablegen.numbers.exact import Exact, root
+from tablegen.numbers.figure import Figure, Measure, length_figure
 
 DRIFT_PARTS = (64, 32, 16)
 """Errors of one step whose sum is shown, one of so many to an inch."""

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen import text
 from tablegen.errors import BookError
+from tablegen.numbers import text
 
 SOURCE = 'NIST Handbook 44, section 5.52 Linear Measures: metal tapes'
 LONGEST_FT = 100

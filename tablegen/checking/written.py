@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen import text
-from tablegen.exact import Exact, Rational, exact, nearest
-from tablegen.figures import Figure
+from tablegen.numbers import text
+from tablegen.numbers.exact import Exact, Rational, exact, nearest
+from tablegen.numbers.figure import Figure
 from tablegen.written.lengths import inches_in, read_length
 from tablegen.written.numbers import Number
 

@@ -7,9 +7,9 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from tablegen.angles import Angle
-from tablegen.exact import Exact
 from tablegen.geometry.corner import Corner, hip_angle
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.exact import Exact
 
 
 def bevel(at: Corner) -> Angle:

@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.angles import Angle, angle_of_sine
-from tablegen.exact import Exact
 from tablegen.geometry.corner import Corner, hip_angle
+from tablegen.numbers.angles import Angle, angle_of_sine
+from tablegen.numbers.exact import Exact
 
 SAW_SCALE_TANGENT = 1
 """Tangent of the tilt where most saws' scales end, 45 degrees: common practice, no source."""

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from tablegen.angles import Angle
-from tablegen.exact import Exact, root
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.exact import Exact, root
 
 
 def line_length(run_in: Fraction, slope: Exact) -> Exact:

@@ -9,9 +9,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.angles import Angle
 from tablegen.errors import BookError
-from tablegen.exact import Exact, exact, one_term, root, sign
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.exact import Exact, exact, one_term, root, sign
 
 SQUARE = exact(1)
 """Tangent of half the plan angle of a square corner."""

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from tablegen import text
-from tablegen.angles import Angle, tangent_of_degrees
 from tablegen.errors import BookError
-from tablegen.exact import Exact, exact, root
+from tablegen.numbers import text
+from tablegen.numbers.angles import Angle, tangent_of_degrees
+from tablegen.numbers.exact import Exact, exact, root
 
 
 def from_rise_and_run(rise_in: Fraction, run_in: Fraction, place: str = 'run') -> Exact:

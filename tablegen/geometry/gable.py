@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from tablegen.angles import Angle
-from tablegen.exact import Exact
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.exact import Exact
 
 
 def stud_difference(spacing_in: Fraction, slope: Exact) -> Exact:

@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from tablegen.angles import Angle
-from tablegen.exact import Exact, root
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.exact import Exact, root
 
 RUN_SQUARED = 2
 """Square of a hip's own run for one unit of common run: it crosses the corner at 45 degrees in plan."""

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from tablegen.angles import Angle
-from tablegen.exact import Exact
 from tablegen.geometry import common
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.exact import Exact
 
 
 def difference(spacing_in: Fraction, slope: Exact) -> Exact:

@@ -8,12 +8,12 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from tablegen.angles import Angle, tangent_of_degrees
 from tablegen.errors import BookError
-from tablegen.exact import Exact, one_term, root
 from tablegen.geometry import cheeks
 from tablegen.geometry.cheeks import Cheek
 from tablegen.geometry.corner import Corner, corner
+from tablegen.numbers.angles import Angle, tangent_of_degrees
+from tablegen.numbers.exact import Exact, one_term, root
 
 FEWEST_SIDES = 3
 MOST_SIDES = 360

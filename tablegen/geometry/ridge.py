@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from tablegen.exact import Exact, exact
 from tablegen.geometry.corner import Corner
+from tablegen.numbers.exact import Exact, exact
 
 
 def top_of_planes(run_in: Fraction, height_in: Exact, slope: Exact) -> Exact:

@@ -7,11 +7,11 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from tablegen import text
-from tablegen.angles import Angle
 from tablegen.errors import BookError
-from tablegen.exact import Exact, exact, floor_of, nearest
 from tablegen.geometry.corner import Corner, hip_angle
+from tablegen.numbers import text
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.exact import Exact, exact, floor_of, nearest
 
 MARKS = (Fraction(1, 4), Fraction(1, 3))
 """Shares of the depth past which a notch is marked. A quarter is the limit at the ENDS of a sawn member in the

@@ -5,9 +5,9 @@ from __future__ import annotations
 from fractions import Fraction
 from math import gcd
 
-from tablegen.angles import Angle
 from tablegen.errors import BookError
-from tablegen.exact import Exact, exact, root
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.exact import Exact, exact, root
 
 
 def diagonal(length_in: Fraction, width_in: Fraction) -> Exact:

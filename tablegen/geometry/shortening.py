@@ -9,9 +9,9 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from tablegen.angles import Angle
-from tablegen.exact import Exact, exact
 from tablegen.geometry.corner import Corner
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.exact import Exact, exact
 
 
 def at_ledger(ledger_thickness_in: Fraction) -> Exact:

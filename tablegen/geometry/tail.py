@@ -7,12 +7,12 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from tablegen import text
-from tablegen.angles import Angle
 from tablegen.errors import BookError
-from tablegen.exact import Exact, exact
 from tablegen.geometry import corner, shortening
 from tablegen.geometry.corner import Corner
+from tablegen.numbers import text
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.exact import Exact, exact
 
 
 def common_tail(overhang_in: Exact | Fraction, slope: Exact) -> Exact:

@@ -8,9 +8,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from tablegen.angles import Angle, angle_of_sine, half_angle_of_cosine
-from tablegen.exact import Exact
 from tablegen.geometry.corner import Corner
+from tablegen.numbers.angles import Angle, angle_of_sine, half_angle_of_cosine
+from tablegen.numbers.exact import Exact
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
 
-from tablegen import text
 from tablegen.errors import BookError
+from tablegen.numbers import text
 from tablegen.written.numbers import NUMBER, NoNumber, Number, normalized, read_number
 
 ALLOWED = 'a length such as 4 ft, 4\' 7 1/2", 55.5 in, 55 1/2 (inches), 1.4 m or 1400 mm'

@@ -7,7 +7,7 @@ import unicodedata
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen import text
+from tablegen.numbers import text
 
 MIXED = r'[0-9]+(?: ?- ?| )[0-9]+/[0-9]+'
 NUMBER = rf'(?:{MIXED}|[0-9]+/[0-9]+|[0-9]+(?:\.[0-9]*)?|\.[0-9]+)'

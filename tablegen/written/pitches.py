@@ -7,7 +7,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from tablegen.errors import BookError, each_of
-from tablegen.pitch import Pitch, pitch_of_degrees, pitch_of_rise
+from tablegen.geometry.pitch import Pitch, pitch_of_degrees, pitch_of_rise
 from tablegen.written.degrees import signed_degrees
 from tablegen.written.numbers import NUMBER, NoNumber, normalized, read_number
 from tablegen.written.ranges import WrittenRange, split_range

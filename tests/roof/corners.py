@@ -8,10 +8,10 @@ from mpmath import mp, mpf
 from near import number
 from oracle.planes import roof_corner
 
-from tablegen.angles import tangent_of_degrees
-from tablegen.exact import Exact, exact
 from tablegen.geometry.corner import Corner, corner
 from tablegen.geometry.many_sided import regular_corner
+from tablegen.numbers.angles import tangent_of_degrees
+from tablegen.numbers.exact import Exact, exact
 
 THICKNESSES = (Fraction(3, 4), Fraction(3, 2), Fraction(7, 2))
 PAIRS = ((4, 12), (8, 12), (12, 8), (6, 9), (5, 10), (1, 24), (24, 1), (7, 8), (3, 18), (12, 5))

@@ -2,7 +2,7 @@
 
 from fifty_digits import mp, mpf, real
 
-from tablegen.exact import exact
+from tablegen.numbers.exact import exact
 
 NEAR = mpf('1e-9')
 

@@ -2,9 +2,9 @@
 
 from mpmath import atan, mpf, sqrt
 
-from tablegen.lumber import SIZES
-from tablegen.reference import ridge
+from tablegen.roof.lumber import SIZES
 from tablegen.settings import Settings
+from tablegen.tables import ridge
 
 BOOK = Settings()
 T = mpf(3) / 2

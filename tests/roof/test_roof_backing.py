@@ -24,9 +24,9 @@ from oracle.planes import (
     unit,
 )
 
-from tablegen.exact import exact
 from tablegen.geometry import backing, hip
 from tablegen.geometry.corner import square_corner
+from tablegen.numbers.exact import exact
 
 
 def _edge_towards_a(roof, hip_board):

@@ -21,10 +21,10 @@ from oracle.planes import (
     scaled,
 )
 
-from tablegen.angles import degrees_count
-from tablegen.exact import exact, nearest
 from tablegen.geometry import cheeks, hip, jacks
 from tablegen.geometry.corner import square_corner
+from tablegen.numbers.angles import degrees_count
+from tablegen.numbers.exact import exact, nearest
 
 
 def _jack(roof):

@@ -10,10 +10,10 @@ from mpmath import mp
 from near import NEAR, gap, number
 from oracle.planes import ORIGIN, Plane, angle, level, meet, plumb_plane, scaled, size, sub
 
-from tablegen.angles import tangent_of_degrees
 from tablegen.errors import BookError
-from tablegen.exact import exact
 from tablegen.geometry import common, corner, hip, jacks
+from tablegen.numbers.angles import tangent_of_degrees
+from tablegen.numbers.exact import exact
 
 
 def _end(roof, run_in):

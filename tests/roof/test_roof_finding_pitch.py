@@ -6,10 +6,10 @@ import pytest
 from mpmath import mp, mpf
 from near import NEAR, gap, number
 
-from tablegen.angles import degrees_count
 from tablegen.errors import BookError
-from tablegen.exact import exact
 from tablegen.geometry import finding_pitch
+from tablegen.numbers.angles import degrees_count
+from tablegen.numbers.exact import exact
 
 
 @pytest.mark.parametrize('rise', [*range(1, 25), Fraction(15, 2)])

@@ -8,13 +8,13 @@ from mpmath import mp, mpf
 from near import NEAR
 
 from tablegen.errors import BookError
-from tablegen.figures import Measure
-from tablegen.findings.corner import corner_sides, two_pitches
-from tablegen.findings.question import RoofQuestion
-from tablegen.findings.roof import GROUPS, roof_findings
-from tablegen.findings.sides import many_sides, sided
-from tablegen.lumber import stock
-from tablegen.readings import Group, Rows, as_data, length, signed
+from tablegen.numbers.figure import Measure
+from tablegen.roof.corner import corner_sides, two_pitches
+from tablegen.roof.lumber import stock
+from tablegen.roof.question import RoofQuestion
+from tablegen.roof.readings import Group, Rows, as_data, length, signed
+from tablegen.roof.roof import GROUPS, roof_findings
+from tablegen.roof.sides import many_sides, sided
 from tablegen.written.pitches import pitch
 
 ASK = RoofQuestion(pitch('8'), Fraction(120))

@@ -5,13 +5,13 @@ from fractions import Fraction
 
 import pytest
 
-from tablegen.findings.caution import cautions_of, corner_cautions, shed_cautions
-from tablegen.findings.corner import corner_sides
-from tablegen.findings.question import RoofQuestion
-from tablegen.findings.side import side_a
-from tablegen.findings.sides import sided
-from tablegen.lumber import stock
-from tablegen.readings import Group, as_data
+from tablegen.roof.caution import cautions_of, corner_cautions, shed_cautions
+from tablegen.roof.corner import corner_sides
+from tablegen.roof.lumber import stock
+from tablegen.roof.question import RoofQuestion
+from tablegen.roof.readings import Group, as_data
+from tablegen.roof.side import side_a
+from tablegen.roof.sides import sided
 from tablegen.written.pitches import pitch
 
 ASK = RoofQuestion(pitch('8'), Fraction(120), hip_stock=stock('2x10'), valley_stock=stock('2x10'))

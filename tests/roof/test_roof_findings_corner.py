@@ -20,13 +20,13 @@ from oracle.planes import (
 )
 from oracle.planes import sub as less
 
-from tablegen.findings.corner import corner_sides
-from tablegen.findings.corner import two_pitches as told_of
-from tablegen.findings.question import RoofQuestion
-from tablegen.findings.roof import roof_findings
-from tablegen.findings.sides import many_sides as told_of_sides
-from tablegen.findings.sides import sided
-from tablegen.readings import as_data
+from tablegen.roof.corner import corner_sides
+from tablegen.roof.corner import two_pitches as told_of
+from tablegen.roof.question import RoofQuestion
+from tablegen.roof.readings import as_data
+from tablegen.roof.roof import roof_findings
+from tablegen.roof.sides import many_sides as told_of_sides
+from tablegen.roof.sides import sided
 from tablegen.written.pitches import pitch
 
 ASK = RoofQuestion(pitch('8'), Fraction(120))

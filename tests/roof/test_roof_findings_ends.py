@@ -12,11 +12,11 @@ import pytest
 from fifty_digits import mp, mpf
 from oracle.planes import LEVEL, Plane, dot, level, meet, member, roof_corner, scaled, size
 
-from tablegen.findings.corner import corner_sides, two_pitches
-from tablegen.findings.question import RoofQuestion
-from tablegen.findings.roof import roof_findings
-from tablegen.lumber import stock
-from tablegen.readings import as_data
+from tablegen.roof.corner import corner_sides, two_pitches
+from tablegen.roof.lumber import stock
+from tablegen.roof.question import RoofQuestion
+from tablegen.roof.readings import as_data
+from tablegen.roof.roof import roof_findings
 from tablegen.written.pitches import pitch
 
 RUN, OUT = 120, 12

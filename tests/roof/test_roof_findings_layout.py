@@ -2,10 +2,10 @@
 
 from fractions import Fraction
 
-from tablegen.figures import Measure
-from tablegen.findings.layout import brace, pitch_found, rectangle, rectangle_check
 from tablegen.geometry import finding_pitch
-from tablegen.readings import as_data
+from tablegen.numbers.figure import Measure
+from tablegen.roof.layout import brace, pitch_found, rectangle, rectangle_check
+from tablegen.roof.readings import as_data
 
 
 def test_a_found_pitch():

@@ -21,12 +21,12 @@ from oracle.planes import (
     square_top,
 )
 
-from tablegen.findings.corner import corner_sides, two_pitches
-from tablegen.findings.question import RoofQuestion
-from tablegen.findings.roof import roof_findings
-from tablegen.findings.sides import many_sides, sided
-from tablegen.lumber import stock
-from tablegen.readings import as_data
+from tablegen.roof.corner import corner_sides, two_pitches
+from tablegen.roof.lumber import stock
+from tablegen.roof.question import RoofQuestion
+from tablegen.roof.readings import as_data
+from tablegen.roof.roof import roof_findings
+from tablegen.roof.sides import many_sides, sided
 from tablegen.written.pitches import pitch
 
 SEAT, HIP, VALLEY = mpf('3.5'), mpf('3.5'), mpf('2.5')

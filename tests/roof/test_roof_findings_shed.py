@@ -5,10 +5,10 @@ from fractions import Fraction
 import pytest
 from fifty_digits import mp, mpf
 
-from tablegen.findings.question import RoofQuestion
-from tablegen.findings.shed import Shed, shed_findings
-from tablegen.findings.side import side_a
-from tablegen.readings import as_data
+from tablegen.roof.question import RoofQuestion
+from tablegen.roof.readings import as_data
+from tablegen.roof.shed import Shed, shed_findings
+from tablegen.roof.side import side_a
 from tablegen.written.pitches import pitch
 
 RISE, RUN, LEDGER = mpf('4.5'), mpf(100), Fraction(7, 4)

@@ -24,9 +24,9 @@ from oracle.planes import (
     unit,
 )
 
-from tablegen.exact import exact, root
 from tablegen.geometry import backing, cheeks, ridge, shortening, tail
 from tablegen.geometry.corner import square_corner
+from tablegen.numbers.exact import exact, root
 
 SQUARE = [case for case in CORNERS if case.degrees == 90]
 NAMES = [case.name for case in SQUARE]

@@ -7,10 +7,10 @@ from pathlib import Path
 
 import pytest
 
-from tablegen import cautions, lumber
 from tablegen.errors import BookError
-from tablegen.exact import exact
 from tablegen.geometry import seat
+from tablegen.numbers.exact import exact
+from tablegen.roof import cautions, lumber
 from tablegen.written.numbers import number
 
 FOLDER = Path(__file__).parents[1] / 'authorities'

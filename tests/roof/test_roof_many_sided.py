@@ -27,10 +27,10 @@ from oracle.planes import (
     unit,
 )
 
-from tablegen.angles import degrees_count
 from tablegen.errors import BookError
-from tablegen.exact import root
 from tablegen.geometry import cheeks, common, corner, hip, many_sided, shortening
+from tablegen.numbers.angles import degrees_count
+from tablegen.numbers.exact import root
 
 APOTHEM = Fraction(1591, 16)
 RISES = (1, 4, 9, 16, 24)

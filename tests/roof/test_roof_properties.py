@@ -8,10 +8,16 @@ from hypothesis import strategies as st
 from mpmath import mp, mpf
 from near import number, radians
 
-from tablegen.angles import Angle, angle_of_sine, degrees_count, half_angle_of_cosine, tangent_of_degrees
 from tablegen.errors import BookError
-from tablegen.exact import exact, one_term, root
 from tablegen.geometry import backing, cheeks, common, corner, many_sided, shortening, tail, trim
+from tablegen.numbers.angles import (
+    Angle,
+    angle_of_sine,
+    degrees_count,
+    half_angle_of_cosine,
+    tangent_of_degrees,
+)
+from tablegen.numbers.exact import exact, one_term, root
 
 slopes = st.fractions(min_value=Fraction(1, 48), max_value=10, max_denominator=96).map(exact)
 runs = st.fractions(min_value=1, max_value=400, max_denominator=16)

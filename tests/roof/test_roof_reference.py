@@ -10,19 +10,9 @@ from fractions import Fraction
 from mpmath import asin, atan, cos, degrees, mpf, sin, sqrt, tan
 from printed import BOOK, DEPTHS, THICK, T, angles_of, are_nearest, is_nearest, slope_of
 
-from tablegen.lumber import THICKNESSES_IN, stock
-from tablegen.reference import (
-    cheeks,
-    gable,
-    hip,
-    hip_seat,
-    jacks,
-    ridge,
-    seat,
-    tail,
-    trim,
-)
-from tablegen.reference.finish import cells
+from tablegen.roof.lumber import THICKNESSES_IN, stock
+from tablegen.tables import cheeks, gable, hip, hip_seat, jacks, ridge, seat, tail, trim
+from tablegen.tables.finish import cells
 from tablegen.written.pitches import pitch
 
 

@@ -10,7 +10,7 @@ import pytest
 from mpmath import atan, cos, degrees, mpf, pi, radians, sin, sqrt, tan
 from printed import BOOK, T, angles_of, are_nearest, is_least, is_nearest, slope_of
 
-from tablegen.reference import finding_pitch, many_sided, setting_out, unequal, unequal_ends
+from tablegen.tables import finding_pitch, many_sided, setting_out, unequal, unequal_ends
 
 
 def _corners(rows):

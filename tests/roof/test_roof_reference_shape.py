@@ -8,10 +8,10 @@ import pytest
 from mpmath import acos, cos, degrees, pi, sqrt, tan
 from printed import BOOK, is_nearest
 
-from tablegen.figures import Figure, Measure
+from tablegen.geometry.pitch import Pitch
 from tablegen.geometry.seat import MARKS
-from tablegen.pitch import Pitch
-from tablegen.reference import (
+from tablegen.numbers.figure import Figure, Measure
+from tablegen.tables import (
     cheeks,
     finding_pitch,
     gable,
@@ -29,8 +29,8 @@ from tablegen.reference import (
     unequal,
     unequal_ends,
 )
-from tablegen.reference.data_columns import table_data
-from tablegen.reference.finish import cells
+from tablegen.tables.data_columns import table_data
+from tablegen.tables.finish import cells
 from tablegen.written.pitches import pitch
 
 

@@ -10,9 +10,9 @@ from mpmath import mpf
 from near import NEAR, gap, number
 from oracle.planes import ORIGIN, Plane, cross, dot, level, meet, plane, plumb_plane, scaled, size, sub
 
-from tablegen.exact import exact
 from tablegen.geometry import gable, ridge, seat
 from tablegen.geometry.corner import square_corner
+from tablegen.numbers.exact import exact
 
 LENGTH, WIDTH = Fraction(480), Fraction(289)
 DEPTH, SEAT = Fraction(29, 4), Fraction(7, 2)

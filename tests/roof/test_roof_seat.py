@@ -11,10 +11,10 @@ from near import NEAR, gap, number
 from oracle.planes import ORIGIN, level, scaled, size, square_top
 
 from tablegen.errors import BookError
-from tablegen.exact import exact
 from tablegen.geometry import backing, seat
 from tablegen.geometry.corner import square_corner
-from tablegen.lumber import SIZES, stock
+from tablegen.numbers.exact import exact
+from tablegen.roof.lumber import SIZES, stock
 
 DEPTHS = (Fraction(7, 2), Fraction(29, 4), Fraction(45, 4))
 SEAT = Fraction(7, 2)

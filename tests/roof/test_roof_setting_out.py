@@ -9,8 +9,8 @@ from near import NEAR, gap, number
 from oracle.planes import angle, line_angle, size, sub
 
 from tablegen.errors import BookError
-from tablegen.exact import root
 from tablegen.geometry import setting_out
+from tablegen.numbers.exact import root
 
 
 @pytest.mark.parametrize(('long', 'wide'), [(12, 5), (20, 16), (40, 24), (33, 7)])

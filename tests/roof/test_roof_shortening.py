@@ -8,9 +8,9 @@ from mpmath import mp
 from near import NEAR, gap, number
 from oracle.planes import ORIGIN, Plane, dot, level, meet, member, scaled, size, sub
 
-from tablegen.exact import root
 from tablegen.geometry import shortening
 from tablegen.geometry.corner import square_corner
+from tablegen.numbers.exact import root
 
 JACK_AT = mp.mpf(61)
 

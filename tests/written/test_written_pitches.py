@@ -7,10 +7,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 from strategies import rises
 
-from tablegen.angles import Angle, degrees_count
 from tablegen.errors import BookError
-from tablegen.exact import exact, root
-from tablegen.pitch import pitch_of_degrees, pitch_of_rise
+from tablegen.geometry.pitch import pitch_of_degrees, pitch_of_rise
+from tablegen.numbers.angles import Angle, degrees_count
+from tablegen.numbers.exact import exact, root
 from tablegen.written.pitches import pitch
 
 ALLOWED = 'a pitch such as 6, 6/12, 6 in 12, 6:12, 7.5, 7 1/2 or 26.565 deg, above 0 and up to 24 in 12'

@@ -1,0 +1,237 @@
+"""The tables of runs at one pitch: grids of feet and inches, or lists where the step makes no grid."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cached_property
+from itertools import pairwise
+
+from layouts.grid import small_runs
+from layouts.grid.grids import Fit, Grid, cells_of_foot, fit, grid, head_width
+from layouts.grid.small_runs import Additions, additions
+from layouts.paper.page import Index, Maker, Unplaced
+from layouts.paper.trim import Trim
+from layouts.words.pages import LENGTHS, LIST_HEADS
+from tablegen.geometry import common, hip
+from tablegen.geometry.pitch import Pitch
+from tablegen.numbers import text
+from tablegen.numbers.exact import nearest
+from tablegen.settings import Settings
+from tablegen.tables.lookup import set_of_tabled
+from tablegen.tables.members import Members, members
+from tablegen.tables.runs import JackRow, PitchValues, RunRow, jack_rows, part_runs, pitch_values, run_rows
+
+FEET_LABEL, RUN_LABEL = 17.0, 60.5
+"""Widths of the columns that name a row, in units."""
+HEAD_SIZES, LEAST_HEAD_SIZE = ((2, 2.9), (5, 2.0), (7, 1.6), (9, 1.2)), 0.9
+"""Letters of a pitch's name, at most, and the size in rem at which they have room."""
+FIELD = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}
+
+
+@dataclass(frozen=True, slots=True)
+class Head:
+    """The head of a pitch's page."""
+
+    pitch: str
+    """The big figure: '6', '7 1/2', '30°'."""
+    unit: str
+    """'in 12', or '' for a pitch in degrees."""
+    size: float
+    """Of the big figure, in rem: a longer name is set smaller."""
+    lengths: str
+    """How lengths read in the tables: 'inches', or 'feet and inches'."""
+
+
+@dataclass(frozen=True, slots=True)
+class GridPage:
+    """One page of a table of runs."""
+
+    head: Head
+    table: str
+    """'common', 'hip-valley' or 'rise': its words are the template's."""
+    values: PitchValues
+    grid: Grid
+    additions: tuple[Additions, ...]
+    """Small runs and what each adds, this page's share of them."""
+    last_of_table: bool
+
+
+@dataclass(frozen=True, slots=True)
+class ListPage:
+    """One page of runs in a list, for steps that make no grid of feet and inches."""
+
+    head: Head
+    values: PitchValues
+    grid: Grid
+    added: bool
+    """Whether these are small runs, to add to a run of the list."""
+
+
+class PitchTables:
+    """The rows of one pitch, computed once when its first page is made."""
+
+    def __init__(self, pitch: Pitch, settings: Settings, trim: Trim):
+        self.pitch, self.settings, self.trim = pitch, settings, trim
+
+    @cached_property
+    def values(self) -> PitchValues:
+        return pitch_values(self.pitch, self.settings)
+
+    @cached_property
+    def members(self) -> Members:
+        return members(self.pitch, self.settings)
+
+    @cached_property
+    def rows(self) -> list[RunRow]:
+        return list(run_rows(self.pitch, self.settings.runs, self.settings.measure))
+
+    @cached_property
+    def jacks(self) -> list[JackRow]:
+        return jack_rows(self.pitch, self.settings)
+
+    @cached_property
+    def head(self) -> Head:
+        unit = '' if self.pitch.short.endswith('°') else 'in 12'
+        return Head(
+            self.pitch.short,
+            unit,
+            next((size for most, size in HEAD_SIZES if len(self.pitch.short) <= most), LEAST_HEAD_SIZE),
+            LENGTHS[self.settings.measure.style],
+        )
+
+
+def grid_cuts(
+    settings: Settings, trim: Trim, offsets: Sequence[Fraction]
+) -> tuple[Fit, list[Sequence[Fraction]]]:
+    """Return how one table's columns fit the page, the same at every pitch, and the inches that stand on each page.
+
+    Notes:
+        1. More than one page is an even number, so that every opening is of one table and has all small runs to add.
+    """
+    measure, steepest = settings.measure, settings.pitches[-1]
+    greatest = max(
+        nearest(hip.line_length(settings.runs.last, steepest.slope), measure.per),
+        nearest(common.rise(settings.runs.last, steepest.slope), measure.per),
+    )
+    least = head_width([text.rational(offset) for offset in offsets])
+    fitted = fit(trim, measure, greatest, FEET_LABEL, len(offsets), least)
+    pages = -(-len(offsets) // fitted.columns)
+    pages += pages % 2 if pages > 1 else 0
+    bounds = [-(-len(offsets) * place // pages) for place in range(pages + 1)]
+    return fitted, [offsets[first:last] for first, last in pairwise(bounds)]
+
+
+def page_shares(
+    settings: Settings, trim: Trim, offsets: Sequence[Fraction]
+) -> list[tuple[range, Sequence[Fraction]]]:
+    """Return the feet and the inches past them of every page of a table, in order."""
+    runs = settings.runs
+    _, cuts = grid_cuts(settings, trim, offsets)
+    feet = range(int(runs.first // 12), int(runs.last // 12) + 1)
+    bands = _bands(feet, trim.rows - small_runs.rows_taken(settings, trim, len(cuts)))
+    return [(band, cut) for band in bands for cut in cuts]
+
+
+def grid_pages(tables: PitchTables, name: str, offsets: Sequence[Fraction]) -> list[Unplaced]:
+    """Return template and maker of every page of one table, feet down and inches across."""
+    fitted, cuts = grid_cuts(tables.settings, tables.trim, offsets)
+    shares = page_shares(tables.settings, tables.trim, offsets)
+    return [
+        ('grid', _grid_maker(tables, name, fitted, band, cut, place, len(cuts), place == len(shares) - 1))
+        for place, (band, cut) in enumerate(shares)
+    ]
+
+
+def places_of_run(run_in: Fraction, settings: Settings, trim: Trim, offsets: Sequence[Fraction]) -> list[int]:
+    """Return on which pages of a table, from 0, a run's figure stands: one page, or all that have a small run.
+
+    Given:
+        offsets  inches past a whole foot of a grid; none for a list
+    """
+    runs = settings.runs
+    tabled = run_in in set_of_tabled(settings, [run_in])
+    if not offsets:
+        if tabled:
+            return [int((run_in - runs.first) // runs.step) // trim.rows]
+        return [
+            place for place, (some, added) in enumerate(_lists(settings, trim)) if added and run_in in some
+        ]
+    shares = page_shares(settings, trim, offsets)
+    if tabled:
+        return [
+            place for place, (feet, cut) in enumerate(shares) if run_in // 12 in feet and run_in % 12 in cut
+        ]
+    turns = small_runs.turns(settings, trim, len({cut[0] for _, cut in shares}))
+    return [place for place in range(len(shares)) if run_in in turns[place % len(turns)]]
+
+
+def _bands(feet: range, rows: int) -> list[range]:
+    """Return feet cut into pages, at whole groups of six where there is more than one page."""
+    if len(feet) <= rows:
+        return [feet]
+    step = rows - rows % 6
+    return [feet[at : at + step] for at in range(0, len(feet), step)]
+
+
+def _grid_maker(
+    tables: PitchTables,
+    name: str,
+    fitted: Fit,
+    band: range,
+    cut: Sequence[Fraction],
+    place: int,
+    cuts: int,
+    last: bool,
+) -> Maker:
+    def make(index: Index) -> GridPage:
+        figures = {row.run_in: getattr(row, FIELD[name]) for row in tables.rows}
+        rows = [(str(feet), cells_of_foot(figures, feet, cut)) for feet in band]
+        whole = all(offset.denominator == 1 for offset in cut)
+        unit = ' in' if whole else ''  # beside a fraction there is no room for it
+        heads = [text.rational(offset) + unit for offset in cut]
+        group = 6 - band[0] % 6
+        page = grid(rows, heads, 'ft', fitted, FEET_LABEL, tables.trim, group)
+        turns = small_runs.turns(tables.settings, tables.trim, cuts)
+        turn = turns[place % len(turns)]
+        small = run_rows(tables.pitch, turn, tables.settings.measure)
+        mine = additions(turn, (getattr(row, FIELD[name]) for row in small), tables.settings, tables.trim)
+        return GridPage(tables.head, name, tables.values, page, mine, last)
+
+    return make
+
+
+def list_pages(tables: PitchTables, wanted: Sequence[str]) -> list[Unplaced]:
+    """Return the list of runs, then the lists of small runs to add to them."""
+    settings, trim = tables.settings, tables.trim
+    steepest = settings.pitches[-1]
+    longest = max([settings.runs.last, *part_runs(settings.runs, settings.measure.per)])
+    greatest = nearest(hip.line_length(longest, steepest.slope), settings.measure.per)
+    fitted = fit(trim, settings.measure, greatest, RUN_LABEL, len(wanted), RUN_LABEL + 1, 0)
+    lists = _lists(settings, trim)
+    return [('list', _list_maker(tables, wanted, fitted, some, added)) for some, added in lists]
+
+
+def _lists(settings: Settings, trim: Trim) -> list[tuple[list[Fraction], bool]]:
+    """Return the runs of every page of a list, and whether they are small runs to add."""
+    runs, small = list(settings.runs), part_runs(settings.runs, settings.measure.per)
+    parts = [run for run in small if run < 1], [run for run in small if run >= 1]
+    tabled = [(runs[at : at + trim.rows], False) for at in range(0, len(runs), trim.rows)]
+    return tabled + [(some, True) for some in parts if some]
+
+
+def _list_maker(
+    tables: PitchTables, wanted: Sequence[str], fitted: Fit, runs: Sequence[Fraction], added: bool
+) -> Maker:
+    def make(index: Index) -> ListPage:
+        rows = [
+            (text.run(row.run_in), [getattr(row, FIELD[name]) for name in wanted])
+            for row in run_rows(tables.pitch, runs, tables.settings.measure)
+        ]
+        heads = [LIST_HEADS[name] for name in wanted]
+        return ListPage(
+            tables.head, tables.values, grid(rows, heads, 'run', fitted, RUN_LABEL, tables.trim), added
+        )
+
+    return make

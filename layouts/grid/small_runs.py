@@ -1,0 +1,124 @@
+"""Small runs to add, at the foot of a table of runs: which stand on which of two facing pages, and in how many lines."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cache
+
+from layouts.grid.grids import tab_stop
+from layouts.paper.trim import Trim, mixed_em
+from tablegen.geometry.hip import RUN_SQUARED
+from tablegen.numbers import text
+from tablegen.numbers.exact import root
+from tablegen.numbers.figure import Figure, Measure, length_figure
+from tablegen.settings import Settings
+from tablegen.tables.runs import part_runs
+
+WIDEST_COLUMN, MOST_IN_A_LINE, ROWS_OF_A_LINE = 34.0, 9, 2
+"""Width of a small run's column in units; how many stand in a line; rows that each further line takes."""
+SIZE, GAP = 8.0, 2.0
+"""Size of their type, as the style sheet sets it, and what is free between them, in units."""
+
+
+@dataclass(frozen=True, slots=True)
+class Additions:
+    """A line of small runs above a line of what each adds, at tab stops."""
+
+    names: str
+    figures: str
+    column: float
+    """Width of a column as it is set, in rem."""
+    tab: float
+    """The tab stop to ask for, rem."""
+
+
+@dataclass(frozen=True, slots=True)
+class Lie:
+    """How a page's small runs lie, the same at every pitch."""
+
+    lines: int
+    columns: int
+    apart: float
+    """What is free between two figures at least, units."""
+
+
+def turns(settings: Settings, trim: Trim, cuts: int) -> list[list[Fraction]]:
+    """Return the small runs of the first and of the second of two facing pages; all of them where there is but one.
+
+    Given:
+        cuts  pages of a table side by side
+
+    Notes:
+        1. They are parted where they take fewest lines, then where the figures stand furthest apart: those of the
+           first page are narrower, and one more of them may have room there.
+    """
+    small = part_runs(settings.runs, settings.measure.per)
+    if cuts == 1 or len(small) < 2:
+        return [small] * min(cuts, 2)
+    half = -(-len(small) // 2)
+    parted = [[small[:at], small[at:]] for at in range(half, min(half + 2, len(small)))]
+
+    def merit(turns: list[list[Fraction]]) -> tuple[int, float]:
+        lies = [lie(turn, settings, trim) for turn in turns]
+        return max(one.lines for one in lies), -min(one.apart for one in lies)
+
+    return min(parted, key=merit)
+
+
+def lie(turn: Sequence[Fraction], settings: Settings, trim: Trim) -> Lie:
+    """Return how one page's small runs lie."""
+    squares = tuple(pitch.slope.squared() for pitch in settings.pitches)
+    widest = max((_widest_em(run, squares, settings.measure) for run in turn), default=0) * SIZE
+    most = max(1, min(MOST_IN_A_LINE, int(trim.text_width / (widest + GAP)) - 1))
+    columns = min(most, len(turn))
+    return Lie(-(-len(turn) // most), columns, _column(columns, trim) - widest)
+
+
+def rows_taken(settings: Settings, trim: Trim, cuts: int) -> int:
+    """Return how many rows of a table give way to lines of small runs past the first."""
+    return ROWS_OF_A_LINE * max(
+        0, max(lie(turn, settings, trim).lines for turn in turns(settings, trim, cuts)) - 1
+    )
+
+
+def additions(
+    turn: Sequence[Fraction], figures: Iterable[Figure], settings: Settings, trim: Trim
+) -> tuple[Additions, ...]:
+    """Return the lines of one page's small runs.
+
+    Given:
+        figures  what each adds
+    """
+    columns = lie(turn, settings, trim).columns
+    pairs = [
+        (text.rational(run), figure.text.removesuffix('″')) for run, figure in zip(turn, figures, strict=True)
+    ]
+    column, tab = tab_stop(_column(columns, trim), trim)
+    cuts = [pairs[at : at + columns] for at in range(0, len(pairs), max(1, columns))]
+    return tuple(
+        Additions(
+            '\t'.join(run for run, _ in cut),
+            '\t'.join(figure for _, figure in cut),
+            round(column / 10, 4),
+            tab,
+        )
+        for cut in cuts
+    )
+
+
+def _column(columns: int, trim: Trim) -> float:
+    return min(trim.text_width / (columns + 1), WIDEST_COLUMN)
+
+
+@cache
+def _widest_em(run_in: Fraction, squares: tuple[Fraction, ...], measure: Measure) -> float:
+    """Return the widest figure of a small run at any of a book's slopes, told by their squares; in em.
+
+    Notes:
+        1. A figure wider than its column would push the next one under another run. The steepest pitch has not
+           always the widest: 3 is narrower than 2 13/16.
+    """
+    lengths = (root(RUN_SQUARED + square) * run_in for square in squares)
+    return max(mixed_em(length_figure(length, measure).text.removesuffix('″')) for length in lengths)

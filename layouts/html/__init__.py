@@ -1,0 +1,1 @@
+"""Pages as HTML: templates that place strings, styles, the typeface."""

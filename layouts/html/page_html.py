@@ -1,0 +1,66 @@
+"""HTML: pages placed by templates, which hold the book's prose and place strings without making any."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import cache
+from importlib.resources import files
+
+from jinja2 import Environment, PackageLoader, StrictUndefined
+from markupsafe import Markup
+
+from layouts.grid.grids import fraction_text, whole_text
+from layouts.paper.page import Page
+from layouts.paper.trim import Trim
+from layouts.paper.typeface import font_address
+from tablegen.checking.amounts import signed
+
+
+@cache
+def environment() -> Environment:
+    """Return the templates; a misspelt name is an error, and every string is escaped."""
+    made = Environment(
+        loader=PackageLoader('layouts.html', 'templates'),
+        undefined=StrictUndefined,
+        autoescape=True,
+        trim_blocks=True,
+        lstrip_blocks=True,
+    )
+    made.filters |= {'kept': kept, 'whole': whole_text, 'fraction': fraction_text, 'signed': signed}
+    return made
+
+
+def kept(words: str, after: str = '') -> Markup:
+    """Return words that stay in one line, lest a number part from its fraction."""
+    return Markup('<span class="kept">{}{}</span>').format(words, after)
+
+
+def pages_html(pages: Sequence[Page], title: str) -> str:
+    """Return one HTML document of some pages, in their order."""
+    templates = environment()
+    bodies = [
+        templates.get_template(f'{page.template}.html').render(page=page, it=page.content) for page in pages
+    ]
+    return templates.get_template('document.html').render(title=title, bodies=bodies)
+
+
+def style(trim: Trim) -> str:
+    """Return the style sheet of a page format: the font, the page's own sizes, then what all share."""
+    sizes = f"""
+@font-face {{ font-family: "Open Sans"; src: url("{font_address()}"); }}
+@page {{ size: {trim.width_mm}mm {trim.height_mm}mm; margin: {trim.top_mm}mm 0 {trim.foot_mm}mm 0; }}
+html {{ font-size: {10 * trim.unit_pt}pt; }}
+.left {{ padding: 0 {trim.inner_mm}mm 0 {trim.outer_mm}mm; }}
+.right {{ padding: 0 {trim.outer_mm}mm 0 {trim.inner_mm}mm; }}
+.grid pre {{ line-height: {trim.row_units / 10:.3f}rem; }}
+.tab {{ width: {trim.outer_mm - 1.2 - trim.tab_inset_mm}mm; }}
+.left .tab {{ padding-left: {trim.tab_inset_mm}mm; }}
+.right .tab {{ padding-right: {trim.tab_inset_mm}mm; }}
+.fan {{ right: {trim.outer_mm}mm; }}
+.inside {{ left: {trim.inner_mm}mm; right: {trim.outer_mm}mm; }}
+.left .foot {{ left: {trim.outer_mm}mm; right: {trim.inner_mm}mm; }}
+.folio {{ top: {trim.height_mm - trim.top_mm - trim.foot_mm + 1.2}mm; }}
+.left .folio {{ left: {trim.outer_mm}mm; }}
+.right .folio {{ right: {trim.outer_mm}mm; }}
+"""
+    return sizes + files('layouts.html').joinpath('styles/book.css').read_text('utf-8')

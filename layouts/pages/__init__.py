@@ -1,0 +1,1 @@
+"""The pages of the book: what stands on each, counted before anything is set."""

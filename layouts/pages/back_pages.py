@@ -1,0 +1,121 @@
+"""The pages after the tables: rounding, what the numbers were checked against, the settings of this copy."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from layouts.pages import colophon
+from layouts.pages.how_to_page import unit_after
+from layouts.paper.page import Block, Draft, Index
+from layouts.words.pages import LIST_HEADS, WORDS
+from tablegen.examples import nearest_pitch
+from tablegen.geometry import hip
+from tablegen.numbers import text
+from tablegen.numbers.exact import exact, nearest, root
+from tablegen.settings import Settings
+from tablegen.tables import lookup
+
+BY_RUN = ('common', 'hip-valley', 'rise')
+"""Tables, one of which shows a sum that is a part off."""
+LONGEST_WHOLE = 24
+"""Letters of a word that is not broken."""
+
+
+@dataclass(frozen=True, slots=True)
+class NumbersPage:
+    """How the numbers are rounded, with the book's own case of a sum that is a part off."""
+
+    part: str
+    half_part: str
+    limits: bool
+    """Whether tables of limits are in the book."""
+    sum_of: str
+    """The table of the sum, as words."""
+    sum_pitch: str
+    sum_readings: tuple[tuple[str, str], ...]
+    """None where no table of the book has such a sum."""
+    sum_total: str
+    sum_exact: str
+    unit: str
+    """What follows a length: ' in', or nothing where its text has its units."""
+    drift_page: int
+    """Where it stands what rounded steps add up to, 0 for nowhere."""
+    seventeen_over: str
+    """What 17 in place of √288 adds over twelve steps at 8 in 12, in."""
+
+
+@dataclass(frozen=True, slots=True)
+class MadePage:
+    """The settings that made this copy."""
+
+    lines: tuple[tuple[tuple[str, bool], ...], ...]
+    """In words, each with whether it is kept whole: a name with a hyphen is, so that it can be read back."""
+    pages: int
+    sections: int
+    figures: str
+    """How many the tables of the pitches print, '' for none."""
+
+
+@dataclass(frozen=True, slots=True)
+class ClosingPage:
+    """What is said once more on the last page of every section."""
+
+    hips: bool
+    cheeks: bool
+
+
+def back_block(settings: Settings, figures: int) -> Block:
+    """Return the last pages; figures is how many are printed in the tables."""
+    drafts = (
+        Draft('numbers', lambda index: _numbers(settings, index), 'numbers', WORDS['numbers']),
+        Draft('checked', lambda index: None, 'checked', WORDS['checked']),
+        Draft('made', lambda index: _made(settings, index, figures), 'made', WORDS['made']),
+    )
+    return Block(drafts)
+
+
+def closing_draft(settings: Settings) -> Draft:
+    """Return the last page of every section: it speaks of what this book has."""
+    parts = set(settings.parts)
+    hips = bool(parts & {'hip-valley', 'values', 'glance'})
+    cheeks = bool(parts & {'values', 'glance', 'square', 'cheeks'})
+    return Draft('closing', lambda index: ClosingPage(hips, cheeks), '', WORDS['closing'])
+
+
+def _numbers(settings: Settings, index: Index) -> NumbersPage:
+    pitch = nearest_pitch(settings, Fraction(4))
+    found = next((one for table in BY_RUN if table in settings.parts if (one := _sum(table, settings))), None)
+    slope = Fraction(8, 12)
+    squared = 17 * 17 + Fraction(64)
+    over = 12 * (root(squared) - hip.line_length(Fraction(12), exact(slope)))
+    readings = tuple((text.run(r.run_in), r.figure.text) for r in found.readings) if found else ()
+    return NumbersPage(
+        text.mixed(1, settings.measure.per),
+        text.mixed(1, 2 * settings.measure.per),
+        'group-seat' in index,
+        LIST_HEADS[found.table] if found else '',
+        pitch.text,
+        readings,
+        found.total.text if found else '',
+        found.direct.text if found else '',
+        unit_after(settings),
+        index.get('drift'),
+        text.decimal(nearest(over, 1000), 3),
+    )
+
+
+def _sum(table: str, settings: Settings) -> lookup.Found | None:
+    """Return two figures of a table whose sum is a part off the true length, or None for none."""
+    pitch = nearest_pitch(settings, Fraction(4))
+    runs = (Fraction(sixteenths, 16) for sixteenths in range(16 * 24, 16 * 96))
+    found = (lookup.look_up(table, run, pitch, settings) for run in runs)
+    return next((one for one in found if one and len(one.readings) == 2 and one.total != one.direct), None)
+
+
+def _made(settings: Settings, index: Index, figures: int) -> MadePage:
+    lines = tuple(
+        tuple((word, len(word) < LONGEST_WHOLE) for word in line.split(' '))
+        for line in colophon.lines(settings, index)
+    )
+    return MadePage(lines, index.total, len(index.sections), f'{figures:,}' if figures else '')

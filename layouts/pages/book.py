@@ -1,0 +1,79 @@
+"""The book as a whole: every page planned from the settings, counted before anything is typeset."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from layouts.pages.back_pages import back_block, closing_draft
+from layouts.pages.covers import cover_draft
+from layouts.pages.example_pages import example_block
+from layouts.pages.front_pages import front_block
+from layouts.pages.paging import Furniture, Pages, lay_out
+from layouts.pages.pitch_pages import pitch_block
+from layouts.pages.reference_pages import reference_blocks
+from layouts.paper.page import Block, Draft, Index
+from layouts.paper.trim import Trim, trim_of
+from layouts.words.pages import WORDS
+from tablegen.errors import BookError
+from tablegen.numbers import text
+from tablegen.settings import Settings
+
+MOST_PAGES = 1000
+FIGURES_OF_A_PITCH = 13 + 38
+"""Figures of the common rafter, and of hip, valley and jacks, jack differences apart."""
+LENGTHS_OF_A_JACK = 3
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """A book whose every page has its number."""
+
+    settings: Settings
+    trim: Trim
+    drafts: tuple[Draft, ...]
+    index: Index
+    figures: int
+    """Figures in its tables."""
+
+    def pages(self) -> Pages:
+        """Return the pages, their contents made as they are taken."""
+        return Pages(self.drafts, self.index)
+
+
+def plan(settings: Settings) -> Plan:
+    """Return the plan of a book.
+
+    Errors:
+        BookError if it would be over 1,000 pages, saying how many
+    """
+    trim = trim_of(settings)
+    figures = figure_count(settings)
+    blocks: list[Block] = [front_block(settings, trim)]
+    blocks += [pitch_block(pitch, place, settings, trim) for place, pitch in enumerate(settings.pitches)]
+    blocks += reference_blocks(settings, trim)
+    blocks += [block for block in (example_block(settings), back_block(settings, figures)) if block]
+    pages = sum(len(block.drafts) for block in blocks)
+    if pages > MOST_PAGES:
+        raise BookError(
+            'runs.by',
+            f'{text.run(settings.runs.step)} over {len(settings.pitches)} pitches would make {pages:,} pages',
+            f'up to {MOST_PAGES:,} pages',
+            'take a longer step, shorter runs or fewer pitches',
+        )
+    furniture = Furniture(
+        Draft('notes', lambda index: None, '', WORDS['notes']),
+        closing_draft(settings),
+        lambda place, count, names: cover_draft(settings, place, count, names),
+    )
+    drafts, index = lay_out([block for block in blocks if block.drafts], furniture)
+    return Plan(settings, trim, tuple(drafts), index, figures)
+
+
+def figure_count(settings: Settings) -> int:
+    """Return how many figures the tables of the pitches print."""
+    tables = sum(name in settings.parts for name in ('common', 'hip-valley', 'rise'))
+    jacks = sum(int(settings.runs.last // spacing) for spacing in settings.spacings)
+    each = settings.runs.count() * tables
+    each += LENGTHS_OF_A_JACK * jacks if 'jacks' in settings.parts else 0
+    each += FIGURES_OF_A_PITCH + len(settings.spacings) if 'values' in settings.parts else 0
+    return each * len(settings.pitches)

@@ -1,0 +1,184 @@
+"""The worked examples as openings: the work step by step, with its page and row, then the board with its marks."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from markupsafe import Markup
+
+from layouts.drawings.marked_board import BoardMarks, End, marked_board
+from layouts.pages.example_places import Place, Places
+from layouts.pages.how_to_page import unit_after
+from layouts.paper.page import Block, Draft, Index, Maker
+from layouts.paper.trim import trim_of
+from layouts.words.examples import BOARD_TITLE, MARKS
+from layouts.words.pages import ENDS, WORDS
+from tablegen import examples as worked
+from tablegen.examples.commons import CommonExample
+from tablegen.examples.hips import HipExample
+from tablegen.examples.jacks import JackExample
+from tablegen.examples.records import Mark, Member
+from tablegen.examples.valleys import ValleyExample
+from tablegen.numbers import text
+from tablegen.numbers.figure import Figure
+from tablegen.roof import cautions
+from tablegen.settings import Settings
+
+Example = CommonExample | HipExample | JackExample | ValleyExample
+WHOLE = ('table', 'mouth', 'board', 'steps')
+FEW_MARKS = 4
+HEADS = {'porch': 'wall', 'jacks': 'hip'}
+"""What stands at the upper end of a board, where it is no ridge."""
+EXAMPLES: tuple[tuple[str, Callable[[Settings], Example | None], str, tuple[str, ...]], ...] = (
+    ('store', worked.store, 'common', ('table', 'board')),
+    ('hip', worked.store_hip, 'hip-valley', WHOLE),
+    ('jacks', worked.hip_jacks, 'jacks', ('table', 'board')),
+    ('valley', worked.wing_valley, 'hip-valley', WHOLE),
+    ('porch', worked.porch, 'common', ('table', 'board')),
+)
+"""Key, what makes it, the part of the book that it needs, and its pages."""
+
+
+@dataclass(frozen=True, slots=True)
+class ExamplePage:
+    """One page of a worked example."""
+
+    key: str
+    example: Example
+    at: dict[str, tuple[Place, ...]]
+    """Places of each step's figures."""
+    words: dict[str, str]
+    """Runs, thicknesses and names, finished."""
+    unit: str
+    """What follows a length: ' in', or nothing where its text has its units."""
+    marks: tuple[tuple[tuple[int, str, str], ...], ...]
+    """Rows of number, what it is, distance; a few marks stand two in a row."""
+    zero: int
+    plate: int
+    """Numbers of the mark that all is measured from, and of the one at the plate line."""
+    board: Markup
+    store_page: int
+    """Where the store's common is worked, 0 for nowhere."""
+    care_page: int
+    """Where the clauses of the cautions stand, 0 for nowhere."""
+    defers: str
+
+
+def example_block(settings: Settings) -> Block | None:
+    """Return the openings of the examples whose tables are in the book, or None if there is none."""
+    if 'examples' not in settings.parts:
+        return None
+    drafts: list[Draft] = []
+    for key, make_example, needs, sides in EXAMPLES:
+        example = make_example(settings) if needs in settings.parts else None
+        if example is None:  # its table is left out, or the book ends before it
+            continue
+        for side in sides:
+            name = 'examples' if not drafts else ''
+            maker = _maker(key, example, settings)
+            known = (f'example:{key}',) if side == 'table' else ()
+            drafts.append(Draft(f'example_{key}_{side}', maker, name, WORDS['examples'], None, known))
+    return Block(tuple(drafts), opens_left=True) if drafts else None
+
+
+def _maker(key: str, example: Example, settings: Settings) -> Maker:
+    def make(index: Index) -> ExamplePage:
+        member = _member(example)
+        places = Places(member.pitch, index, settings, trim_of(settings))
+        at = places.of(member.stands)
+        if isinstance(member, JackExample):
+            at |= {'lines': places.of_rows([one.source for one in member.jacks])}
+        numbers = {mark.key: number for number, mark in enumerate(member.marks, 1)}
+        numbered = tuple((numbers[mark.key], MARKS[key][mark.key], mark.at.text) for mark in member.marks)
+        return ExamplePage(
+            key,
+            example,
+            at,
+            _words(member, settings),
+            unit_after(settings),
+            _in_rows(numbered),
+            numbers['center'],
+            numbers['plate'],
+            _board(key, member),
+            next((index[name] for name in ('example:store',) if name in index), 0),
+            next((index[name] for name in ('care', 'cautions') if name in index), 0),
+            cautions.DEFERS,
+        )
+
+    return make
+
+
+def _member(example: Example) -> Member | JackExample:
+    """Return what is on the board of an example: both kinds have pitch, stock, bird's mouth and marks."""
+    return example if isinstance(example, JackExample) else example.member
+
+
+def _in_rows(numbered: tuple[tuple[int, str, str], ...]) -> tuple[tuple[tuple[int, str, str], ...], ...]:
+    if len(numbered) > FEW_MARKS:
+        return tuple((one,) for one in numbered)
+    half = -(-len(numbered) // 2)
+    return tuple(numbered[place::half] for place in range(half))
+
+
+def _words(member: Member | JackExample, settings: Settings) -> dict[str, str]:
+    jacks = member if isinstance(member, JackExample) else None
+    return {
+        'pitch': member.pitch.text,
+        'run': text.run(member.run_in),
+        'whole_run': text.run(member.run_in + member.overhang_in),
+        'width': text.run(2 * member.run_in),
+        'overhang': text.run(member.overhang_in),
+        'seat': text.run(settings.seat),
+        'ridge': text.rational(settings.ridge_thickness),
+        'hip': text.rational(settings.hip_thickness),
+        'rafter': text.rational(settings.rafter_thickness),
+        'rafters': settings.rafters.name,
+        'hips': settings.hips.name,
+        'valleys': settings.valleys.name,
+        'part': text.mixed(1, settings.measure.per),
+        'last': str(jacks.jacks[-1].number) if jacks else '',
+        'spacing': text.rational(jacks.spacing_in) if jacks else '',
+    }
+
+
+def _inches(figure: Figure) -> float:
+    return figure.count / figure.per
+
+
+def _board(key: str, member: Member | JackExample) -> Markup:
+    at = {mark.key: _inches(mark.at) for mark in member.marks}
+    slope, mouth = float(member.pitch.slope), member.mouth
+    board = BoardMarks(
+        slope / 2**0.5 if key in ('hip', 'valley') else slope,
+        float(member.stock.depth_in),
+        float(member.thickness_in) if key in ('hip', 'valley', 'jacks') else 0.0,
+        _head(at),
+        _tail(at),
+        at['plate'],
+        at.get('heel', at['plate']),
+        _inches(mouth.heel) if mouth else 0.0,
+        _inches(mouth.seat) if mouth else 0.0,
+        tuple(at.values()),
+        _distances(member.marks),
+    )
+    words = (mouth.heel.text, mouth.seat.text) if mouth else ('', '')
+    return marked_board(board, words, BOARD_TITLE, ENDS[HEADS.get(key, 'ridge')])
+
+
+def _head(at: dict[str, float]) -> End:
+    if 'long' in at:
+        return End(at['long'], at['cut'], at['short'])
+    if 'side' in at:
+        return End(at['side'], at['point'], at['side'])
+    return End(at['cut'], at['cut'], at['cut'])
+
+
+def _tail(at: dict[str, float]) -> End:
+    side = at.get('tail_side', at['tail'])
+    return End(side, at['tail'], side)
+
+
+def _distances(marks: tuple[Mark, ...]) -> tuple[tuple[float, str], ...]:
+    """Return the two distances that the tables give, drawn from the line they are measured from."""
+    return tuple((_inches(mark.at), mark.at.text) for mark in marks if mark.key in ('plate', 'tail'))

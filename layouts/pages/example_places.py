@@ -1,0 +1,126 @@
+"""Page, row and column of every figure that a worked example reads from the book."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from layouts.grid.reference_tables import cell_key
+from layouts.pages.jack_pages import page_of_jack
+from layouts.pages.pitch_pages import is_grid, page_of_addition, page_of_run
+from layouts.paper.page import Index
+from layouts.paper.trim import Trim
+from layouts.words.examples import OPENING_ROWS, PLACES
+from layouts.words.pages import LIST_HEADS
+from tablegen.examples.records import RunSource, Source, Sources, Stands
+from tablegen.examples.sources import JACK_LENGTHS
+from tablegen.geometry.pitch import Pitch
+from tablegen.numbers import text
+from tablegen.settings import Settings
+from tablegen.tables.tables import tables
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """Where a figure stands; finished words."""
+
+    page: int
+    table: str
+    """Its title, where a page may have several; else ''."""
+    row: str
+    column: str
+    """'' where the row has one figure."""
+
+
+@dataclass(frozen=True, slots=True)
+class Places:
+    """Finds the places of one example's figures."""
+
+    pitch: Pitch
+    index: Index
+    settings: Settings
+    trim: Trim
+
+    def of(self, stands: Stands) -> dict[str, tuple[Place, ...]]:
+        """Return the places of every step."""
+        return {step: self.of_step(sources) for step, sources in stands.items()}
+
+    def of_step(self, sources: Sources) -> tuple[Place, ...]:
+        """Return the places of one step's figures."""
+        runs = [source for source in sources if isinstance(source, RunSource)]
+        tabled = next((source.run_in for source in runs if not source.added), None)
+        return _together([self._place(source, tabled) for source in sources])
+
+    def of_rows(self, each: Sequence[Sources]) -> tuple[Place, ...]:
+        """Return the places of figures that stand below each other, a page said once."""
+        found: dict[tuple[int, str], list[str]] = {}
+        for source in (source for sources in each for source in sources if isinstance(source, Source)):
+            place = self._in_table(source)
+            found.setdefault((place.page, place.column), []).append(source.row)
+        return tuple(
+            Place(
+                page,
+                '',
+                PLACES['rows' if len(rows) > 1 else 'row'].format(rows[0], rows[-1]),
+                PLACES['column'].format(head),
+            )
+            for (page, head), rows in found.items()
+        )
+
+    def _place(self, source: Source | RunSource, tabled: Fraction | None) -> Place:
+        return (
+            self._in_table(source)
+            if isinstance(source, Source)
+            else self._in_runs(source, tabled or source.run_in)
+        )
+
+    def _in_table(self, source: Source) -> Place:
+        words = PLACES
+        if source.row in OPENING_ROWS:
+            row, column = OPENING_ROWS[source.row]
+            page = self.index[f'{source.table}:{self.pitch.text}']
+            return Place(page, '', words['head'].format(row), words['head'].format(column) if column else '')
+        row = words['row'].format(source.row)
+        if source.table == JACK_LENGTHS:
+            number = int(source.row)
+            page = page_of_jack(self.index, number, source.place, self.pitch, self.settings, self.trim)
+            return Place(page, '', row, words['jack'].format(source.column))
+        page = self.index[cell_key(source.table, source.row, source.place)]
+        title = words['title'].format(_title(source.table, self.settings))
+        return Place(page, title, row, words['head'].format(source.column))
+
+    def _in_runs(self, source: RunSource, tabled: Fraction) -> Place:
+        """Return a place in a table of runs.
+
+        Given:
+            tabled  the run that a small run is added to, in
+        """
+        words, run, table = PLACES, source.run_in, source.table
+        pitch, settings, trim = self.pitch, self.settings, self.trim
+        listed = not is_grid(settings)
+        column = words['head'].format(LIST_HEADS[table]) if listed else ''
+        if source.added:
+            page = page_of_addition(self.index, table, run, tabled, pitch, settings, trim)
+            row = words['row'].format(text.run(run)) if listed else words['add'].format(text.rational(run))
+            return Place(page, '', row, column)
+        page = page_of_run(self.index, table, run, pitch, settings, trim)
+        if listed:
+            return Place(page, '', words['row'].format(text.run(run)), column)
+        feet = run // 12
+        return Place(page, '', words['row'].format(f'{feet} ft'), f'{text.rational(run - 12 * feet)} in')
+
+
+def _together(places: list[Place]) -> tuple[Place, ...]:
+    """Return places, those of one row of one table said once."""
+    found: dict[tuple[int, str, str], list[str]] = {}
+    for place in places:
+        found.setdefault((place.page, place.table, place.row), []).append(place.column)
+    return tuple(
+        Place(*where, PLACES['column'].format(PLACES['and'].join(heads)) if any(heads) else '')
+        for where, heads in found.items()
+    )
+
+
+def _title(key: str, settings: Settings) -> str:
+    return next(table.title for table in tables(settings) if table.key == key)

@@ -1,0 +1,94 @@
+"""The pages before the tables: their order, and those that are no more than a template or a drawing."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from markupsafe import Markup
+
+from layouts.drawings.corner import CornerLabels, labelled_corner
+from layouts.drawings.rafter import RafterLabels, labelled_rafter
+from layouts.pages.contents_pages import contents_drafts
+from layouts.pages.covers import cover_draft
+from layouts.pages.glance_pages import glance_drafts
+from layouts.pages.how_to_page import how_to_draft
+from layouts.pages.square_pages import square_drafts
+from layouts.paper.page import Block, Draft, Index, Maker
+from layouts.paper.trim import Trim
+from layouts.words.pages import CORNER_DRAWING, RAFTER_DRAWING, WORDS
+from tablegen.examples import nearest_pitch
+from tablegen.roof import cautions
+from tablegen.settings import Settings
+
+OF_THE_CODE = (
+    cautions.LOW_SLOPE,
+    cautions.SHORT_SEAT,
+    cautions.PAST_A_QUARTER,
+    cautions.THIN_TAIL,
+    cautions.LONG_TAIL,
+)
+"""Cautions that stand in front of every book, its reference tables or none."""
+
+
+@dataclass(frozen=True, slots=True)
+class CautionsPage:
+    """What geometry does not know."""
+
+    of_the_code: tuple[tuple[str, str], ...]
+    """What is said, and its source."""
+    falls: str
+    past_scale: int
+    """Page of the cuts that no saw tilts to, 0 where the book has none."""
+
+
+@dataclass(frozen=True, slots=True)
+class DrawingPage:
+    """A page with one drawing."""
+
+    picture: Markup
+
+
+def front_block(settings: Settings, trim: Trim) -> Block:
+    """Return the pages before the first pitch."""
+    drafts = [cover_draft(settings), Draft('cautions', _cautions_page, 'cautions', WORDS['cautions'])]
+    drafts += contents_drafts(settings)
+    if 'how-to' in settings.parts:
+        how_to = how_to_draft(settings, trim)
+        drafts += [how_to] if how_to else []
+        drafts.append(Draft('order', lambda index: None, 'order', WORDS['order']))
+    if 'words' in settings.parts:
+        _open_left(drafts)
+        drafts.append(Draft('words_rafter', _rafter_page(settings), 'words', WORDS['words']))
+        drafts.append(Draft('words_corner', _corner_page, 'words-corner', WORDS['words-corner']))
+    if 'square' in settings.parts:
+        _open_left(drafts)
+        drafts += square_drafts(settings)
+    if 'glance' in settings.parts:
+        _open_left(drafts)
+        drafts += glance_drafts(settings, trim)
+    return Block(tuple(drafts))
+
+
+def _open_left(drafts: list[Draft]) -> None:
+    """Add a page of notes where the next page would not lie on the left of an opening."""
+    if len(drafts) % 2 == 0:
+        drafts.append(Draft('notes', lambda index: None, '', WORDS['notes']))
+
+
+def _cautions_page(index: Index) -> CautionsPage:
+    return CautionsPage(
+        tuple((one.text, one.source) for one in OF_THE_CODE),
+        cautions.STEEP.text,
+        index.get('page-past_scale'),
+    )
+
+
+def _rafter_page(settings: Settings) -> Maker:
+    # flatter and steeper than this the words would meet
+    slope = min(0.5, max(0.42, float(nearest_pitch(settings, Fraction(6)).slope)))
+    return lambda index: DrawingPage(labelled_rafter(slope, RafterLabels(**RAFTER_DRAWING)))
+
+
+def _corner_page(index: Index) -> DrawingPage:
+    return DrawingPage(labelled_corner(CornerLabels(**CORNER_DRAWING)))

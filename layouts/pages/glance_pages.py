@@ -1,0 +1,117 @@
+"""All pitches at a glance: an opening with a row for each pitch, in type that its columns have room for."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from layouts.paper.page import Draft, Index, Maker
+from layouts.paper.trim import Trim
+from layouts.paper.typeface import advance_em
+from layouts.words.pages import GLANCE_HEADS, WORDS
+from tablegen.geometry.pitch import Pitch
+from tablegen.numbers import text
+from tablegen.numbers.figure import Figure
+from tablegen.settings import Settings
+from tablegen.tables.runs import PitchValues, pitch_values
+
+ROWS = 24
+"""Pitches on an opening."""
+GROUP = 6
+"""Rows between rules."""
+IN_TWELVE, ANY_PITCH = ('in', '12'), ('', 'pitch')
+"""The head of the pitches, in lines: their number alone, or with its unit where any has another."""
+FIGURES, BOLD, HEAVY = (86, 600), (80, 720), (76, 800)
+"""Width and weight of figures, heads and labels, as the style sheet sets them."""
+LABEL_EM, HEAD_EM, GAP_EM = 1.13, 0.88, 0.36
+"""Size of labels and heads, and what stands left of every column, in em of the figures."""
+TYPE_REM = 0.84
+"""Figures are as large as that, where there is room."""
+Cells = Callable[[PitchValues], tuple[Figure, ...]]
+"""Gives a pitch's figures, in the order of the columns."""
+
+
+@dataclass(frozen=True, slots=True)
+class Over:
+    """What stands over several heads."""
+
+    lines: tuple[str, ...]
+    columns: int
+
+
+@dataclass(frozen=True, slots=True)
+class GlancePage:
+    """All pitches, one row each; half of an opening."""
+
+    size: float
+    """Of the figures, in rem."""
+    over: tuple[Over, ...]
+    heads: tuple[tuple[str, str], ...]
+    """Of the pitches, then of every column, in two lines."""
+    groups: tuple[tuple[tuple[str, ...], ...], ...]
+    """Rows between rules: label, then figures."""
+
+
+def glance_drafts(settings: Settings, trim: Trim) -> list[Draft]:
+    """Return the openings, to begin on the left."""
+    drafts = []
+    for start in range(0, len(settings.pitches), ROWS):
+        some = settings.pitches[start : start + ROWS]
+        for key, cells in (('glance', _of_members), ('glance-right', _of_jacks)):
+            template = 'glance_right' if key == 'glance-right' else 'glance_left'
+            make = _maker(settings, trim, some, key, cells)
+            drafts.append(Draft(template, make, '' if start else key, WORDS[key]))
+    return drafts
+
+
+def pitch_head(pitches: Sequence[Pitch]) -> tuple[str, str]:
+    """Return what stands over a column of pitches: one in degrees has its unit with it."""
+    return ANY_PITCH if any(pitch.short.endswith('°') for pitch in pitches) else IN_TWELVE
+
+
+def _maker(settings: Settings, trim: Trim, pitches: Sequence[Pitch], key: str, cells: Cells) -> Maker:
+    def make(index: Index) -> GlancePage:
+        over, heads = _heads(key, [text.rational(spacing) for spacing in settings.spacings])
+        heads = (pitch_head(settings.pitches), *heads)
+        values = [pitch_values(pitch, settings) for pitch in pitches]
+        rows = [(one.pitch.short, *(figure.text for figure in cells(one))) for one in values]
+        groups = tuple(tuple(rows[at : at + GROUP]) for at in range(0, len(rows), GROUP))
+        return GlancePage(_size(heads, rows, trim), over, heads, groups)
+
+    return make
+
+
+def _of_members(values: PitchValues) -> tuple[Figure, ...]:
+    return (
+        values.plumb_cut,
+        values.level_cut,
+        values.hip_plumb_cut,
+        values.hip_level_cut,
+        values.common_per_foot,
+        values.hip_per_foot,
+    )
+
+
+def _of_jacks(values: PitchValues) -> tuple[Figure, ...]:
+    return (*values.jack_differences, values.jack_cheek, values.hip_cheek, values.backing_bevel)
+
+
+def _heads(key: str, spacings: Sequence[str]) -> tuple[tuple[Over, ...], tuple[tuple[str, str], ...]]:
+    """Return what stands over the heads, and the heads; those of jacks are one a spacing."""
+    over: list[Over] = []
+    heads: list[tuple[str, str]] = []
+    for lines, some in GLANCE_HEADS[key]:
+        names = [('at', f'{spacing} in') for spacing in spacings] if some is None else some
+        over.append(Over(lines, len(names)))
+        heads += names
+    return tuple(over), tuple(heads)
+
+
+def _size(heads: Sequence[tuple[str, str]], rows: Sequence[tuple[str, ...]], trim: Trim) -> float:
+    """Return the size of type in which every column stands clear of the next."""
+    wide = 0.0
+    for place, head in enumerate(heads):
+        cut, scale = (FIGURES, 1.0) if place else (HEAVY, LABEL_EM)
+        cells = [advance_em(row[place], *cut) * scale for row in rows]
+        wide += max(*cells, *(advance_em(line, *BOLD) * HEAD_EM for line in head)) + GAP_EM
+    return round(min(TYPE_REM, trim.text_width / 10 / wide), 3)

@@ -1,0 +1,144 @@
+"""The pages of a pitch's jacks: line length, long point and short point of each, side by side, by spacing."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from layouts.grid.grids import Fit, Grid, fit, grid
+from layouts.grid.run_tables import Head, PitchTables
+from layouts.paper.page import Index, Maker, Unplaced
+from layouts.paper.trim import Trim
+from layouts.words.pages import JACK_HEADS
+from tablegen.geometry import common
+from tablegen.geometry.pitch import Pitch
+from tablegen.numbers import text
+from tablegen.numbers.exact import nearest
+from tablegen.numbers.figure import Figure
+from tablegen.settings import Settings
+from tablegen.tables.runs import JackRow
+
+LABEL = 24.0
+"""Width of the column of jacks' numbers, in units."""
+LEAST_COLUMN = 25.0
+"""Width that the longest head of a column needs, in units."""
+LINES_BELOW = 1
+"""Rows that the words below the table take, beside what every table leaves free."""
+COLUMNS = ('lengths', 'long_points', 'short_points')
+"""Of one spacing, as the rows have them."""
+
+
+@dataclass(frozen=True, slots=True)
+class JackPage:
+    """Jacks by number from the corner, some of the spacings on this page."""
+
+    head: Head
+    grid: Grid
+    differences: tuple[tuple[str, str], ...]
+    """Spacing and what each jack is longer than the one before."""
+    hip: str
+    rafter: str
+    """Thicknesses for which the points are worked out."""
+    right: bool
+    """Whether it is the second of two facing pages, which has other words below its table."""
+
+
+@dataclass(frozen=True, slots=True)
+class JackShare:
+    """What stands on one page of a pitch's jacks."""
+
+    spacings: range
+    """Places of the spacings in the settings."""
+    rows: range
+    """Numbers of the jacks, from 1."""
+
+
+def jack_shares(settings: Settings, trim: Trim) -> list[JackShare]:
+    """Return what stands on every page, in order, the same at every pitch; nothing where the runs end before a jack.
+
+    Notes:
+        1. An even number of pages, so that the next table opens on the left: where it would be odd the page with
+           most jacks is cut in two. One jack alone stays on one page.
+    """
+    last = settings.runs.last
+    counts = [int(last // spacing) for spacing in settings.spacings]
+    if not any(counts):
+        return []
+    pages = -(-len(counts) // _spacings_on_a_page(settings, trim))
+    each = -(-len(counts) // (pages + pages % 2))
+    shares = []
+    for at in range(0, len(counts), each):
+        group = range(at, min(at + each, len(counts)))
+        most = max(counts[place] for place in group)
+        shares += [JackShare(group, rows) for rows in _cut(most, trim.rows - LINES_BELOW)]
+    longest = max(range(len(shares)), key=lambda place: len(shares[place].rows))
+    group, rows = shares[longest].spacings, shares[longest].rows
+    if len(shares) % 2 and len(rows) > 1:
+        half = rows[0] + (len(rows) + 1) // 2
+        parts = (range(rows[0], half), range(half, rows[-1] + 1))
+        shares[longest : longest + 1] = [JackShare(group, part) for part in parts]
+    return shares
+
+
+def jack_pages(tables: PitchTables) -> list[Unplaced]:
+    """Return template and maker of every page."""
+    shares = jack_shares(tables.settings, tables.trim)
+    return [('jacks', _maker(tables, share, bool(place % 2))) for place, share in enumerate(shares)]
+
+
+def page_of_jack(
+    index: Index, number: int, spacing_place: int, pitch: Pitch, settings: Settings, trim: Trim
+) -> int:
+    """Return the page on which a jack stands.
+
+    Given:
+        number         of the jack, from 1 at the corner
+        spacing_place  of its spacing in the settings, from 0
+    """
+    place = next(
+        place
+        for place, share in enumerate(jack_shares(settings, trim))
+        if number in share.rows and spacing_place in share.spacings
+    )
+    return index[f'jacks:{pitch.text}'] + place
+
+
+def _cut(count: int, rows: int) -> list[range]:
+    return [range(at + 1, min(at + rows, count) + 1) for at in range(0, count, rows)]
+
+
+def _fitted(settings: Settings, trim: Trim, spacings: int) -> Fit:
+    steepest = settings.pitches[-1]
+    greatest = nearest(common.line_length(settings.runs.last, steepest.slope), settings.measure.per)
+    return fit(trim, settings.measure, greatest, LABEL, spacings * len(COLUMNS), LEAST_COLUMN)
+
+
+def _spacings_on_a_page(settings: Settings, trim: Trim) -> int:
+    return max(1, _fitted(settings, trim, len(settings.spacings)).columns // len(COLUMNS))
+
+
+def _maker(tables: PitchTables, share: JackShare, right: bool) -> Maker:
+    def make(index: Index) -> JackPage:
+        settings = tables.settings
+        rows = [
+            (str(row.number), _cells(row, share.spacings))
+            for row in tables.jacks[share.rows[0] - 1 : share.rows[-1]]
+        ]
+        names = [f'{text.rational(settings.spacings[place])} in' for place in share.spacings]
+        heads = [JACK_HEADS[column] for _ in names for column in COLUMNS]
+        fitted = _fitted(settings, tables.trim, len(names))
+        differences = [tables.members.jack.differences[place].text for place in share.spacings]
+        return JackPage(
+            tables.head,
+            grid(rows, heads, 'jack', fitted, LABEL, tables.trim, groups=names),
+            tuple(zip(names, differences, strict=True)),
+            text.rational(settings.hip_thickness),
+            text.rational(settings.rafter_thickness),
+            right,
+        )
+
+    return make
+
+
+def _cells(row: JackRow, spacings: Sequence[int]) -> list[Figure | None]:
+    return [getattr(row, column)[place] for place in spacings for column in COLUMNS]

@@ -1,0 +1,300 @@
+"""The drawings of the reference tables with their figures: geometry in, pictures and finished texts out."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from math import atan, degrees
+
+from markupsafe import Markup
+
+from layouts.drawings.bearing import seat_detail, tail_detail
+from layouts.drawings.cheek_faces import cheek_faces
+from layouts.drawings.corner_plans import polygon_plan, unequal_plan
+from layouts.drawings.gable_studs import gable_studs
+from layouts.drawings.hip_ends import hip_ends as draw_hip_ends
+from layouts.drawings.hip_section import hip_section
+from layouts.drawings.plan import PlanLabels, jack_points, shortening_plan
+from layouts.drawings.ridge_end import ridge_ends
+from layouts.drawings.setting_out import level_and_tape, square_layout
+from layouts.drawings.trim_boards import TrimPanel, trim_boards
+from layouts.drawings.valley_heel import valley_heel
+from layouts.told.reading_words import group_of, pick
+from layouts.words.pages import ENDS, ROOF_DRAWINGS
+from tablegen.geometry import cheeks as cheek
+from tablegen.geometry import ridge as past_ridge
+from tablegen.geometry import shortening
+from tablegen.geometry.cheeks import Cheek
+from tablegen.geometry.corner import Corner, square_corner
+from tablegen.geometry.pitch import pitch_of_rise
+from tablegen.numbers import text
+from tablegen.numbers.angles import Angle, tangent_of_degrees
+from tablegen.numbers.exact import Exact
+from tablegen.numbers.figure import degree_figure, length_figure, length_rounded_up
+from tablegen.roof.readings import Group, Reading
+from tablegen.roof.roof import RoofQuestion
+
+Found = dict[str, Group]
+Made = tuple[tuple[Markup, ...], dict[str, str]]
+UNEQUAL = Fraction(6), Fraction(12)
+"""Rises per foot of the corner of two pitches that is drawn."""
+POLYGON_SIDES = 8
+SPACING_IN = Fraction(16)
+LEVEL_IN = Fraction(24)
+REACHES = 50, 60, 70
+"""Tilts past a saw's scale, degrees, whose reach is told."""
+
+
+def set_out(ask: RoofQuestion, found: Found) -> Made:
+    words = ROOF_DRAWINGS['set-out']
+    return (square_layout(words, words['title']),), {}
+
+
+def ridge(ask: RoofQuestion, found: Found) -> Made:
+    words, off = ROOF_DRAWINGS['ridge'], found['shortening']
+    keys = ('common_at_ridge', 'hip_valley_at_ridge', 'jack_at_hip')
+    common, hip, jack = (pick(off, f'{key}_level_in').text for key in keys)
+    names = (words['common'], words['hip'], words['jack'])
+    labels = PlanLabels(words['title'], names, (common, hip, jack))
+    return (shortening_plan(float(ask.ridge_in), float(ask.hip_in), float(ask.rafter_in), labels),), {}
+
+
+def ridge_end(ask: RoofQuestion, found: Found) -> Made:
+    words, at = ROOF_DRAWINGS['ridge-end'] | ENDS, _regular(ask)
+    past = (
+        past_ridge.end_past_commons(ask.rafter_in),
+        past_ridge.end_past_hips(ask.ridge_in, ask.hip_in, at),
+    )
+    over = [past_ridge.end_over_plane(one, ask.ridge_in, at) for one in past]
+    between, on_ridge = (_inches(one, ask) for one in past)
+    picture = ridge_ends(
+        float(ask.ridge_in),
+        float(ask.hip_in),
+        float(ask.rafter_in),
+        words,
+        (between, on_ridge),
+        words['title'],
+    )
+    values = {
+        'ridge': f'{text.rational(ask.ridge_in)} in',
+        'hip': f'{text.rational(ask.hip_in)} in',
+        'common': f'{text.rational(ask.rafter_in)} in',
+        'clip': _inches(shortening.end_common_clip(ask.rafter_in, ask.ridge_in, at), ask),
+        'over_between': _inches(over[0], ask),
+        'over_on_ridge': _inches(over[1], ask),
+    }
+    return (picture,), values
+
+
+def seat(ask: RoofQuestion, found: Found) -> Made:
+    words, told = ROOF_DRAWINGS['seat'], group_of(found['seat'], 'common')
+    height = _number(pick(told, 'height_above_plate_in'))
+    slope = float(ask.pitch.slope)
+    picture = seat_detail(slope, float(ask.stock.depth_in), float(ask.seat_in), height, words, words['title'])
+    values = {
+        'stock': ask.stock.name,
+        'seat': pick(told, 'seat_in').text,
+        'heel': pick(told, 'heel_in').text,
+        'notch': pick(told, 'notch_depth_in').text,
+        'left': pick(told, 'stock_left_in').text,
+        'height': pick(told, 'height_above_plate_in').text,
+    }
+    return (picture,), values
+
+
+def hip_seat(ask: RoofQuestion, found: Found) -> Made:
+    words, told = ROOF_DRAWINGS['hip-seat'], found['seat']
+    hip, wrong = group_of(told, 'hip_dropped'), group_of(told, 'hip_by_17_over_12')
+    valley = group_of(told, 'valley')
+    at = square_corner(ask.pitch.slope, ask.pitch.slope)
+    picture = seat_detail(
+        float(at.hip_slope),
+        float(ask.stock.depth_in),
+        _number(pick(hip, 'seat_in')),
+        _number(pick(hip, 'height_above_plate_in')),
+        words,
+        words['title'],
+        _number(pick(found['drop'], 'plumb_in')),
+    )
+    values = {
+        'hip': f'{text.rational(ask.hip_in)} in',
+        'hip_seat': pick(hip, 'seat_in').text,
+        'hip_heel': pick(hip, 'heel_in').text,
+        'hip_height': pick(hip, 'height_above_plate_in').text,
+        'low_dropped': _way(wrong, 'low_if_dropped', 'high_if_dropped'),
+        'low_backed': _way(wrong, 'low_if_backed', 'high_if_backed'),
+        'valley_seat': pick(valley, 'seat_in').text,
+        'valley_heel': pick(valley, 'heel_in').text,
+        'valley_out': pick(valley, 'heel_back_in').text,
+    }
+    names = ROOF_DRAWINGS['valley-heel']
+    plan = valley_heel(float(ask.hip_in), _number(pick(valley, 'seat_in')), names, names['title'])
+    return (picture, plan), values
+
+
+def tail(ask: RoofQuestion, found: Found) -> Made:
+    words, told = ROOF_DRAWINGS['tail'], found['tail']
+    height = _number(pick(found['seat'], 'common', 'height_above_plate_in'))
+    slope, depth = float(ask.pitch.slope), float(ask.stock.depth_in)
+    out, face = float(ask.overhang_in), float(ask.tail_face_in)
+    picture = tail_detail(slope, depth, height, out, face, words, words['title'])
+    soffit = group_of(told, 'soffit')
+    values = {
+        'stock': ask.stock.name,
+        'out': pick(told, 'overhang_in').text,
+        'tail': pick(told, 'common_and_jack_in').text,
+        'fall': pick(told, 'fall_in').text,
+        'face': pick(soffit, 'face_in').text,
+        'soffit': pick(soffit, 'level_cut_in').text,
+        'below': _way(soffit, 'below_plate', 'above_plate'),
+    }
+    return (picture,), values
+
+
+def hips(ask: RoofQuestion, found: Found) -> Made:
+    words = ROOF_DRAWINGS['hips']
+    bevel, square = pick(found['backing'], 'bevel_deg'), pick(found['drop'], 'square_to_edge_in')
+    labels = (words['backed'], bevel.text, words['dropped'], square.text)
+    picture = hip_section(float(ask.hip_in), _number(bevel), labels, words['title'])
+    plumb = pick(found['drop'], 'plumb_in').text
+    return (picture,), {'hip': f'{text.rational(ask.hip_in)} in', 'plumb': plumb, 'square': square.text}
+
+
+def jack_deductions(ask: RoofQuestion, found: Found) -> Made:
+    words = ROOF_DRAWINGS['jacks']
+    off = _inches(shortening.jack_at_hip(ask.hip_in, _regular(ask)), ask)
+    labels = words | {'off': f'{words["off"]} {off}'}
+    return (jack_points(float(ask.hip_in), float(ask.rafter_in), labels, words['title']),), {}
+
+
+def cheeks(ask: RoofQuestion, found: Found) -> Made:
+    return _faces('cheeks', cheek.jack(_regular(ask)))
+
+
+def past_scale(ask: RoofQuestion, found: Found) -> Made:
+    picture, _ = _faces('hip-cheeks', cheek.hip_at_ridge(_regular(ask)))
+    reach = {
+        f'reach_{tilt}': length_rounded_up(
+            ask.rafter_in / Angle(tangent_of_degrees(Fraction(tilt))).cosine(), ask.measure
+        ).text
+        for tilt in REACHES
+    }
+    return picture, {'thick': text.rational(ask.rafter_in), **reach}
+
+
+def _faces(words_key: str, cut: Cheek) -> Made:
+    words, ends = ROOF_DRAWINGS[words_key], ENDS
+    saw, top = degree_figure(cut.saw), degree_figure(cut.top_from_square())
+    labels = words | {
+        'side_angle': saw.text,
+        'top_angle': top.text,
+        'ridge': ends['ridge'],
+        'tail': ends['tail'],
+    }
+    return (cheek_faces(saw.count / saw.per, top.count / top.per, labels, words['title']),), {}
+
+
+def hip_ends(ask: RoofQuestion, found: Found) -> Made:
+    words, ends, at = ROOF_DRAWINGS['hip-ends'], ENDS, _regular(ask)
+    back, cut = shortening.set_back_at_ridge(ask.hip_in, at), cheek.hip_at_ridge(at)
+    half = _inches(back, ask)
+    labels = words | {'ridge': ends['ridge'], 'tail': ends['tail']}
+    values = {
+        'hip': f'{text.rational(ask.hip_in)} in',
+        'half': half,
+        'along': _inches(shortening.along(back, at.hip_slope), ask),
+        'saw': degree_figure(cut.saw).text,
+        'top': degree_figure(cut.top_from_square()).text,
+        'figure': length_figure(cut.figure(), ask.measure).text,
+    }
+    return (draw_hip_ends(labels, half, words['title']),), values
+
+
+def trim(ask: RoofQuestion, found: Found) -> Made:
+    words = ROOF_DRAWINGS['trim']
+    slant = degrees(atan(float(ask.pitch.slope)))
+    panels = []
+    stands = (
+        ('standing_plumb', 90 - slant, False), ('square_to_slope', 90.0, True), ('in_the_roof_plane', 0.0, False)
+    )  # fmt: skip
+    for key, turn, upper_longer in stands:
+        cut = group_of(found['trim'], key)
+        miter, bevel = pick(cut, 'miter_deg'), pick(cut, 'bevel_deg')
+        said = (f'{words["miter"]} {miter.text}', f'{words["bevel"]} {bevel.text}')
+        panels.append(TrimPanel(words[key], turn, _number(miter), upper_longer, said))
+    ends = (ENDS['ridge'], ENDS['tail'])
+    return (trim_boards(float(ask.pitch.slope), tuple(panels), ends, words['title']),), {}
+
+
+def gable(ask: RoofQuestion, found: Found) -> Made:
+    words, slope = ROOF_DRAWINGS['gable'], ask.pitch.slope
+    difference = length_figure(slope * SPACING_IN, ask.measure).text
+    spacing = f'{text.rational(SPACING_IN)} in'
+    labels = {
+        'difference': f'{difference} in',
+        'spacing': spacing,
+        'cut': degree_figure(Angle(slope)).text,
+        'ridge': ENDS['ridge'],
+        'tail': ENDS['tail'],
+    }
+    picture = gable_studs(float(slope), float(SPACING_IN), labels, words['title'])
+    return (picture,), {'spacing': spacing}
+
+
+def unequal(ask: RoofQuestion, found: Found) -> Made:
+    flat, steep = map(pitch_of_rise, UNEQUAL)
+    words = ROOF_DRAWINGS['unequal']
+    plan = degree_figure(square_corner(flat.slope, steep.slope).plan_a)
+    picture = unequal_plan(plan.count / plan.per, words | {'plan': plan.text}, words['title'])
+    return (picture,), {'a': flat.text, 'b': steep.text}
+
+
+def many_sided(ask: RoofQuestion, found: Found) -> Made:
+    words = ROOF_DRAWINGS['many-sided']
+    return (polygon_plan(POLYGON_SIDES, words, words['title']),), {}
+
+
+def find_pitch(ask: RoofQuestion, found: Found) -> Made:
+    words = ROOF_DRAWINGS['find-pitch']
+    gap = length_figure(ask.pitch.slope * LEVEL_IN, ask.measure).text
+    labels = {'level': words['level'], 'gap': f'{gap} in', 'pitch': ask.pitch.text} | ENDS
+    return (level_and_tape(float(ask.pitch.slope), float(LEVEL_IN), labels, words['title']),), {'gap': gap}
+
+
+def _way(group: Group, *keys: str) -> str:
+    """Return the one of some lengths that a group has, with its way, which its name begins with: '3/8 in low'."""
+    (reading,) = [value for value in group.values if value.key in [f'{key}_in' for key in keys]]
+    assert isinstance(reading, Reading)
+    return f'{reading.text} {reading.key.partition("_")[0]}'
+
+
+def _regular(ask: RoofQuestion) -> Corner:
+    return square_corner(ask.pitch.slope, ask.pitch.slope)
+
+
+def _inches(inches: Exact, ask: RoofQuestion) -> str:
+    return f'{length_figure(inches, ask.measure).text} in'
+
+
+def _number(reading: Reading) -> float:
+    return float(reading.data)
+
+
+PICTURES = {
+    'set_out': set_out,
+    'ridge': ridge,
+    'ridge_end': ridge_end,
+    'seat': seat,
+    'hip_seat': hip_seat,
+    'tail': tail,
+    'hips': hips,
+    'jack_deductions': jack_deductions,
+    'cheeks': cheeks,
+    'hip_ends': hip_ends,
+    'past_scale': past_scale,
+    'trim': trim,
+    'gable': gable,
+    'unequal': unequal,
+    'many_sided': many_sided,
+    'find_pitch': find_pitch,
+}
+"""What is drawn on each page, by its template's name."""

@@ -1,0 +1,128 @@
+"""The first pages of each group of reference tables: the idea drawn to scale, and how its figures are used."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from fractions import Fraction
+
+from markupsafe import Markup
+
+from layouts.pages.reference_drawings import PICTURES
+from layouts.paper.page import Draft, Index, Maker, Tab
+from layouts.words.reference import low_pitches, span
+from tablegen.examples import nearest_pitch
+from tablegen.geometry.pitch import Pitch, pitch_of_rise
+from tablegen.numbers import text
+from tablegen.numbers.figure import Measure
+from tablegen.roof import cautions
+from tablegen.roof.roof import RoofQuestion, roof_findings
+from tablegen.settings import Settings
+
+RUN_IN = Fraction(120)
+"""Level run of the roof that is drawn."""
+WANTED = Fraction(8)
+FLATTEST, STEEPEST = 4, 12
+"""Rises per foot between which the drawings can be read."""
+PAGES = {
+    'set-out': ('set_out',),
+    'ridge': ('ridge', 'ridge_end'),
+    'seat': ('seat', 'hip_seat'),
+    'tail': ('tail',),
+    'hips': ('hips',),
+    'jack-deductions': ('jack_deductions',),
+    'cheeks': ('cheeks', 'hip_ends', 'past_scale'),
+    'trim': ('trim',),
+    'gable': ('gable',),
+    'unequal': ('unequal',),
+    'many-sided': ('many_sided',),
+    'find-pitch': ('find_pitch',),
+}
+"""Templates of each group's first pages."""
+
+
+@dataclass(frozen=True, slots=True)
+class IntroPage:
+    """A page with the drawing of an idea."""
+
+    pitch: str
+    """Of the roof that is drawn."""
+    pictures: tuple[Markup, ...]
+    v: dict[str, str]
+    """Figures of that roof, by name."""
+    cautions: dict[str, str]
+    low: str
+    """Pitches of the book under 3 in 12, '' for none."""
+    defers: str
+    part: str
+    """The smallest printed part of an inch."""
+    jacks_page: int | None
+    """First page of jacks by number; None where the book has none, as of the pages below."""
+    hip_ends_page: int | None
+    """Where a hip's sides are cut."""
+    past_scale_page: int | None
+    """How blades past a saw's scale are cut."""
+
+
+def intro_drafts(group: str, settings: Settings, tab: Tab, head: str) -> list[Draft]:
+    """Return a group's first pages."""
+    return [
+        Draft(f'ref_{name}', _maker(name, settings), f'page-{name}' if place else f'group-{group}', head, tab)
+        for place, name in enumerate(PAGES[group])
+    ]
+
+
+def drawn_pitch(settings: Settings) -> Pitch:
+    """Return the book's pitch that is drawn: near 8 in 12; 8 itself where none can be read in a drawing."""
+    near = nearest_pitch(settings, WANTED)
+    return near if FLATTEST <= float(near.rise) <= STEEPEST else pitch_of_rise(WANTED)
+
+
+def question(settings: Settings) -> RoofQuestion:
+    """Return the roof that is drawn, its thicknesses being the book's."""
+    return RoofQuestion(
+        drawn_pitch(settings),
+        RUN_IN,
+        ridge_in=settings.ridge_thickness,
+        hip_in=settings.hip_thickness,
+        rafter_in=settings.rafter_thickness,
+        spacings=settings.spacings,
+        measure=replace(Measure(), per=settings.measure.per),
+    )
+
+
+def _maker(name: str, settings: Settings) -> Maker:
+    def make(index: Index) -> IntroPage:
+        ask = question(settings)
+        found = {group.key: group for group in roof_findings(ask, listed=False)}
+        pictures, values = PICTURES[name](ask, found) if name in PICTURES else ((), {})
+        return IntroPage(
+            ask.pitch.text,
+            pictures,
+            values,
+            _cautions(),
+            span(low_pitches(settings)),
+            cautions.DEFERS,
+            text.mixed(1, settings.measure.per),
+            _page(index, f'jacks:{settings.pitches[0].text}'),
+            _page(index, 'page-hip_ends'),
+            _page(index, 'page-past_scale'),
+        )
+
+    return make
+
+
+def _page(index: Index, key: str) -> int | None:
+    return index.pages.get(key)
+
+
+def _cautions() -> dict[str, str]:
+    return {
+        'low': cautions.LOW_SLOPE.text,
+        'steep': cautions.STEEP.text,
+        'notch': cautions.NOT_AT_AN_END,
+        'short': cautions.SHORT_SEAT.text.replace('The seat bears', 'Look again where the seat bears'),
+        'long': cautions.LONG_TAIL.text,
+        'thin': cautions.THIN_TAIL.text,
+        'clauses': f'{cautions.AT_ENDS}; bearing: {cautions.SHORT_SEAT.source}',
+        'tail_clauses': cautions.CANTILEVERS,
+    }

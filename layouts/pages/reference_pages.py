@@ -1,0 +1,92 @@
+"""The part after the pitches: reference tables in groups as the work goes, each group with its drawings."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from layouts.grid.reference_tables import table_drafts
+from layouts.pages.reference_intros import intro_drafts
+from layouts.paper.page import Block, Draft, Index, Tab
+from layouts.paper.trim import Trim
+from layouts.words.pages import GROUP_HEADS, GROUP_SAYS, WORDS
+from layouts.words.reference import low_pitches, span
+from tablegen.groups import GROUPS
+from tablegen.numbers import text
+from tablegen.roof import cautions
+from tablegen.settings import Settings
+from tablegen.tables.tables import tables
+
+LETTERS = dict(zip(GROUPS, 'ABCDEFGHIJKL', strict=True))
+"""On the thumb tabs: pitches have numbers."""
+TAB_REM = 0.85
+CAUTIONS = (
+    ('Flat', cautions.LOW_SLOPE),
+    ('Falls', cautions.STEEP),
+    ('Notch †', cautions.PAST_A_QUARTER),
+    ('Notch ‡', cautions.PAST_A_THIRD),
+    ('Short seat', cautions.SHORT_SEAT),
+    ('Tail §', cautions.THIN_TAIL),
+    ('Long tail', cautions.LONG_TAIL),
+    ('Hip, valley', cautions.SHALLOW_HIP),
+)
+
+
+@dataclass(frozen=True, slots=True)
+class PartPage:
+    """What the part holds."""
+
+    groups: tuple[tuple[str, str, str, int], ...]
+    """Letter, name, what it tells, page."""
+    part: str
+    """The smallest printed part of an inch."""
+
+
+@dataclass(frozen=True, slots=True)
+class CarePage:
+    """The cautions that the tables call for."""
+
+    cautions: tuple[tuple[str, str, str], ...]
+    """Its name, what is said, and its source."""
+    low: str
+    """The book's pitches under 3 in 12, '' for none."""
+    defers: str
+
+
+def reference_blocks(settings: Settings, trim: Trim) -> list[Block]:
+    """Return a block for each group that is in the book, beginning on a left-hand page; none for no group."""
+    wanted = [group for group in GROUPS if group in settings.parts]
+    if not wanted:
+        return []
+    listed = tables(settings)
+    blocks = [_opening(settings, wanted)]
+    for group in wanted:
+        tab, head = _tab(group, trim), GROUP_HEADS[group]
+        drafts = intro_drafts(group, settings, tab, head)
+        drafts += table_drafts([table for table in listed if table.group == group], settings, trim, tab, head)
+        blocks.append(Block(tuple(drafts), opens_left=True, pitches=(LETTERS[group],)))
+    return blocks
+
+
+def _opening(settings: Settings, wanted: list[str]) -> Block:
+    def part(index: Index) -> PartPage:
+        groups = tuple(
+            (LETTERS[one], GROUP_HEADS[one], GROUP_SAYS[one], index[f'group-{one}']) for one in wanted
+        )
+        return PartPage(groups, text.mixed(1, settings.measure.per))
+
+    def care(index: Index) -> CarePage:
+        said = tuple(
+            (name, one.text, one.source.removesuffix(f'; {cautions.AT_ENDS}')) for name, one in CAUTIONS
+        )
+        return CarePage(said, span(low_pitches(settings)), cautions.DEFERS)
+
+    drafts = (
+        Draft('ref_part', part, 'after-the-length', WORDS['after-the-length']),
+        Draft('ref_care', care, 'care', WORDS['care']),
+    )
+    return Block(drafts, opens_left=True)
+
+
+def _tab(group: str, trim: Trim) -> Tab:
+    slot_mm = (trim.height_mm - trim.top_mm - trim.foot_mm) / len(GROUPS)
+    return Tab(LETTERS[group], round(GROUPS.index(group) * slot_mm, 3), round(slot_mm, 3), TAB_REM)

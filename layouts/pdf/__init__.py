@@ -1,0 +1,1 @@
+"""Pages set into a PDF, in as many processes as cores, and the stages of a build."""

@@ -1,0 +1,204 @@
+"""Typesetting: HTML into PDF, in as many processes as there are cores, every message an error."""
+
+from __future__ import annotations
+
+import logging
+import multiprocessing
+import os
+import sys
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from concurrent.futures import ProcessPoolExecutor, wait
+from contextlib import contextmanager
+from dataclasses import dataclass
+from itertools import pairwise
+from multiprocessing.queues import Queue
+from pathlib import Path
+from queue import Empty
+from types import ModuleType
+from typing import Protocol
+
+from layouts.html.page_html import pages_html, style
+from layouts.paper.page import Page
+from layouts.paper.trim import Trim
+from tablegen.errors import BookError
+
+EPOCH = '1735689600'
+"""The fixed moment (2025-01-01) that PDFs bear, so that the same settings give the same bytes."""
+PAGES_WORTH_A_PROCESS = 24
+"""Fewer pages than this a process and starting it costs more than it saves."""
+SECONDS_BETWEEN_LOOKS = 0.1
+REPORT = 'this is a fault of the program: report it with the settings file'
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """One document to typeset."""
+
+    html: str
+    css: str
+    pages: int
+    """Pages it must have."""
+    out: Path
+
+
+class SetPage(Protocol):
+    """A page that the typesetter has laid out."""
+
+    anchors: dict[str, object]
+    """By name: what may be linked to on it."""
+
+
+class SetDocument(Protocol):
+    """A document that the typesetter has laid out; its library has no types."""
+
+    pages: Sequence[SetPage]
+
+
+def parts(pages: Sequence[Page], trim: Trim, title: str, folder: Path) -> Iterator[Job]:
+    """Return a book's pages as documents, one a core, in reading order, each made when it is asked for.
+
+    Given:
+        pages   in order; only those of one document are taken at a time
+        folder  where the documents will be written
+    """
+    count = max(1, min(_cores(), len(pages) // PAGES_WORTH_A_PROCESS))
+    css = style(trim)
+    bounds = [len(pages) * place // count for place in range(count + 1)]
+    for place, (start, stop) in enumerate(pairwise(bounds)):
+        yield Job(pages_html(pages[start:stop], title), css, stop - start, folder / f'part-{place}.pdf')
+
+
+def typeset(jobs: Iterable[Job], tell: Callable[[int], None] = lambda pages: None) -> None:
+    """Typeset documents, side by side where that pays, and write them.
+
+    Given:
+        jobs  documents; where they are made one by one, those before are being set meanwhile
+        tell  told how many more pages have been laid out
+
+    Errors:
+        BookError if the typesetter says anything, cannot be loaded, or sets another number of pages
+    """
+    load_typesetter()
+    alone = isinstance(jobs, Sequence) and len(jobs) == 1
+    if alone or _cores() == 1:
+        for job in jobs:
+            set_document(job, tell)
+        return
+    context = multiprocessing.get_context('fork' if sys.platform.startswith('linux') else 'spawn')
+    pages: Queue[int] = context.Queue()
+    with ProcessPoolExecutor(_cores(), context, _keep_queue, (pages,)) as pool:
+        waiting = set()
+        for job in jobs:
+            waiting.add(pool.submit(_set_in_process, job))
+            _pass_on(pages, tell)
+        while waiting:
+            done, waiting = wait(waiting, SECONDS_BETWEEN_LOOKS)
+            _pass_on(pages, tell)
+            for one in done:
+                one.result()
+
+
+def set_document(job: Job, tell: Callable[[int], None] = lambda pages: None) -> None:
+    """Typeset one document and write it, checking its pages and the typesetter's silence.
+
+    Errors:
+        BookError if there are more or fewer pages than said, or any message
+    """
+    os.environ['SOURCE_DATE_EPOCH'] = EPOCH
+    weasyprint = load_typesetter()
+    from weasyprint.text.fonts import FontConfiguration
+
+    with _listening(tell) as said:
+        fonts = FontConfiguration()
+        sheet = weasyprint.CSS(string=job.css, font_config=fonts)
+        document = weasyprint.HTML(string=job.html).render(stylesheets=[sheet], font_config=fonts)
+        if len(document.pages) != job.pages:
+            counts = f'set {len(document.pages)} pages where {job.pages} were planned'
+            raise BookError('typesetter', f'{counts}: {_overfull(document)} runs over', '', REPORT)
+        document.write_pdf(job.out, pdf_identifier=b'rafterbook')
+    if said:
+        raise BookError('typesetter', f'said: {said[0]}', '', REPORT)
+
+
+def load_typesetter() -> ModuleType:
+    """Return the typesetter.
+
+    Errors:
+        BookError if its system libraries are missing
+    """
+    try:
+        import weasyprint
+    except OSError as fault:
+        library = str(fault).split(':')[0].replace('cannot load library', '').strip(" '")
+        raise BookError(
+            'typesetter',
+            f'the system library {library} is missing',
+            '',
+            'run: python3 layouts/bootstrap.py setup (it says what to install on this system)',
+        ) from None
+    module: ModuleType = weasyprint
+    return module
+
+
+class _Remarks(logging.Handler):
+    """Keeps what the typesetter complains of, and tells how many pages it has laid out."""
+
+    def __init__(self, tell: Callable[[int], None]):
+        super().__init__()
+        self.said: list[str] = []
+        self.tell = tell
+
+    def emit(self, record: logging.LogRecord) -> None:
+        if record.levelno >= logging.WARNING:
+            self.said.append(record.getMessage())
+        elif 'Creating layout - Page' in record.msg:
+            self.tell(1)
+
+
+@contextmanager
+def _listening(tell: Callable[[int], None]) -> Iterator[list[str]]:
+    remarks = _Remarks(tell)
+    logging.getLogger('weasyprint.progress').setLevel(logging.INFO)
+    logger = logging.getLogger('weasyprint')  # hears of progress too
+    logger.addHandler(remarks)
+    try:
+        yield remarks.said
+    finally:
+        logger.removeHandler(remarks)
+
+
+_pages_laid_out: Queue[int] | None = None
+"""In a process of its own: the queue that carries its progress home."""
+
+
+def _keep_queue(queue: Queue[int]) -> None:
+    global _pages_laid_out
+    _pages_laid_out = queue
+
+
+def _set_in_process(job: Job) -> None:
+    assert _pages_laid_out is not None, 'the process began by keeping it'
+    set_document(job, _pages_laid_out.put)
+
+
+def _pass_on(pages: Queue[int], tell: Callable[[int], None]) -> None:
+    while True:
+        try:
+            tell(pages.get_nowait())
+        except Empty:
+            return
+
+
+def _cores() -> int:
+    return len(os.sched_getaffinity(0)) if hasattr(os, 'sched_getaffinity') else os.cpu_count() or 1
+
+
+def _overfull(document: SetDocument) -> str:
+    """Return the name of the first page whose contents ran on to another."""
+    named = ''
+    for page in document.pages:
+        name = next(iter(page.anchors), named)
+        if name == named:
+            break
+        named = name
+    return named.replace('-', ' ')

@@ -1,0 +1,1 @@
+"""Pages on the printer’s paper: their order, marks and instructions."""

@@ -1,0 +1,210 @@
+"""Marks: hairlines that say where to cut, fold and staple, and a line of small type that names the sheet."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache
+from io import BytesIO
+from math import ceil, floor
+
+from fontTools.pens.basePen import BasePen
+from fontTools.pens.boundsPen import BoundsPen
+from fontTools.ttLib import TTFont
+
+from layouts.paper.typeface import Font, GlyphSet, font_path
+from layouts.sheets.fold import FIT_MM, POINTS_PER_MM, SheetLayout, SheetSide
+
+HAIRLINE_PT = 0.3
+TICK_MM = 3.0
+UNPRINTABLE_MM = 4.5
+"""A strip along the paper's edge that a home printer may leave white; lines run into it, letters keep out."""
+LABEL_PT, LEAST_LABEL_PT = 6.0, 4.5
+LABEL_INSET_MM = 1.5
+"""Between the label and the marks on either side of it."""
+FACE = {'wdth': 88.0, 'wght': 500.0}
+Point = tuple[float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One straight mark; points from the lower left corner of the sheet."""
+
+    x0: float
+    y0: float
+    x1: float
+    y1: float
+    dashed: bool = False
+
+
+def line_mm(x0: float, y0: float, x1: float, y1: float, dashed: bool = False) -> Line:
+    """Return a mark between two points in millimeters."""
+    return Line(POINTS_PER_MM * x0, POINTS_PER_MM * y0, POINTS_PER_MM * x1, POINTS_PER_MM * y1, dashed)
+
+
+def english_label(side: SheetSide) -> str:
+    """Return the words in the margin: 'section 1 of 3 · sheet 2 of 9 · front'."""
+    words = [f'section {side.section} of {side.sections}'] if side.sections > 1 else []
+    words += [f'sheet {side.sheet} of {side.sheets}', side.face]
+    if side.lower_blank:
+        words.append('lower half blank')
+    return ' · '.join(words)
+
+
+def mark_lines(layout: SheetLayout, side: SheetSide) -> list[Line]:
+    """Return the cut, fold and staple marks of a side.
+
+    Given:
+        layout   how pages lie on the sheet
+        side     the side, for the staples: only the outermost half-sheet shows them, on its outside
+
+    Returned:
+        cut marks in line with the trim's edges and with the middle cut, from the block to the paper's edge;
+        a dashed fold mark above and below the spine; ticks on the spine at 1/4 and 3/4 of its length.
+
+    Notes:
+        1. Nothing is drawn inside a page. Where pages fill the paper to its edge there is no margin and
+           so no cut mark; short dashes at both ends of the spine, on the line between the pages, mark the fold.
+        2. The middle cut falls on a mark only if there is more than one row.
+    """
+    width, height = layout.sheet_mm
+    beside, above = layout.margins_mm
+    spine, left, right, foot, top = width / 2, beside, width - beside, above, height - above
+    lines: list[tuple[float, float, float, float, bool]] = []
+    if above > FIT_MM:
+        for x, dashed in ((left, False), (spine, True), (right, False)):
+            lines += [(x, top, x, height, dashed), (x, foot, x, 0.0, dashed)]
+    else:
+        near, far = UNPRINTABLE_MM, UNPRINTABLE_MM + TICK_MM
+        lines += [(spine, height - far, spine, height - near, True), (spine, far, spine, near, True)]
+    if beside > FIT_MM:
+        for row in range(layout.rows + 1):
+            y = top - row * layout.trim_height_mm
+            lines += [(left, y, 0.0, y, False), (right, y, width, y, False)]
+    if side.face == 'front' and side.sheet == 1:
+        for quarter in (1, 3):
+            y = top - layout.trim_height_mm * quarter / 4
+            lines.append((spine, y - TICK_MM / 2, spine, y + TICK_MM / 2, False))
+    return [line_mm(*line) for line in lines]
+
+
+def draw_lines(lines: list[Line]) -> str:
+    """Return the drawing of marks, as PDF operators."""
+    drawn = [f'0 G {HAIRLINE_PT} w 0 J']
+    for dashed, pattern in ((False, '[] 0 d'), (True, '[1.5 1] 0 d')):
+        drawn.append(pattern)
+        drawn += [
+            f'{line.x0:.3f} {line.y0:.3f} m {line.x1:.3f} {line.y1:.3f} l S'
+            for line in lines
+            if line.dashed == dashed
+        ]
+    return 'q\n' + '\n'.join(drawn) + '\nQ\n'
+
+
+def fold_label(layout: SheetLayout, text: str) -> tuple[str, set[str]]:
+    """Return the drawing of a label in the upper margin, left of the fold mark, and the glyphs it needs."""
+    width, _ = layout.sheet_mm
+    return draw_label(layout.sheet_mm, layout.margins_mm, width / 2 - LABEL_INSET_MM, text)
+
+
+def draw_label(
+    sheet_mm: tuple[float, float], margins_mm: tuple[float, float], right_mm: float, text: str
+) -> tuple[str, set[str]]:
+    """Return the drawing of a label in the upper margin, and the glyphs it needs.
+
+    Given:
+        sheet_mm    width and height of the sheet
+        margins_mm  free at each side, and above
+        right_mm    where the label may end
+        text        one line
+
+    Returned:
+        PDF operators that draw each glyph as a form named /glyph-NAME, and the names; nothing at all where
+        the printable part of the margin is too low for letters.
+
+    Notes:
+        1. Letters are outlines, so that no second font enters the file; the text itself goes along for
+           readers as ActualText (ISO 32000-1, 14.9.4).
+        2. A text too long or too high for its place is set smaller.
+    """
+    glyphs = [_font().getBestCmap().get(ord(character), '.notdef') for character in text]
+    boxes = [box for name in glyphs if (box := _bounds(name))]
+    if not boxes:
+        return '', set()
+    units = _font()['head'].unitsPerEm
+    low, high = min(box[1] for box in boxes), max(box[3] for box in boxes)
+    beside, above = margins_mm
+    x = POINTS_PER_MM * (max(beside, UNPRINTABLE_MM) + LABEL_INSET_MM)
+    length = POINTS_PER_MM * right_mm - x
+    band = POINTS_PER_MM * (above - UNPRINTABLE_MM)
+    highest = min(LABEL_PT, band * units / (high - low))
+    if highest < LEAST_LABEL_PT:
+        return '', set()
+    scale = min(highest / units, length / sum(_glyph_set()[name].width for name in glyphs))
+    y = POINTS_PER_MM * (sheet_mm[1] - above) + band / 2 - (low + high) / 2 * scale
+    hidden = text.encode('utf-16-be').hex()
+    drawn = [
+        f'/Span <</ActualText <feff{hidden}>>> BDC q 0 g',
+        f'{scale:.6f} 0 0 {scale:.6f} {x:.3f} {y:.3f} cm',
+    ]
+    for name in glyphs:
+        form = f'/glyph-{name} Do ' if _bounds(name) else ''
+        drawn.append(f'{form}1 0 0 1 {_glyph_set()[name].width:.0f} 0 cm')
+    return '\n'.join(drawn) + '\nQ EMC\n', {name for name in glyphs if _bounds(name)}
+
+
+def glyph_outline(name: str) -> tuple[str, tuple[int, int, int, int]]:
+    """Return a glyph's outline as PDF operators in font units, and the box around it."""
+    pen = _OperatorPen(_glyph_set())
+    _glyph_set()[name].draw(pen)
+    box = _bounds(name)
+    assert box is not None, 'only glyphs with an outline become forms'
+    left, low, right, high = box
+    return '\n'.join([*pen.operators, 'f']), (
+        floor(left) - 1,
+        floor(low) - 1,
+        ceil(right) + 1,
+        ceil(high) + 1,
+    )
+
+
+class _OperatorPen(BasePen):  # type: ignore[misc]  # fontTools carries no types, so its class is Any
+    """Writes an outline as PDF operators; the base class turns other curves into cubic ones."""
+
+    def __init__(self, glyph_set: GlyphSet) -> None:
+        super().__init__(glyph_set)
+        self.operators: list[str] = []
+
+    def _write(self, operator: str, *points: Point) -> None:
+        self.operators.append(' '.join(f'{value:.0f}' for point in points for value in point) + operator)
+
+    def _moveTo(self, pt: Point) -> None:
+        self._write(' m', pt)
+
+    def _lineTo(self, pt: Point) -> None:
+        self._write(' l', pt)
+
+    def _curveToOne(self, pt1: Point, pt2: Point, pt3: Point) -> None:
+        self._write(' c', pt1, pt2, pt3)
+
+    def _closePath(self) -> None:
+        self.operators.append('h')
+
+
+@cache
+def _font() -> Font:
+    font: Font = TTFont(BytesIO(font_path().read_bytes()))
+    return font
+
+
+@cache
+def _glyph_set() -> GlyphSet:
+    return _font().getGlyphSet(location=FACE)
+
+
+@cache
+def _bounds(name: str) -> tuple[float, float, float, float] | None:
+    """Return the box around a glyph's outline, in font units; None for a space."""
+    pen = BoundsPen(_glyph_set())
+    _glyph_set()[name].draw(pen)
+    box: tuple[float, float, float, float] | None = pen.bounds
+    return box

@@ -1,0 +1,134 @@
+"""Sheets: the pages of the finished booklet laid out on the printer's paper, with marks and margin labels."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from pypdf import PdfReader, PdfWriter
+from pypdf.generic import ArrayObject, ByteStringObject, IndirectObject, NameObject, StreamObject
+
+from layouts.sheets.fold import PAPERS_MM, POINTS_PER_MM, SheetLayout, SheetSide, sheet_sides
+from layouts.sheets.marks import draw_lines, english_label, fold_label, mark_lines
+from layouts.sheets.sheet_forms import add_sheet, corner_of, drawn_form, glyph_form, page_form, write_whole
+
+
+@dataclass(frozen=True, slots=True)
+class SheetCount:
+    """How much paper a booklet takes."""
+
+    sections: tuple[int, ...]
+    """Sheets of each section."""
+    instructions: int
+    """Sheets of instructions before them: 1 or 0."""
+
+    @property
+    def total(self) -> int:
+        """Return the number of sheets to put into the printer."""
+        return sum(self.sections) + self.instructions
+
+
+def impose(
+    booklet: Path,
+    sections: Sequence[tuple[int, int]],
+    layout: SheetLayout,
+    out: Path,
+    instructions: Path | None = None,
+    labels: Callable[[SheetSide], str] = english_label,
+) -> SheetCount:
+    """Write the sheets of a booklet, ready for a two-sided printer.
+
+    Given:
+        booklet        PDF of pages in reading order, all of the layout's trim size
+        sections       place of the first page, from 0, and number of pages of each section
+        layout         paper, trim, and pages on a side
+        out            PDF to write
+        instructions   PDF of one page of the paper's size, either way round: becomes the first sheet
+        labels         gives the words in the margin of a side
+
+    Returned:
+        the sheets used
+
+    Errors:
+        ValueError where the booklet, its sections and the layout do not belong together.
+
+    Notes:
+        1. Flip on the LONG edge with 4 pages a side, on the SHORT edge with 2; print at actual size. Both are
+           written into the file as the viewer's first choice. The fold module tells the order.
+        2. Where pages fill the paper to its edge there is no label and no mark but those on the spine.
+        3. Pages become forms with their data as they are, so fonts are shared and nothing is packed anew.
+           Links and other annotations stay behind: paper has none.
+        4. Same input, same bytes. A file of that name is replaced only once the new one is complete.
+    """
+    reader = PdfReader(booklet)
+    sides = sheet_sides(sections, layout.up)
+    if sum(pages for _, pages in sections) != len(reader.pages):
+        raise ValueError(f'{booklet}: {len(reader.pages)} pages, but sections are {list(sections)}')
+    trim = (layout.trim_width_mm, layout.trim_height_mm)
+    writer = PdfWriter()
+    writer.pdf_header = '%PDF-1.7'
+    preferences = writer.create_viewer_preferences()
+    preferences[NameObject('/Duplex')] = NameObject(
+        '/DuplexFlipLongEdge' if layout.up == 4 else '/DuplexFlipShortEdge'
+    )
+    preferences[NameObject('/PrintScaling')] = NameObject('/None')
+    digest = hashlib.sha256(booklet.read_bytes())
+    if instructions is not None:
+        digest.update(instructions.read_bytes())
+        _add_instructions(writer, instructions, layout)
+    forms = [page_form(writer, page, trim, booklet) for page in reader.pages]
+    glyph_forms: dict[str, IndirectObject] = {}
+    for side in sides:
+        drawn, named = _side(writer, layout, side, labels(side), forms, glyph_forms)
+        digest.update(drawn)
+        add_sheet(writer, layout.sheet_mm, drawn, named)
+    identifier = ByteStringObject(digest.digest()[:16])
+    writer._ID = ArrayObject([identifier, identifier])
+    write_whole(writer, out)
+    counts = {side.section: side.sheets for side in sides}
+    return SheetCount(tuple(counts.values()), int(instructions is not None))
+
+
+def _side(
+    writer: PdfWriter,
+    layout: SheetLayout,
+    side: SheetSide,
+    label: str,
+    forms: Sequence[StreamObject],
+    glyph_forms: dict[str, IndirectObject],
+) -> tuple[bytes, dict[str, IndirectObject]]:
+    """Return the drawing of a side and the forms it names; marks first, so that they never cover a page."""
+    words, glyphs = fold_label(layout, label)
+    for name in sorted(glyphs - glyph_forms.keys()):
+        glyph_forms[name] = glyph_form(writer, name)
+    named = {f'/glyph-{name}': glyph_forms[name] for name in sorted(glyphs)}
+    drawn = [draw_lines(mark_lines(layout, side)), words]
+    width, height = (POINTS_PER_MM * length for length in (layout.trim_width_mm, layout.trim_height_mm))
+    for panel in side.panels:
+        form = forms[panel.page]
+        left, foot = (POINTS_PER_MM * length for length in layout.corner_mm(panel.column, panel.row))
+        box_left, box_foot = corner_of(form)
+        x = left + POINTS_PER_MM * panel.shift_mm - box_left
+        y = foot - box_foot
+        # A shifted page must not reach over the spine, so its own panel is its window.
+        window = f'{left:.3f} {foot:.3f} {width:.3f} {height:.3f} re W n'
+        drawn.append(f'q {window} 1 0 0 1 {x:.3f} {y:.3f} cm /page-{panel.page} Do Q\n')
+        named[f'/page-{panel.page}'] = drawn_form(form)
+    return ''.join(drawn).encode('ascii'), named
+
+
+def _add_instructions(writer: PdfWriter, instructions: Path, layout: SheetLayout) -> None:
+    """Add the one page of instructions and an empty back, so that the next sheet begins on a front."""
+    pages = PdfReader(instructions).pages
+    if len(pages) != 1:
+        raise ValueError(f'{instructions}: {len(pages)} pages of instructions, not 1')
+    size = PAPERS_MM[layout.paper]
+    if pages[0].trimbox.width > pages[0].trimbox.height:
+        size = size[::-1]
+    form = page_form(writer, pages[0], size, instructions)
+    x, y = (-edge for edge in corner_of(form))
+    drawn = f'q 1 0 0 1 {x:.3f} {y:.3f} cm /instructions Do Q\n'
+    add_sheet(writer, size, drawn.encode('ascii'), {'/instructions': drawn_form(form)})
+    add_sheet(writer, size, b'', {})

@@ -1,0 +1,27 @@
+"""What find tells a program: one JSON object, every measured number a decimal string."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Sequence
+
+from tablegen.numbers import text
+from tablegen.roof.cautions import DEFERS
+from tablegen.roof.question import RoofQuestion
+from tablegen.roof.readings import Group, Rows, as_data, length, set_length, words
+
+
+def as_json(ask: RoofQuestion, groups: Sequence[Group], caution: Rows) -> str:
+    """Return what was asked and found as JSON: what was asked, the groups as named objects, the cautions as a list."""
+    asked = Group(
+        '',
+        (
+            words('pitch', ask.pitch.text),
+            length('rise_per_foot', ask.pitch.rise, ask.measure),
+            set_length('run', ask.run_in, text.run(ask.run_in)),
+            words('nearest', f'{text.mixed(1, ask.measure.per)} in'),
+            words('rafters', ask.stock.name),
+        ),
+    )
+    told = as_data(Group('', (*asked.values, *groups, caution))) | {'defers': DEFERS}
+    return json.dumps(told, indent=2, ensure_ascii=False) + '\n'

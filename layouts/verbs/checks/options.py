@@ -1,0 +1,85 @@
+"""What the checks share: how one is declared, its common options, and how its answer is written."""
+
+from __future__ import annotations
+
+import argparse
+import csv
+import json
+from collections.abc import Mapping, Sequence
+from fractions import Fraction
+from typing import TextIO
+
+from layouts.verbs.options import Run, Subparsers, add_steep, add_verb, choice
+from layouts.words.checks import DEFER
+from tablegen.checking.allowance import WRONG
+from tablegen.geometry.pitch import Pitch
+from tablegen.written.lengths import length
+from tablegen.written.pitches import pitch
+
+TEXT, JSON, CSV = 'text', 'json', 'csv'
+ALL_RIGHT, NOT_RIGHT = 0, 1
+STATUS = 'Exit status: 0 right or nothing to judge, 1 wrong, 2 bad input.'
+
+
+def add_check(
+    checks: Subparsers, name: str, summary: str, run: Run, examples: Sequence[str], notes: str = ''
+) -> argparse.ArgumentParser:
+    """Return a new check's parser, whose help ends with examples that can be pasted."""
+    told = '\n'.join(part for part in (notes, STATUS, DEFER) if part)
+    return add_verb(checks, name, summary, run, examples, told)
+
+
+def add_pitch(parser: argparse.ArgumentParser) -> None:
+    """Declare the pitch."""
+    parser.add_argument('--pitch', required=True, help='such as 6, 6/12, 7 1/2 or 26.565 deg')
+    add_steep(parser)
+
+
+def add_within(parser: argparse.ArgumentParser, what: str) -> None:
+    """Declare what may be off by how much."""
+    parser.add_argument(
+        '--within', metavar='LENGTH', help=f'what {what} may be off by (half of its finest part)'
+    )
+
+
+def add_tape(parser: argparse.ArgumentParser) -> None:
+    """Declare the tape's own tolerance."""
+    parser.add_argument('--tape', action='store_true', help='allow for the tape itself, by NIST Handbook 44')
+
+
+def add_format(parser: argparse.ArgumentParser, formats: Sequence[str] = (TEXT, JSON)) -> None:
+    """Declare how the answer is written."""
+    parser.add_argument('--format', metavar='FORMAT', default=TEXT, help=f'{", ".join(formats)} (text)')
+
+
+def format_of(args: argparse.Namespace, formats: Sequence[str] = (TEXT, JSON)) -> str:
+    """Return how the answer is to be written."""
+    return choice(args.format, '--format', formats)
+
+
+def pitch_of(args: argparse.Namespace) -> Pitch:
+    """Return the pitch that was given."""
+    return pitch(args.pitch, '--pitch', args.steep)
+
+
+def optional(given: str | None, option: str) -> Fraction | None:
+    """Return a length that need not be given, in inches."""
+    return None if given is None else length(given, option)
+
+
+def put(form: str, out: TextIO, lines: Sequence[str], data: Mapping[str, object]) -> None:
+    """Write an answer as sentences or as one JSON object."""
+    if form == JSON:
+        out.write(json.dumps(data, ensure_ascii=False, indent=2) + '\n')
+    else:
+        out.write('\n'.join(lines) + '\n')
+
+
+def put_rows(out: TextIO, rows: Sequence[Sequence[str]]) -> None:
+    """Write rows as CSV."""
+    csv.writer(out, lineterminator='\n').writerows(rows)
+
+
+def status(verdict: str) -> int:
+    """Return the exit status of a verdict."""
+    return NOT_RIGHT if verdict == WRONG else ALL_RIGHT

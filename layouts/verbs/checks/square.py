@@ -1,0 +1,105 @@
+"""check square: what a square should carry, and what its own figures say."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections.abc import Sequence
+from typing import TextIO
+
+from layouts.told.check_data import figure_rows, figures_data, judged_data, judged_rows
+from layouts.verbs.checks import options
+from layouts.verbs.checks.options import CSV, JSON, TEXT
+from layouts.verbs.options import Subparsers
+from layouts.words.square import figure_lines, judged_lines
+from tablegen.checking.square_figures import RISES, USUAL_RISES, engraved_rows
+from tablegen.checking.square_file import RISES_ALLOWED, TEMPLATE, read_square
+from tablegen.checking.square_judging import judge_square
+from tablegen.errors import BookError
+from tablegen.written.numbers import NoNumber, number
+from tablegen.written.ranges import split_range
+
+EXAMPLES = (
+    'rafterbook check square',
+    'rafterbook check square --blank > myscale.csv',
+    'rafterbook check square --reads myscale.csv',
+)
+NOTES = 'Fill in what yours shows; a cell may stay empty.'
+FORMATS = (TEXT, CSV, JSON)
+STANDARD_INPUT = '-'
+MOST_CHARACTERS = 1_000_000
+
+
+def add(checks: Subparsers) -> None:
+    """Declare the check."""
+    summary = 'print what a square should carry, or judge what yours shows'
+    parser = options.add_check(checks, 'square', summary, run, EXAMPLES, NOTES)
+    parser.add_argument('--rises', metavar='RISES', help="such as '2 to 18' (the usual) or 4,6,8; 1 to 24")
+    parser.add_argument(
+        '--reads', metavar='FILE', help="a CSV of what the square shows; '-' is standard input"
+    )
+    parser.add_argument('--blank', action='store_true', help='print such a CSV to fill in')
+    options.add_format(parser, FORMATS)
+
+
+def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
+    """Print the figures, or judge those of a file."""
+    form = options.format_of(args, FORMATS)
+    return _print(args, form, out) if args.reads is None else _judge(args, form, out)
+
+
+def _print(args: argparse.Namespace, form: str, out: TextIO) -> int:
+    rows = engraved_rows(_rises(args.rises))
+    if args.blank and form == JSON:
+        raise BookError('--blank', 'is a CSV to fill in', '', 'leave out --format json')
+    if form == CSV or args.blank:
+        options.put_rows(out, figure_rows(rows, args.blank))
+    else:
+        options.put(form, out, figure_lines(rows), figures_data(rows))
+    return options.ALL_RIGHT
+
+
+def _judge(args: argparse.Namespace, form: str, out: TextIO) -> int:
+    for option, given in (('--rises', args.rises is not None), ('--blank', args.blank)):
+        if given:
+            raise BookError(option, 'does not go with --reads', '', f'leave out {option}')
+    check = judge_square(read_square(_content(args.reads), args.reads))
+    if form == CSV:
+        options.put_rows(out, judged_rows(check))
+    else:
+        options.put(form, out, judged_lines(check), judged_data(check))
+    return options.status(check.verdict)
+
+
+def _rises(given: str | None) -> Sequence[int]:
+    if given is None:
+        return USUAL_RISES
+    refusal = BookError('--rises', f"'{given}' is off the table", f"'2 to 18' or 4,6,8: {RISES_ALLOWED}")
+    read = split_range(given)
+    words = [read.first, read.last] if read else given.split(',')
+    try:
+        numbers = [number(word.strip()) for word in words]
+    except NoNumber:
+        raise refusal from None
+    if any(one not in RISES for one in numbers) or (read and (read.step or numbers[0] > numbers[1])):
+        raise refusal
+    whole = [int(one) for one in numbers]
+    return range(whole[0], whole[1] + 1) if read else sorted(set(whole))
+
+
+def _content(path: str) -> str:
+    allowed = 'a CSV file of what the square shows'
+    try:
+        if path == STANDARD_INPUT:
+            content = sys.stdin.read(MOST_CHARACTERS + 1)
+        else:
+            with open(path, encoding='utf-8-sig', newline='') as file:
+                content = file.read(MOST_CHARACTERS + 1)
+    except UnicodeDecodeError as fault:
+        raise BookError(path, f'is no UTF-8 text, at byte {fault.start + 1}', allowed) from None
+    except (OSError, ValueError) as fault:  # ValueError: a zero byte in the name
+        said = f'cannot be read: {getattr(fault, "strerror", None) or fault}'
+        raise BookError(path, said, allowed, TEMPLATE) from None
+    if len(content) > MOST_CHARACTERS:
+        raise BookError(path, 'is too long', f'up to {MOST_CHARACTERS:,} characters')
+    return content

@@ -1,0 +1,78 @@
+"""The building of the worked examples: a garden store, hipped at one end, with a wing and a porch, one pitch on all but the porch."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from tablegen.geometry.corner import Corner, square_corner
+from tablegen.geometry.pitch import Pitch
+from tablegen.numbers.exact import Exact
+from tablegen.settings import Settings
+from tablegen.tables.lookup import addends
+
+STORE_RISE, PORCH_RISE = Fraction(6), Fraction(4)
+"""Inches per foot that are wanted; the book's nearest are taken."""
+STORE_WIDTH_IN = Fraction(134)
+"""Outside to outside of the plates; the wing is as wide, so that its ridge and the store's meet at one height."""
+PORCH_RUN_IN = Fraction(429, 8)
+"""Outside of the porch's plate to the store's wall."""
+STORE_OVERHANG_IN, PORCH_OVERHANG_IN = Fraction(8), Fraction(6)
+ROOM_IN = 12
+"""What a book's runs must have left for an overhang."""
+SPACING_IN = Fraction(16)
+"""Of the jacks, where the book has it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Store:
+    """The store's roof."""
+
+    pitch: Pitch
+    at: Corner
+    """Its hips' and valleys' corner: square, one pitch on both sides."""
+    run_in: Fraction
+    overhang_in: Fraction
+
+    @property
+    def width_in(self) -> Fraction:
+        return 2 * self.run_in
+
+
+def garden_store(settings: Settings) -> Store | None:
+    """Return the store: 11 ft 2 in wide, 6 in 12 or the book's nearest pitch; None where the book's runs are too short."""
+    run, overhang = reachable(STORE_WIDTH_IN / 2, STORE_OVERHANG_IN, settings)
+    if run <= STORE_OVERHANG_IN or overhang <= 0:
+        return None
+    pitch = nearest_pitch(settings, STORE_RISE)
+    return Store(pitch, square_corner(pitch.slope, pitch.slope), run, overhang)
+
+
+def nearest_pitch(settings: Settings, rise_in: Fraction) -> Pitch:
+    """Return the book's pitch nearest to a rise per foot."""
+    return min(settings.pitches, key=lambda one: _distance(one.rise, rise_in))
+
+
+def _distance(rise: Exact, wanted: Fraction) -> Exact:
+    return rise - wanted if rise >= wanted else wanted - rise
+
+
+def reachable(run_in: Fraction, overhang_in: Fraction, settings: Settings) -> tuple[Fraction, Fraction]:
+    """Return a run and an overhang that the book's tables can give, the wanted ones where they can.
+
+    Notes:
+        1. Where the book ends before them it is the longest run with room for an overhang. Where small runs cannot
+           be added up to them, as in a book of metric runs, both ends are tabled runs.
+    """
+    last = settings.runs.last
+    if run_in + ROOM_IN > last:
+        run_in = last - last % 1 - ROOM_IN
+    if addends(run_in, settings) and addends(run_in + overhang_in, settings):
+        return run_in, overhang_in
+    plate = _tabled_below(run_in, settings)
+    return plate, _tabled_below(run_in + overhang_in, settings) - plate
+
+
+def _tabled_below(run_in: Fraction, settings: Settings) -> Fraction:
+    runs = settings.runs
+    return runs.first + (run_in - runs.first) // runs.step * runs.step

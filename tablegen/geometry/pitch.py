@@ -1,0 +1,42 @@
+"""A pitch: the slope of a roof, as the geometry takes it and as it is called."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from tablegen.numbers import text
+from tablegen.numbers.angles import tangent_of_degrees
+from tablegen.numbers.exact import Exact, exact
+
+
+@dataclass(frozen=True, slots=True)
+class Pitch:
+    """A roof's slope."""
+
+    slope: Exact
+    """Rise over run, one term, above 0."""
+    text: str
+    """'6 in 12', '7 1/2 in 12' or '26.565°'."""
+    short: str
+    """What a thumb tab shows: '6', '7 1/2', '26.565°'."""
+    rise_in: Fraction | None
+    """Inches of rise per foot of run, where that is rational; None for most pitches in degrees."""
+
+    @property
+    def rise(self) -> Exact:
+        """Return the inches of rise per foot of run."""
+        return self.slope * 12
+
+
+def pitch_of_rise(rise_in: Fraction) -> Pitch:
+    """Return the pitch that rises so many inches per foot of run."""
+    short = text.rational(rise_in)
+    return Pitch(exact(rise_in / 12), f'{short} in 12', short, rise_in)
+
+
+def pitch_of_degrees(degrees: Fraction) -> Pitch:
+    """Return the pitch that rises at so many degrees, above 0 and below 90."""
+    slope = tangent_of_degrees(degrees)
+    name = f'{text.rational(degrees)}°'
+    return Pitch(slope, name, name, Fraction(12) if degrees == 45 else None)

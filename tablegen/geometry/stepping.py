@@ -1,0 +1,129 @@
+"""Stepping off with the framing square: how it is held, how many steps, what is left, what drifts."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from tablegen.geometry import common, hip
+from tablegen.numbers import text
+from tablegen.numbers.exact import Exact, Rational, exact, nearest, root
+from tablegen.numbers.figure import Figure, Measure, length_figure
+
+BODY_REACH = 24
+TONGUE_REACH = 16
+"""Inches that a framing square's arms show, outside (common practice, no source)."""
+RUN_PER_STEP = 12
+"""Inches of common run in one step, where the tongue is long enough for its rise."""
+SQUARE = Measure(16)
+"""A framing square is read in sixteenths; √288 on it is 17."""
+
+
+@dataclass(frozen=True, slots=True)
+class Hold:
+    """The two figures at which the square lies on the board's top edge: the body level, the tongue plumb."""
+
+    body_in: Exact
+    """Level run of one step of this member, in; the line along the body is level."""
+    tongue_in: Exact
+    """Its rise, in; the line along the tongue is plumb."""
+    holds: int
+    """Steps to a foot of common run: 1, or 2, 4… where the rise of a foot is over the tongue and both are halved."""
+
+    @property
+    def run_in(self) -> Fraction:
+        """Return the common run of one step, in."""
+        return Fraction(RUN_PER_STEP, self.holds)
+
+    @property
+    def body(self) -> Figure:
+        """Return what is read on the body."""
+        return length_figure(self.body_in, SQUARE)
+
+    @property
+    def tongue(self) -> Figure:
+        """Return what is read on the tongue."""
+        return length_figure(self.tongue_in, SQUARE)
+
+    @property
+    def text(self) -> str:
+        """Return both as they are told everywhere, the body first: '12 & 6'."""
+        return f'{self.body.text} & {self.tongue.text}'
+
+    @property
+    def run_text(self) -> str:
+        """Return the common run of one step as it is said: '6 in'."""
+        return text.run(self.run_in)
+
+
+@dataclass(frozen=True, slots=True)
+class Steps:
+    """A length stepped off."""
+
+    run_in: Fraction
+    """Common run of one step, in: 12, or 6, 3… where the square's figures are halved."""
+    whole: int
+    """Full steps."""
+    left_run_in: Fraction
+    """Odd run of the common left over, in."""
+    left_level_in: Exact
+    """The odd run held on the body, in: of the common, or of the hip itself."""
+    left_rise_in: Exact
+    """Its rise, held on the tongue, in."""
+    step_in: Exact
+    """Exact length of one step along the top edge, in."""
+
+
+def hold(level_in: Exact | Rational, rise_in: Exact) -> Hold:
+    """Return how a square is held for a step.
+
+    Given:
+        level_in  level run of a foot of common run in this member: 12 for a common, √288 for a regular hip
+        rise_in   rise in that
+
+    Notes:
+        1. The body is always level and the tongue always plumb. Where the tongue is too short for the rise, or the
+           body for the run, both figures are halved until it is not.
+    """
+    holds = 1
+    while rise_in > TONGUE_REACH * holds or level_in > BODY_REACH * holds:
+        holds *= 2
+    return Hold(exact(level_in) / holds, rise_in / holds, holds)
+
+
+def common_hold(slope: Exact) -> Hold:
+    """Return how the square is held for a common rafter."""
+    return hold(RUN_PER_STEP, slope * RUN_PER_STEP)
+
+
+def hip_hold(slope: Exact) -> Hold:
+    """Return how the square is held for a regular hip or valley: √288, on most squares read as 17."""
+    return hold(root(hip.RUN_SQUARED) * RUN_PER_STEP, slope * RUN_PER_STEP)
+
+
+def common_steps(run_in: Fraction, slope: Exact) -> Steps:
+    """Return a common rafter's steps for a level run in inches."""
+    step_run = common_hold(slope).run_in
+    whole, left = divmod(run_in, step_run)
+    step = common.line_length(step_run, slope)
+    return Steps(step_run, int(whole), left, exact(left), common.rise(left, slope), step)
+
+
+def hip_steps(run_in: Fraction, slope: Exact) -> Steps:
+    """Return a regular hip's steps for the level run of the COMMON rafter beside it, in inches."""
+    step_run = hip_hold(slope).run_in
+    whole, left = divmod(run_in, step_run)
+    step = hip.line_length(step_run, slope)
+    return Steps(step_run, int(whole), left, left * root(hip.RUN_SQUARED), common.rise(left, slope), step)
+
+
+def drift(steps: Steps, per: int) -> Exact:
+    """Return how far off the last whole step falls when each step is set to the nearest part of an inch.
+
+    Given:
+        per  parts in an inch to which a step is set
+
+    Returned:
+        in, along the top edge; above 0 is too long
+    """
+    return steps.whole * (Fraction(nearest(steps.step_in, per), per) - steps.step_in)

@@ -1,0 +1,1 @@
+"""Exact numbers, angles, figures with their one rounding, and the text of every number."""

@@ -1,0 +1,89 @@
+"""Looking a run up as a reader of the book does: the tabled run below it, and what is added."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from tablegen.geometry import common, hip
+from tablegen.geometry.pitch import Pitch
+from tablegen.numbers.exact import Exact
+from tablegen.numbers.figure import Figure, Measure, length_figure, length_of_count
+from tablegen.settings import Settings
+from tablegen.tables.runs import coarse_part, part_runs
+
+EXACT_LENGTH = {'common': common.line_length, 'hip-valley': hip.line_length, 'rise': common.rise}
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """One figure read from a table."""
+
+    run_in: Fraction
+    figure: Figure
+    added: bool
+    """Whether it is read from the line of small runs to add."""
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """A length found in the book's tables."""
+
+    table: str
+    run_in: Fraction
+    readings: tuple[Reading, ...]
+    total: Figure
+    """Sum of the readings."""
+    direct: Figure
+    """The exact length, rounded once; the total of two or three readings may be off by one part, of four by two."""
+
+
+def addends(run_in: Fraction, settings: Settings) -> list[Fraction] | None:
+    """Return the runs whose figures add up to a run, longest first, or None if the book cannot reach it.
+
+    Notes:
+        1. They are a tabled run, then from the lines of small runs at most one whole number of inches, one of
+           rows.coarse_part and one of what is finer than that.
+    """
+    runs, coarse = settings.runs, coarse_part(settings.measure.per)
+    small = set(part_runs(runs, settings.measure.per))
+    tabled = None
+    longest = runs.first + (runs.count() - 1) * runs.step  # the last on the grid; runs.last may lie past it
+    if runs.first <= run_in <= longest + runs.step:
+        tabled = min(longest, runs.first + (run_in - runs.first) // runs.step * runs.step)
+    left = run_in - (tabled or 0)
+    parts = [left - left % 1, left % 1 - left % coarse, left % coarse]
+    wanted = [part for part in parts if part]
+    if any(part not in small for part in wanted):
+        return None
+    return ([tabled] if tabled else []) + wanted
+
+
+def look_up(table: str, run_in: Fraction, pitch: Pitch, settings: Settings) -> Found | None:
+    """Return a run's length as the book's table gives it, or None if it cannot be had there.
+
+    Given:
+        table   'common', 'hip-valley' or 'rise'
+        run_in  level run of the common rafter, in
+    """
+    wanted = addends(run_in, settings)
+    if wanted is None:
+        return None
+    tabled = set_of_tabled(settings, wanted)
+    readings = tuple(
+        Reading(run, _figure(table, run, pitch, settings.measure), place > 0 or run not in tabled)
+        for place, run in enumerate(wanted)
+    )
+    total = length_of_count(sum(reading.figure.count for reading in readings), settings.measure)
+    return Found(table, run_in, readings, total, _figure(table, run_in, pitch, settings.measure))
+
+
+def set_of_tabled(settings: Settings, runs: list[Fraction]) -> set[Fraction]:
+    """Return those of some runs that stand in the main tables."""
+    first, last, step = settings.runs.first, settings.runs.last, settings.runs.step
+    return {run for run in runs if first <= run <= last and (run - first) % step == 0}
+
+
+def _figure(table: str, run_in: Fraction, pitch: Pitch, measure: Measure) -> Figure:
+    length: Exact = EXACT_LENGTH[table](run_in, pitch.slope)
+    return length_figure(length, measure)
