@@ -40,7 +40,7 @@ LISTED = {(one.row, one.theirs): one for one in DIFFERENCES}
 
 def our_text(ours: Exact | Angle) -> str:
     if isinstance(ours, Angle):
-        return text.degrees(degrees_count(ours, 2), 2)
+        return text.degree_parts(degrees_count(ours, 2), 2).text
     return text.decimal(nearest(ours, 1000), 3)
 
 

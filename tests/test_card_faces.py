@@ -123,7 +123,7 @@ def test_the_example_is_worked_with_the_cards_own_figure(tmp_path, style):
     work = card_work(settings, 'letter', tmp_path)
     set_document(work.job)
     words = ' '.join(lines_of(work.job.out, 2))
-    said = text.length(rounded(real('12.5') * real('13.416'), 16), 16, style)
+    said = text.length(rounded(real('12.5') * real('13.416'), 16), 16, style).text
 
     assert f'6 in 12, run 12 ft 6 in: 12.5 × 13.416 = 167.700 in, near {said}' in words.replace('\u00a0', ' ')
 

@@ -80,7 +80,9 @@ def test_the_length_that_is_looked_up_is_that_of_its_name(tmp_path, table, style
     odd, *steps = re.search(r'For ([\w /]+), add .* facing it: (.*) Each figure', words).groups()
 
     def figure(one: Fraction) -> str:
-        said = text.length(rounded(length(mpf(one.numerator) / one.denominator, 8), 16), 16, style_of_lengths)
+        said = text.length(
+            rounded(length(mpf(one.numerator) / one.denominator, 8), 16), 16, style_of_lengths
+        ).text
         return said if style_of_lengths == 'feet-inches' else f'{said} in'
 
     assert f'The {name} is {figure(run)}, ' in words
@@ -89,7 +91,7 @@ def test_the_length_that_is_looked_up_is_that_of_its_name(tmp_path, table, style
     )
     assert inches(odd) - run == Fraction(5, 16)
     total = rounded(length(real(run), 8), 16) + rounded(length(real(Fraction(5, 16)), 8), 16)
-    shown = text.length(total, 16, style_of_lengths)
+    shown = text.length(total, 16, style_of_lengths).text
     assert f'{odd} {shown}' in steps[0]
 
 

@@ -14,7 +14,7 @@ from layouts.grid.grids import FIGURE_SPACE, fraction_text, whole_text
 from layouts.grid.run_tables import GridPage, ListPage
 from layouts.paper.trim import trim_of
 from tablegen.numbers import text
-from tablegen.numbers.figure import Figure, Measure, length_of_count
+from tablegen.numbers.figure import Measure, length_of_count
 from tablegen.settings import BOOK_PARTS, Runs, Settings, read_settings
 from tablegen.tables.runs import part_runs, run_rows
 from tablegen.written.pitches import pitch
@@ -175,13 +175,13 @@ def test_two_layers_make_the_figures_text(count, per, style):
 @pytest.mark.parametrize(
     ('figure', 'whole', 'fraction'),
     [
-        (Figure(859, 16, 'in', '53 11/16'), '53', '11/16'),
-        (Figure(11, 16, 'in', '11/16'), '', '11/16'),
-        (Figure(848, 16, 'in', '53'), '53', ''),
-        (Figure(859, 16, 'in', '4′ 5 11/16″'), '4′ 5', '11/16'),
-        (Figure(1921, 16, 'in', '10′ 0 1/16″'), '10′ 0', '1/16'),
-        (Figure(4608, 16, 'in', '24′ 0″'), '24′ 0', ''),
-        (Figure(0, 16, 'in', '0'), '0', ''),
+        (length_of_count(859, Measure(16)), '53', '11/16'),
+        (length_of_count(11, Measure(16)), '', '11/16'),
+        (length_of_count(848, Measure(16)), '53', ''),
+        (length_of_count(859, Measure(16, text.FEET_INCHES)), '4′ 5', '11/16'),
+        (length_of_count(1921, Measure(16, text.FEET_INCHES)), '10′ 0', '1/16'),
+        (length_of_count(4608, Measure(16, text.FEET_INCHES)), '24′ 0', ''),
+        (length_of_count(0, Measure(16)), '0', ''),
         (None, '', ''),
     ],
 )

@@ -37,7 +37,7 @@ counts = st.integers(0, 120_000 * 64)
 )
 def test_mixed(count, per, expected):
     assert text.mixed(count, per) == expected
-    assert text.length(count, per, text.INCHES) == expected
+    assert text.length(count, per, text.INCHES).text == expected
 
 
 @pytest.mark.parametrize(
@@ -60,8 +60,8 @@ def test_mixed(count, per, expected):
     ],
 )
 def test_feet_inches(count, per, expected):
-    assert text.feet_inches(count, per) == expected
-    assert text.length(count, per, text.FEET_INCHES) == expected
+    assert text.feet_inches(count, per).text == expected
+    assert text.length(count, per, text.FEET_INCHES).text == expected
 
 
 @pytest.mark.parametrize(
@@ -87,7 +87,7 @@ def test_decimal(count, places, expected):
     ('count', 'expected'), [(2657, '26.57°'), (9000, '90.00°'), (0, '0.00°'), (-477, '−4.77°')]
 )
 def test_degrees(count, expected):
-    assert text.degrees(count, 2) == expected
+    assert text.degree_parts(count, 2).text == expected
 
 
 @pytest.mark.parametrize(
@@ -131,7 +131,7 @@ def test_run(inches, expected):
 def test_a_length_read_back_is_the_length_printed(count, per, style):
     count = min(count, lengths.LONGEST_IN * per)
 
-    assert lengths.length(text.length(count, per, style)) == Fraction(count, per)
+    assert lengths.length(text.length(count, per, style).text) == Fraction(count, per)
 
 
 @given(counts, parts())
@@ -148,7 +148,7 @@ def test_a_setting_read_back_is_the_setting(value):
 
 @given(counts, parts(), styles())
 def test_fractions_are_proper_and_in_lowest_terms(count, per, style):
-    for top, bottom in re.findall(r'(\d+)/(\d+)', text.length(count, per, style)):
+    for top, bottom in re.findall(r'(\d+)/(\d+)', text.length(count, per, style).text):
         assert Fraction(int(top), int(bottom)).denominator == int(bottom)
         assert 0 < int(top) < int(bottom) <= per
 
@@ -156,7 +156,7 @@ def test_fractions_are_proper_and_in_lowest_terms(count, per, style):
 @given(counts, parts())
 def test_inches_after_feet_are_always_named_and_under_twelve(count, per):
     """Whole inches stand after feet even where there are none: 10′ 0 1/16″ is not to be read 10 1/16."""
-    feet, mark, inches = text.feet_inches(count, per).rpartition('′ ')
+    feet, mark, inches = text.feet_inches(count, per).text.rpartition('′ ')
 
     assert bool(mark) == (count >= 12 * per)
     if mark:
@@ -166,9 +166,9 @@ def test_inches_after_feet_are_always_named_and_under_twelve(count, per):
 
 @given(counts, parts(), styles())
 def test_a_negative_length_is_the_positive_with_a_minus(count, per, style):
-    positive = text.length(count, per, style)
+    positive = text.length(count, per, style).text
 
-    assert text.length(-count, per, style) == (f'−{positive}' if count else positive)
+    assert text.length(-count, per, style).text == (f'−{positive}' if count else positive)
 
 
 @given(st.integers(-(10**9), 10**9), st.integers(0, 9))

@@ -147,7 +147,9 @@ def grid(
     longest = max(len(name) for name, _ in rows)
     indent = FIGURE_SPACE * max(0, round(-left / (DIGIT_EM * fitted.size)))
     wholes = (
-        '\t'.join([indent + _label(name, longest), *(_padded(cell, fitted) for cell in cells)])
+        '\t'.join(
+            [indent + _label(name, longest), *(padded(cell, fitted.digits, fitted.feet) for cell in cells)]
+        )
         for name, cells in rows
     )
     fractions = ('\t'.join(fraction_text(cell) for cell in cells) for _, cells in rows)
@@ -194,16 +196,12 @@ def _rem(units: float) -> float:
 
 def whole_text(figure: Figure | None) -> str:
     """Return what stands left of a length's fraction: '53', '4′ 5', '' for less than an inch."""
-    if figure is None:
-        return ''
-    return figure.text.removesuffix('″').removesuffix(fraction_text(figure)).rstrip()
+    return figure.parts.before if figure else ''
 
 
 def fraction_text(figure: Figure | None) -> str:
     """Return a length's fraction, '' where it has none."""
-    if figure is None or not figure.count % figure.per:
-        return ''
-    return text.mixed(figure.count % figure.per, figure.per)
+    return figure.parts.fraction if figure else ''
 
 
 def _label(name: str, longest: int) -> str:
@@ -211,14 +209,19 @@ def _label(name: str, longest: int) -> str:
     return name.rjust(longest, FIGURE_SPACE) if name.isdigit() else name
 
 
-def _padded(figure: Figure | None, fitted: Fit) -> str:
-    """Return the whole number moved right by spaces as wide as a digit; foot marks keep their own width."""
-    words = whole_text(figure)
-    if not fitted.feet or figure is None:
-        return words.rjust(fitted.digits, FIGURE_SPACE)
-    feet, mark, inches = words.rpartition('′ ')
+def padded(figure: Figure | None, digits: int, feet: int) -> str:
+    """Return the whole number moved right by spaces as wide as a digit; a foot mark keeps its own width.
+
+    Given:
+        digits  of the longest whole number
+        feet    digits of the longest feet before it, 0 where lengths are in inches alone
+    """
+    if not feet or figure is None:
+        return whole_text(figure).rjust(digits, FIGURE_SPACE)
+    sign, of_feet, inches, *_ = figure.parts
     # two word spaces are as wide as the foot mark and its space, to 0.02 em
-    return feet.rjust(fitted.feet, FIGURE_SPACE) + (mark or '  ') + inches.rjust(2, FIGURE_SPACE)
+    before = (sign + of_feet if of_feet else '').rjust(feet, FIGURE_SPACE) + ('′ ' if of_feet else '  ')
+    return before + (inches if of_feet else sign + inches).rjust(digits, FIGURE_SPACE)
 
 
 def _centered(head: str, digits: int) -> str:

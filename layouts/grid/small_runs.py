@@ -93,7 +93,8 @@ def additions(
     """
     columns = lie(turn, settings, trim).columns
     pairs = [
-        (text.rational(run), figure.text.removesuffix('″')) for run, figure in zip(turn, figures, strict=True)
+        (text.rational(run), figure.parts._replace(mark='').text)
+        for run, figure in zip(turn, figures, strict=True)
     ]
     column, tab = tab_stop(_column(columns, trim), trim)
     cuts = [pairs[at : at + columns] for at in range(0, len(pairs), max(1, columns))]
@@ -121,4 +122,4 @@ def _widest_em(run_in: Fraction, squares: tuple[Fraction, ...], measure: Measure
            always the widest: 3 is narrower than 2 13/16.
     """
     lengths = (root(RUN_SQUARED + square) * run_in for square in squares)
-    return max(mixed_em(length_figure(length, measure).text.removesuffix('″')) for length in lengths)
+    return max(mixed_em(length_figure(length, measure).parts._replace(mark='').text) for length in lengths)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import TypeGuard
 
 from markupsafe import Markup
@@ -15,12 +15,11 @@ from layouts.grid.grids import (
     FIGURE_SPACE,
     SIZES,
     fraction_text,
+    padded,
     tab_stop,
-    whole_text,
 )
 from layouts.grid.table_columns import NOTHING, Column, Columns
 from layouts.paper.trim import DIGIT_EM, FRACTION_OF_WHOLE, SPACE_EM, Trim, fraction_em, whole_em
-from tablegen.numbers import text
 from tablegen.numbers.figure import INCH, Figure
 
 GAPS = (4.6, 3.4, 1.6)
@@ -166,12 +165,10 @@ def _is_length(cell: object) -> TypeGuard[Figure]:
 
 def _digits(lengths: Sequence[Figure]) -> tuple[int, int]:
     """Return digits of the longest whole number, and of the feet before it where lengths are in feet."""
-    feet = [len(cell.text.partition('′')[0].lstrip(text.MINUS)) for cell in lengths if '′' in cell.text]
+    feet = [len(cell.parts.feet) for cell in lengths if cell.parts.feet]
     if feet:
         return 2, max(feet)
-    return max(
-        (len(text.mixed(cell.count - cell.count % cell.per, cell.per)) for cell in lengths), default=0
-    ), 0
+    return max((len(cell.parts.sign + (cell.parts.whole or '0')) for cell in lengths), default=0), 0
 
 
 def _plain_em(column: Column) -> float:
@@ -193,22 +190,11 @@ def _texts(column: Column, place: int, laid: Layout, shift: str) -> tuple[str, s
     """Return what stands in the layer of whole numbers, and in that of fractions."""
     cell, mark = column.cells[place], column.marks[place]
     if _is_length(cell):
-        size = replace(cell, count=abs(cell.count), text=cell.text.removeprefix(text.MINUS))
-        sign = text.MINUS if cell.count < 0 else ''
-        return _padded(sign + whole_text(size), laid), fraction_text(size) + mark
+        return padded(cell, laid.digits, laid.feet), fraction_text(cell) + mark
     if cell is None:
         return FIGURE_SPACE * max(0, laid.digits - 1) + column.none, ''
     before = max(len(_plain(one).partition('.')[0]) for one in column.cells if one is not None)
     return shift + FIGURE_SPACE * (before - len(_plain(cell).partition('.')[0])) + _plain(cell), ''
-
-
-def _padded(words: str, laid: Layout) -> str:
-    """Return a whole part moved right by spaces as wide as a digit; a foot mark keeps its own width."""
-    if not laid.feet:
-        return words.rjust(laid.digits, FIGURE_SPACE)
-    feet, mark, inches = words.rpartition('′ ')
-    # two word spaces are as wide as the foot mark and its space, to 0.02 em
-    return feet.rjust(laid.feet, FIGURE_SPACE) + (mark or '  ') + inches.rjust(laid.digits, FIGURE_SPACE)
 
 
 def _heads(table: Columns, laid: Layout, corner: str, indent: str, span: str) -> str:

@@ -8,6 +8,7 @@ from fractions import Fraction
 from tablegen.numbers import text
 from tablegen.numbers.exact import Exact, Rational, exact, nearest
 from tablegen.numbers.figure import Figure
+from tablegen.numbers.text import Parts
 from tablegen.written.lengths import inches_in, read_length
 from tablegen.written.numbers import Number
 
@@ -41,15 +42,17 @@ class Part:
     @property
     def text(self) -> str:
         """Return the part with its unit: '1/8 in', '0.01 in', '1 mm'."""
-        return f'{self._of(1)} {self.unit}'
+        return f'{self._of(1).text} {self.unit}'
 
     def nearest(self, inches: Exact | Rational) -> Figure:
         """Return a length in inches to the nearest part, in the unit of the reading; a half goes up."""
         count = nearest(exact(inches) / self.unit_in, self.per)
         return Figure(count, self.per, self.unit, self._of(count))
 
-    def _of(self, count: int) -> str:
-        return text.mixed(count, self.per) if self.decimals is None else text.decimal(count, self.decimals)
+    def _of(self, count: int) -> Parts:
+        if self.decimals is None:
+            return text.mixed_parts(count, self.per)
+        return text.decimal_parts(count, self.decimals)
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,18 +1,32 @@
-"""Figures: an exact number rounded once, with its count and its finished text kept apart."""
+"""Figures: an exact number rounded once, which keeps its count, the parts that print it, and what it was rounded from."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle, degrees_count
-from tablegen.numbers.exact import Exact, Rational, exact, floor_of, nearest
+from tablegen.numbers.exact import Exact, Rational, exact, floor_of, nearest, nearest_root
+from tablegen.numbers.text import Parts
 
 INCH = 'in'
 DEGREE = 'deg'
 FOOT = 'ft'
 RATIO = ''
+DATA_PLACES = 9
+"""Decimals of an inch or a degree that data files give."""
+NEAREST, DOWN, UP = 'nearest', 'down', 'up'
+
+
+@dataclass(frozen=True, slots=True)
+class Root:
+    """The root of a rational, which run tables hold until it is rounded: quicker than a sum of roots."""
+
+    square: Fraction
+
+
+Value = Exact | Root | Angle | Fraction
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,8 +39,35 @@ class Figure:
     """Parts in one unit: 16 for sixteenths of an inch, 1000 for thousandths, 100 for hundredths."""
     unit: str
     """'in', 'deg', 'ft', or '' for a ratio."""
-    text: str
-    """What is printed; final."""
+    parts: Parts
+    """Sign, feet, whole number and fraction or decimals as they are printed; final."""
+    value: Value | None = field(default=None, compare=False, repr=False)
+    """What it was rounded from, in its unit; an Angle for degrees. None where only the count is known (a sum read
+    from a table)."""
+    way: str = field(default=NEAREST, compare=False, repr=False)
+    """NEAREST, a half going up; DOWN for a limit not to be passed; UP for one not to be gone under."""
+
+    @property
+    def text(self) -> str:
+        """Return what is printed."""
+        return self.parts.text
+
+    @property
+    def decimal(self) -> str:
+        """Return what it was rounded from to nine decimals, rounded the same way, with a hyphen for a minus."""
+        return text.plain_decimal(self._count_of_decimals(), DATA_PLACES)
+
+    def _count_of_decimals(self) -> int:
+        scale = 10**DATA_PLACES
+        match self.value:
+            case None:
+                return nearest(Fraction(self.count, self.per), scale)
+            case Root(square):
+                return nearest_root(square, scale)
+            case Angle():
+                return degrees_count(self.value, DATA_PLACES)
+            case value:
+                return _rounded(value, scale, self.way)
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,39 +80,59 @@ class Measure:
     """'inches' or 'feet-inches'."""
 
 
-def length_figure(inches: Exact | Rational, measure: Measure) -> Figure:
-    """Return a length to the nearest smallest part, a half up."""
-    count = nearest(inches, measure.per)
-    return length_of_count(count, measure)
+def length_figure(inches: Exact | Rational, measure: Measure, way: str = NEAREST) -> Figure:
+    """Return a length to the nearest smallest part, a half up; or to the part below it (DOWN) or above it (UP)."""
+    count = _rounded(inches, measure.per, way)
+    return Figure(
+        count, measure.per, INCH, text.length(count, measure.per, measure.style), exact(inches), way
+    )
 
 
 def length_rounded_down(inches: Exact | Rational, measure: Measure) -> Figure:
     """Return a length that is not to be passed, to the smallest part BELOW it: as printed it is never over the limit."""
-    return length_of_count(floor_of(exact(inches), measure.per), measure)
+    return length_figure(inches, measure, DOWN)
 
 
 def length_rounded_up(inches: Exact | Rational, measure: Measure) -> Figure:
     """Return a length that is not to be gone under, to the smallest part ABOVE it."""
-    return length_of_count(-floor_of(-exact(inches), measure.per), measure)
+    return length_figure(inches, measure, UP)
+
+
+def length_of_root(square: Fraction, measure: Measure) -> Figure:
+    """Return the length whose square in inches is given, to the nearest smallest part: the fast way of the run tables."""
+    count = nearest_root(square, measure.per)
+    return Figure(count, measure.per, INCH, text.length(count, measure.per, measure.style), Root(square))
 
 
 def length_of_count(count: int, measure: Measure) -> Figure:
-    """Return the figure of a length already counted in smallest parts."""
+    """Return the figure of a length already counted in smallest parts: a sum of printed figures."""
     return Figure(count, measure.per, INCH, text.length(count, measure.per, measure.style))
 
 
 def decimal_figure(number: Exact | Rational, places: int, unit: str = INCH) -> Figure:
     """Return a number to so many decimals, a half up."""
     count = nearest(number, 10**places)
-    return Figure(count, 10**places, unit, text.decimal(count, places))
+    return Figure(count, 10**places, unit, text.decimal_parts(count, places), exact(number))
 
 
 def degree_figure(angle: Angle, places: int = 2) -> Figure:
     """Return an angle in degrees to so many decimals, with its sign."""
     count = degrees_count(angle, places)
-    return Figure(count, 10**places, DEGREE, text.degrees(count, places))
+    return Figure(count, 10**places, DEGREE, text.degree_parts(count, places), angle)
+
+
+def degrees_known(degrees: Fraction, places: int = 2) -> Figure:
+    """Return an angle that is known as degrees themselves."""
+    count = nearest(degrees, 10**places)
+    return Figure(count, 10**places, DEGREE, text.degree_parts(count, places), degrees)
 
 
 def rounding_left(inches: Exact | Rational, figure: Figure) -> Exact:
     """Return the printed length less the exact one, in inches: what rounding has added."""
     return exact(Fraction(figure.count, figure.per)) - exact(inches)
+
+
+def _rounded(value: Exact | Rational, scale: int, way: str) -> int:
+    if way == NEAREST:
+        return nearest(value, scale)
+    return floor_of(exact(value), scale) if way == DOWN else -floor_of(-exact(value), scale)

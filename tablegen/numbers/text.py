@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 from math import floor, gcd
+from typing import NamedTuple
 
 INCHES = 'inches'
 FEET_INCHES = 'feet-inches'
@@ -14,33 +15,70 @@ METRIC = 127
 """What divides the denominator of nearly every millimeter's inches: an inch is 127/5 mm."""
 
 
+class Parts(NamedTuple):
+    """A number as it is printed, in the parts that pages set apart."""
+
+    sign: str = ''
+    """MINUS, or nothing."""
+    feet: str = ''
+    """Digits of whole feet; '' where there are none, or the length reads in inches."""
+    whole: str = ''
+    """Digits of the whole number; '' for less than one before a fraction."""
+    fraction: str = ''
+    """'11/16', in lowest terms."""
+    decimals: str = ''
+    """'.416', every place printed."""
+    mark: str = ''
+    """'″' or '°' after the number."""
+
+    @property
+    def text(self) -> str:
+        """Return the whole number as it is printed."""
+        gap = ' ' if self.whole and self.fraction else ''
+        return f'{self.before}{gap}{self.fraction}{self.decimals}{self.mark}'
+
+    @property
+    def before(self) -> str:
+        """Return what stands left of the fraction: '53', '4′ 5', '' for less than an inch."""
+        return f'{self.sign}{self.feet}{"′ " if self.feet else ""}{self.whole}'
+
+
 def mixed(count: int, per: int) -> str:
     """Return a whole count of parts as a mixed number in lowest terms: '53 11/16', '7/8', '0'."""
+    return mixed_parts(count, per).text
+
+
+def mixed_parts(count: int, per: int) -> Parts:
+    """Return a whole count of parts as a mixed number in lowest terms."""
     whole, part = divmod(abs(count), per)
     shared = gcd(part, per)
     fraction = f'{part // shared}/{per // shared}' if part else ''
-    words = [word for word in (str(whole) if whole or not part else '', fraction) if word]
-    return (MINUS if count < 0 else '') + ' '.join(words)
+    return Parts(MINUS if count < 0 else '', '', str(whole) if whole or not part else '', fraction)
 
 
-def feet_inches(count: int, per: int) -> str:
+def feet_inches(count: int, per: int) -> Parts:
     """Return a whole count of parts of an inch in feet and inches: 4′ 5 11/16″, 10′ 0 1/16″, 7/8″, 24′ 0″."""
     feet, parts = divmod(abs(count), 12 * per)
-    nothing = '0 ' if feet and 0 < parts < per else ''  # after feet, less than an inch still names its inches
-    inches = f'{nothing}{mixed(parts, per)}″'
-    return (MINUS if count < 0 else '') + (f'{feet}′ {inches}' if feet else inches)
+    inches = mixed_parts(parts, per)._replace(mark='″', sign=MINUS if count < 0 else '')
+    # after feet, less than an inch still names its inches
+    return inches._replace(feet=str(feet), whole=inches.whole or '0') if feet else inches
 
 
-def length(count: int, per: int, style: str) -> str:
+def length(count: int, per: int, style: str) -> Parts:
     """Return a whole count of parts of an inch in the style that a book reads in."""
-    return feet_inches(count, per) if style == FEET_INCHES else mixed(count, per)
+    return feet_inches(count, per) if style == FEET_INCHES else mixed_parts(count, per)
 
 
 def decimal(count: int, places: int) -> str:
     """Return a whole count of the last decimal place, every place printed: 13416 at 3 is '13.416'."""
+    return decimal_parts(count, places).text
+
+
+def decimal_parts(count: int, places: int) -> Parts:
+    """Return a whole count of the last decimal place."""
     digits = str(abs(count)).rjust(places + 1, '0')
-    body = f'{digits[:-places]}.{digits[-places:]}' if places else digits
-    return (MINUS if count < 0 else '') + body
+    whole, decimals = (digits[:-places], f'.{digits[-places:]}') if places else (digits, '')
+    return Parts(sign=MINUS if count < 0 else '', whole=whole, decimals=decimals)
 
 
 def plain_decimal(count: int, places: int) -> str:
@@ -48,9 +86,9 @@ def plain_decimal(count: int, places: int) -> str:
     return decimal(count, places).replace(MINUS, '-')
 
 
-def degrees(count: int, places: int) -> str:
+def degree_parts(count: int, places: int) -> Parts:
     """Return a whole count of the last decimal place of a degree, with its sign: '26.57°'."""
-    return f'{decimal(count, places)}°'
+    return decimal_parts(count, places)._replace(mark='°')
 
 
 def rational(value: Fraction) -> str:

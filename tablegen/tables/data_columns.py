@@ -14,7 +14,7 @@ from tablegen.numbers.figure import DEGREE, INCH, Figure
 from tablegen.tables.table import Record
 
 UNIT_NAMES = {INCH: 'inches', DEGREE: 'degrees'}
-A_LENGTH = Figure(0, 16, INCH, '')
+A_LENGTH = Figure(0, 16, INCH, text.Parts())
 MOST_PLACES = 6
 """Decimals that show a 64th exactly."""
 

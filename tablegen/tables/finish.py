@@ -10,13 +10,13 @@ from typing import Any
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle
-from tablegen.numbers.exact import Exact, Rational, nearest
+from tablegen.numbers.exact import Exact, Rational
 from tablegen.numbers.figure import (
-    DEGREE,
     Figure,
     Measure,
     decimal_figure,
     degree_figure,
+    degrees_known,
     length_figure,
     length_rounded_down,
     length_rounded_up,
@@ -69,8 +69,7 @@ def deg(angle: Angle) -> Figure:
 
 def degrees_figure(degrees: Fraction) -> Figure:
     """Return an angle that is known as degrees themselves, to hundredths."""
-    count = nearest(degrees, 10**DEGREE_PLACES)
-    return Figure(count, 10**DEGREE_PLACES, DEGREE, text.degrees(count, DEGREE_PLACES))
+    return degrees_known(degrees, DEGREE_PLACES)
 
 
 def cells(row: Any) -> dict[str, str]:

@@ -37,7 +37,7 @@ def data_rows(pitch: Pitch, settings: Settings) -> Iterator[DataRow]:
         for square in squares:
             square *= run_in * run_in
             count = nearest_root(square, 10**DATA_PLACES)
-            row.append(Figure(count, 10**DATA_PLACES, row[0].unit, text.decimal(count, DATA_PLACES)))
+            row.append(Figure(count, 10**DATA_PLACES, row[0].unit, text.decimal_parts(count, DATA_PLACES)))
             row.append(length_of_count(nearest_root(square, measure.per), measure))
         yield DataRow(*row)
 

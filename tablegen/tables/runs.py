@@ -10,14 +10,14 @@ from tablegen.geometry import common, hip, jacks, shortening
 from tablegen.geometry.corner import square_corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.angles import Angle
-from tablegen.numbers.exact import Exact, exact, nearest_root
+from tablegen.numbers.exact import Exact, exact
 from tablegen.numbers.figure import (
     Figure,
     Measure,
     decimal_figure,
     degree_figure,
     length_figure,
-    length_of_count,
+    length_of_root,
 )
 from tablegen.settings import Runs, Settings
 
@@ -102,14 +102,13 @@ def run_rows(pitch: Pitch, runs: Iterable[Fraction], measure: Measure) -> Iterat
     common_square = common.line_length_squared(pitch.slope)
     hip_square = hip.line_length_squared(pitch.slope)
     rise_square = pitch.slope.squared()
-    per = measure.per
     for run_in in runs:
         square = run_in * run_in
         yield RunRow(
             run_in,
-            length_of_count(nearest_root(common_square * square, per), measure),
-            length_of_count(nearest_root(hip_square * square, per), measure),
-            length_of_count(nearest_root(rise_square * square, per), measure),
+            length_of_root(common_square * square, measure),
+            length_of_root(hip_square * square, measure),
+            length_of_root(rise_square * square, measure),
         )
 
 

@@ -1,0 +1,87 @@
+"""Words in the reader's language: every sentence goes through the catalogue here, and English is its source.
+
+Words stand where they are placed, marked with `_` (said at once) or `N_` (said by whoever places them: constants); templates
+mark theirs with `trans`. A Message of tablegen is said by the English under its name in a module of this room.
+"""
+
+from __future__ import annotations
+
+import gettext
+from fractions import Fraction
+from functools import cache
+from importlib import import_module
+from importlib.resources import files
+from pathlib import Path
+
+from tablegen.messages import Message
+from tablegen.numbers import text
+from tablegen.numbers.figure import Figure
+
+DOMAIN = 'rafterbook'
+SOURCE = 'en'
+"""The language that words are written in: it needs no catalogue."""
+_catalogue: gettext.NullTranslations = gettext.NullTranslations()
+
+
+def use(language: str, folder: Path | None = None) -> None:
+    """Say everything from now on, in this process, in a language.
+
+    Given:
+        language  a name such as 'en' or 'de'
+        folder    of the catalogues, LANGUAGE/LC_MESSAGES/rafterbook.mo in it; None for those of the package
+
+    Errors:
+        FileNotFoundError for a language without a catalogue
+    """
+    global _catalogue
+    where = folder or Path(str(files('layouts.words').joinpath('catalogues')))
+    _catalogue = (
+        gettext.NullTranslations() if language == SOURCE else gettext.translation(DOMAIN, where, [language])
+    )
+
+
+def N_(words: str) -> str:
+    """Mark words that are said later, where they are placed; return them as they are."""
+    return words
+
+
+def _(words: str) -> str:
+    """Return English words in the language in use."""
+    return _catalogue.gettext(words)
+
+
+def n_(one: str, many: str, count: int) -> str:
+    """Return the words for one or for several, in the language in use."""
+    return _catalogue.ngettext(one, many, count)
+
+
+def say(message: Message) -> str:
+    """Return a message in the language in use, its values placed by name.
+
+    Errors:
+        KeyError for a name without words
+    """
+    return _(english(message.name)).format(**{name: said(value) for name, value in message.values})
+
+
+def said(value: object) -> object:
+    """Return a value as it is said: figures and numbers as their text, messages in words, several joined by commas."""
+    match value:
+        case Message():
+            return say(value)
+        case Figure():
+            return value.text
+        case Fraction():
+            return text.rational(value)
+        case tuple() | list():
+            return ', '.join(str(said(one)) for one in value)
+        case _:
+            return value
+
+
+@cache
+def english(name: str) -> str:
+    """Return the English of a message: from the module of this room that its name begins with."""
+    room = import_module(f'layouts.words.{name.partition(".")[0]}')
+    words: str = room.MESSAGES[name]
+    return words
