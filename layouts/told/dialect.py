@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from tablegen.numbers import text
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import DEGREE, FOOT, INCH, Figure, decimal_figure
 
