@@ -12,6 +12,7 @@ from contextlib import redirect_stdout, suppress
 from typing import Any, NoReturn, TextIO
 
 from layouts.verbs import VERBS, module_of
+from layouts.words.say import LANGUAGE, SOURCE, use
 from tablegen.errors import BookError, meant
 
 NAME = 'rafterbook'
@@ -83,6 +84,7 @@ def main(
     out = stdout or _own_output()
     err = stderr or sys.stderr or io.StringIO()
     try:
+        use(os.environ.get(LANGUAGE, SOURCE))
         status = _answer(words, out, err)
         out.flush()
     except BookError as fault:

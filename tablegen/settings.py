@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
 from fractions import Fraction
@@ -77,6 +78,8 @@ class Settings:
     trim: str = 'pocket'
     parts: tuple[str, ...] = USUAL_PARTS
     """Parts of the book that are in."""
+    language: str = 'en'
+    """What the book is said in; which languages there are is known where its words are."""
     source: str = ''
     """The settings file, by name; '' when none was given."""
 
@@ -150,6 +153,12 @@ def _name(value: object, place: str) -> str:
             place, f'{value!r} cannot stand on a cover', f'one line of up to {LONGEST_NAME} letters'
         )
     return value.strip()
+
+
+def _language(value: object, place: str) -> str:
+    if not isinstance(value, str) or not re.fullmatch(r'[a-z]{2,3}(_[A-Z]{2})?', value):
+        raise BookError(place, f'{value!r} is no language', "its short name, such as 'en' or 'pt_BR'")
+    return value
 
 
 def _choice(value: object, place: str, allowed: tuple[str, ...]) -> str:
@@ -226,6 +235,7 @@ RUN_KEYS = {'runs.from', 'runs.to', 'runs.by'}
 READERS: dict[str, Reader] = {
     'title': lambda v, p, s: replace(s, title=_name(v, p)),
     'owner': lambda v, p, s: replace(s, owner=_name(v, p)),
+    'language': lambda v, p, s: replace(s, language=_language(v, p)),
     'lengths': lambda v, p, s: _measure(s, style=_choice(v, p, text.STYLES)),
     'smallest_part': lambda v, p, s: _measure(s, per=smallest_part(v, p)),
     'steep': lambda v, p, s: replace(s, steep=_steep(v, p)),

@@ -18,7 +18,7 @@ LENGTH = 'a length such as 4 ft, 4\' 7 1/2", 55.5 in, 55 1/2 (inches), 1.4 m or 
 NO_PART = 'is not a part of an inch that a tape shows; allowed: 1/2, 1/4, 1/8, 1/16, 1/32, 1/64'
 LIST = 'a list in square brackets with at least one item'
 KEYS = (
-    'title, owner, lengths, smallest_part, steep, pitches, runs.from, runs.to, runs.by, jacks.spacings, '
+    'title, owner, language, lengths, smallest_part, steep, pitches, runs.from, runs.to, runs.by, jacks.spacings, '
     'stock.ridge, stock.hip, stock.rafter, stock.rafters, stock.hips, stock.valleys, stock.seat, paper, trim, parts'
 )
 BOOK_PARTS = (
@@ -85,6 +85,7 @@ def test_every_key_is_read():
         """
         title = "Barn"
         owner = "The store"
+        language = "pt_BR"
         lengths = "feet-inches"
         smallest_part = "1/8"
         steep = true
@@ -107,6 +108,7 @@ def test_every_key_is_read():
     )
 
     assert (book.title, book.owner, book.source) == ('Barn', 'The store', 'barn.toml')
+    assert book.language == 'pt_BR'
     assert book.measure == Measure(8, 'feet-inches')
     assert [pitch.text for pitch in book.pitches] == ['6 in 12', '30°', '36 in 12']
     assert (book.paper, book.trim, book.parts) == ('a4', 'large', ('glance', 'rise'))
@@ -160,6 +162,10 @@ def test_runs_begin_with_their_step_where_nothing_else_is_said():
         (
             f'title = "{"a" * 49}"',
             f"title: '{'a' * 49}' cannot stand on a cover; allowed: one line of up to 48 letters",
+        ),
+        (
+            'language = "German"',
+            "language: 'German' is no language; allowed: its short name, such as 'en' or 'pt_BR'",
         ),
         ('lengths = "feet"', "lengths: 'feet' is unknown; allowed: inches, feet-inches"),
         ('paper = "A4"', "paper: 'A4' is unknown; allowed: letter, a4"),

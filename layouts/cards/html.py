@@ -10,7 +10,7 @@ from layouts.cards.formats import CLEAR_MM, HOLE_CENTER_MM, PAPER_HOLE_MM, Forma
 from layouts.cards.measures import LINE
 from layouts.cards.plan import CardPlan
 from layouts.cards.titles import figure_size
-from layouts.html.page_html import environment
+from layouts.html.page_html import document_html, environment
 from layouts.paper.typeface import font_address
 from layouts.pdf.typeset import Job
 
@@ -31,8 +31,7 @@ def faces_job(plan: CardPlan, title: str, folder: Path) -> Job:
                 figure_size=figure_size(plan.form, face.title),
             )
         )
-    html = templates.get_template('document.html').render(title=title, bodies=bodies)
-    return Job(html, _style(plan.form), len(bodies), folder / FACES)
+    return Job(document_html(bodies, title), _style(plan.form), len(bodies), folder / FACES)
 
 
 def _style(form: Format) -> str:

@@ -11,6 +11,7 @@ from layouts.cards.impose import lay_cards
 from layouts.cards.plan import CardPlan, plan_cards
 from layouts.cards.sheet import CardSheet, card_sheet
 from layouts.pdf.typeset import Job
+from layouts.words.say import use
 from tablegen.settings import Settings
 
 CARD = 'card.pdf'
@@ -31,6 +32,7 @@ def card_work(settings: Settings, size: str, folder: Path) -> CardWork:
     Errors:
         BookError for a size that is none, that the paper cannot hold, or that cannot hold the pitches
     """
+    use(settings.language)
     card_sheet(
         format_named(size), settings.paper
     )  # a size too big for the paper is told before anything else

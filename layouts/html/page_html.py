@@ -13,6 +13,7 @@ from layouts.grid.grids import fraction_text, whole_text
 from layouts.paper.page import Page
 from layouts.paper.trim import Trim
 from layouts.paper.typeface import font_address
+from layouts.words import say
 from tablegen.checking.amounts import signed
 
 
@@ -25,7 +26,10 @@ def environment() -> Environment:
         autoescape=True,
         trim_blocks=True,
         lstrip_blocks=True,
+        extensions=['jinja2.ext.i18n'],
     )
+    made.policies['ext.i18n.trimmed'] = True
+    made.install_gettext_callables(say._, say.n_, newstyle=True)  # type: ignore[attr-defined]  # of the extension
     made.filters |= {'kept': kept, 'whole': whole_text, 'fraction': fraction_text, 'signed': signed}
     return made
 
@@ -41,7 +45,13 @@ def pages_html(pages: Sequence[Page], title: str) -> str:
     bodies = [
         templates.get_template(f'{page.template}.html').render(page=page, it=page.content) for page in pages
     ]
-    return templates.get_template('document.html').render(title=title, bodies=bodies)
+    return document_html(bodies, title)
+
+
+def document_html(bodies: Sequence[str], title: str) -> str:
+    """Return one HTML document of pages, in the language in use."""
+    shell = environment().get_template('document.html')
+    return shell.render(title=title, bodies=bodies, language=say.language())
 
 
 def style(trim: Trim) -> str:

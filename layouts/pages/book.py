@@ -14,6 +14,7 @@ from layouts.pages.reference_pages import reference_blocks
 from layouts.paper.page import Block, Draft, Index
 from layouts.paper.trim import Trim, trim_of
 from layouts.words.pages import WORDS
+from layouts.words.say import use
 from tablegen.errors import BookError
 from tablegen.numbers import text
 from tablegen.settings import Settings
@@ -44,8 +45,12 @@ def plan(settings: Settings) -> Plan:
     """Return the plan of a book.
 
     Errors:
-        BookError if it would be over 1,000 pages, saying how many
+        BookError if it would be over 1,000 pages, saying how many, or if its language has no catalogue
+
+    Notes:
+        From here on this process says everything in the book's language.
     """
+    use(settings.language)
     trim = trim_of(settings)
     figures = figure_count(settings)
     blocks: list[Block] = [front_block(settings, trim)]

@@ -8,6 +8,7 @@ from fractions import Fraction
 from itertools import takewhile
 
 from layouts.paper.page import Index
+from layouts.words.say import SOURCE
 from tablegen.geometry.pitch import Pitch
 from tablegen.groups import GROUPS
 from tablegen.numbers import text
@@ -35,6 +36,7 @@ def lines(settings: Settings, index: Index) -> tuple[str, ...]:
     named = {
         'title': settings.title,
         'owner': settings.owner,
+        'language': settings.language,
         'lengths': settings.measure.style,
         'smallest_part': text.mixed(1, settings.measure.per),
         'steep': settings.steep,
@@ -43,6 +45,8 @@ def lines(settings: Settings, index: Index) -> tuple[str, ...]:
     }
     if not settings.steep:
         del named['steep']
+    if settings.language == SOURCE:
+        del named['language']
     if not set(parts) <= PLAIN:
         named |= {
             'jacks': {'spacings': [_size(spacing) for spacing in settings.spacings]},

@@ -6,6 +6,9 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from pypdf import PdfReader, PdfWriter
+from pypdf.generic import NameObject, TextStringObject
+
+from layouts.words.say import language
 
 IDENTIFIER = b'rafterbook-00001'
 
@@ -27,6 +30,7 @@ def join(
         writer.add_outline_item(title=name, page_number=number - 1)
     writer.metadata = None
     writer.add_metadata({'/Title': title, '/Producer': 'rafterbook'} | ({'/Author': owner} if owner else {}))
+    writer.root_object[NameObject('/Lang')] = TextStringObject(language())
     writer.create_viewer_preferences()
     writer.page_layout = '/TwoPageRight'
     writer.compress_identical_objects(remove_duplicates=True, remove_unreferenced=True)

@@ -15,10 +15,12 @@ from pypdf.generic import (
     PdfObject,
     RectangleObject,
     StreamObject,
+    TextStringObject,
 )
 
 from layouts.sheets.fold import FIT_MM, POINTS_PER_MM
 from layouts.sheets.marks import glyph_outline
+from layouts.words.say import language
 
 
 def page_form(
@@ -96,6 +98,7 @@ def add_sheet(
 
 def write_whole(writer: PdfWriter, out: Path) -> None:
     """Write beside the file and rename, so that no half-written file ever bears its name."""
+    writer.root_object[NameObject('/Lang')] = TextStringObject(language())
     partial = out.with_name(out.name + '.partial')
     try:
         with partial.open('wb') as stream:

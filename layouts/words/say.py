@@ -7,12 +7,13 @@ mark theirs with `trans`. A Message of tablegen is said by the English under its
 from __future__ import annotations
 
 import gettext
+import os
 from fractions import Fraction
 from functools import cache
 from importlib import import_module
-from importlib.resources import files
 from pathlib import Path
 
+from tablegen.errors import BookError
 from tablegen.messages import Message
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure
@@ -20,24 +21,44 @@ from tablegen.numbers.figure import Figure
 DOMAIN = 'rafterbook'
 SOURCE = 'en'
 """The language that words are written in: it needs no catalogue."""
-_catalogue: gettext.NullTranslations = gettext.NullTranslations()
+LANGUAGE, CATALOGUES = 'RAFTERBOOK_LANGUAGE', 'RAFTERBOOK_CATALOGUES'
+"""Environment variables: what a terminal is answered in, and a folder of catalogues besides the package's own."""
+_catalogue = gettext.NullTranslations()
+_language = SOURCE
 
 
-def use(language: str, folder: Path | None = None) -> None:
-    """Say everything from now on, in this process, in a language.
-
-    Given:
-        language  a name such as 'en' or 'de'
-        folder    of the catalogues, LANGUAGE/LC_MESSAGES/rafterbook.mo in it; None for those of the package
+def use(wanted: str) -> None:
+    """Say everything from now on, in this process, in a language such as 'en' or 'de'.
 
     Errors:
-        FileNotFoundError for a language without a catalogue
+        BookError for a language without a catalogue
     """
-    global _catalogue
-    where = folder or Path(str(files('layouts.words').joinpath('catalogues')))
-    _catalogue = (
-        gettext.NullTranslations() if language == SOURCE else gettext.translation(DOMAIN, where, [language])
-    )
+    global _catalogue, _language
+    if wanted not in languages():
+        raise BookError('language', f"'{wanted}' has no catalogue", ', '.join(languages()))
+    found = (gettext.find(DOMAIN, folder, [wanted]) for folder in _folders())
+    path = next(filter(None, found), None)
+    if path is None:
+        _catalogue, _language = gettext.NullTranslations(), SOURCE
+        return
+    with open(path, 'rb') as file:
+        _catalogue, _language = gettext.GNUTranslations(file), wanted
+
+
+def language() -> str:
+    """Return the language in use."""
+    return _language
+
+
+def languages() -> list[str]:
+    """Return the languages that can be used: English, and those with a catalogue LANGUAGE/LC_MESSAGES/rafterbook.mo."""
+    made = (path for folder in _folders() for path in folder.glob(f'*/LC_MESSAGES/{DOMAIN}.mo'))
+    return [SOURCE, *sorted({path.parts[-3] for path in made} - {SOURCE})]
+
+
+def _folders() -> list[Path]:
+    more = os.environ.get(CATALOGUES)
+    return [Path(__file__).parent / 'catalogues', *([Path(more)] if more else [])]
 
 
 def N_(words: str) -> str:
