@@ -14,12 +14,12 @@ from tablegen.geometry.pitch import Pitch, pitch_of_rise
 from tablegen.groups import GROUPS, HOUSE_GROUPS
 from tablegen.numbers import text
 from tablegen.numbers.figure import Measure
-from tablegen.roof.lumber import Stock, stock
+from tablegen.numbers.units import INCHES, Stock
+from tablegen.roof.lumber import stock
 from tablegen.written.files import read_toml
 from tablegen.written.lengths import length
 from tablegen.written.pitches import read_pitches
 
-PARTS_OF_AN_INCH = (2, 4, 8, 16, 32, 64)
 PAPERS = ('letter', 'a4')
 TRIMS = ('pocket', 'large')
 BEFORE_REFERENCE = ('how-to', 'words', 'square', 'glance', 'values', 'jacks', 'common', 'hip-valley', 'rise')
@@ -63,7 +63,7 @@ class Settings:
     steep: bool = False
     """Whether pitches over 24 in 12 were asked for on purpose."""
     runs: Runs = Runs()
-    spacings: tuple[Fraction, ...] = (Fraction(12), Fraction(16), Fraction(96, 5), Fraction(24))
+    spacings: tuple[Fraction, ...] = INCHES.spacings
     """Jack spacings on center, in."""
     ridge_thickness: Fraction = Fraction(3, 2)
     hip_thickness: Fraction = Fraction(3, 2)
@@ -125,13 +125,14 @@ def read_settings(written: str, source: str) -> Settings:
 
 def smallest_part(value: object, place: str) -> int:
     """Return the parts to an inch of a smallest part such as '1/16'."""
-    allowed = ', '.join(f'1/{per}' for per in PARTS_OF_AN_INCH)
     try:
         part = length(value, place)
     except BookError:
         part = Fraction(0)
-    if part <= 0 or 1 / part not in PARTS_OF_AN_INCH:
-        raise BookError(place, f"'{value}' is not a part of an inch that a tape shows", allowed)
+    if part <= 0 or 1 / part not in INCHES.parts:
+        raise BookError(
+            place, f"'{value}' is not a part of an inch that a tape shows", ', '.join(INCHES.smallest_parts)
+        )
     return int(1 / part)
 
 
@@ -185,7 +186,9 @@ def _stock(value: object, place: str) -> Stock:
 
 
 def _spacings(value: object, place: str) -> tuple[Fraction, ...]:
-    found = set(each_of(_list(value, place), place, lambda one, here: _positive(one, here, 96)))
+    found = set(
+        each_of(_list(value, place), place, lambda one, here: _positive(one, here, INCHES.widest_spacing))
+    )
     if len(found) > MOST_SPACINGS:
         raise BookError(place, f'{len(found)} spacings are too many', f'up to {MOST_SPACINGS}')
     return tuple(sorted(found))
@@ -244,13 +247,13 @@ READERS: dict[str, Reader] = {
     'runs.to': lambda v, p, s: _run('last', v, p, s),
     'runs.by': lambda v, p, s: _run('step', v, p, s),
     'jacks.spacings': lambda v, p, s: replace(s, spacings=_spacings(v, p)),
-    'stock.ridge': lambda v, p, s: replace(s, ridge_thickness=_positive(v, p, 12)),
-    'stock.hip': lambda v, p, s: replace(s, hip_thickness=_positive(v, p, 12)),
-    'stock.rafter': lambda v, p, s: replace(s, rafter_thickness=_positive(v, p, 12)),
+    'stock.ridge': lambda v, p, s: replace(s, ridge_thickness=_positive(v, p, INCHES.thickest)),
+    'stock.hip': lambda v, p, s: replace(s, hip_thickness=_positive(v, p, INCHES.thickest)),
+    'stock.rafter': lambda v, p, s: replace(s, rafter_thickness=_positive(v, p, INCHES.thickest)),
     'stock.rafters': lambda v, p, s: replace(s, rafters=_stock(v, p)),
     'stock.hips': lambda v, p, s: replace(s, hips=_stock(v, p)),
     'stock.valleys': lambda v, p, s: replace(s, valleys=_stock(v, p)),
-    'stock.seat': lambda v, p, s: replace(s, seat=_positive(v, p, 12)),
+    'stock.seat': lambda v, p, s: replace(s, seat=_positive(v, p, INCHES.thickest)),
     'paper': lambda v, p, s: replace(s, paper=_choice(v, p, PAPERS)),
     'trim': lambda v, p, s: replace(s, trim=_choice(v, p, TRIMS)),
     'parts': lambda v, p, s: replace(s, parts=_parts(v, p)),

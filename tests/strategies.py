@@ -6,12 +6,12 @@ from hypothesis import strategies as st
 
 from tablegen.numbers.exact import Exact, exact, root
 from tablegen.numbers.text import STYLES
-from tablegen.settings import PARTS_OF_AN_INCH
+from tablegen.numbers.units import INCHES
 
 
 def parts():
     """Smallest printed parts in an inch."""
-    return st.sampled_from(PARTS_OF_AN_INCH)
+    return st.sampled_from(INCHES.parts)
 
 
 def styles():

@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from strategies import parts, rationals, styles
 
-from tablegen.numbers import text
+from tablegen.numbers import text, units
 from tablegen.written import lengths
 from tablegen.written.numbers import number
 
@@ -129,14 +129,14 @@ def test_run(inches, expected):
 
 @given(counts, parts(), styles())
 def test_a_length_read_back_is_the_length_printed(count, per, style):
-    count = min(count, lengths.LONGEST_IN * per)
+    count = min(count, units.INCHES.longest * per)
 
     assert lengths.length(text.length(count, per, style).text) == Fraction(count, per)
 
 
 @given(counts, parts())
 def test_a_run_read_back_is_the_run_printed(count, per):
-    inches = Fraction(min(count, lengths.LONGEST_IN * per), per)
+    inches = Fraction(min(count, units.INCHES.longest * per), per)
 
     assert lengths.length(text.run(inches)) == inches
 

@@ -20,7 +20,8 @@ from layouts.paper.trim import (
     trim_of,
     whole_em,
 )
-from tablegen.settings import PAPERS, PARTS_OF_AN_INCH, TRIMS, Settings
+from tablegen.numbers.units import INCHES
+from tablegen.settings import PAPERS, TRIMS, Settings
 
 WHOLES, FRACTIONS = (86, 600), (86, 500)
 """Width and weight of the two layers of a table, as the style sheet sets them."""
@@ -73,7 +74,7 @@ def test_the_style_sheet_sets_small_runs_in_the_size_reckoned_with():
     assert 10 * float(size) == small_runs.SIZE
 
 
-@pytest.mark.parametrize('per', PARTS_OF_AN_INCH)
+@pytest.mark.parametrize('per', INCHES.parts)
 def test_no_fraction_is_wider_than_reckoned(per):
     fractions = [f'{count}/{per}' for count in range(1, per)]
     widest = max(advance_em(fraction, *FRACTIONS) for fraction in fractions)

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from layouts.grid.grids import fraction_text, whole_text
 from tablegen.numbers.figure import Figure
-from tablegen.settings import PARTS_OF_AN_INCH
+from tablegen.numbers.units import INCHES
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,6 +85,6 @@ def cell_of(figure: Figure | None) -> Cell:
     """Return a figure with its fraction apart; a decimal has none."""
     if figure is None:
         return Cell('', '')
-    if figure.per not in PARTS_OF_AN_INCH:
+    if figure.per not in INCHES.parts:
         return Cell(figure.text, '')
     return Cell(whole_text(figure), fraction_text(figure))

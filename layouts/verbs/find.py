@@ -12,7 +12,8 @@ from layouts.verbs import options
 from layouts.verbs.find_options import declare, kind_of, refuse_what_is_not_used
 from layouts.verbs.options import FORMATS, Subparsers
 from tablegen.errors import BookError
-from tablegen.roof.lumber import Stock, stock
+from tablegen.numbers.units import Stock
+from tablegen.roof.lumber import stock
 from tablegen.roof.question import RoofQuestion
 from tablegen.settings import Settings
 from tablegen.written.lengths import ALLOWED, length

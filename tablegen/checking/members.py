@@ -7,10 +7,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from tablegen.geometry import common, hip, jacks
+from tablegen.geometry.stepping import RUN_PER_STEP
 from tablegen.numbers.exact import Exact, exact, root
 
-STEP_RUN = Fraction(12)
-"""Inches of common run in one step of the square."""
 SEVENTEEN = Fraction(17)
 """What old squares stamp for a hip's run per foot of common run, which is √288."""
 
@@ -58,9 +57,9 @@ def seventeen_length(run_in: Fraction, slope: Exact) -> Exact:
 
     Source: √(17² + r²) for every 12 in of common run.
     """
-    return root((SEVENTEEN / STEP_RUN) ** 2 + slope.squared()) * run_in
+    return root((SEVENTEEN / RUN_PER_STEP) ** 2 + slope.squared()) * run_in
 
 
 def seventeen_cheek(slope: Exact) -> Exact:
     """Return a hip's cheek figure against 12 where 17 is taken for √288: 12·17/√(17² + r²), in."""
-    return 12 * exact(SEVENTEEN) / root(SEVENTEEN**2 + 144 * slope.squared())
+    return RUN_PER_STEP * exact(SEVENTEEN) / root(SEVENTEEN**2 + RUN_PER_STEP**2 * slope.squared())

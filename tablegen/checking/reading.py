@@ -15,6 +15,7 @@ from tablegen.numbers import text
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure, Measure, length_figure
+from tablegen.numbers.units import INCHES
 
 
 @dataclass(frozen=True, slots=True)
@@ -130,4 +131,4 @@ def _fitting(kind: str, run_in: Fraction, length_in: Fraction) -> FittingPitch |
     slope = slope_of(kind, run_in, length_in)
     if slope is None:
         return None
-    return FittingPitch(amount(slope * 12), angle_amount(Angle(slope), 2))
+    return FittingPitch(amount(slope * INCHES.base), angle_amount(Angle(slope), 2))

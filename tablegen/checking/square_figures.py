@@ -6,13 +6,15 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.checking.members import STEP_RUN, seventeen_cheek, seventeen_length
+from tablegen.checking.members import seventeen_cheek, seventeen_length
 from tablegen.geometry import common, hip, jacks
 from tablegen.geometry.pitch import pitch_of_rise
+from tablegen.geometry.stepping import SQUARE
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure, Measure, decimal_figure, length_figure
+from tablegen.numbers.units import INCHES
 
-HUNDREDTHS, SIXTEENTHS = 100, 16
+HUNDREDTHS, SIXTEENTHS = 100, SQUARE.per
 RISES = range(1, 25)
 """Rises, in per foot of run, that the book has figures for."""
 USUAL_RISES = range(2, 19)
@@ -38,14 +40,14 @@ class Column:
 
 
 COLUMNS = (
-    Column('common', HUNDREDTHS, lambda slope: common.line_length(STEP_RUN, slope), None),
+    Column('common', HUNDREDTHS, lambda slope: common.line_length(INCHES.unit_run, slope), None),
     Column(
         'hip_valley',
         HUNDREDTHS,
-        lambda slope: hip.line_length(STEP_RUN, slope),
-        lambda slope: seventeen_length(STEP_RUN, slope),
+        lambda slope: hip.line_length(INCHES.unit_run, slope),
+        lambda slope: seventeen_length(INCHES.unit_run, slope),
     ),
-    Column('jack_16', HUNDREDTHS, lambda slope: jacks.difference(Fraction(16), slope), None),
+    Column('jack_16', HUNDREDTHS, lambda slope: jacks.difference(INCHES.spacing, slope), None),
     Column('jack_24', HUNDREDTHS, lambda slope: jacks.difference(Fraction(24), slope), None),
     Column('jack_cheek', SIXTEENTHS, jacks.cheek_figure, None),
     Column('hip_cheek', SIXTEENTHS, hip.cheek_figure, seventeen_cheek),

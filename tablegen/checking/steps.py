@@ -8,18 +8,17 @@ from fractions import Fraction
 
 from tablegen.checking.allowance import GIVEN, NOT_JUDGED, RIGHT, USUAL, Allowance, verdict
 from tablegen.checking.amounts import Amount, amount
-from tablegen.checking.members import MEMBERS, SEVENTEEN, STEP_RUN, seventeen_length
+from tablegen.checking.members import MEMBERS, SEVENTEEN, seventeen_length
 from tablegen.checking.written import Written
 from tablegen.errors import BookError
 from tablegen.geometry.pitch import Pitch
-from tablegen.geometry.stepping import SQUARE, Hold, common_hold, hip_hold
+from tablegen.geometry.stepping import RUN_PER_STEP, SQUARE, Hold, common_hold, hip_hold
 from tablegen.numbers.exact import Exact, root
 from tablegen.numbers.figure import Figure, Measure, length_figure
+from tablegen.numbers.units import INCHES
 
-DRIFT_PARTS = (64, 32, 16)
+DRIFT_PARTS = (64, 32, SQUARE.per)
 """Errors of one step whose sum is shown, one of so many to an inch."""
-SETTING_PARTS = (2, 4, 8, 16, 32, 64)
-"""Parts that a step may be set to."""
 STAY_WITHIN = Fraction(1, 8)
 """in; what the end of a stepped rafter may be off by, if nothing else is said (chosen here, no source)."""
 
@@ -194,7 +193,7 @@ def _set(step: Exact, measure: Measure) -> Fraction:
 
 def _setting(within_in: Fraction, whole: int) -> int | None:
     """Return the coarsest part whose half, made at every step, stays within what is allowed."""
-    return next((per for per in SETTING_PARTS if Fraction(whole, 2 * per) <= within_in), None)
+    return next((per for per in INCHES.parts if Fraction(whole, 2 * per) <= within_in), None)
 
 
 def _held(kind: str, slope: Exact) -> Hold:
@@ -204,5 +203,5 @@ def _held(kind: str, slope: Exact) -> Hold:
 def _seventeen(slope: Exact, held: Hold, step: Exact, whole: int, left: Fraction) -> SeventeenSteps:
     old = seventeen_length(held.run_in, slope)
     return SeventeenSteps(
-        amount(old), amount(whole * (old - step)), length_figure(left * SEVENTEEN / STEP_RUN, SQUARE)
+        amount(old), amount(whole * (old - step)), length_figure(left * SEVENTEEN / RUN_PER_STEP, SQUARE)
     )

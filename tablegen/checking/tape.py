@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from tablegen.errors import BookError
 from tablegen.numbers import text
+from tablegen.numbers.units import INCHES
 
 SOURCE = 'NIST Handbook 44, section 5.52 Linear Measures: metal tapes'
 LONGEST_FT = 100
@@ -49,7 +50,7 @@ def tolerance(length_in: Fraction, place: str = '--tape') -> Fraction:
 
     Source: see SOURCE.
     """
-    if length_in > 12 * LONGEST_FT:
+    if length_in > INCHES.group * LONGEST_FT:
         said = f'{text.run(length_in)} is past the end of the table of tape tolerances'
         raise BookError(place, said, f'up to {LONGEST_FT} ft', 'leave out --tape')
-    return next(band.tolerance_in for band in reversed(BANDS) if length_in >= 12 * band.from_ft)
+    return next(band.tolerance_in for band in reversed(BANDS) if length_in >= INCHES.group * band.from_ft)

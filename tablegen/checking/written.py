@@ -9,14 +9,12 @@ from tablegen.numbers import text
 from tablegen.numbers.exact import Exact, Rational, exact, nearest
 from tablegen.numbers.figure import Figure
 from tablegen.numbers.text import Parts
+from tablegen.numbers.units import INCHES
 from tablegen.written.lengths import inches_in, read_length
 from tablegen.written.numbers import Number
 
-INCH = 'in'
 METRIC_PLACES = {'mm': 0, 'cm': 1, 'm': 3}
 """Decimals of a unit that make a millimeter, which is what a metric tape shows."""
-ASSUMED_PER = 16
-"""Parts of an inch a tape is taken to show where a reading names none (common practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,8 +101,8 @@ def _part(last: Number, unit: str) -> Part:
     unit_in = inches_in(unit)
     if last.places:
         return Part(unit, unit_in, 10**last.places, last.places, False)
-    if last.below and unit == INCH:
+    if last.below and unit == INCHES.unit:
         return Part(unit, unit_in, last.below, None, False)
     if unit in METRIC_PLACES:
         return Part(unit, unit_in, 10 ** METRIC_PLACES[unit], METRIC_PLACES[unit], unit != 'mm')
-    return Part(INCH, Fraction(1), ASSUMED_PER, None, True)
+    return Part(INCHES.unit, Fraction(1), INCHES.part, None, True)

@@ -17,8 +17,8 @@ from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.exact import Exact, nearest
 from tablegen.numbers.figure import Figure, decimal_figure, length_figure
+from tablegen.numbers.units import Stock
 from tablegen.roof.cautions import Caution
-from tablegen.roof.lumber import Stock
 from tablegen.settings import Settings
 from tablegen.tables.members import members
 

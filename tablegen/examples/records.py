@@ -9,8 +9,8 @@ from tablegen.checking.amounts import Amount
 from tablegen.geometry.pitch import Pitch
 from tablegen.geometry.stepping import Hold
 from tablegen.numbers.figure import Figure
+from tablegen.numbers.units import Stock
 from tablegen.roof.cautions import Caution
-from tablegen.roof.lumber import Stock
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,6 +8,7 @@ from fractions import Fraction
 from tablegen.geometry.corner import Corner, hip_angle
 from tablegen.numbers.angles import Angle, angle_of_sine
 from tablegen.numbers.exact import Exact
+from tablegen.numbers.units import INCHES
 
 SAW_SCALE_TANGENT = 1
 """Tangent of the tilt where most saws' scales end, 45 degrees: common practice, no source."""
@@ -68,7 +69,7 @@ def figure_against_12(from_square: Angle) -> Exact:
     Notes:
         1. The line is marked along the 12: its tangent from square across is 12 over this figure.
     """
-    return 12 * from_square.complement().tan()
+    return INCHES.base * from_square.complement().tan()
 
 
 def jack(at: Corner) -> Cheek:

@@ -8,6 +8,7 @@ from tablegen.errors import BookError
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle, tangent_of_degrees
 from tablegen.numbers.exact import Exact, exact, root
+from tablegen.numbers.units import INCHES
 
 
 def from_rise_and_run(rise_in: Fraction, run_in: Fraction, place: str = 'run') -> Exact:
@@ -79,7 +80,7 @@ def from_degrees(degrees: Fraction) -> Exact:
 
 def rise_per_foot(slope: Exact) -> Exact:
     """Return the inches of rise in 12 inches of run."""
-    return 12 * slope
+    return INCHES.base * slope
 
 
 def degrees_of(slope: Exact) -> Angle:

@@ -9,6 +9,7 @@ from fractions import Fraction
 
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, root
+from tablegen.numbers.units import INCHES
 
 RUN_SQUARED = 2
 """Square of a hip's own run for one unit of common run: it crosses the corner at 45 degrees in plan."""
@@ -60,7 +61,7 @@ def cheek(slope: Exact) -> Angle:
 
 def cheek_figure(slope: Exact) -> Exact:
     """Return the figure held against 12 for that cheek, in: 12·√288/Lh. Marked on the side of the 12."""
-    return 12 * slope_angle(slope).cosine()
+    return INCHES.base * slope_angle(slope).cosine()
 
 
 def backing_bevel(slope: Exact) -> Angle:

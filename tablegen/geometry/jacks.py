@@ -7,6 +7,7 @@ from fractions import Fraction
 from tablegen.geometry import common
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact
+from tablegen.numbers.units import INCHES
 
 
 def difference(spacing_in: Fraction, slope: Exact) -> Exact:
@@ -37,4 +38,4 @@ def cheek(slope: Exact) -> Angle:
 
 def cheek_figure(slope: Exact) -> Exact:
     """Return the figure held against 12 for that cheek, in: 144/Lc. Marked on the side of the 12."""
-    return 12 * common.slope_angle(slope).cosine()
+    return INCHES.base * common.slope_angle(slope).cosine()

@@ -8,6 +8,7 @@ from fractions import Fraction
 from tablegen.numbers import text
 from tablegen.numbers.angles import tangent_of_degrees
 from tablegen.numbers.exact import Exact, exact
+from tablegen.numbers.units import INCHES
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,17 +27,17 @@ class Pitch:
     @property
     def rise(self) -> Exact:
         """Return the inches of rise per foot of run."""
-        return self.slope * 12
+        return self.slope * INCHES.base
 
 
 def pitch_of_rise(rise_in: Fraction) -> Pitch:
     """Return the pitch that rises so many inches per foot of run."""
     short = text.rational(rise_in)
-    return Pitch(exact(rise_in / 12), f'{short} in 12', short, rise_in)
+    return Pitch(exact(rise_in / INCHES.base), f'{short} {INCHES.over_base}', short, rise_in)
 
 
 def pitch_of_degrees(degrees: Fraction) -> Pitch:
     """Return the pitch that rises at so many degrees, above 0 and below 90."""
     slope = tangent_of_degrees(degrees)
     name = f'{text.rational(degrees)}°'
-    return Pitch(slope, name, name, Fraction(12) if degrees == 45 else None)
+    return Pitch(slope, name, name, Fraction(INCHES.base) if degrees == 45 else None)

@@ -12,12 +12,13 @@ from tablegen.geometry.corner import Corner, hip_angle
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, floor_of, nearest
+from tablegen.numbers.units import INCHES
 
 MARKS = (Fraction(1, 4), Fraction(1, 3))
 """Shares of the depth past which a notch is marked. A quarter is the limit at the ENDS of a sawn member in the
 residential code (IRC 2006 and 2009 R802.7.1; later editions refer to R502.8.1): a notch with a tail outside it is not
 at an end. A third is common practice, no source. Local code decides."""
-SHORTCUT = Fraction(17, 12)
+SHORTCUT = Fraction(17, INCHES.base)
 """Of the common's seat, the seat that an old rule gives a regular hip."""
 
 

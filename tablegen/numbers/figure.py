@@ -9,6 +9,7 @@ from tablegen.numbers import text
 from tablegen.numbers.angles import Angle, degrees_count
 from tablegen.numbers.exact import Exact, Rational, exact, floor_of, nearest, nearest_root
 from tablegen.numbers.text import Parts
+from tablegen.numbers.units import INCHES, Units
 
 INCH = 'in'
 DEGREE = 'deg'
@@ -74,10 +75,12 @@ class Figure:
 class Measure:
     """How a book's lengths are rounded and read."""
 
-    per: int = 16
-    """Smallest printed parts in an inch."""
+    per: int = INCHES.part
+    """Smallest printed parts in one unit."""
     style: str = text.INCHES
     """'inches' or 'feet-inches'."""
+    units: Units = INCHES
+    """How its system counts."""
 
 
 def length_figure(inches: Exact | Rational, measure: Measure, way: str = NEAREST) -> Figure:

@@ -6,6 +6,8 @@ from fractions import Fraction
 from math import floor, gcd
 from typing import NamedTuple
 
+from tablegen.numbers import units
+
 INCHES = 'inches'
 FEET_INCHES = 'feet-inches'
 STYLES = (INCHES, FEET_INCHES)
@@ -58,7 +60,7 @@ def mixed_parts(count: int, per: int) -> Parts:
 
 def feet_inches(count: int, per: int) -> Parts:
     """Return a whole count of parts of an inch in feet and inches: 4′ 5 11/16″, 10′ 0 1/16″, 7/8″, 24′ 0″."""
-    feet, parts = divmod(abs(count), 12 * per)
+    feet, parts = divmod(abs(count), units.INCHES.group * per)
     inches = mixed_parts(parts, per)._replace(mark='″', sign=MINUS if count < 0 else '')
     # after feet, less than an inch still names its inches
     return inches._replace(feet=str(feet), whole=inches.whole or '0') if feet else inches
@@ -118,10 +120,10 @@ def run(value: Fraction) -> str:
     """
     if is_metric(value):
         return millimeters(value)
-    feet, inches = divmod(value, 12)
-    words = [f'{feet} ft'] if feet else []
+    feet, inches = divmod(value, units.INCHES.group)
+    words = [f'{feet} {units.INCHES.greater}'] if feet else []
     if inches or not feet:
-        words.append(f'{rational(Fraction(inches))} in')
+        words.append(f'{rational(Fraction(inches))} {units.INCHES.unit}')
     return ' '.join(words)
 
 

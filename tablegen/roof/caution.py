@@ -6,9 +6,9 @@ from collections.abc import Iterable
 
 from tablegen.geometry import tail
 from tablegen.numbers.exact import sign
+from tablegen.numbers.units import Stock
 from tablegen.roof import cautions, seat
 from tablegen.roof.cautions import Caution
-from tablegen.roof.lumber import Stock
 from tablegen.roof.readings import Rows, words
 from tablegen.roof.seat import Mouth
 from tablegen.roof.side import Side

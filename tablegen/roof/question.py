@@ -7,7 +7,8 @@ from fractions import Fraction
 
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.figure import Measure
-from tablegen.roof.lumber import Stock, stock
+from tablegen.numbers.units import INCHES, Stock
+from tablegen.roof.lumber import stock
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,7 +26,7 @@ class RoofQuestion:
     """None for that of the rafters."""
     seat_in: Fraction = Fraction(7, 2)
     """Level length of the common's seat: the width of a nominal 4 in plate."""
-    overhang_in: Fraction = Fraction(12)
+    overhang_in: Fraction = INCHES.unit_run
     """Level, outside of plate to the tail's end, of the common."""
     plate_length_in: Fraction | None = None
     """Outside of plates along the ridge of a hip roof, for the ridge's length; None where that is not asked."""
@@ -38,7 +39,7 @@ class RoofQuestion:
     valley_in: Fraction | None = None
     """Thickness of valleys; None for that of the hips."""
     rafter_in: Fraction = Fraction(3, 2)
-    spacings: tuple[Fraction, ...] = (Fraction(12), Fraction(16), Fraction(96, 5), Fraction(24))
+    spacings: tuple[Fraction, ...] = INCHES.spacings
     measure: Measure = Measure()
 
     @property

@@ -8,7 +8,7 @@ from tablegen.geometry import backing, seat, tail
 from tablegen.geometry.corner import hip_angle
 from tablegen.numbers.exact import Exact, sign
 from tablegen.numbers.figure import Measure
-from tablegen.roof.lumber import Stock
+from tablegen.numbers.units import Stock
 from tablegen.roof.readings import Group, Reading, at_least, at_most, length, ratio, words
 from tablegen.roof.side import Side
 

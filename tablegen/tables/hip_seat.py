@@ -13,8 +13,9 @@ from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure
+from tablegen.numbers.units import Stock
 from tablegen.roof.cautions import too_thin_for_a_tail
-from tablegen.roof.lumber import Stock, stock
+from tablegen.roof.lumber import stock
 from tablegen.settings import Settings
 from tablegen.tables.finish import mark
 from tablegen.tables.seat import MARKS_SAID

@@ -11,8 +11,8 @@ from tablegen.geometry import seat
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.exact import exact
 from tablegen.numbers.figure import Figure
+from tablegen.numbers.units import INCHES
 from tablegen.roof.cautions import too_thin_for_a_tail
-from tablegen.roof.lumber import SIZES
 from tablegen.settings import Settings
 from tablegen.tables.finish import limit
 from tablegen.tables.seat import SIZE_HEADS, THIN_HEADS
@@ -26,7 +26,7 @@ class LongestSeatRow:
     MARKED: ClassVar[tuple[str, ...]] = ('seats',)
     pitch: Pitch
     seats: tuple[Figure | None, ...]
-    """in, level, outside of plate inwards, rounded DOWN, one a size of lumber.SIZES; None where
+    """in, level, outside of plate inwards, rounded DOWN, one a size of lumber.INCHES.stocks; None where
     geometry.seat.is_tabled says no."""
     thin: tuple[int, ...]
     """As in SeatRow."""
@@ -36,14 +36,14 @@ def longest_seat_rows(settings: Settings, share: Fraction) -> list[LongestSeatRo
     """Return the seats whose notch is just that share of the depth: one of geometry.seat.MARKS."""
     rows = []
     for pitch in settings.pitches:
-        seats = tuple(seat.longest_seat(size.depth_in, share, pitch.slope) for size in SIZES)
+        seats = tuple(seat.longest_seat(size.depth_in, share, pitch.slope) for size in INCHES.stocks)
         told = tuple(
             limit(wide, settings)
             if seat.is_tabled(size.depth_in, wide, exact(share * size.depth_in))
             else None
-            for size, wide in zip(SIZES, seats, strict=True)
+            for size, wide in zip(INCHES.stocks, seats, strict=True)
         )
-        thin = tuple(int(too_thin_for_a_tail(exact((1 - share) * size.depth_in))) for size in SIZES)
+        thin = tuple(int(too_thin_for_a_tail(exact((1 - share) * size.depth_in))) for size in INCHES.stocks)
         rows.append(LongestSeatRow(pitch, told, thin))
     return rows
 

@@ -18,8 +18,8 @@ from tablegen.geometry.pitch import Pitch
 from tablegen.geometry.stepping import Hold, common_hold, hip_hold
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure
+from tablegen.numbers.units import Stock
 from tablegen.roof.cautions import Caution, seat_cautions, too_thin_for_a_tail
-from tablegen.roof.lumber import Stock
 from tablegen.settings import Settings
 from tablegen.tables.finish import deg, mark, unit
 

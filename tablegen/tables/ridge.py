@@ -10,7 +10,7 @@ from tablegen.geometry.corner import square_corner
 from tablegen.geometry.pitch import Pitch, pitch_of_rise
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure
-from tablegen.roof.lumber import THICKNESSES_IN
+from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
 from tablegen.tables.finish import mark, parts
 from tablegen.tables.table import Table
@@ -78,7 +78,7 @@ def level_rows(settings: Settings) -> list[LevelShorteningRow]:
             mark(shortening.hip_at_ridge(t, ANY_REGULAR), settings),
             mark(shortening.end_common(ridge.end_past_commons(t)), settings),
         )
-        for t in THICKNESSES_IN
+        for t in INCHES.thicknesses
     ]
 
 

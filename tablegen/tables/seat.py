@@ -11,8 +11,8 @@ from tablegen.geometry import seat
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure
+from tablegen.numbers.units import INCHES, Stock
 from tablegen.roof.cautions import too_thin_for_a_tail
-from tablegen.roof.lumber import SIZES, Stock
 from tablegen.settings import Settings
 from tablegen.tables.finish import mark
 from tablegen.tables.table import Table
@@ -20,7 +20,7 @@ from tablegen.tables.table import Table
 SEATS_IN = (Fraction(3, 2), Fraction(7, 2), Fraction(11, 2))
 """Seats, in, level: the least bearing on wood in the residential code (IRC 2006 to 2024 R802.6), and the widths of
 nominal 4 and 6 in plates; the book's own seat is added. Local code decides."""
-SIZE_HEADS = tuple(size.name for size in SIZES)
+SIZE_HEADS = tuple(size.name for size in INCHES.stocks)
 THIN_HEADS = tuple(f'thin {size}' for size in SIZE_HEADS)
 MARK_HEADS = (*(f'marks {size}' for size in SIZE_HEADS), *THIN_HEADS)
 MARKS_SAID = '; marks: 1 past a quarter of the depth, 2 past a third; thin: 1 where under 3 1/2 in is left'
@@ -37,7 +37,7 @@ class SeatRow:
     """in, plumb at the plate's outer face, seat to underside; the same on any stock."""
     heights: tuple[Figure | None, ...]
     """in, height above plate: plumb over the plate line, plate's top to rafter's top edge, one a size of
-    lumber.SIZES; None where geometry.seat.is_tabled says no."""
+    lumber.INCHES.stocks; None where geometry.seat.is_tabled says no."""
     marks: tuple[int, ...]
     """One a size: 0; 1 where the notch is deeper than a quarter of the stock, 2 where it is than a third."""
     thin: tuple[int, ...]
@@ -69,7 +69,7 @@ def seat_rows(settings: Settings, seat_in: Fraction) -> list[SeatRow]:
                 mark(seat.height_above_plate(size.depth_in, seat_in, pitch.slope), settings)
                 if _is_tabled(size, seat_in, pitch)
                 else None
-                for size in SIZES
+                for size in INCHES.stocks
             ),
             *_marks(seat_in, pitch),
         )
@@ -87,7 +87,7 @@ def notch_rows(settings: Settings, seat_in: Fraction) -> list[NotchRow]:
                 mark(seat.stock_left(size.depth_in, seat_in, pitch.slope), settings)
                 if _is_tabled(size, seat_in, pitch)
                 else None
-                for size in SIZES
+                for size in INCHES.stocks
             ),
             *_marks(seat_in, pitch),
         )
@@ -101,8 +101,8 @@ def _is_tabled(size: Stock, seat_in: Fraction, pitch: Pitch) -> bool:
 
 def _marks(seat_in: Fraction, pitch: Pitch) -> tuple[tuple[int, ...], tuple[int, ...]]:
     """Return marks and thin, one a size."""
-    marks = tuple(seat.marks_passed(size.depth_in, seat_in, pitch.slope) for size in SIZES)
-    left = [seat.stock_left(size.depth_in, seat_in, pitch.slope) for size in SIZES]
+    marks = tuple(seat.marks_passed(size.depth_in, seat_in, pitch.slope) for size in INCHES.stocks)
+    left = [seat.stock_left(size.depth_in, seat_in, pitch.slope) for size in INCHES.stocks]
     return marks, tuple(int(too_thin_for_a_tail(one)) for one in left)
 
 

@@ -11,8 +11,8 @@ from tablegen.geometry.corner import square_corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure
+from tablegen.numbers.units import INCHES
 from tablegen.roof.cautions import LEAST_STOCK_UNDER_A_TAIL_IN
-from tablegen.roof.lumber import SIZES
 from tablegen.settings import Settings
 from tablegen.tables.finish import parts
 from tablegen.tables.seat import SIZE_HEADS, THIN_HEADS
@@ -21,7 +21,7 @@ from tablegen.tables.table import Table
 OVERHANGS_IN = tuple(map(Fraction, (1, 6, 12, 16, 18, 20, 24)))
 """in, level, square to the eave; lengths for others add up from these, 1 in for every inch over."""
 OUT_HEADS = tuple(text.rational(out) for out in OVERHANGS_IN)
-NEVER_NOTCHED = tuple(int(size.depth_in <= LEAST_STOCK_UNDER_A_TAIL_IN) for size in SIZES)
+NEVER_NOTCHED = tuple(int(size.depth_in <= LEAST_STOCK_UNDER_A_TAIL_IN) for size in INCHES.stocks)
 """Sizes of which any notch leaves less than the code asks for under a tail."""
 THIN_SAID = '; marks: thin: 1 where any notch leaves under 3 1/2 in'
 
@@ -43,7 +43,7 @@ class PlumbTailCutRow:
     MARKED: ClassVar[tuple[str, ...]] = ('plumb_cut',)
     pitch: Pitch
     plumb_cut: tuple[Figure, ...]
-    """in, PLUMB, top edge to underside, one figure a size of lumber.SIZES."""
+    """in, PLUMB, top edge to underside, one figure a size of lumber.INCHES.stocks."""
     thin: tuple[int, ...]
     """One a size: 1 where any notch at all leaves less stock than the code asks for under a tail, else 0."""
 
@@ -104,7 +104,7 @@ def plumb_cut_rows(settings: Settings) -> list[PlumbTailCutRow]:
     return [
         PlumbTailCutRow(
             pitch,
-            parts([tail.plumb_cut_length(size.depth_in, pitch.slope) for size in SIZES], settings),
+            parts([tail.plumb_cut_length(size.depth_in, pitch.slope) for size in INCHES.stocks], settings),
             NEVER_NOTCHED,
         )
         for pitch in settings.pitches
@@ -116,7 +116,7 @@ def square_cut_rows(settings: Settings) -> list[SquareTailCutRow]:
     return [
         SquareTailCutRow(
             pitch,
-            parts([tail.square_cut_set_in(size.depth_in, pitch.slope) for size in SIZES], settings),
+            parts([tail.square_cut_set_in(size.depth_in, pitch.slope) for size in INCHES.stocks], settings),
             NEVER_NOTCHED,
         )
         for pitch in settings.pitches

@@ -9,14 +9,15 @@ from functools import cache
 
 from tablegen.errors import BookError
 from tablegen.numbers import text
+from tablegen.numbers.units import INCHES
 from tablegen.written.numbers import NUMBER, NoNumber, Number, normalized, read_number
 
 ALLOWED = 'a length such as 4 ft, 4\' 7 1/2", 55.5 in, 55 1/2 (inches), 1.4 m or 1400 mm'
-FEET = r"(?:(?:feet|foot|ft)(?![a-z])\.?|')"
-INCHES = r'(?:(?:inches|inch|in)(?![a-z])\.?|")'
+FEET_MARK = r"(?:(?:feet|foot|ft)(?![a-z])\.?|')"
+INCHES_MARK = r'(?:(?:inches|inch|in)(?![a-z])\.?|")'
 FEET_AND_INCHES = re.compile(
-    rf'(?:(?P<feet>{NUMBER}) ?{FEET}(?: ?[-,]? ?(?=[0-9.])|$))?'  # 4 ft, and 4'- before inches
-    rf'(?:(?P<inches>{NUMBER}) ?(?P<mark>{INCHES})?)?',  # 7 1/2 in, or a bare number
+    rf'(?:(?P<feet>{NUMBER}) ?{FEET_MARK}(?: ?[-,]? ?(?=[0-9.])|$))?'  # 4 ft, and 4'- before inches
+    rf'(?:(?P<inches>{NUMBER}) ?(?P<mark>{INCHES_MARK})?)?',  # 7 1/2 in, or a bare number
     re.IGNORECASE,
 )
 OTHER_UNIT = re.compile(
@@ -24,9 +25,6 @@ OTHER_UNIT = re.compile(
     r'(?P<m>m|met(?:re|er)s?)|(?P<yd>yd|yards?))',
     re.IGNORECASE,
 )
-LONGEST_IN = 120_000
-"""10,000 ft: past this a length is a slip of the pen."""
-INCHES_IN_A_FOOT = 12
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,7 +82,7 @@ def read_length(written: str, place: str = 'length') -> WrittenLength:
 
 def inches_in(unit: str) -> Fraction:
     """Return the inches in one 'in', 'ft', 'mm', 'cm', 'm' or 'yd'."""
-    return {'in': Fraction(1), 'ft': Fraction(INCHES_IN_A_FOOT)}.get(unit) or _by_library(unit)
+    return {'in': Fraction(1), 'ft': Fraction(INCHES.group)}.get(unit) or _by_library(unit)
 
 
 def _feet_and_inches(clean: str) -> WrittenLength | None:
@@ -92,10 +90,10 @@ def _feet_and_inches(clean: str) -> WrittenLength | None:
     if not match or not (match['feet'] or match['inches']):
         return None
     feet, inches = (read_number(match[part]) if match[part] else None for part in ('feet', 'inches'))
-    if feet and inches and inches.value >= INCHES_IN_A_FOOT:
-        more, rest = divmod(inches.value, INCHES_IN_A_FOOT)
-        raise NoNumber(clean, text.run((feet.value + more) * INCHES_IN_A_FOOT + rest))
-    total = (feet.value * INCHES_IN_A_FOOT if feet else 0) + (inches.value if inches else 0)
+    if feet and inches and inches.value >= INCHES.group:
+        more, rest = divmod(inches.value, INCHES.group)
+        raise NoNumber(clean, text.run((feet.value + more) * INCHES.group + rest))
+    total = (feet.value * INCHES.group if feet else 0) + (inches.value if inches else 0)
     last = inches or feet
     assert last is not None  # one of the two was there
     return WrittenLength(Fraction(total), 'in' if inches else 'ft', last)
@@ -125,7 +123,7 @@ def _run_together(clean: str) -> str:
 def _within(inches: Fraction, written: str, place: str) -> Fraction:
     if inches < 0:
         raise BookError(place, f"'{written}' is below zero", ALLOWED)
-    if inches > LONGEST_IN:
+    if inches > INCHES.longest:
         raise BookError(place, f"'{written}' is over 10,000 ft", ALLOWED)
     return inches
 

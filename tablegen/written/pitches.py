@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from tablegen.errors import BookError, each_of
 from tablegen.geometry.pitch import Pitch, pitch_of_degrees, pitch_of_rise
+from tablegen.numbers.units import INCHES
 from tablegen.written.degrees import signed_degrees
 from tablegen.written.numbers import NUMBER, NoNumber, normalized, read_number
 from tablegen.written.ranges import WrittenRange, split_range
@@ -21,7 +22,6 @@ STEEPEST_AT_ALL = 120
 MOST_PITCHES = 200
 PER_RUN = re.compile(rf'(?P<rise>{NUMBER}) ?(?P<mark>/|:|in|on) ?(?P<run>{NUMBER})', re.IGNORECASE)
 FRACTION = re.compile('(?P<above>[0-9]+)/(?P<below>[0-9]+)')
-FOOT_IN = 12
 
 
 def pitch(written: object, place: str = 'pitch', steep: bool = False) -> Pitch:
@@ -101,7 +101,7 @@ def _read(written: object, place: str, bare_fraction: bool) -> Pitch:
     clean = normalized(written)
     try:
         fraction = FRACTION.fullmatch(clean)
-        if fraction and int(fraction['below']) != FOOT_IN:
+        if fraction and int(fraction['below']) != INCHES.base:
             rise = read_number(clean)  # raises with what was meant by 71/2
             if not bare_fraction:
                 raise BookError(
@@ -132,9 +132,9 @@ def _per_run(clean: str, written: str, place: str) -> Pitch | None:
     if not match:
         return None
     rise, run = read_number(match['rise']).value, read_number(match['run']).value
-    if run == 0 or (match['mark'] == '/' and run != FOOT_IN):
+    if run == 0 or (match['mark'] == '/' and run != INCHES.base):
         raise BookError(place, f"'{written}' is no pitch", ALLOWED)
-    return _checked(FOOT_IN * rise / run, written, place)
+    return _checked(INCHES.base * rise / run, written, place)
 
 
 def _plain(clean: str, written: str, place: str) -> Pitch:

@@ -2,7 +2,7 @@
 
 from mpmath import atan, mpf, sqrt
 
-from tablegen.roof.lumber import SIZES
+from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
 from tablegen.tables import ridge
 
@@ -10,7 +10,7 @@ BOOK = Settings()
 T = mpf(3) / 2
 """The book's thickness of ridge, hip and rafter, in."""
 THICK = [mpf(t.numerator) / t.denominator for t in ridge.COLUMN_THICKNESSES_IN]
-DEPTHS = [mpf(size.depth_in.numerator) / size.depth_in.denominator for size in SIZES]
+DEPTHS = [mpf(size.depth_in.numerator) / size.depth_in.denominator for size in INCHES.stocks]
 
 
 def is_nearest(figure, expected):

@@ -10,6 +10,7 @@ import pytest
 from tablegen.errors import BookError
 from tablegen.geometry import seat
 from tablegen.numbers.exact import exact
+from tablegen.numbers.units import INCHES
 from tablegen.roof import cautions, lumber
 from tablegen.written.numbers import number
 
@@ -40,8 +41,8 @@ def test_dressed_sizes_are_the_standards():
     widths = _standard('width, dressed dry (green)')
     thick = _standard('dimension thickness, dressed dry (green)')
 
-    assert [size.name for size in lumber.SIZES] == ['2×4', '2×6', '2×8', '2×10', '2×12']
-    for size in lumber.SIZES:
+    assert [size.name for size in INCHES.stocks] == ['2×4', '2×6', '2×8', '2×10', '2×12']
+    for size in INCHES.stocks:
         nominal_thickness, nominal_width = size.name.split('×')
         assert size.thickness_in == thick[nominal_thickness]
         assert size.depth_in == widths[nominal_width]
@@ -54,8 +55,8 @@ def test_thicknesses_are_the_standards():
         *_standard('width, dressed dry (green)').values(),
     }
 
-    assert set(lumber.THICKNESSES_IN) <= known
-    assert (min(lumber.THICKNESSES_IN), max(lumber.THICKNESSES_IN)) == (number('3/4'), number('5 1/2'))
+    assert set(INCHES.thicknesses) <= known
+    assert (min(INCHES.thicknesses), max(INCHES.thicknesses)) == (number('3/4'), number('5 1/2'))
 
 
 @pytest.mark.parametrize('written', ['2x8', '2×8', '2 X 8', ' 2x8 '])

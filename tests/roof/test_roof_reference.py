@@ -10,7 +10,8 @@ from fractions import Fraction
 from mpmath import asin, atan, cos, degrees, mpf, sin, sqrt, tan
 from printed import BOOK, DEPTHS, THICK, T, angles_of, are_nearest, is_nearest, slope_of
 
-from tablegen.roof.lumber import THICKNESSES_IN, stock
+from tablegen.numbers.units import INCHES
+from tablegen.roof.lumber import stock
 from tablegen.tables import cheeks, gable, hip, hip_seat, jacks, ridge, seat, tail, trim
 from tablegen.tables.finish import cells
 from tablegen.written.pitches import pitch
@@ -18,7 +19,7 @@ from tablegen.written.pitches import pitch
 
 def test_shortening_level():
     rows = ridge.level_rows(BOOK)
-    assert [row.thickness_in for row in rows] == list(THICKNESSES_IN)
+    assert [row.thickness_in for row in rows] == list(INCHES.thicknesses)
     for row in rows:
         t = mpf(row.thickness_in.numerator) / row.thickness_in.denominator
         are_nearest(

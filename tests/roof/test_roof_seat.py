@@ -14,7 +14,8 @@ from tablegen.errors import BookError
 from tablegen.geometry import backing, seat
 from tablegen.geometry.corner import square_corner
 from tablegen.numbers.exact import exact
-from tablegen.roof.lumber import SIZES, stock
+from tablegen.numbers.units import INCHES
+from tablegen.roof.lumber import stock
 
 DEPTHS = (Fraction(7, 2), Fraction(29, 4), Fraction(45, 4))
 SEAT = Fraction(7, 2)
@@ -160,7 +161,7 @@ def test_no_seat_is_refused():
 
 
 def test_a_seat_that_leaves_stock_passes():
-    for size_ in SIZES:
+    for size_ in INCHES.stocks:
         seat.checked_seat(size_.depth_in, Fraction(7, 2), per_foot(8))
 
 
