@@ -13,7 +13,7 @@ from layouts.paper.page import Draft, Index, Tab
 from layouts.paper.trim import Trim
 from layouts.words.reference import SPANS, notes
 from tablegen.settings import Settings
-from tablegen.tables.table import Table
+from tablegen.tables.former import Table
 
 HEAD_UNITS, LINE_UNITS, LETTERS_TO_A_LINE = 41.0, 10.0, 70
 """Height of title and column heads together, of a line of small print, and how much it holds."""

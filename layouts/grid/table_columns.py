@@ -9,7 +9,7 @@ from fractions import Fraction
 from layouts.grid.grids import FIGURE_SPACE
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
-from tablegen.tables.table import Record
+from tablegen.tables.former import Record
 
 NOTHING = '–'
 MARKS, THIN = ('', '†', '‡'), '§'

@@ -12,9 +12,9 @@ from tablegen.numbers import text
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure, length_figure
 from tablegen.settings import Settings
+from tablegen.tables.former import Table
 from tablegen.tables.lookup import EXACT_LENGTH, look_up
 from tablegen.tables.members import Members
-from tablegen.tables.table import Table
 from tablegen.tables.tables import tables
 
 JACK_LENGTHS = 'jack-lengths'

@@ -11,7 +11,7 @@ from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.exact import nearest
 from tablegen.numbers.figure import DEGREE, INCH, Figure
-from tablegen.tables.table import Record
+from tablegen.tables.former import Record
 
 UNIT_NAMES = {INCH: 'inches', DEGREE: 'degrees'}
 A_LENGTH = Figure(0, 16, INCH, text.Parts())

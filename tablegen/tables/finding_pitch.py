@@ -10,7 +10,7 @@ from tablegen.geometry.pitch import Pitch, pitch_of_rise
 from tablegen.numbers.figure import Figure
 from tablegen.settings import Settings
 from tablegen.tables.finish import deg, mark, unit
-from tablegen.tables.table import Table
+from tablegen.tables.former import Table
 
 DEGREES = range(1, 79)
 """78 rows, three pages of 26: past 63.4 degrees a roof is over 24 in 12."""

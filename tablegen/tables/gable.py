@@ -10,7 +10,7 @@ from tablegen.numbers import text
 from tablegen.numbers.figure import RATIO, Figure, decimal_figure
 from tablegen.settings import Settings
 from tablegen.tables.finish import deg, mark
-from tablegen.tables.table import Table
+from tablegen.tables.former import Table
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,8 +13,8 @@ from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure
 from tablegen.settings import Settings
 from tablegen.tables.finish import deg, mark, parts, unit
+from tablegen.tables.former import Table
 from tablegen.tables.ridge import COLUMN_THICKNESSES_IN, THICKNESS_HEADS
-from tablegen.tables.table import Table
 
 
 @dataclass(frozen=True, slots=True)

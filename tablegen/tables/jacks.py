@@ -11,7 +11,7 @@ from tablegen.numbers import text
 from tablegen.numbers.figure import Figure
 from tablegen.settings import Settings
 from tablegen.tables.finish import mark
-from tablegen.tables.table import Table
+from tablegen.tables.former import Table
 
 
 @dataclass(frozen=True, slots=True)

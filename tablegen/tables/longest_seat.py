@@ -15,8 +15,8 @@ from tablegen.numbers.units import INCHES
 from tablegen.roof.cautions import too_thin_for_a_tail
 from tablegen.settings import Settings
 from tablegen.tables.finish import limit
+from tablegen.tables.former import Table
 from tablegen.tables.seat import SIZE_HEADS, THIN_HEADS
-from tablegen.tables.table import Table
 
 
 @dataclass(frozen=True, slots=True)

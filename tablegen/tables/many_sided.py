@@ -12,7 +12,7 @@ from tablegen.numbers.exact import exact
 from tablegen.numbers.figure import Figure
 from tablegen.settings import Settings
 from tablegen.tables.finish import at_least, deg, degrees_figure, mark, unit
-from tablegen.tables.table import Table
+from tablegen.tables.former import Table
 
 SIDES = (5, 6, 8, 10, 12)
 SPACING_IN = Fraction(16)

@@ -13,7 +13,7 @@ from tablegen.numbers.figure import Figure
 from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
 from tablegen.tables.finish import mark, parts
-from tablegen.tables.table import Table
+from tablegen.tables.former import Table
 
 COLUMN_THICKNESSES_IN = tuple(map(Fraction, ('3/4', '1', '5/4', '3/2', '5/2', '7/2', '11/2')))
 """Thicknesses of the columns of rows by thickness, in."""

@@ -15,7 +15,7 @@ from tablegen.numbers.units import INCHES, Stock
 from tablegen.roof.cautions import too_thin_for_a_tail
 from tablegen.settings import Settings
 from tablegen.tables.finish import mark
-from tablegen.tables.table import Table
+from tablegen.tables.former import Table
 
 SEATS_IN = (Fraction(3, 2), Fraction(7, 2), Fraction(11, 2))
 """Seats, in, level: the least bearing on wood in the residential code (IRC 2006 to 2024 R802.6), and the widths of

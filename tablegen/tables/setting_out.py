@@ -11,7 +11,7 @@ from tablegen.numbers.exact import exact
 from tablegen.numbers.figure import Figure
 from tablegen.settings import Settings
 from tablegen.tables.finish import deg, inches, part
-from tablegen.tables.table import Table
+from tablegen.tables.former import Table
 
 WIDTHS_FT = ((4, 6, 8, 10, 12, 14), (16, 18, 20, 22, 24, 26), (28, 30, 32, 34, 36, 40))
 """Widths of one page's columns, ft."""

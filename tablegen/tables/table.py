@@ -1,45 +1,123 @@
-"""What a reference table is: its place in the book, its heads, the lines it is measured from, and its rows."""
+"""What a table is, whoever shows it: its columns, from where to where each is measured, its rows, and what pages may do."""
 
 from __future__ import annotations
 
-import re
-from collections.abc import Callable, Sequence
-from dataclasses import Field, dataclass
-from typing import Any, ClassVar, Protocol
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass
+from enum import StrEnum
+from fractions import Fraction
+from typing import Generic, TypeVar
 
-from tablegen.settings import Settings
+from tablegen.geometry.pitch import Pitch
+from tablegen.messages import Message
+from tablegen.numbers.figure import INCH, Figure
+
+Cell = Figure | Pitch | Fraction | int | Message | None
+"""A figure is finished; a Fraction is a length that is given, in its column's unit, which nothing rounds; None is told
+as missing."""
+S = TypeVar('S')
+"""What a row is about: a pitch with its corner, a run, a thickness."""
+PAST_A_QUARTER, PAST_A_THIRD, THIN = 'past_a_quarter', 'past_a_third', 'thin'
+"""Marks beside a figure: a notch deeper than a share of the stock, too little left under a tail."""
+MARKS = (PAST_A_QUARTER, PAST_A_THIRD, THIN)
 
 
-class Record(Protocol):
-    """A row of a table: a dataclass whose fields are its stubs and figures, a tuple of like figures being one field."""
+class Kind(StrEnum):
+    """What the cells of a column are."""
 
-    __dataclass_fields__: ClassVar[dict[str, Field[Any]]]
+    PITCH = 'pitch'
+    LENGTH = 'length'
+    """To a part of the unit, as a fraction; or given, a Fraction."""
+    DECIMAL = 'decimal'
+    """A number in decimals, of a unit or a ratio."""
+    DEGREES = 'degrees'
+    COUNT = 'count'
+    """A whole number, an int."""
+    WORD = 'word'
 
 
 @dataclass(frozen=True, slots=True)
-class Table:
-    """One table of one or more pages."""
+class Column(Generic[S]):
+    """One column; it makes its own cells, so that no head can come to stand over another's figures."""
 
-    group: str
-    """One of tables.GROUPS."""
+    key: str
+    """Its name in data, which says what the figures are of: 'drop_1_1_2_in', 'height_2x8'; no two of a table alike."""
+    head: Message
+    cell: Callable[[S], Cell]
+    """Makes a row's cell."""
+    datum: Message | None = None
+    """From where to where, on which face; None where the table's own says it all."""
+    kind: Kind = Kind.LENGTH
+    unit: str = INCH
+    """Of a length or a decimal: as in Figure."""
+    marks: Callable[[S], tuple[str, ...]] | None = None
+    """Gives those of MARKS that stand beside a row's figure; None for a column that has no marks."""
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """Finished cells, one a column, and the marks beside each."""
+
+    cells: tuple[Cell, ...]
+    marks: tuple[tuple[str, ...], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Needs:
+    """What a table's pages may do."""
+
+    cuts: tuple[int, ...] = ()
+    """Columns on each page, stubs apart, where a table is best cut in one place; () for as many as go on."""
+    rule: Callable[[Row, Row], bool] | None = None
+    """Tells whether a rule stands between two rows; None for a rule after every six."""
+    dashes: bool = True
+    """Whether a dash stands where there is no figure; a triangle of figures leaves its other half blank."""
+    corner: Message | None = None
+    """Head of the rows' names, where the stubs' own heads are too long for it."""
+    span: Message | None = None
+    """What the heads have in common, above them."""
+
+
+@dataclass(frozen=True, slots=True)
+class Table(Generic[S]):
+    """One table: what its page, a data file and a look-up are all made from."""
+
     key: str
     """Plain name, for data files and page anchors; no two alike."""
-    title: str
-    heads: tuple[str, ...]
-    """Head of each cell of a row, in the order of finish.cells(), the pitch or other stub first."""
-    line: str
-    """From where to where, on which face."""
-    rows: Callable[[Settings], Sequence[Record]]
-    unit: str = 'in'
-    """Of a number that stands alone as the head of one of several like figures: a thickness, an overhang, a width."""
+    group: str
+    """The part of the book that it is in."""
+    title: Message
+    columns: tuple[Column[S], ...]
+    """The stubs first."""
+    subjects: Callable[[], Iterable[S]]
+    """Gives what each row is about, in order; nothing is worked out before it is asked for."""
+    stubs: int = 1
+    """Columns that name a row."""
+    datum: Message | None = None
+    """From where to where, on which face: what holds for every column, before what the columns say themselves."""
+    notes: tuple[Message, ...] = ()
+    needs: Needs = Needs()
 
-    def names(self) -> tuple[str, ...]:
-        """Return the plain name of each head, as a data file joins it to a field of several figures: 1_1_2_in, 2x8."""
-        return tuple(_name(head, self.unit) for head in self.heads)
+    def rows(self) -> Iterator[Row]:
+        """Return the rows, each made as it is taken."""
+        for subject in self.subjects():
+            cells = tuple(column.cell(subject) for column in self.columns)
+            marks = tuple(
+                column.marks(subject) if column.marks and cell is not None else ()
+                for column, cell in zip(self.columns, cells, strict=True)
+            )
+            yield Row(cells, marks)
 
+    def cell(self, key: str, *stubs: Cell) -> Cell:
+        """Return the cell of one column in the row that some stubs name, that cell alone being worked out.
 
-def _name(head: str, unit: str) -> str:
-    """Return a head in letters, digits and underscores; of a number after a word the number: 'cut 12' is 12_in."""
-    number = re.fullmatch(r'(?:\D*\s)?(\d[\d ./]*)( mm)?', head)
-    said, named = (number[1], number[2] or f' {unit}') if number else (head, '')
-    return re.sub(r'[^a-z0-9]+', '_', f'{said}{named}'.lower().replace('×', 'x')).strip('_')
+        Errors:
+            KeyError for a column or a row that the table has not
+        """
+        column = next((one for one in self.columns if one.key == key), None)
+        if column is None:
+            raise KeyError(f'{self.key} has no column {key}')
+        for subject in self.subjects():
+            if all(own.cell(subject) == wanted for own, wanted in zip(self.columns, stubs, strict=False)):
+                return column.cell(subject)
+        raise KeyError(f'{self.key} has no row {stubs}')

@@ -21,7 +21,7 @@ from tablegen.tables import (
     unequal,
     unequal_ends,
 )
-from tablegen.tables.table import Table
+from tablegen.tables.former import Table
 
 __all__ = ['GROUPS', 'HOUSE_GROUPS', 'MODULES', 'tables']
 MODULES = (

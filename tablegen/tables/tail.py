@@ -15,8 +15,8 @@ from tablegen.numbers.units import INCHES
 from tablegen.roof.cautions import LEAST_STOCK_UNDER_A_TAIL_IN
 from tablegen.settings import Settings
 from tablegen.tables.finish import parts
+from tablegen.tables.former import Table
 from tablegen.tables.seat import SIZE_HEADS, THIN_HEADS
-from tablegen.tables.table import Table
 
 OVERHANGS_IN = tuple(map(Fraction, (1, 6, 12, 16, 18, 20, 24)))
 """in, level, square to the eave; lengths for others add up from these, 1 in for every inch over."""

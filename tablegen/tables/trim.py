@@ -10,7 +10,7 @@ from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.figure import Figure
 from tablegen.settings import Settings
 from tablegen.tables.finish import deg, mark
-from tablegen.tables.table import Table
+from tablegen.tables.former import Table
 
 
 @dataclass(frozen=True, slots=True)

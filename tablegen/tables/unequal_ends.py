@@ -9,8 +9,8 @@ from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.figure import Figure
 from tablegen.settings import Settings
 from tablegen.tables.finish import mark
+from tablegen.tables.former import Table
 from tablegen.tables.pairs import PAIRS, Pairs, corners
-from tablegen.tables.table import Table
 
 
 @dataclass(frozen=True, slots=True)
