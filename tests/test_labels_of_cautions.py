@@ -19,7 +19,7 @@ LEFT, OUT, ON_WOOD, ON_MASONRY = mpf(7) / 2, 24, mpf(3) / 2, 3
 FLAT, STEEP = 3, 8
 """Rises in 12: IRC R802.3, later R802.4.4; common practice, no source."""
 COMMON, HIP, VALLEY = DEPTHS['2×8'], DEPTHS['2×10'], DEPTHS['2×12']
-THICK = {'hips dropped': Fraction(7, 2), 'hips backed': Fraction(0)}
+THICK = {'hips_dropped': Fraction(7, 2), 'hips_backed': Fraction(0)}
 Called = set[tuple[str, str]]
 
 
@@ -83,7 +83,7 @@ def name_of(row: dict[str, str]) -> str:
 def test_who_calls_for_a_caution(rise, seat, overhang):
     words = (rise, '10 ft 5 in', *ROOF[:2], '--seat', seat, '--overhang', f'{overhang} in', *HIPS, *VALLEYS)
     whole, _, half = rise.partition(' ')
-    found = {(member, name_of(row)) for row in told(words) for member in row['of'].split(', ')}
+    found = {(member, name_of(row)) for row in told(words) for member in row['of']}
 
     assert found == called(
         Fraction(whole) + Fraction(half or 0), sum(map(Fraction, seat.split())), Fraction(overhang)

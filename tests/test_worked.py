@@ -9,6 +9,7 @@ from oracle import hip_ends, seats
 from oracle.corner import corner, hip_length, hip_run
 from oracle.rounding import part
 
+from layouts.words.caution import caution_text
 from tablegen.examples import hip_jacks, nearest_pitch, porch, store, store_hip, wing_valley
 from tablegen.roof.cautions import THIN_TAIL
 from tablegen.roof.lumber import stock
@@ -117,7 +118,7 @@ def test_a_thin_tail_is_cautioned():
     )
     assert THIN_TAIL in two_by_four
     assert THIN_TAIL not in two_by_six
-    assert 'more than a quarter' in two_by_six[0].text
+    assert 'more than a quarter' in caution_text(two_by_six[0])
 
 
 @pytest.mark.parametrize(('seat', 'stands'), [('3 1/2', True), ('3', True), ('2 13/16', False)])

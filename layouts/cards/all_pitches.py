@@ -25,6 +25,7 @@ from layouts.words.cards import (
     STEPS,
     USE,
 )
+from layouts.words.caution import caution_text
 from tablegen.errors import BookError
 from tablegen.examples import nearest_pitch
 from tablegen.geometry.pitch import Pitch
@@ -130,7 +131,7 @@ def _pitch_head(values: Sequence[PitchValues]) -> tuple[str, str, str]:
 def _use(settings: Settings, form: Format, chosen: Sequence[Column], foot: Sequence[str]) -> WordsFace:
     steps = Block('', tuple((str(number), step) for number, step in enumerate(STEPS, 1)))
     meanings = tuple({column.said: column.meaning for column in chosen}.items())
-    site = Block(SITE_HEAD, tuple((line,) for line in (*ON_SITE, LOW_SLOPE.text, STEEP.text)))
+    site = Block(SITE_HEAD, tuple((line,) for line in (*ON_SITE, *map(caution_text, (LOW_SLOPE, STEEP)))))
     blocks = [steps, site, Block(MEANINGS_HEAD, meanings), _parts(form), _example(settings)]
     name = settings.owner or settings.title
     if width_pt(name, form.note_pt, BOLD) <= form.title_pt:

@@ -14,6 +14,7 @@ from layouts.paper.page import Page
 from layouts.paper.trim import Trim
 from layouts.paper.typeface import font_address
 from layouts.words import say
+from layouts.words.caution import caution_text
 from tablegen.checking.amounts import signed
 
 
@@ -30,7 +31,13 @@ def environment() -> Environment:
     )
     made.policies['ext.i18n.trimmed'] = True
     made.install_gettext_callables(say._, say.n_, newstyle=True)  # type: ignore[attr-defined]  # of the extension
-    made.filters |= {'kept': kept, 'whole': whole_text, 'fraction': fraction_text, 'signed': signed}
+    made.filters |= {
+        'kept': kept,
+        'whole': whole_text,
+        'fraction': fraction_text,
+        'signed': signed,
+        'caution': caution_text,
+    }
     return made
 
 

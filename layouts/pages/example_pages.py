@@ -14,6 +14,7 @@ from layouts.paper.page import Block, Draft, Index, Maker
 from layouts.paper.trim import trim_of
 from layouts.words.examples import BOARD_TITLE, MARKS
 from layouts.words.pages import ENDS, WORDS
+from layouts.words.say import say
 from tablegen import examples as worked
 from tablegen.examples.commons import CommonExample
 from tablegen.examples.hips import HipExample
@@ -103,7 +104,7 @@ def _maker(key: str, example: Example, settings: Settings) -> Maker:
             _board(key, member),
             next((index[name] for name in ('example:store',) if name in index), 0),
             next((index[name] for name in ('care', 'cautions') if name in index), 0),
-            cautions.DEFERS,
+            say(cautions.DEFERS),
         )
 
     return make

@@ -16,6 +16,7 @@ from layouts.pages.how_to_page import how_to_draft
 from layouts.pages.square_pages import square_drafts
 from layouts.paper.page import Block, Draft, Index, Maker
 from layouts.paper.trim import Trim
+from layouts.words.caution import caution_source, caution_text
 from layouts.words.pages import CORNER_DRAWING, RAFTER_DRAWING, WORDS
 from tablegen.examples import nearest_pitch
 from tablegen.roof import cautions
@@ -78,8 +79,8 @@ def _open_left(drafts: list[Draft]) -> None:
 
 def _cautions_page(index: Index) -> CautionsPage:
     return CautionsPage(
-        tuple((one.text, one.source) for one in OF_THE_CODE),
-        cautions.STEEP.text,
+        tuple((caution_text(one), caution_source(one)) for one in OF_THE_CODE),
+        caution_text(cautions.STEEP),
         index.get('page-past_scale'),
     )
 

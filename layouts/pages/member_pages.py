@@ -11,6 +11,8 @@ from layouts.drawings.wedge import measured_wedge
 from layouts.grid.run_tables import Head, PitchTables
 from layouts.pages.member_rows import MemberRows, common_rows, hip_rows, wood_mark
 from layouts.paper.page import Index, Unplaced
+from layouts.words.caution import caution_text
+from layouts.words.say import say
 from tablegen.roof import cautions
 from tablegen.tables.members import NoMouth
 
@@ -63,9 +65,9 @@ def _common_page(tables: PitchTables, index: Index) -> CommonPage:
         square_on_board(values.hold, pitch.text),
         common_rows(values, tables.settings),
         mouth.stock.name if isinstance(mouth, NoMouth) else '',
-        tuple(one.text for one in cautions.pitch_cautions(pitch.slope)),
-        () if isinstance(mouth, NoMouth) else tuple(one.text for one in mouth.cautions),
-        cautions.DEFERS,
+        tuple(map(caution_text, cautions.pitch_cautions(pitch.slope))),
+        () if isinstance(mouth, NoMouth) else tuple(map(caution_text, mouth.cautions)),
+        say(cautions.DEFERS),
         _caution_page(index),
     )
 

@@ -9,7 +9,9 @@ from markupsafe import Markup
 
 from layouts.pages.reference_drawings import PICTURES
 from layouts.paper.page import Draft, Index, Maker, Tab
+from layouts.words.caution import caution_source, caution_text
 from layouts.words.reference import low_pitches, span
+from layouts.words.say import say
 from tablegen.examples import nearest_pitch
 from tablegen.geometry.pitch import Pitch, pitch_of_rise
 from tablegen.numbers import text
@@ -101,7 +103,7 @@ def _maker(name: str, settings: Settings) -> Maker:
             values,
             _cautions(),
             span(low_pitches(settings)),
-            cautions.DEFERS,
+            say(cautions.DEFERS),
             text.mixed(1, settings.measure.per),
             _page(index, f'jacks:{settings.pitches[0].text}'),
             _page(index, 'page-hip_ends'),
@@ -117,12 +119,12 @@ def _page(index: Index, key: str) -> int | None:
 
 def _cautions() -> dict[str, str]:
     return {
-        'low': cautions.LOW_SLOPE.text,
-        'steep': cautions.STEEP.text,
-        'notch': cautions.NOT_AT_AN_END,
-        'short': cautions.SHORT_SEAT.text.replace('The seat bears', 'Look again where the seat bears'),
-        'long': cautions.LONG_TAIL.text,
-        'thin': cautions.THIN_TAIL.text,
-        'clauses': f'{cautions.AT_ENDS}; bearing: {cautions.SHORT_SEAT.source}',
-        'tail_clauses': cautions.CANTILEVERS,
+        'low': caution_text(cautions.LOW_SLOPE),
+        'steep': caution_text(cautions.STEEP),
+        'notch': say(cautions.NOT_AT_AN_END),
+        'short': say(cautions.LOOK_AT_THE_SEAT),
+        'long': caution_text(cautions.LONG_TAIL),
+        'thin': caution_text(cautions.THIN_TAIL),
+        'clauses': f'{say(cautions.AT_ENDS)}; bearing: {caution_source(cautions.SHORT_SEAT)}',
+        'tail_clauses': say(cautions.CANTILEVERS),
     }

@@ -8,8 +8,10 @@ from layouts.grid.reference_tables import table_drafts
 from layouts.pages.reference_intros import intro_drafts
 from layouts.paper.page import Block, Draft, Index, Tab
 from layouts.paper.trim import Trim
+from layouts.words.caution import caution_text
 from layouts.words.pages import GROUP_HEADS, GROUP_SAYS, WORDS
 from layouts.words.reference import low_pitches, span
+from layouts.words.say import say
 from tablegen.groups import GROUPS
 from tablegen.numbers import text
 from tablegen.roof import cautions
@@ -75,10 +77,8 @@ def _opening(settings: Settings, wanted: list[str]) -> Block:
         return PartPage(groups, text.mixed(1, settings.measure.per))
 
     def care(index: Index) -> CarePage:
-        said = tuple(
-            (name, one.text, one.source.removesuffix(f'; {cautions.AT_ENDS}')) for name, one in CAUTIONS
-        )
-        return CarePage(said, span(low_pitches(settings)), cautions.DEFERS)
+        said = tuple((name, caution_text(one), say(one.sources[0])) for name, one in CAUTIONS)
+        return CarePage(said, span(low_pitches(settings)), say(cautions.DEFERS))
 
     drafts = (
         Draft('ref_part', part, 'after-the-length', WORDS['after-the-length']),

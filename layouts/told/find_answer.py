@@ -12,10 +12,10 @@ from layouts.words.find_corner import many_sides_text, shed_text, two_pitches_te
 from tablegen.errors import BookError, meant
 from tablegen.numbers import text
 from tablegen.numbers.exact import sign
-from tablegen.roof.caution import cautions_of, corner_cautions, shed_cautions
+from tablegen.roof.called import Called, cautions_of, corner_cautions, shed_cautions
 from tablegen.roof.corner import SQUARE_DEGREES, corner_sides, two_pitches
 from tablegen.roof.question import RoofQuestion
-from tablegen.roof.readings import Group, Rows
+from tablegen.roof.readings import Group
 from tablegen.roof.roof import GROUPS, roof_findings
 from tablegen.roof.shed import AGAINST, LEDGER, WALL, Shed, shed_findings
 from tablegen.roof.side import side_a
@@ -31,7 +31,7 @@ SHED_SHOWN = ('length', 'cut', 'square', 'shed', 'seat', 'tail', 'gable-stud', '
 FIRST = ('length', 'cut', 'square', 'shortening', 'jack', 'seat', 'tail', 'cheek', 'backing', 'drop')
 """What the short answer is told from."""
 
-Short = Callable[[str, RoofQuestion, Group, Rows], str]
+Short = Callable[[str, RoofQuestion, Group, Sequence[Called]], str]
 """Tells a corner in short: its head, what was asked, its findings, its cautions."""
 
 
@@ -120,7 +120,7 @@ def _told(
     head: str,
     ask: RoofQuestion,
     group: Group,
-    caution: Rows,
+    caution: Sequence[Called],
     short: Short,
 ) -> str:
     if form == 'json':

@@ -5,13 +5,16 @@ from __future__ import annotations
 import json
 from collections.abc import Sequence
 
+from layouts.words.caution import caution_source, caution_text
+from layouts.words.say import say
 from tablegen.numbers import text
+from tablegen.roof.called import Called
 from tablegen.roof.cautions import DEFERS
 from tablegen.roof.question import RoofQuestion
-from tablegen.roof.readings import Group, Rows, as_data, length, set_length, words
+from tablegen.roof.readings import Group, as_data, length, set_length, words
 
 
-def as_json(ask: RoofQuestion, groups: Sequence[Group], caution: Rows) -> str:
+def as_json(ask: RoofQuestion, groups: Sequence[Group], caution: Sequence[Called]) -> str:
     """Return what was asked and found as JSON: what was asked, the groups as named objects, the cautions as a list."""
     asked = Group(
         '',
@@ -23,5 +26,18 @@ def as_json(ask: RoofQuestion, groups: Sequence[Group], caution: Rows) -> str:
             words('rafters', ask.stock.name),
         ),
     )
-    told = as_data(Group('', (*asked.values, *groups, caution))) | {'defers': DEFERS}
+    told = as_data(Group('', (*asked.values, *groups))) | {
+        'caution': [called_data(one) for one in caution],
+        'defers': say(DEFERS),
+    }
     return json.dumps(told, indent=2, ensure_ascii=False) + '\n'
+
+
+def called_data(one: Called) -> dict[str, object]:
+    """Return a caution with those who call for it, its words and its clauses."""
+    return {
+        'name': one.caution.key,
+        'of': list(one.of),
+        'text': caution_text(one.caution),
+        'source': caution_source(one.caution),
+    }

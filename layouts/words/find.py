@@ -7,10 +7,12 @@ from textwrap import wrap
 
 from layouts.told.columns import LEFT, MIXED, RIGHT, columns
 from layouts.told.reading_words import group_lines, group_of, measure, measured, pick, rows_of
+from layouts.words.caution import called_text
 from tablegen.numbers import text
 from tablegen.numbers.figure import decimal_figure
+from tablegen.roof.called import Called
 from tablegen.roof.question import RoofQuestion
-from tablegen.roof.readings import READ_PLACES, Group, Reading, Rows, rounding, set_length
+from tablegen.roof.readings import READ_PLACES, Group, Reading, rounding, set_length
 
 LENGTHS_RUN = (
     'Lengths run along the top edge. Off: what comes off them, along, or off the run, level. Rounded: the measure less '
@@ -25,7 +27,7 @@ DEFERS = 'Geometry is not strength: local code and a licensed designer decide.'
 Found = dict[str, Group]
 
 
-def listed(head: str, groups: Sequence[Group], caution: Rows) -> str:
+def listed(head: str, groups: Sequence[Group], caution: Sequence[Called]) -> str:
     """Return whole groups, every value with its line, and the cautions that are called for."""
     return joined(
         [[head], *(list(group_lines(group)) for group in groups), cautions_block(caution), [DEFERS]]
@@ -46,7 +48,9 @@ def asked(ask: RoofQuestion) -> str:
     return f'{roof}, run {run}, to the nearest {text.mixed(1, ask.measure.per)} in'
 
 
-def regular_text(head: str, ask: RoofQuestion, found: Found, caution: Rows, names: Sequence[str]) -> str:
+def regular_text(
+    head: str, ask: RoofQuestion, found: Found, caution: Sequence[Called], names: Sequence[str]
+) -> str:
     """Return what is asked first of a roof with regular corners.
 
     Given:
@@ -291,10 +295,6 @@ def _tails_block(tail: Group) -> list[str]:
     )
 
 
-def cautions_block(caution: Rows) -> list[str]:
+def cautions_block(caution: Sequence[Called]) -> list[str]:
     """Return the cautions that are called for, each with its clause; none if there are none."""
-    lines = []
-    for row in caution.rows:
-        said = {reading.key: reading.text for reading in row}
-        lines += wrap(f'Caution, {said["of"]}: {said["text"]} ({said["source"]})', 80, subsequent_indent='  ')
-    return lines
+    return [line for one in caution for line in wrap(called_text(one), 80, subsequent_indent='  ')]

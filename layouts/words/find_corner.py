@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from textwrap import wrap
 
 from layouts.told.columns import LEFT, MIXED, RIGHT, columns
@@ -22,13 +23,14 @@ from layouts.words.find import (
     ridge_block,
     seats_block,
 )
+from tablegen.roof.called import Called
 from tablegen.roof.question import RoofQuestion
-from tablegen.roof.readings import Group, Rows
+from tablegen.roof.readings import Group
 
 MORE = 'More: --all.'
 
 
-def two_pitches_text(head: str, ask: RoofQuestion, corner: Group, caution: Rows) -> str:
+def two_pitches_text(head: str, ask: RoofQuestion, corner: Group, caution: Sequence[Called]) -> str:
     """Return what is asked first where two pitches meet."""
     hip = group_of(corner, 'hip_valley')
     named = [
@@ -158,7 +160,7 @@ def _fit(corner: Group) -> list[str]:
     ]
 
 
-def many_sides_text(head: str, ask: RoofQuestion, roof: Group, caution: Rows) -> str:
+def many_sides_text(head: str, ask: RoofQuestion, roof: Group, caution: Sequence[Called]) -> str:
     """Return what is asked first of a many-sided roof."""
     plan, tail = group_of(roof, 'plan'), group_of(roof, 'tail')
     cheek, off = group_of(roof, 'cheek'), group_of(roof, 'shortening')
@@ -212,7 +214,7 @@ def many_sides_text(head: str, ask: RoofQuestion, roof: Group, caution: Rows) ->
     return joined(blocks)
 
 
-def shed_text(head: str, ask: RoofQuestion, found: dict[str, Group], caution: Rows) -> str:
+def shed_text(head: str, ask: RoofQuestion, found: dict[str, Group], caution: Sequence[Called]) -> str:
     """Return what is asked first of a shed."""
     shed, tail = found['shed'], found['tail']
     end = 'the ledger’s face' if pick(shed, 'run_to').text == 'ledger' else 'the wall'

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from layouts.words.caution import caution_source
 from tablegen.numbers.exact import exact
 from tablegen.numbers.text import rational
 from tablegen.roof import cautions
@@ -41,9 +42,7 @@ NOTES = {
         'An end common thicker than the ridge is clipped to both hips: each side starts half of the difference back, '
         'level, blade at 45°.',
     ),
-    'tail-common': (
-        f'More than 24 in out, notched at the plate: ask a designer ({cautions.LONG_TAIL.source}).',
-    ),
+    'tail-common': ('More than 24 in out, notched at the plate: ask a designer ({clause}).',),
     'tail-hip': (
         'Two cheeks, as a hip’s at the ridge; each side’s plumb line starts half of the hip’s own thickness back from the '
         'point, level, a valley’s as far out.',
@@ -104,6 +103,7 @@ def notes(key: str, settings: Settings) -> tuple[str, ...]:
         'ridge': rational(settings.ridge_thickness),
         'hip': hip,
         'rafter': rational(settings.rafter_thickness),
+        'clause': caution_source(cautions.LONG_TAIL),
     }
     return tuple(note.format(**values) for note in NOTES.get(key, ()))
 

@@ -6,16 +6,17 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from tablegen.geometry import seat
+from tablegen.messages import Message, message
 from tablegen.numbers.exact import Exact
 
 LOW_RISE_IN = 3
 STEEP_RISE_IN = 8
 """Over this the caution of falls is given with a roof's figures. No limit of safety: none is known, and none is printed."""
-LONGEST_NOTCHED_TAIL_IN = 24
+LONGEST_NOTCHED_TAIL_IN = Fraction(24)
 LEAST_STOCK_UNDER_A_TAIL_IN = Fraction(7, 2)
 LEAST_SEAT_IN = Fraction(3, 2)
-LEAST_SEAT_ON_MASONRY_IN = 3
-DEFERS = 'Local code and a licensed designer decide.'
+LEAST_SEAT_ON_MASONRY_IN = Fraction(3)
+DEFERS = message('caution.defers')
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,59 +24,43 @@ class Caution:
     """One caution."""
 
     key: str
-    text: str
-    """A sentence or two, final."""
-    source: str
+    says: tuple[Message, ...]
+    """A sentence or two."""
+    sources: tuple[Message, ...]
     """Where the limit is from, and what of that is from memory."""
 
 
-AT_ENDS = 'a quarter at the ends of a member: IRC 2006 and 2009 R802.7.1; later editions refer to R502.8.1'
-CUSTOM = 'a third: common practice, no source'
-CANTILEVERS = 'IRC 2006 and 2009 R802.7.1 exception; R802.7.1.1 in 2024, and from 2012 on from memory'
-NOT_AT_AN_END = 'With a tail outside it, it is not at the end of the member: the stock left over it and the overhang govern.'
+def _caution(key: str, says: Message, *sources: str) -> Caution:
+    return Caution(key, (says,), tuple(map(Message, sources)))
 
-LOW_SLOPE = Caution(
-    'low_slope',
-    'Under 3 in 12 the ridge, hips and valleys are designed as beams, and some coverings leak.',
-    'IRC 2006 and 2009 R802.3; 2018 and later R802.4.4',
+
+AT_ENDS = message('caution.source.ends')
+CUSTOM = 'caution.source.custom'
+CANTILEVERS = message('caution.source.cantilevers')
+NOT_AT_AN_END = message('caution.not_at_an_end')
+
+LOW_SLOPE = _caution(
+    'low_slope', message('caution.low_slope', rise=LOW_RISE_IN), 'caution.source.ridge_as_beam'
 )
-LOW_SHED = Caution(
-    'low_slope',
-    'Under 3 in 12 some coverings leak: each has its own least slope.',
-    'IRC 2021 R905.2.2 to R905.15.1',
+LOW_SHED = _caution('low_slope', message('caution.low_shed', rise=LOW_RISE_IN), 'caution.source.coverings')
+STEEP = _caution('steep', message('caution.steep'), CUSTOM)
+PAST_A_QUARTER = _caution('deep_notch', message('caution.past_a_quarter'), AT_ENDS.name)
+PAST_A_THIRD = _caution('deep_notch', message('caution.past_a_third'), 'caution.source.third', AT_ENDS.name)
+LONG_TAIL = _caution(
+    'long_tail', message('caution.long_tail', most=LONGEST_NOTCHED_TAIL_IN), CANTILEVERS.name
 )
-STEEP = Caution(
-    'steep',
-    'Any roof is a fall. The steeper it is, the more is needed: scaffold, roof brackets, a tied-off harness.',
-    'common practice, no source',
+THIN_TAIL = _caution(
+    'thin_tail', message('caution.thin_tail', least=LEAST_STOCK_UNDER_A_TAIL_IN), 'caution.source.thin_tail'
 )
-PAST_A_QUARTER = Caution('deep_notch', 'The notch takes more than a quarter of the depth.', AT_ENDS)
-PAST_A_THIRD = Caution(
-    'deep_notch',
-    'The notch takes more than a third of the depth.',
-    f'{CUSTOM}; {AT_ENDS}',
-)
-LONG_TAIL = Caution('long_tail', 'A rafter notched at the plate overhangs by more than 24 in.', CANTILEVERS)
-THIN_TAIL = Caution(
-    'thin_tail',
-    'Less than 3 1/2 in of stock is left over the notch of a rafter with a tail.',
-    'IRC 2024 R802.7.1.1, and from 2012 on from memory; 2006 and 2009 R802.7.1 exception: 4 in nominal',
-)
-SHORT_SEAT = Caution(
-    'short_seat',
-    'The seat bears on less than 1 1/2 in of wood or metal; on masonry or concrete 3 in is the least.',
-    'IRC 2006 to 2024 R802.6',
-)
-SHORT_ON_MASONRY = Caution(
+SEATS = {'least': LEAST_SEAT_IN, 'masonry': LEAST_SEAT_ON_MASONRY_IN}
+SHORT_SEAT = _caution('short_seat', message('caution.short_seat', **SEATS), 'caution.source.bearing')
+LOOK_AT_THE_SEAT = message('caution.look_at_the_seat', **SEATS)
+SHORT_ON_MASONRY = _caution(
     'short_seat_on_masonry',
-    'On masonry or concrete the seat would bear on less than 3 in.',
-    'IRC 2006 to 2024 R802.6',
+    message('caution.short_seat_on_masonry', masonry=LEAST_SEAT_ON_MASONRY_IN),
+    'caution.source.bearing',
 )
-SHALLOW_HIP = Caution(
-    'shallow_hip',
-    'Less deep than the cut end of the rafters, which is as long as their plumb cut.',
-    'IRC 2006 and 2009 R802.3; 2018 and later R802.4.3',
-)
+SHALLOW_HIP = _caution('shallow_hip', message('caution.shallow_hip'), 'caution.source.hip_depth')
 
 
 def pitch_cautions(slope: Exact) -> tuple[Caution, ...]:
@@ -130,6 +115,5 @@ def too_thin_for_a_tail(left_in: Exact) -> bool:
 
 
 def _under_a_tail(one: Caution) -> Caution:
-    return replace(
-        one, text=f'{one.text} {NOT_AT_AN_END}', source=f'{one.source}; with a tail: {CANTILEVERS}'
-    )
+    with_a_tail = message('caution.source.with_a_tail', source=CANTILEVERS)
+    return replace(one, says=(*one.says, NOT_AT_AN_END), sources=(*one.sources, with_a_tail))

@@ -5,11 +5,11 @@ from fractions import Fraction
 
 import pytest
 
-from tablegen.roof.caution import cautions_of, corner_cautions, shed_cautions
+from layouts.told.find_data import called_data
+from tablegen.roof.called import cautions_of, corner_cautions, shed_cautions
 from tablegen.roof.corner import corner_sides
 from tablegen.roof.lumber import stock
 from tablegen.roof.question import RoofQuestion
-from tablegen.roof.readings import Group, as_data
 from tablegen.roof.side import side_a
 from tablegen.roof.sides import sided
 from tablegen.written.pitches import pitch
@@ -20,12 +20,12 @@ ASK = RoofQuestion(pitch('8'), Fraction(120), hip_stock=stock('2x10'), valley_st
 
 def told(rows):
     """Return the cautions as a program reads them."""
-    return as_data(Group('', (rows,)))['caution']
+    return [called_data(one) for one in rows]
 
 
 def called(rows, member):
     """Return the names of the cautions that a member calls for."""
-    return [one['name'] for one in told(rows) if member in one['of'].split(', ')]
+    return [one['name'] for one in told(rows) if member in one['of']]
 
 
 @pytest.mark.parametrize(
@@ -84,25 +84,25 @@ def test_a_corner_has_the_cautions_of_both_sides():
     """Side B, 12 in 12, is steep; its seat's notch takes 2.74 of 7.25 in, past a third: 7.25 − 6.38 cos 45°."""
     rows = corner_cautions(*corner_sides(ASK, pitch('12')))
 
-    assert called(rows, 'side A') == []
-    assert called(rows, 'side B') == ['steep']
-    assert called(rows, 'commons of A') == called(rows, 'commons of B') == ['deep_notch']
-    (third,) = [one for one in told(rows) if 'commons of B' in one['of']]
+    assert called(rows, 'side_a') == []
+    assert called(rows, 'side_b') == ['steep']
+    assert called(rows, 'commons_of_a') == called(rows, 'commons_of_b') == ['deep_notch']
+    (third,) = [one for one in told(rows) if 'commons_of_b' in one['of']]
     assert 'more than a third' in third['text']
-    assert 'commons of A' not in third['of']
+    assert 'commons_of_a' not in third['of']
 
 
 def test_a_low_side_b_is_cautioned_too():
     rows = corner_cautions(*corner_sides(ASK, pitch('2')))
 
-    assert called(rows, 'side B') == ['low_slope']
-    assert called(rows, 'side A') == []
+    assert called(rows, 'side_b') == ['low_slope']
+    assert called(rows, 'side_a') == []
 
 
 def test_a_hip_is_cautioned_of_its_own_notch():
     """2×12 hip at 8 in 12: 11.25 − 6.0265 cos H = 5.8 of 11.25 in, past a third; the commons' is past a quarter."""
     rows = told(cautions_of(side_a(replace(ASK, hip_stock=stock('2x12')))))
-    (deep,) = [one for one in rows if 'a third' in one['text'] and 'hips dropped' in one['of']]
+    (deep,) = [one for one in rows if 'a third' in one['text'] and 'hips_dropped' in one['of']]
 
     assert 'commons' not in deep['of']
 
@@ -112,7 +112,7 @@ def test_a_hip_shallower_than_the_rafters_cut_end_is_named():
     shallow = cautions_of(side_a(RoofQuestion(pitch('8'), Fraction(120))))
     (one,) = [one for one in told(shallow) if one['name'] == 'shallow_hip']
 
-    assert one['of'] == 'hips, valleys'
+    assert one['of'] == ['hips', 'valleys']
     assert one['source'] == 'IRC 2006 and 2009 R802.3; 2018 and later R802.4.3'
     assert 'shallow_hip' not in [one['name'] for one in told(cautions_of(side_a(ASK)))]
     hips_only = cautions_of(side_a(replace(ASK, valley_stock=None)))
