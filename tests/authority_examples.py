@@ -7,8 +7,9 @@ from fractions import Fraction
 from authority_tables import EIGHTH, EXACT, FOOT, HUNDREDTH, SIXTEENTH, Reading, mixed
 
 from tablegen.examples import store
-from tablegen.geometry import common, hip, jacks
-from tablegen.geometry.stepping import common_hold, common_steps, hip_hold, hip_steps
+from tablegen.geometry import backing, cheeks, common, corner
+from tablegen.geometry.corner import Corner
+from tablegen.geometry.stepping import common_hold, hip_hold, steps
 from tablegen.numbers.angles import Angle, right_angle_parts
 from tablegen.numbers.exact import Exact, exact, nearest
 from tablegen.settings import Settings
@@ -26,18 +27,23 @@ def _slope(rise: int) -> Exact:
     return pitch(rise).slope
 
 
+def _at(rise: int) -> Corner:
+    return pitch(rise).corner
+
+
 def _common(run_ft: Fraction | int | str, rise: int) -> Exact:
     return common.line_length(12 * Fraction(run_ft), _slope(rise))
 
 
 def _hip(run_ft: Fraction | int | str, rise: int) -> Exact:
-    return hip.line_length(12 * Fraction(run_ft), _slope(rise))
+    return corner.hip_length(12 * Fraction(run_ft), _at(rise))
 
 
 def _own_run(run_ft: int) -> Exact:
     """Return a hip's own run in feet: so many whole steps of √288 in."""
-    steps = hip_steps(Fraction(12 * run_ft), _slope(8))
-    return steps.whole * hip_hold(_slope(8)).body_in / 12 + steps.left_level_in / 12
+    held = hip_hold(_at(8))
+    stepped = steps(Fraction(12 * run_ft), held)
+    return stepped.whole * held.body_in / 12 + stepped.left_level_in / 12
 
 
 def army() -> list[tuple[str, str, str, Exact | Fraction | int, Fraction]]:
@@ -62,8 +68,9 @@ def army() -> list[tuple[str, str, str, Exact | Fraction | int, Fraction]]:
 
 def griffith() -> list[tuple[str, str, str, Exact | Angle | Fraction | int, Fraction]]:
     """Values of griffith-1916-examples.toml; pitches 1/4, 1/3, 1/2 are 6, 8, 12 in 12."""
-    quarter, half = _slope(6), _slope(12)
+    half, held, hip_held = _at(12), common_hold(_slope(6)), hip_hold(_at(6))
     odd = Fraction(12 * 12 + 7)
+    common_steps, hip_steps = steps(odd, held), steps(odd, hip_held)
     return [
         ('2-example-034', '167.75 in', '167.75', _common('25/2', 6), HUNDREDTH),
         ('2-example-034', '13.98 ft', '13.98', _common('25/2', 6) / 12, HUNDREDTH),
@@ -73,19 +80,19 @@ def griffith() -> list[tuple[str, str, str, Exact | Angle | Fraction | int, Frac
         ('2-example-036', '17 ft 8 1/8 in', '212 1/8', _common('25/2', 12), EIGHTH),
         ('2-example-037', '21 ft 7.75 in', '259.75', _hip('25/2', 12), HUNDREDTH),
         ('2-example-037', '21 ft 7 3/4 in', '259 3/4', _hip('25/2', 12), EIGHTH),
-        ('2-example-038', '2 ft 10 in', '34', jacks.difference(Fraction(24), half), EIGHTH),
-        ('2-example-039', '9/16', '9/16', hip.drop(NOMINAL_TWO, half), SIXTEENTH),
-        ('2-example-040', '20 13/16', '20 13/16', 12 / (hip.backing_bevel(half).tangent), SIXTEENTH),
-        ('2-example-041', '12 steps', '12', common_steps(odd, quarter).whole, EXACT),
-        ('2-example-041', '12 & 6', '12', common_hold(quarter).body_in, EXACT),
-        ('2-example-041', '& 6', '6', common_hold(quarter).tongue_in, EXACT),
-        ('2-example-041', 'then 7', '7', common_steps(odd, quarter).left_level_in, EXACT),
-        ('2-example-041', '3 1/2', '3 1/2', common_steps(odd, quarter).left_rise_in, EXACT),
-        ('2-example-042', '12 steps', '12', hip_steps(odd, quarter).whole, EXACT),
-        ('2-example-042', 'at 17', '17', hip_hold(quarter).body_in, WHOLE),
-        ('2-example-042', '9 11/12', '9 11/12', hip_steps(odd, quarter).left_level_in, TWELFTH),
-        ('2-example-042', '3 1/2', '3 1/2', hip_steps(odd, quarter).left_rise_in, EXACT),
-        ('2-example-043', '12', '12', common_steps(12 * FOOT, quarter).whole, EXACT),
+        ('2-example-038', '2 ft 10 in', '34', corner.jack_difference(Fraction(24), half), EIGHTH),
+        ('2-example-039', '9/16', '9/16', backing.drop_plumb(NOMINAL_TWO, half), SIXTEENTH),
+        ('2-example-040', '20 13/16', '20 13/16', 12 / (backing.bevel(half).tangent), SIXTEENTH),
+        ('2-example-041', '12 steps', '12', common_steps.whole, EXACT),
+        ('2-example-041', '12 & 6', '12', held.body_in, EXACT),
+        ('2-example-041', '& 6', '6', held.tongue_in, EXACT),
+        ('2-example-041', 'then 7', '7', common_steps.left_level_in, EXACT),
+        ('2-example-041', '3 1/2', '3 1/2', common_steps.left_rise_in, EXACT),
+        ('2-example-042', '12 steps', '12', hip_steps.whole, EXACT),
+        ('2-example-042', 'at 17', '17', hip_held.body_in, WHOLE),
+        ('2-example-042', '9 11/12', '9 11/12', hip_steps.left_level_in, TWELFTH),
+        ('2-example-042', '3 1/2', '3 1/2', hip_steps.left_rise_in, EXACT),
+        ('2-example-043', '12', '12', steps(12 * FOOT, held).whole, EXACT),
         ('2-example-044', '6.93', '6.93', pitch('30 deg').rise, HUNDREDTH),
         ('2-example-044', '6 11/12', '6 11/12', pitch('30 deg').rise, TWELFTH),
         ('2-example-045', '9 3/8', '9 3/8', pitch('38 deg').rise, EIGHTH),
@@ -95,15 +102,15 @@ def griffith() -> list[tuple[str, str, str, Exact | Angle | Fraction | int, Frac
 
 def navedtra() -> list[tuple[str, str, str, Exact | Fraction | int, Fraction]]:
     """Values of navedtra-14044.toml."""
-    jack = jacks.difference(Fraction(16), _slope(8))
+    jack = corner.jack_difference(Fraction(16), _at(8))
     return [
         ('1-table-220', '13.89', '13.89', _common(1, 7), HUNDREDTH),
         ('1-table-222', '14.42', '14.42', _common(1, 8), HUNDREDTH),
         ('1-table-223', '18.76', '18.76', _hip(1, 8), HUNDREDTH),
         ('1-table-224', '19.21', '19.21', _hip(1, 9), HUNDREDTH),
-        ('1-table-225', '16.97', '16.97', hip.line_length(FOOT, exact(0)), HUNDREDTH),
+        ('1-table-225', '16.97', '16.97', corner.hip_run(FOOT, _at(8)), HUNDREDTH),
         ('1-table-226', '19.23', '19.23', jack, HUNDREDTH),
-        ('1-table-227', '10', '10', jacks.cheek_figure(_slope(8)), SIXTEENTH),
+        ('1-table-227', '10', '10', cheeks.jack(_at(8)).figure(), SIXTEENTH),
         ('2-example-001', '111.12 in', '111.12', _common(8, 7), HUNDREDTH),
         ('2-example-001', '111 1/8 in', '111 1/8', _common(8, 7), SIXTEENTH),
         ('2-example-001', '9 ft 3 1/8 in', '111 1/8', _common(8, 7), SIXTEENTH),

@@ -10,7 +10,8 @@ from fractions import Fraction
 from functools import cache
 from pathlib import Path
 
-from tablegen.geometry import common, hip, jacks
+from tablegen.geometry import cheeks, common, corner
+from tablegen.geometry.corner import Corner, square_corner
 from tablegen.numbers.angles import Angle, degrees_count
 from tablegen.numbers.exact import Exact, exact
 
@@ -107,6 +108,12 @@ def degrees_minutes(printed: str) -> Fraction:
     return Fraction(degrees) + Fraction(minutes) / 60
 
 
+def regular(slope: Exact) -> Corner:
+    """Return the corner of one pitch; for the tables' line of no rise, of one that rises next to nothing."""
+    rises = slope if slope > 0 else exact(Fraction(1, 10**30))
+    return square_corner(rises, rises)
+
+
 TABLES = {
     'pitch (rise / span) of roof': Table(lambda m, _: m / 2, mixed, EXACT),
     'plumb cut, common/jack (complement of slope)': Table(
@@ -119,31 +126,35 @@ TABLES = {
         lambda m, _: common.line_length(FOOT, m), mixed, HUNDREDTH
     ),
     'side cut of jack, square corner (angle to the long edge of the rafter)': Table(
-        lambda m, _: jacks.cheek(m).complement(), degrees_minutes, TEN_MINUTES
+        lambda m, _: cheeks.jack(regular(m)).top.complement(), degrees_minutes, TEN_MINUTES
     ),
     'difference in length of jacks, 16 in. centres': Table(
-        lambda m, given: jacks.difference(Fraction(given['spacing_in']), m), feet_inches, EIGHTH
+        lambda m, given: corner.jack_difference(Fraction(given['spacing_in']), regular(m)),
+        feet_inches,
+        EIGHTH,
     ),
     'difference in length of jacks, 24 in. centres': Table(
-        lambda m, given: jacks.difference(Fraction(given['spacing_in']), m), feet_inches, EIGHTH
+        lambda m, given: corner.jack_difference(Fraction(given['spacing_in']), regular(m)),
+        feet_inches,
+        EIGHTH,
     ),
     'plumb cut, hip/valley, square building': Table(
-        lambda m, _: hip.slope_angle(m).complement(), degrees_minutes, TEN_MINUTES
+        lambda m, _: corner.hip_angle(regular(m)).complement(), degrees_minutes, TEN_MINUTES
     ),
     'seat cut, hip/valley, square building': Table(
-        lambda m, _: hip.slope_angle(m), degrees_minutes, TEN_MINUTES
+        lambda m, _: corner.hip_angle(regular(m)), degrees_minutes, TEN_MINUTES
     ),
     'length of hip/valley per foot of run of common rafter': Table(
-        lambda m, _: hip.line_length(FOOT, m), mixed, HUNDREDTH
+        lambda m, _: corner.hip_length(FOOT, regular(m)), mixed, HUNDREDTH
     ),
     'side cut of hip/valley, square building (angle to the long edge of the rafter)': Table(
-        lambda m, _: hip.cheek(m).complement(), degrees_minutes, TEN_MINUTES
+        lambda m, _: cheeks.hip_at_ridge(regular(m)).top.complement(), degrees_minutes, TEN_MINUTES
     ),
     'side cut of jacks, number used with 12 (modern square, line 5)': Table(
-        lambda m, _: jacks.cheek_figure(m), mixed, SIXTEENTH
+        lambda m, _: cheeks.jack(regular(m)).figure(), mixed, SIXTEENTH
     ),
     'side cut of hip/valley, number used with 12 (modern square, line 6)': Table(
-        lambda m, _: hip.cheek_figure(m), mixed, SIXTEENTH
+        lambda m, _: cheeks.hip_at_ridge(regular(m)).figure(), mixed, SIXTEENTH
     ),
 }
 """One entry for each quantity of griffith-1916-fig49.toml, griffith-1916-fig60.toml and engraved-figures.toml."""

@@ -8,7 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from strategies import rationals, squares
 
-from tablegen.geometry import common, hip, jacks
+from tablegen.geometry import backing, cheeks, common, corner
+from tablegen.geometry.corner import square_corner
 from tablegen.numbers.angles import Angle, degrees_count, right_angle_parts, tangent_of_degrees
 from tablegen.numbers.exact import exact, root
 
@@ -30,12 +31,13 @@ def arctan(tangent: mpf) -> mpf:
 def test_every_angle_of_a_pitch(rise):
     """Slopes, cheeks and backing of all pitches, to 2, 6 and 12 places, with their complements."""
     slope, m = exact(rise / 12), real(rise) / 12
+    at = square_corner(slope, slope)
 
     check(common.slope_angle(slope), arctan(m))
-    check(hip.slope_angle(slope), arctan(m / mp.sqrt(2)))
-    check(jacks.cheek(slope), arctan(mp.sqrt(1 + m * m)))
-    check(hip.cheek(slope), arctan(mp.sqrt((2 + m * m) / 2)))
-    check(hip.backing_bevel(slope), arctan(m / mp.sqrt(2 + m * m)))
+    check(corner.hip_angle(at), arctan(m / mp.sqrt(2)))
+    check(cheeks.jack(at).top, arctan(mp.sqrt(1 + m * m)))
+    check(cheeks.hip_at_ridge(at).top, arctan(mp.sqrt((2 + m * m) / 2)))
+    check(backing.bevel(at), arctan(m / mp.sqrt(2 + m * m)))
 
 
 @given(rationals().filter(bool), squares(500).filter(bool), st.sampled_from(PLACES))

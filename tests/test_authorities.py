@@ -10,7 +10,7 @@ from authority_differences import CUT, DIFFERENCES, MISPRINT, PRODUCT, reason_ho
 from authority_examples import NOT_COMPUTED, example_readings
 from authority_tables import FOLDER, TABLES, all_ids, in_degrees, load, mixed, rows, table_readings
 
-from tablegen.geometry import hip
+from tablegen.geometry import corner
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle, degrees_count
 from tablegen.numbers.exact import Exact, nearest
@@ -149,7 +149,7 @@ def test_no_hip_length_of_fig60_was_worked_with_17():
         row = rows()[difference.row]
         if row['quantity'] == 'length of hip/valley per foot of run of common rafter':
             rise = row['given']['rise_per_ft']
-            with_17 = hip.line_length(Fraction(12), pitch(rise).slope).squared() - 288 + 17**2
+            with_17 = corner.hip_length(Fraction(12), pitch(rise).corner).squared() - 288 + 17**2
             assert mixed(difference.theirs) ** 2 < with_17 - 1
 
 

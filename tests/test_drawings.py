@@ -67,10 +67,14 @@ def test_the_wedges_arc_spans_its_angle(name):
 
 
 @RISES
-@pytest.mark.parametrize('held', [common_hold, hip_hold], ids=['common', 'hip'])
+@pytest.mark.parametrize(
+    'held',
+    [lambda pitch: common_hold(pitch.slope), lambda pitch: hip_hold(pitch.corner)],
+    ids=['common', 'hip'],
+)
 def test_the_square_is_held_by_its_two_numbers(held, rise):
     """Its two points lie on the top edge, each as far from the heel as its number says, its arms square."""
-    hold = held(pitch_of_rise(Fraction(rise)).slope)
+    hold = held(pitch_of_rise(Fraction(rise)))
     drawing = read(square_on_board(hold, 'square'))
     square = drawing.outlines(svg.LINE)[0].points
     heel, body_end, tongue_end = square[0], square[1], square[-2]

@@ -9,7 +9,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from strategies import added_up, parts, rationals, runs, squares, terms
 
-from tablegen.geometry import common, hip
+from tablegen.geometry import common, corner
+from tablegen.geometry.corner import square_corner
 from tablegen.numbers.exact import (
     Exact,
     common_denominator,
@@ -86,10 +87,11 @@ def test_an_exact_half_of_a_common_goes_up(rise, unit, whole, per):
 def test_an_exact_half_of_a_hip_goes_up(rise, unit, whole, per):
     slope = exact(Fraction(rise, 12))
     run = Fraction(2 * whole + 1, 2 * per) * Fraction(12, unit)
+    at = square_corner(slope, slope)
 
-    assert hip.line_length(run, slope) == Fraction(2 * whole + 1, 2 * per)
-    assert nearest(hip.line_length(run, slope), per) == whole + 1
-    assert nearest_root(hip.line_length_squared(slope) * run * run, per) == whole + 1
+    assert corner.hip_length(run, at) == Fraction(2 * whole + 1, 2 * per)
+    assert nearest(corner.hip_length(run, at), per) == whole + 1
+    assert nearest_root(corner.hip_length_squared(at) * run * run, per) == whole + 1
 
 
 @pytest.mark.parametrize(('rise', 'unit'), RATIONAL_COMMON.items())

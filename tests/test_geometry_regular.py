@@ -1,4 +1,4 @@
-"""The regular corner against planes and vectors in space, at 50 digits, with none of the book's relations used.
+"""A corner whose sides agree against planes and vectors in space, at 50 digits, with none of the book's relations used.
 
 The corner of the plates is the origin; eave A runs along x, eave B along y, z is plumb. All inches.
 """
@@ -8,8 +8,8 @@ from fractions import Fraction
 import pytest
 from fifty_digits import mp, mpf, real
 
-from tablegen.geometry import common, hip, jacks, shortening
-from tablegen.geometry.corner import square_corner
+from tablegen.geometry import backing, cheeks, common, corner, shortening
+from tablegen.geometry.corner import Corner, square_corner
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact
 
@@ -55,6 +55,10 @@ def roof(rise: Fraction):
     return normal_a, normal_b, tuple(-part for part in way_a), tuple(-part for part in way_hip)
 
 
+def regular(rise: Fraction) -> Corner:
+    return square_corner(exact(rise / 12), exact(rise / 12))
+
+
 def value(number: Exact) -> mpf:
     return mp.fsum(real(coefficient) * mp.sqrt(real(radicand)) for coefficient, radicand in number.terms)
 
@@ -98,7 +102,7 @@ def test_lengths_and_rise(rise):
 
     assert near(value(common.line_length(RUN, slope)), size(common_path))
     assert near(value(common.rise(RUN, slope)), common_path[2])
-    assert near(value(hip.line_length(RUN, slope)), size(hip_path))
+    assert near(value(corner.hip_length(RUN, regular(rise))), size(hip_path))
     assert near(hip_path[2], common_path[2])
 
 
@@ -108,7 +112,7 @@ def test_plumb_and_level_cuts(rise):
     _, _, way_a, way_hip = roof(rise)
     slope = exact(rise / 12)
 
-    for way, angle in ((way_a, common.slope_angle(slope)), (way_hip, hip.slope_angle(slope))):
+    for way, angle in ((way_a, common.slope_angle(slope)), (way_hip, corner.hip_angle(regular(rise)))):
         assert near(degrees(angle), between(square_across(way), PLUMB))
         assert near(degrees(angle.complement()), between(square_across(way), level(way)))
 
@@ -117,12 +121,13 @@ def test_plumb_and_level_cuts(rise):
 def test_jacks_differ_by_one_space(rise):
     """Jack n stands n spaces along eave A and runs up plane A to the plumb plane through the hip."""
     _, _, way_a, _ = roof(rise)
-    slope = exact(rise / 12)
     lengths = [size(to_plane((number * real(SPACING), 0, 0), way_a, ACROSS_HIP, 0)) for number in range(5)]
 
     for number in range(1, 5):
-        assert near(value(number * jacks.difference(SPACING, slope)), lengths[number])
-        assert near(value(jacks.difference(SPACING, slope)), lengths[number] - lengths[number - 1])
+        assert near(value(number * corner.jack_difference(SPACING, regular(rise))), lengths[number])
+        assert near(
+            value(corner.jack_difference(SPACING, regular(rise))), lengths[number] - lengths[number - 1]
+        )
 
 
 @EACH
@@ -130,10 +135,9 @@ def test_cheek_of_a_jack(rise):
     """On its top face, between its edge and the line where the hip's plumb side meets that face."""
     normal_a, _, way_a, _ = roof(rise)
     cut = cross(normal_a, ACROSS_HIP)
-    slope = exact(rise / 12)
 
-    assert near(degrees(jacks.cheek(slope).complement()), between(way_a, cut))
-    assert near(degrees(jacks.cheek(slope)), between(cross(normal_a, way_a), cut))
+    assert near(degrees(cheeks.jack(regular(rise)).top.complement()), between(way_a, cut))
+    assert near(degrees(cheeks.jack(regular(rise)).top), between(cross(normal_a, way_a), cut))
 
 
 @EACH
@@ -141,22 +145,20 @@ def test_cheek_of_a_square_topped_hip(rise):
     """On its top edge, level across, where the ridge's side or the common's cheeks it: they are alike."""
     _, _, _, way_hip = roof(rise)
     top = cross(way_hip, ACROSS_HIP)
-    slope = exact(rise / 12)
 
     for face in ((0, 1, 0), (1, 0, 0)):
         cut = cross(top, face)
-        assert near(degrees(hip.cheek(slope).complement()), between(way_hip, cut))
-        assert near(degrees(hip.cheek(slope)), between(ACROSS_HIP, cut))
+        assert near(degrees(cheeks.hip_at_ridge(regular(rise)).top.complement()), between(way_hip, cut))
+        assert near(degrees(cheeks.hip_at_ridge(regular(rise)).top), between(ACROSS_HIP, cut))
 
 
 @EACH
 def test_cheek_figures_on_the_square(rise):
     """With 12 on one arm, the figure on the other, and the edge across their ends, the arm of the 12 is the cut."""
-    slope = exact(rise / 12)
 
     for figure, angle in (
-        (jacks.cheek_figure(slope), jacks.cheek(slope).complement()),
-        (hip.cheek_figure(slope), hip.cheek(slope).complement()),
+        (cheeks.jack(regular(rise)).figure(), cheeks.jack(regular(rise)).top.complement()),
+        (cheeks.hip_at_ridge(regular(rise)).figure(), cheeks.hip_at_ridge(regular(rise)).top.complement()),
     ):
         edge, arm_of_twelve = (12, -value(figure), 0), (12, 0, 0)
         assert near(degrees(angle), between(edge, arm_of_twelve))
@@ -166,7 +168,7 @@ def test_cheek_figures_on_the_square(rise):
 def test_backing_bevel(rise):
     """In the section square to the hip, from the square top to each roof plane."""
     normal_a, normal_b, _, way_hip = roof(rise)
-    bevel = degrees(hip.backing_bevel(exact(rise / 12)))
+    bevel = degrees(backing.bevel(regular(rise)))
 
     assert near(bevel, between(ACROSS_HIP, cross(normal_a, way_hip)))
     assert near(bevel, between(ACROSS_HIP, cross(normal_b, way_hip)))
@@ -178,7 +180,7 @@ def test_backing_bevel_is_what_the_dihedral_leaves(rise):
     normal_a, normal_b, _, _ = roof(rise)
     dihedral = 180 - mp.degrees(mp.acos(dot(normal_a, normal_b) / (size(normal_a) * size(normal_b))))
 
-    assert near(degrees(hip.backing_bevel(exact(rise / 12))), 90 - dihedral / 2)
+    assert near(degrees(backing.bevel(regular(rise))), 90 - dihedral / 2)
 
 
 @EACH
@@ -189,7 +191,7 @@ def test_drop_of_an_unbacked_hip(rise):
     for side, normal in ((1, normal_a), (-1, normal_b)):
         arris = tuple(a + side * out * b for a, b in zip(way_hip, ACROSS_HIP, strict=True))
         fall = to_plane(arris, PLUMB, normal, 0)
-        assert near(value(hip.drop(THICKNESS, exact(rise / 12))), -fall[2])
+        assert near(value(backing.drop_plumb(THICKNESS, regular(rise))), -fall[2])
 
 
 def test_what_comes_off_at_a_ridge_and_at_a_hip():
@@ -198,7 +200,7 @@ def test_what_comes_off_at_a_ridge_and_at_a_hip():
     to_ridge = size(to_plane((0, 0, 0), (0, 1, 0), (0, 1, 0), half))
     hip_to_ridge = size(to_plane((0, 0, 0), (1, 1, 0), (0, 1, 0), half))
     jack_to_hip = size(to_plane((0, 0, 0), (0, 1, 0), ACROSS_HIP, half * size(ACROSS_HIP)))
-    at = square_corner(exact(Fraction(1, 2)), exact(Fraction(1, 2)))
+    at = regular(Fraction(6))
 
     assert near(value(shortening.at_ridge(THICKNESS)), to_ridge)
     assert near(value(shortening.hip_at_ridge(THICKNESS, at)), hip_to_ridge)

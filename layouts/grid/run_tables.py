@@ -14,7 +14,7 @@ from layouts.grid.small_runs import Additions, additions
 from layouts.paper.page import Index, Maker, Unplaced
 from layouts.paper.trim import Trim
 from layouts.words.pages import LENGTHS, LIST_HEADS
-from tablegen.geometry import common, hip
+from tablegen.geometry import common, corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.exact import nearest
@@ -112,7 +112,7 @@ def grid_cuts(
     """
     measure, steepest = settings.measure, settings.pitches[-1]
     greatest = max(
-        nearest(hip.line_length(settings.runs.last, steepest.slope), measure.per),
+        nearest(corner.hip_length(settings.runs.last, steepest.corner), measure.per),
         nearest(common.rise(settings.runs.last, steepest.slope), measure.per),
     )
     least = head_width([text.rational(offset) for offset in offsets])
@@ -207,7 +207,7 @@ def list_pages(tables: PitchTables, wanted: Sequence[str]) -> list[Unplaced]:
     settings, trim = tables.settings, tables.trim
     steepest = settings.pitches[-1]
     longest = max([settings.runs.last, *part_runs(settings.runs, settings.measure.per)])
-    greatest = nearest(hip.line_length(longest, steepest.slope), settings.measure.per)
+    greatest = nearest(corner.hip_length(longest, steepest.corner), settings.measure.per)
     fitted = fit(trim, settings.measure, greatest, RUN_LABEL, len(wanted), RUN_LABEL + 1, 0)
     lists = _lists(settings, trim)
     return [('list', _list_maker(tables, wanted, fitted, some, added)) for some, added in lists]

@@ -9,7 +9,7 @@ from functools import cache
 
 from layouts.grid.grids import tab_stop
 from layouts.paper.trim import Trim, mixed_em
-from tablegen.geometry.hip import RUN_SQUARED
+from tablegen.geometry import corner
 from tablegen.numbers import text
 from tablegen.numbers.exact import root
 from tablegen.numbers.figure import Figure, Measure, length_figure
@@ -69,7 +69,7 @@ def turns(settings: Settings, trim: Trim, cuts: int) -> list[list[Fraction]]:
 
 def lie(turn: Sequence[Fraction], settings: Settings, trim: Trim) -> Lie:
     """Return how one page's small runs lie."""
-    squares = tuple(pitch.slope.squared() for pitch in settings.pitches)
+    squares = tuple(corner.hip_length_squared(pitch.corner) for pitch in settings.pitches)
     widest = max((_widest_em(run, squares, settings.measure) for run in turn), default=0) * SIZE
     most = max(1, min(MOST_IN_A_LINE, int(trim.text_width / (widest + GAP)) - 1))
     columns = min(most, len(turn))
@@ -115,11 +115,14 @@ def _column(columns: int, trim: Trim) -> float:
 
 @cache
 def _widest_em(run_in: Fraction, squares: tuple[Fraction, ...], measure: Measure) -> float:
-    """Return the widest figure of a small run at any of a book's slopes, told by their squares; in em.
+    """Return the widest figure of a small run, a hip's, at any of a book's pitches; in em.
+
+    Given:
+        squares  corner.hip_length_squared of each
 
     Notes:
         1. A figure wider than its column would push the next one under another run. The steepest pitch has not
            always the widest: 3 is narrower than 2 13/16.
     """
-    lengths = (root(RUN_SQUARED + square) * run_in for square in squares)
+    lengths = (root(square) * run_in for square in squares)
     return max(mixed_em(length_figure(length, measure).parts._replace(mark='').text) for length in lengths)

@@ -10,9 +10,10 @@ from layouts.pages.how_to_page import unit_after
 from layouts.paper.page import Block, Draft, Index
 from layouts.words.pages import LIST_HEADS, WORDS
 from tablegen.examples import nearest_pitch
-from tablegen.geometry import hip
+from tablegen.geometry import corner, seventeen
+from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.numbers import text
-from tablegen.numbers.exact import exact, nearest, root
+from tablegen.numbers.exact import nearest
 from tablegen.settings import Settings
 from tablegen.tables import lookup
 
@@ -86,9 +87,8 @@ def closing_draft(settings: Settings) -> Draft:
 def _numbers(settings: Settings, index: Index) -> NumbersPage:
     pitch = nearest_pitch(settings, Fraction(4))
     found = next((one for table in BY_RUN if table in settings.parts if (one := _sum(table, settings))), None)
-    slope = Fraction(8, 12)
-    squared = 17 * 17 + Fraction(64)
-    over = 12 * (root(squared) - hip.line_length(Fraction(12), exact(slope)))
+    run, steep = 12 * Fraction(12), pitch_of_rise(Fraction(8))
+    over = seventeen.hip_length(run, steep.slope) - corner.hip_length(run, steep.corner)
     readings = tuple((text.run(r.run_in), r.figure.text) for r in found.readings) if found else ()
     return NumbersPage(
         text.mixed(1, settings.measure.per),

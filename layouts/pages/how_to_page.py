@@ -102,4 +102,4 @@ def _picture(table: str, run: Fraction, pitch: Pitch, settings: Settings) -> Mar
 
 
 def _text(table: str, run: Fraction, pitch: Pitch, settings: Settings) -> str:
-    return length_figure(EXACT_LENGTH[table](run, pitch.slope), settings.measure).text if run else ''
+    return length_figure(EXACT_LENGTH[table](run, pitch), settings.measure).text if run else ''

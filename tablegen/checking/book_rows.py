@@ -10,7 +10,6 @@ from tablegen.checking.amounts import Amount, amount
 from tablegen.checking.corner import BODY_IN, TurnOver, sine_of_excess, turn_over
 from tablegen.checking.steps import drift_row
 from tablegen.checking.written import written
-from tablegen.geometry import common, hip
 from tablegen.geometry.pitch import Pitch
 from tablegen.geometry.stepping import common_hold, hip_hold
 from tablegen.numbers.exact import root
@@ -81,9 +80,9 @@ def drift_rows(
     return tuple(
         DriftRow(
             pitch,
-            length_figure(common.line_length(common_hold(pitch.slope).run_in, pitch.slope), measure),
+            length_figure(common_hold(pitch.slope).step_in, measure),
             drift_row('common', pitch, counts, measure),
-            length_figure(hip.line_length(hip_hold(pitch.slope).run_in, pitch.slope), measure),
+            length_figure(hip_hold(pitch.corner).step_in, measure),
             drift_row('hip-valley', pitch, counts, measure),
         )
         for pitch in pitches

@@ -6,31 +6,32 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.geometry import common, hip, jacks
-from tablegen.geometry.stepping import RUN_PER_STEP
-from tablegen.numbers.exact import Exact, exact, root
-
-SEVENTEEN = Fraction(17)
-"""What old squares stamp for a hip's run per foot of common run, which is √288."""
+from tablegen.geometry import common, corner
+from tablegen.geometry.pitch import Pitch, pitch_of_rise
+from tablegen.numbers.exact import Exact, root
 
 
 @dataclass(frozen=True, slots=True)
 class Member:
     """A length that comes from a level run."""
 
-    length: Callable[[Fraction, Exact], Exact]
-    """Of a run in inches and a slope, in inches."""
-    level_squared: int
+    length: Callable[[Fraction, Pitch], Exact]
+    """Of a run in inches, in inches."""
+    level_squared: Fraction
     """Square of its own level run for one inch of the run it is found by; 0 where only its rise counts."""
     stepped: bool
     """Whether it is stepped off with the square."""
 
 
+HIP_SQUARED = corner.hip_run(Fraction(1), pitch_of_rise(Fraction(1)).corner).squared()
+"""A regular hip runs in plan alike at every pitch."""
 MEMBERS = {
-    'common': Member(common.line_length, 1, True),
-    'hip-valley': Member(hip.line_length, hip.RUN_SQUARED, True),
-    'jack-difference': Member(jacks.difference, 1, False),
-    'rise': Member(common.rise, 0, False),
+    'common': Member(lambda run, pitch: common.line_length(run, pitch.slope), Fraction(1), True),
+    'hip-valley': Member(lambda run, pitch: corner.hip_length(run, pitch.corner), HIP_SQUARED, True),
+    'jack-difference': Member(
+        lambda run, pitch: corner.jack_difference(run, pitch.corner), Fraction(1), False
+    ),
+    'rise': Member(lambda run, pitch: common.rise(run, pitch.slope), Fraction(0), False),
 }
 """The run of a jack difference is the spacing on center."""
 STEPPED = tuple(key for key, member in MEMBERS.items() if member.stepped)
@@ -47,19 +48,3 @@ def slope_of(kind: str, run_in: Fraction, length_in: Fraction) -> Exact | None:
     """
     square = (length_in / run_in) ** 2 - MEMBERS[kind].level_squared
     return root(square) if square > 0 else None
-
-
-def seventeen_length(run_in: Fraction, slope: Exact) -> Exact:
-    """Return a hip's length where 17 is taken for √288, as old squares do.
-
-    Given:
-        run_in  level run of the COMMON rafter beside it, in
-
-    Source: √(17² + r²) for every 12 in of common run.
-    """
-    return root((SEVENTEEN / RUN_PER_STEP) ** 2 + slope.squared()) * run_in
-
-
-def seventeen_cheek(slope: Exact) -> Exact:
-    """Return a hip's cheek figure against 12 where 17 is taken for √288: 12·17/√(17² + r²), in."""
-    return RUN_PER_STEP * exact(SEVENTEEN) / root(SEVENTEEN**2 + RUN_PER_STEP**2 * slope.squared())

@@ -97,7 +97,7 @@ def check_length(
     for place, given in (('--run', run_in), ('--reads', read.inches)):
         if given == 0:
             raise BookError(place, 'a length of 0 cannot be checked', 'above 0')
-    true = MEMBERS[kind].length(run_in, pitch.slope)
+    true = MEMBERS[kind].length(run_in, pitch)
     off = read.inches - true
     allowed = allowance(read, within_in, with_tape)
     near = read.part.nearest(true)

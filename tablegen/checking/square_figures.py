@@ -6,9 +6,8 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.checking.members import seventeen_cheek, seventeen_length
-from tablegen.geometry import common, hip, jacks
-from tablegen.geometry.pitch import pitch_of_rise
+from tablegen.geometry import cheeks, common, corner, seventeen
+from tablegen.geometry.pitch import Pitch, pitch_of_rise
 from tablegen.geometry.stepping import SQUARE
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure, Measure, decimal_figure, length_figure
@@ -28,29 +27,34 @@ class Column:
     key: str
     per: int
     """Smallest part in an inch that is engraved: 100 or 16."""
-    exact: Callable[[Exact], Exact]
-    """Of the slope, in inches."""
-    seventeen: Callable[[Exact], Exact] | None
+    exact: Callable[[Pitch], Exact]
+    """in."""
+    seventeen: Callable[[Pitch], Exact] | None
     """The same with 17 for √288; None where no hip's run takes part."""
 
-    def figure(self, slope: Exact) -> Figure:
+    def figure(self, pitch: Pitch) -> Figure:
         """Return the figure as it should be engraved."""
-        value = self.exact(slope)
+        value = self.exact(pitch)
         return decimal_figure(value, 2) if self.per == HUNDREDTHS else length_figure(value, Measure(self.per))
 
 
 COLUMNS = (
-    Column('common', HUNDREDTHS, lambda slope: common.line_length(INCHES.unit_run, slope), None),
+    Column('common', HUNDREDTHS, lambda one: common.line_length(INCHES.unit_run, one.slope), None),
     Column(
         'hip_valley',
         HUNDREDTHS,
-        lambda slope: hip.line_length(INCHES.unit_run, slope),
-        lambda slope: seventeen_length(INCHES.unit_run, slope),
+        lambda one: corner.hip_length(INCHES.unit_run, one.corner),
+        lambda one: seventeen.hip_length(INCHES.unit_run, one.slope),
     ),
-    Column('jack_16', HUNDREDTHS, lambda slope: jacks.difference(INCHES.spacing, slope), None),
-    Column('jack_24', HUNDREDTHS, lambda slope: jacks.difference(Fraction(24), slope), None),
-    Column('jack_cheek', SIXTEENTHS, jacks.cheek_figure, None),
-    Column('hip_cheek', SIXTEENTHS, hip.cheek_figure, seventeen_cheek),
+    Column('jack_16', HUNDREDTHS, lambda one: corner.jack_difference(INCHES.spacing, one.corner), None),
+    Column('jack_24', HUNDREDTHS, lambda one: corner.jack_difference(Fraction(24), one.corner), None),
+    Column('jack_cheek', SIXTEENTHS, lambda one: cheeks.jack(one.corner).figure(), None),
+    Column(
+        'hip_cheek',
+        SIXTEENTHS,
+        lambda one: cheeks.hip_at_ridge(one.corner).figure(),
+        lambda one: seventeen.cheek_figure(one.slope),
+    ),
 )
 """Unit lengths per foot of common run, differences of jacks at 16 and 24 in on center, cheeks against 12."""
 KEYS = tuple(column.key for column in COLUMNS)
@@ -68,9 +72,6 @@ class SquareRow:
 
 def engraved_rows(rises: Iterable[int] = RISES) -> tuple[SquareRow, ...]:
     """Return what a square should carry under each whole rise."""
-    return tuple(SquareRow(rise, tuple(one.figure(slope_of_rise(rise)) for one in COLUMNS)) for rise in rises)
-
-
-def slope_of_rise(rise: int) -> Exact:
-    """Return the slope of a whole rise per foot of run."""
-    return pitch_of_rise(Fraction(rise)).slope
+    return tuple(
+        SquareRow(rise, tuple(one.figure(pitch_of_rise(Fraction(rise))) for one in COLUMNS)) for rise in rises
+    )

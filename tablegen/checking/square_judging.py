@@ -7,9 +7,10 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from tablegen.checking.amounts import Amount, amount
-from tablegen.checking.square_figures import COLUMNS, RISES, SIXTEENTHS, Column, slope_of_rise
+from tablegen.checking.square_figures import COLUMNS, RISES, SIXTEENTHS, Column
 from tablegen.checking.square_file import ShownRow
 from tablegen.checking.written import Part, Written
+from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.numbers.exact import Exact, floor_of, nearest
 from tablegen.numbers.figure import Figure
 
@@ -111,10 +112,10 @@ def _strays(cells: tuple[Cell, ...], column: Column) -> list[Cell]:
 
 
 def _judged(rise: int, column: Column, shown: Written) -> Cell:
-    slope = slope_of_rise(rise)
-    true = column.exact(slope)
+    pitch = pitch_of_rise(Fraction(rise))
+    true = column.exact(pitch)
     how = _fit(shown, true, column)
-    by_seventeen = column.seventeen(slope) if column.seventeen else None
+    by_seventeen = column.seventeen(pitch) if column.seventeen else None
     old = None if by_seventeen is None else _fit(shown, by_seventeen, column)
     verdict = how or (SEVENTEEN if old else WRONG)
     follows = NOT_SHOWN
@@ -124,7 +125,7 @@ def _judged(rise: int, column: Column, shown: Written) -> Cell:
         rise,
         column.key,
         shown,
-        column.figure(slope),
+        column.figure(pitch),
         amount(shown.inches - true),
         verdict,
         follows,
@@ -173,7 +174,7 @@ def _parts(read: Part, column: Column) -> list[Fraction]:
 
 def _rise_of(column: Column, shown: Written) -> int | None:
     for rise in RISES:
-        figure = column.figure(slope_of_rise(rise))
+        figure = column.figure(pitch_of_rise(Fraction(rise)))
         if Fraction(figure.count, figure.per) == shown.inches:
             return rise
     return None

@@ -8,12 +8,13 @@ from fractions import Fraction
 
 from tablegen.checking.allowance import GIVEN, NOT_JUDGED, RIGHT, USUAL, Allowance, verdict
 from tablegen.checking.amounts import Amount, amount
-from tablegen.checking.members import MEMBERS, SEVENTEEN, seventeen_length
+from tablegen.checking.members import MEMBERS
 from tablegen.checking.written import Written
 from tablegen.errors import BookError
+from tablegen.geometry import seventeen
 from tablegen.geometry.pitch import Pitch
-from tablegen.geometry.stepping import RUN_PER_STEP, SQUARE, Hold, common_hold, hip_hold
-from tablegen.numbers.exact import Exact, root
+from tablegen.geometry.stepping import SQUARE, Hold, Steps, common_hold, hip_hold, steps
+from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure, Measure, length_figure
 from tablegen.numbers.units import INCHES
 
@@ -127,12 +128,11 @@ def check_steps(
     for place, given in (('--run', run_in), ('--step', set_to.inches if set_to else None)):
         if given == 0:
             raise BookError(place, 'a length of 0 cannot be stepped', 'above 0')
-    member, slope = MEMBERS[kind], pitch.slope
-    held = _held(kind, slope)
-    step, end = member.length(held.run_in, slope), member.length(run_in, slope)
+    held = _held(kind, pitch)
+    stepped, end = steps(run_in, held), MEMBERS[kind].length(run_in, pitch)
+    step, whole = stepped.step_in, stepped.whole
     set_figure = set_to.figure if set_to else length_figure(step, SQUARE)
     set_in = set_to.inches if set_to else Fraction(set_figure.count, set_figure.per)
-    whole, left = divmod(run_in, held.run_in)
     error = whole * (set_in - step)
     allowed = Allowance(
         USUAL if within_in is None else GIVEN, None, STAY_WITHIN if within_in is None else within_in, None
@@ -143,10 +143,10 @@ def check_steps(
         pitch,
         run_in,
         held,
-        int(whole),
-        left,
-        length_figure(root(member.level_squared) * left, SQUARE),
-        length_figure(slope * left, SQUARE),
+        whole,
+        stepped.left_run_in,
+        length_figure(stepped.left_level_in, SQUARE),
+        length_figure(stepped.left_rise_in, SQUARE),
         amount(step),
         set_to,
         set_figure,
@@ -156,8 +156,8 @@ def check_steps(
         amount(error),
         tuple(Drift(per, amount(Fraction(whole, per))) for per in DRIFT_PARTS),
         amount(allowed.inches / whole, places=4) if whole else None,
-        _setting(allowed.inches, int(whole)),
-        None if kind == 'common' else _seventeen(slope, held, step, int(whole), left),
+        _setting(allowed.inches, whole),
+        None if kind == 'common' else _seventeen(pitch, stepped),
         allowed,
         within if set_to and whole else NOT_JUDGED,
         within == RIGHT,
@@ -172,7 +172,7 @@ def mark_rows(
     Given:
         set_to  the step, along the top edge; None for the exact one to the smallest part
     """
-    step = MEMBERS[kind].length(_held(kind, pitch.slope).run_in, pitch.slope)
+    step = _held(kind, pitch).step_in
     set_in = set_to.inches if set_to else _set(step, measure)
     return tuple(
         StepMark(n, amount(n * step), length_figure(n * step, measure), amount(n * (set_in - step)))
@@ -182,7 +182,7 @@ def mark_rows(
 
 def drift_row(kind: str, pitch: Pitch, counts: Iterable[int], measure: Measure) -> tuple[Amount, ...]:
     """Return how far the last of so many steps is off when each is set to the smallest part, a cell a count."""
-    step = MEMBERS[kind].length(_held(kind, pitch.slope).run_in, pitch.slope)
+    step = _held(kind, pitch).step_in
     return tuple(amount(count * (_set(step, measure) - step)) for count in counts)
 
 
@@ -196,12 +196,14 @@ def _setting(within_in: Fraction, whole: int) -> int | None:
     return next((per for per in INCHES.parts if Fraction(whole, 2 * per) <= within_in), None)
 
 
-def _held(kind: str, slope: Exact) -> Hold:
-    return common_hold(slope) if kind == 'common' else hip_hold(slope)
+def _held(kind: str, pitch: Pitch) -> Hold:
+    return common_hold(pitch.slope) if kind == 'common' else hip_hold(pitch.corner)
 
 
-def _seventeen(slope: Exact, held: Hold, step: Exact, whole: int, left: Fraction) -> SeventeenSteps:
-    old = seventeen_length(held.run_in, slope)
+def _seventeen(pitch: Pitch, true: Steps) -> SeventeenSteps:
+    old = seventeen.hip_length(true.run_in, pitch.slope)
     return SeventeenSteps(
-        amount(old), amount(whole * (old - step)), length_figure(left * SEVENTEEN / RUN_PER_STEP, SQUARE)
+        amount(old),
+        amount(true.whole * (old - true.step_in)),
+        length_figure(true.left_run_in * seventeen.SHARE, SQUARE),
     )

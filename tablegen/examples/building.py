@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.geometry.corner import Corner, square_corner
+from tablegen.geometry.corner import Corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.exact import Exact
 from tablegen.settings import Settings
@@ -45,7 +45,7 @@ def garden_store(settings: Settings) -> Store | None:
     if run <= STORE_OVERHANG_IN or overhang <= 0:
         return None
     pitch = nearest_pitch(settings, STORE_RISE)
-    return Store(pitch, square_corner(pitch.slope, pitch.slope), run, overhang)
+    return Store(pitch, pitch.corner, run, overhang)
 
 
 def nearest_pitch(settings: Settings, rise_in: Fraction) -> Pitch:

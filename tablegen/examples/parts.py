@@ -4,22 +4,20 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from tablegen.checking.amounts import Amount, amount
+from tablegen.checking.amounts import amount
 from tablegen.examples.records import CheekCut, Deduction, Mark, Mouth, StepOff
-from tablegen.geometry import hip, seat, shortening, tail
+from tablegen.geometry import seat, seventeen, shortening, tail
 from tablegen.geometry.cheeks import Cheek
 from tablegen.geometry.pitch import Pitch
 from tablegen.geometry.stepping import (
     SQUARE,
     Hold,
-    Steps,
     common_hold,
-    common_steps,
     drift,
     hip_hold,
-    hip_steps,
+    steps,
 )
-from tablegen.numbers.exact import Exact, Rational, exact, floor_of, root
+from tablegen.numbers.exact import Exact, Rational, exact, floor_of
 from tablegen.numbers.figure import (
     Figure,
     Measure,
@@ -30,9 +28,6 @@ from tablegen.numbers.figure import (
 )
 from tablegen.roof.cautions import Caution, pitch_cautions, seat_cautions
 from tablegen.settings import Settings
-
-STAMPED_HIP_RUN = Fraction(17)
-"""What most squares are stamped with for a hip's run in a foot of common run, in place of √288."""
 
 
 def inches(length_in: Exact | Rational, settings: Settings) -> Figure:
@@ -131,34 +126,30 @@ def at_least(length_in: Exact, measure: Measure) -> Figure:
 
 def common_step_off(run_in: Fraction, overhang_in: Fraction, pitch: Pitch, settings: Settings) -> StepOff:
     """Return a common's stepping off."""
-    slope = pitch.slope
-    steps, tail_steps = (common_steps(one, slope) for one in (run_in, overhang_in))
-    return _step_off(common_hold(slope), steps, tail_steps, None, settings)
+    return _step_off(run_in, overhang_in, common_hold(pitch.slope), None, settings)
 
 
 def hip_step_off(run_in: Fraction, overhang_in: Fraction, pitch: Pitch, settings: Settings) -> StepOff:
     """Return the stepping off of a regular hip or valley, by the run of the COMMON beside it."""
-    slope, held = pitch.slope, hip_hold(pitch.slope)
-    steps, tail_steps = (hip_steps(one, slope) for one in (run_in, overhang_in))
-    stamped = root(STAMPED_HIP_RUN * STAMPED_HIP_RUN + (12 * slope).squared())
-    foot = stamped - hip.line_length(Fraction(12), slope)
-    over = amount(Fraction(steps.whole, held.holds) * foot)
-    return _step_off(held, steps, tail_steps, over, settings)
+    held = hip_hold(pitch.corner)
+    stamped = seventeen.hip_length(held.run_in, pitch.slope)
+    return _step_off(run_in, overhang_in, held, stamped, settings)
 
 
 def _step_off(
-    held: Hold, steps: Steps, tail_steps: Steps, seventeen: Amount | None, settings: Settings
+    run_in: Fraction, overhang_in: Fraction, held: Hold, stamped: Exact | None, settings: Settings
 ) -> StepOff:
+    stepped, of_tail = steps(run_in, held), steps(overhang_in, held)
     return StepOff(
         held,
-        steps.whole,
-        length_figure(steps.left_level_in, SQUARE),
-        length_figure(steps.left_rise_in, SQUARE),
-        tail_steps.whole,
-        length_figure(tail_steps.left_level_in, SQUARE),
-        length_figure(tail_steps.left_rise_in, SQUARE),
-        decimal_figure(steps.step_in, 3),
-        length_figure(steps.step_in, Measure(settings.measure.per)),
-        amount(drift(steps, settings.measure.per)),
-        seventeen,
+        stepped.whole,
+        length_figure(stepped.left_level_in, SQUARE),
+        length_figure(stepped.left_rise_in, SQUARE),
+        of_tail.whole,
+        length_figure(of_tail.left_level_in, SQUARE),
+        length_figure(of_tail.left_rise_in, SQUARE),
+        decimal_figure(stepped.step_in, 3),
+        length_figure(stepped.step_in, Measure(settings.measure.per)),
+        amount(drift(stepped, settings.measure.per)),
+        None if stamped is None else amount(stepped.whole * (stamped - stepped.step_in)),
     )

@@ -135,7 +135,7 @@ def read_length(
 
 def run_length(table: str, run_in: Fraction, pitch: Pitch, settings: Settings) -> Figure:
     """Return the length of a run, rounded once."""
-    exact: Exact = EXACT_LENGTH[table](run_in, pitch.slope)
+    exact: Exact = EXACT_LENGTH[table](run_in, pitch)
     return length_figure(exact, settings.measure)
 
 

@@ -20,11 +20,11 @@ def line_length(run_in: Fraction, slope: Exact) -> Exact:
 
     Source: the right triangle of run and rise; per foot of run it is √(144 + r²), r the rise per foot.
     """
-    return root(line_length_squared(slope) * run_in * run_in)
+    return run_in * root(line_length_squared(slope))
 
 
 def line_length_squared(slope: Exact) -> Fraction:
-    """Return the square of the line length for one inch of run, in²."""
+    """Return the square of the line length for one inch of run, in²: what long tables of runs are rounded from."""
     return 1 + slope.squared()
 
 

@@ -1,7 +1,8 @@
 """Any corner of two roof planes: where the hip or valley between them runs, in plan and in slope.
 
 The two eaves, A and B, meet at an angle C in plan. The hip makes the angle a with eave A and the rest of C
-with eave B. A valley has the same lines: its 'eaves' are then level lines of the two planes.
+with eave B. A valley has the same lines: its 'eaves' are then level lines of the two planes. A regular corner is
+the one whose sides agree, square in plan: square_corner(slope, slope), Pitch.corner. It has no relations of its own.
 """
 
 from __future__ import annotations
@@ -121,7 +122,12 @@ def hip_length(run_a_in: Fraction, at: Corner) -> Exact:
 
     Source: the right triangle of the hip's own run and its rise.
     """
-    return run_a_in * root(1 / at.plan_a.sine().squared() + at.slope_a.squared())
+    return run_a_in * root(hip_length_squared(at))
+
+
+def hip_length_squared(at: Corner) -> Fraction:
+    """Return the square of hip_length for one inch of run of A, in²: what long tables of runs are rounded from."""
+    return 1 / at.plan_a.sine().squared() + at.slope_a.squared()
 
 
 def hip_angle(at: Corner) -> Angle:

@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import cached_property
 
+from tablegen.geometry.corner import Corner, square_corner
 from tablegen.numbers import text
 from tablegen.numbers.angles import tangent_of_degrees
 from tablegen.numbers.exact import Exact, exact
 from tablegen.numbers.units import INCHES
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Pitch:
     """A roof's slope."""
 
@@ -28,6 +30,11 @@ class Pitch:
     def rise(self) -> Exact:
         """Return the inches of rise per foot of run."""
         return self.slope * INCHES.base
+
+    @cached_property
+    def corner(self) -> Corner:
+        """Return the regular corner: planes of this pitch on both sides, their eaves square to each other."""
+        return square_corner(self.slope, self.slope)
 
 
 def pitch_of_rise(rise_in: Fraction) -> Pitch:

@@ -9,17 +9,15 @@ from fractions import Fraction
 
 from tablegen.errors import BookError
 from tablegen.geometry.corner import Corner, hip_angle
+from tablegen.geometry.seventeen import SHARE
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, floor_of, nearest
-from tablegen.numbers.units import INCHES
 
 MARKS = (Fraction(1, 4), Fraction(1, 3))
 """Shares of the depth past which a notch is marked. A quarter is the limit at the ENDS of a sawn member in the
 residential code (IRC 2006 and 2009 R802.7.1; later editions refer to R502.8.1): a notch with a tail outside it is not
 at an end. A third is common practice, no source. Local code decides."""
-SHORTCUT = Fraction(17, INCHES.base)
-"""Of the common's seat, the seat that an old rule gives a regular hip."""
 
 
 def heel(seat_in: Exact | Fraction, slope: Exact) -> Exact:
@@ -219,4 +217,4 @@ def shortcut_hip_height(hip_depth_in: Fraction, seat_in: Exact | Fraction, at: C
         1. It is wrong: it carries the common's seat over and forgets that the hip's plumb depth is less.
            How wrong is this less hip_height_above_plate.
     """
-    return hip_depth_in / hip_angle(at).cosine() - SHORTCUT * seat_in * at.hip_slope
+    return hip_depth_in / hip_angle(at).cosine() - SHARE * seat_in * at.hip_slope

@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.geometry import common, hip
+from tablegen.geometry import corner
+from tablegen.geometry.corner import Corner
 from tablegen.numbers import text
 from tablegen.numbers.exact import Exact, Rational, exact, nearest, root
 from tablegen.numbers.figure import Figure, Measure, length_figure
@@ -34,6 +35,14 @@ class Hold:
     def run_in(self) -> Fraction:
         """Return the common run of one step, in."""
         return Fraction(RUN_PER_STEP, self.holds)
+
+    @property
+    def step_in(self) -> Exact:
+        """Return the length of one step along the top edge, in.
+
+        Source: the right triangle of what is held on the two arms.
+        """
+        return root(self.body_in.squared() + self.tongue_in.squared())
 
     @property
     def body(self) -> Figure:
@@ -78,7 +87,7 @@ def hold(level_in: Exact | Rational, rise_in: Exact) -> Hold:
     """Return how a square is held for a step.
 
     Given:
-        level_in  level run of a foot of common run in this member: 12 for a common, √288 for a regular hip
+        level_in  level run of a foot of common run in this member: 12 for a common, corner.hip_run for a hip
         rise_in   rise in that
 
     Notes:
@@ -96,28 +105,19 @@ def common_hold(slope: Exact) -> Hold:
     return hold(RUN_PER_STEP, slope * RUN_PER_STEP)
 
 
-def hip_hold(slope: Exact) -> Hold:
-    """Return how the square is held for a regular hip or valley: √288, on most squares read as 17."""
-    return hold(root(hip.RUN_SQUARED) * RUN_PER_STEP, slope * RUN_PER_STEP)
+def hip_hold(at: Corner) -> Hold:
+    """Return how the square is held for a hip or valley, a step being of A's run: √288 for a regular one."""
+    return hold(corner.hip_run(Fraction(RUN_PER_STEP), at), at.slope_a * RUN_PER_STEP)
 
 
-def common_steps(run_in: Fraction, slope: Exact) -> Steps:
-    """Return a common rafter's steps for a level run in inches."""
-    step_run = common_hold(slope).run_in
-    whole, left = divmod(run_in, step_run)
-    step = common.line_length(step_run, slope)
-    return Steps(step_run, int(whole), left, exact(left), common.rise(left, slope), step)
+def steps(run_in: Fraction, held: Hold) -> Steps:
+    """Return the steps of a member for the level run, in inches, of the COMMON rafter in or beside it."""
+    whole, left = divmod(run_in, held.run_in)
+    share = left / held.run_in
+    return Steps(held.run_in, int(whole), left, held.body_in * share, held.tongue_in * share, held.step_in)
 
 
-def hip_steps(run_in: Fraction, slope: Exact) -> Steps:
-    """Return a regular hip's steps for the level run of the COMMON rafter beside it, in inches."""
-    step_run = hip_hold(slope).run_in
-    whole, left = divmod(run_in, step_run)
-    step = hip.line_length(step_run, slope)
-    return Steps(step_run, int(whole), left, left * root(hip.RUN_SQUARED), common.rise(left, slope), step)
-
-
-def drift(steps: Steps, per: int) -> Exact:
+def drift(stepped: Steps, per: int) -> Exact:
     """Return how far off the last whole step falls when each step is set to the nearest part of an inch.
 
     Given:
@@ -126,4 +126,4 @@ def drift(steps: Steps, per: int) -> Exact:
     Returned:
         in, along the top edge; above 0 is too long
     """
-    return steps.whole * (Fraction(nearest(steps.step_in, per), per) - steps.step_in)
+    return stepped.whole * (Fraction(nearest(stepped.step_in, per), per) - stepped.step_in)

@@ -2,17 +2,22 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.geometry import common, hip
+from tablegen.geometry import common, corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure, Measure, length_figure, length_of_count
 from tablegen.settings import Settings
 from tablegen.tables.runs import coarse_part, part_runs
 
-EXACT_LENGTH = {'common': common.line_length, 'hip-valley': hip.line_length, 'rise': common.rise}
+EXACT_LENGTH: dict[str, Callable[[Fraction, Pitch], Exact]] = {
+    'common': lambda run_in, pitch: common.line_length(run_in, pitch.slope),
+    'hip-valley': lambda run_in, pitch: corner.hip_length(run_in, pitch.corner),
+    'rise': lambda run_in, pitch: common.rise(run_in, pitch.slope),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,5 +90,4 @@ def set_of_tabled(settings: Settings, runs: list[Fraction]) -> set[Fraction]:
 
 
 def _figure(table: str, run_in: Fraction, pitch: Pitch, measure: Measure) -> Figure:
-    length: Exact = EXACT_LENGTH[table](run_in, pitch.slope)
-    return length_figure(length, measure)
+    return length_figure(EXACT_LENGTH[table](run_in, pitch), measure)

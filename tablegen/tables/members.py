@@ -10,10 +10,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.geometry import backing, common, corner, hip, seat, shortening, tail
+from tablegen.geometry import backing, common, corner, seat, shortening, tail
 from tablegen.geometry.cheeks import Cheek, hip_at_ridge
 from tablegen.geometry.cheeks import jack as jack_cheek
-from tablegen.geometry.corner import Corner, square_corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.geometry.stepping import Hold, common_hold, hip_hold
 from tablegen.numbers.exact import Exact
@@ -169,8 +168,7 @@ class Members:
 
 def members(pitch: Pitch, settings: Settings) -> Members:
     """Return what a pitch has but once, of the book's own stock and thicknesses."""
-    at = square_corner(pitch.slope, pitch.slope)
-    return Members(pitch, _common(pitch, settings), _hip(pitch, at, settings), _jack(pitch, at, settings))
+    return Members(pitch, _common(pitch, settings), _hip(pitch, settings), _jack(pitch, settings))
 
 
 def _common(pitch: Pitch, settings: Settings) -> CommonValues:
@@ -195,10 +193,11 @@ def _common(pitch: Pitch, settings: Settings) -> CommonValues:
     )
 
 
-def _hip(pitch: Pitch, at: Corner, settings: Settings) -> HipValues:
-    slope, own = pitch.slope, at.hip_slope
+def _hip(pitch: Pitch, settings: Settings) -> HipValues:
+    slope, at = pitch.slope, pitch.corner
+    own = at.hip_slope
     thickness = settings.hip_thickness
-    plumb, per_foot = corner.hip_angle(at), hip.line_length(FOOT, slope)
+    plumb, per_foot = corner.hip_angle(at), corner.hip_length(FOOT, at)
     height = seat.height_above_plate(settings.rafters.depth_in, settings.seat, slope)
     dropped_height = seat.hip_height_above_plate(height, backing.drop_plumb(thickness, at))
     dropped_heel = seat.hip_heel(settings.hips.depth_in, dropped_height, at)
@@ -216,7 +215,7 @@ def _hip(pitch: Pitch, at: Corner, settings: Settings) -> HipValues:
     return HipValues(
         deg(plumb),
         deg(plumb.complement()),
-        hip_hold(slope),
+        hip_hold(at),
         unit(per_foot),
         mark(per_foot, settings),
         two_ways(shortening.hip_at_ridge(settings.ridge_thickness, at)),
@@ -233,8 +232,8 @@ def _hip(pitch: Pitch, at: Corner, settings: Settings) -> HipValues:
     )
 
 
-def _jack(pitch: Pitch, at: Corner, settings: Settings) -> JackValues:
-    slope = pitch.slope
+def _jack(pitch: Pitch, settings: Settings) -> JackValues:
+    slope, at = pitch.slope, pitch.corner
     return JackValues(
         _cheek(jack_cheek(at), settings),
         tuple(mark(corner.jack_difference(one, at), settings) for one in settings.spacings),

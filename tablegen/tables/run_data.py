@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from tablegen.geometry import common, hip
+from tablegen.geometry import common, corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.exact import nearest_root
@@ -31,7 +31,11 @@ class DataRow:
 def data_rows(pitch: Pitch, settings: Settings) -> Iterator[DataRow]:
     """Return the rows of one pitch over the settings' runs, one at a time."""
     measure, slope_squared = settings.measure, pitch.slope.squared()
-    squares = (common.line_length_squared(pitch.slope), hip.line_length_squared(pitch.slope), slope_squared)
+    squares = (
+        common.line_length_squared(pitch.slope),
+        corner.hip_length_squared(pitch.corner),
+        slope_squared,
+    )
     for run_in in settings.runs:
         row = [decimal_figure(run_in, DATA_PLACES)]
         for square in squares:

@@ -6,8 +6,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.geometry import common, hip, jacks, shortening
-from tablegen.geometry.corner import square_corner
+from tablegen.geometry import backing, cheeks, common, corner, shortening
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact
@@ -100,7 +99,7 @@ def run_row(pitch: Pitch, run_in: Fraction, measure: Measure) -> RunRow:
 def run_rows(pitch: Pitch, runs: Iterable[Fraction], measure: Measure) -> Iterator[RunRow]:
     """Return the rows of many runs of one pitch, one at a time."""
     common_square = common.line_length_squared(pitch.slope)
-    hip_square = hip.line_length_squared(pitch.slope)
+    hip_square = corner.hip_length_squared(pitch.corner)
     rise_square = pitch.slope.squared()
     for run_in in runs:
         square = run_in * run_in
@@ -114,8 +113,9 @@ def run_rows(pitch: Pitch, runs: Iterable[Fraction], measure: Measure) -> Iterat
 
 def pitch_values(pitch: Pitch, settings: Settings) -> PitchValues:
     """Return the figures that a pitch has once."""
-    slope, measure = pitch.slope, settings.measure
-    plumb, hip_plumb = common.slope_angle(slope), hip.slope_angle(slope)
+    slope, at, measure = pitch.slope, pitch.corner, settings.measure
+    plumb, hip_plumb = common.slope_angle(slope), corner.hip_angle(at)
+    jack_cheek, hip_cheek = cheeks.jack(at), cheeks.hip_at_ridge(at)
     foot = Fraction(12)
     in_inches = Measure(measure.per)  # a square's figures and unit lengths are inches, however lengths read
 
@@ -131,16 +131,16 @@ def pitch_values(pitch: Pitch, settings: Settings) -> PitchValues:
         hip_level_cut=deg(hip_plumb.complement()),
         common_per_foot=decimal_figure(common.line_length(foot, slope), UNIT_PLACES),
         common_per_foot_part=length_figure(common.line_length(foot, slope), in_inches),
-        hip_per_foot=decimal_figure(hip.line_length(foot, slope), UNIT_PLACES),
-        hip_per_foot_part=length_figure(hip.line_length(foot, slope), in_inches),
-        jack_cheek=deg(jacks.cheek(slope)),
-        jack_cheek_figure=length_figure(jacks.cheek_figure(slope), in_inches),
-        hip_cheek=deg(hip.cheek(slope)),
-        hip_cheek_figure=length_figure(hip.cheek_figure(slope), in_inches),
-        backing_bevel=deg(hip.backing_bevel(slope)),
-        hip_drop=length_figure(hip.drop(settings.hip_thickness, slope), in_inches),
+        hip_per_foot=decimal_figure(corner.hip_length(foot, at), UNIT_PLACES),
+        hip_per_foot_part=length_figure(corner.hip_length(foot, at), in_inches),
+        jack_cheek=deg(jack_cheek.top),
+        jack_cheek_figure=length_figure(jack_cheek.figure(), in_inches),
+        hip_cheek=deg(hip_cheek.top),
+        hip_cheek_figure=length_figure(hip_cheek.figure(), in_inches),
+        backing_bevel=deg(backing.bevel(at)),
+        hip_drop=length_figure(backing.drop_plumb(settings.hip_thickness, at), in_inches),
         jack_differences=tuple(
-            length_figure(jacks.difference(spacing, slope), in_inches) for spacing in settings.spacings
+            length_figure(corner.jack_difference(spacing, at), in_inches) for spacing in settings.spacings
         ),
     )
 
@@ -149,16 +149,16 @@ def jack_rows(pitch: Pitch, settings: Settings) -> list[JackRow]:
     """Return the jacks from the corner as far as the runs go, each spacing to its own last jack."""
     last = settings.runs.last
     most = max(last // spacing for spacing in settings.spacings)
-    at = square_corner(pitch.slope, pitch.slope)
+    at = pitch.corner
     off = shortening.along(shortening.jack_at_hip(settings.hip_thickness, at), pitch.slope)
     half = shortening.along(shortening.point_to_point(settings.rafter_thickness, at), pitch.slope) / 2
 
+    spaced = [(spacing, corner.jack_difference(spacing, at)) for spacing in settings.spacings]
+
     def figures(number: int, less: Exact) -> tuple[Figure | None, ...]:
         return tuple(
-            _jack_figure(jacks.difference(number * spacing, pitch.slope) - less, settings.measure)
-            if number * spacing <= last
-            else None
-            for spacing in settings.spacings
+            _jack_figure(number * difference - less, settings.measure) if number * spacing <= last else None
+            for spacing, difference in spaced
         )
 
     return [

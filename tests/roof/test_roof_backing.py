@@ -24,7 +24,7 @@ from oracle.planes import (
     unit,
 )
 
-from tablegen.geometry import backing, hip
+from tablegen.geometry import backing
 from tablegen.geometry.corner import square_corner
 from tablegen.numbers.exact import exact
 
@@ -72,14 +72,12 @@ def test_a_slid_and_dropped_hip_has_both_edges_in_the_planes(case, thickness):
 
 
 @pytest.mark.parametrize('rise', range(1, 25))
-def test_regular_corners_agree_with_the_regular_modules(rise):
+def test_a_regular_hip_needs_no_slide(rise):
     slope, t = per_foot(rise), Fraction(3, 2)
     at = square_corner(slope, slope)
 
-    assert backing.bevel(at).tangent == hip.backing_bevel(slope).tangent
-    assert backing.drop_plumb(t, at) == hip.drop(t, slope)
     assert backing.slide(t, at) == 0
-    assert backing.drop_when_slid(t, at) == hip.drop(t, slope)
+    assert backing.drop_when_slid(t, at) == backing.drop_plumb(t, at)
 
 
 def test_twelve_in_twelve_is_backed_at_thirty_degrees():

@@ -11,7 +11,7 @@ from near import NEAR, gap, number
 from oracle.planes import ORIGIN, Plane, angle, level, meet, plumb_plane, scaled, size, sub
 
 from tablegen.errors import BookError
-from tablegen.geometry import common, corner, hip, jacks
+from tablegen.geometry import common, corner
 from tablegen.numbers.angles import tangent_of_degrees
 from tablegen.numbers.exact import exact
 
@@ -75,14 +75,14 @@ def test_turned_is_the_other_side(case):
 
 @pytest.mark.parametrize('rise', [*range(1, 25), Fraction(15, 2)])
 def test_equal_pitches_at_a_square_corner_are_the_regular_corner(rise):
-    """The same exact numbers as the modules for regular corners, not only near ones."""
+    """Exact numbers, not only near ones: the hip's run is the diagonal of a square, a jack's length its common's."""
     slope = per_foot(rise)
     at = corner.square_corner(slope, slope)
 
     assert at.plan_a.tangent == at.plan_b.tangent == 1
-    assert corner.hip_length(Fraction(100), at) == hip.line_length(Fraction(100), slope)
-    assert at.hip_slope == hip.own_slope(slope)
-    assert corner.jack_difference(Fraction(16), at) == jacks.difference(Fraction(16), slope)
+    assert corner.hip_length(Fraction(100), at).squared() == 100**2 * (2 + slope.squared())
+    assert at.hip_slope.squared() == slope.squared() / 2
+    assert corner.jack_difference(Fraction(16), at) == common.line_length(Fraction(16), slope)
 
 
 def test_a_steeper_partner_turns_the_hip_towards_itself_in_plan():
