@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from mpmath import floor, sqrt
 
-from tablegen.checking.square_figures import COLUMNS, KEYS, RISES, engraved_rows, slope_of_rise
+from tablegen.checking.square_figures import COLUMNS, KEYS, RISES, engraved_rows
 from tablegen.checking.square_file import HEADER, ShownRow
 from tablegen.checking.square_judging import (
     COARSER,
@@ -259,4 +259,3 @@ def test_the_difference_is_from_the_exact_length():
 
     assert near(found.difference, real('18.78') - sqrt(352))
     assert found.shown.inches == Fraction('18.78')
-    assert slope_of_rise(8) == Fraction(2, 3)

@@ -105,7 +105,7 @@ def hip_seat(ask: RoofQuestion, found: Found) -> Made:
     words, told = ROOF_DRAWINGS['hip-seat'], found['seat']
     hip, wrong = group_of(told, 'hip_dropped'), group_of(told, 'hip_by_17_over_12')
     valley = group_of(told, 'valley')
-    at = square_corner(ask.pitch.slope, ask.pitch.slope)
+    at = ask.pitch.corner
     picture = seat_detail(
         float(at.hip_slope),
         float(ask.stock.depth_in),
@@ -268,7 +268,7 @@ def _way(group: Group, *keys: str) -> str:
 
 
 def _regular(ask: RoofQuestion) -> Corner:
-    return square_corner(ask.pitch.slope, ask.pitch.slope)
+    return ask.pitch.corner
 
 
 def _inches(inches: Exact, ask: RoofQuestion) -> str:

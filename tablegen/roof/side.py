@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from tablegen.geometry import corner, seat, shortening, tail
-from tablegen.geometry.corner import SQUARE, Corner, square_corner
+from tablegen.geometry.corner import SQUARE, Corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.exact import Exact, exact
 from tablegen.roof.question import RoofQuestion
@@ -66,7 +66,7 @@ def side_a(ask: RoofQuestion, at: Corner | None = None) -> Side:
     """
     seat.checked_seat(ask.stock.depth_in, ask.seat_in, ask.pitch.slope)
     tail.checked_overhang(ask.overhang_in, ask.run_in)
-    at = at or square_corner(ask.pitch.slope, ask.pitch.slope)
+    at = at or ask.pitch.corner
     lengths: Sequence[Exact] = [exact(one) for one in (ask.run_in, ask.seat_in, ask.overhang_in)]
     return Side(ask, at, ask.pitch, *lengths)
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from tablegen.geometry import cheeks, shortening
-from tablegen.geometry.corner import square_corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.figure import Figure
 from tablegen.settings import Settings
@@ -61,7 +60,7 @@ def cheek_rows(settings: Settings) -> list[CheekRow]:
     """Return one row a pitch."""
     rows = []
     for pitch in settings.pitches:
-        at = square_corner(pitch.slope, pitch.slope)
+        at = pitch.corner
         jack, hip = cheeks.jack(at), cheeks.hip_at_ridge(at)
         rows.append(
             CheekRow(
@@ -81,7 +80,7 @@ def backed_cheek_rows(settings: Settings) -> list[BackedCheekRow]:
     """Return one row a pitch."""
     rows = []
     for pitch in settings.pitches:
-        at = square_corner(pitch.slope, pitch.slope)
+        at = pitch.corner
         ridge, common = cheeks.backed_at_ridge(at), cheeks.backed_at_common(at)
         rows.append(
             BackedCheekRow(
@@ -99,7 +98,7 @@ def set_back_rows(settings: Settings) -> list[SetBackRow]:
     """Return one row a pitch."""
     rows = []
     for pitch in settings.pitches:
-        at = square_corner(pitch.slope, pitch.slope)
+        at = pitch.corner
         along = [
             shortening.along(shortening.set_back_at_ridge(t, at), at.hip_slope) for t in COLUMN_THICKNESSES_IN
         ]

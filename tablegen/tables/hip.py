@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from tablegen.geometry import backing, corner
-from tablegen.geometry.corner import Corner, square_corner
+from tablegen.geometry.corner import Corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure
@@ -49,7 +49,7 @@ def hip_rows(settings: Settings) -> list[HipRow]:
     """Return one row a pitch."""
     rows = []
     for pitch in settings.pitches:
-        at = square_corner(pitch.slope, pitch.slope)
+        at = pitch.corner
         slope = corner.hip_angle(at)
         rows.append(
             HipRow(
@@ -78,7 +78,7 @@ def drop_square_rows(settings: Settings) -> list[DropRow]:
 def _drops(
     measured: Callable[[Fraction, Corner], Exact], pitch: Pitch, settings: Settings
 ) -> tuple[Figure, ...]:
-    at = square_corner(pitch.slope, pitch.slope)
+    at = pitch.corner
     return parts([measured(t, at) for t in COLUMN_THICKNESSES_IN], settings)
 
 

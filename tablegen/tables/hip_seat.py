@@ -8,7 +8,7 @@ from functools import partial
 from typing import ClassVar
 
 from tablegen.geometry import backing, seat
-from tablegen.geometry.corner import Corner, hip_angle, square_corner
+from tablegen.geometry.corner import Corner, hip_angle
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.exact import Exact
@@ -99,7 +99,7 @@ def valley_seat_rows(
     """Return bird's mouths of valleys for the commons' seat, in, and the stock of both."""
     rows = []
     for pitch in settings.pitches:
-        at, height = square_corner(pitch.slope, pitch.slope), _height(seat_in, rafters, pitch)
+        at, height = pitch.corner, _height(seat_in, rafters, pitch)
         heel = (
             None if height is None else seat.valley_heel(valleys.depth_in, height, settings.hip_thickness, at)
         )
@@ -123,7 +123,7 @@ def old_rule_rows(settings: Settings, seat_in: Fraction) -> list[OldRuleRow]:
     """Return what the old rule costs for the commons' seat, in."""
     rows = []
     for pitch in settings.pitches:
-        at = square_corner(pitch.slope, pitch.slope)
+        at = pitch.corner
         low: list[Figure | None] = []
         drop = backing.drop_plumb(settings.hip_thickness, at)
         for size in HIP_STOCK:
@@ -140,7 +140,7 @@ def old_rule_rows(settings: Settings, seat_in: Fraction) -> list[OldRuleRow]:
 def _hip_seat_row(
     settings: Settings, seat_in: Fraction, rafters: Stock, hips: Stock, pitch: Pitch
 ) -> HipSeatRow:
-    at, height = square_corner(pitch.slope, pitch.slope), _height(seat_in, rafters, pitch)
+    at, height = pitch.corner, _height(seat_in, rafters, pitch)
     if height is None:
         return HipSeatRow(pitch, None, None, None, None, None, None, (0, 0), (0, 0))
     lowered = seat.hip_height_above_plate(height, backing.drop_plumb(settings.hip_thickness, at))

@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from tablegen.geometry import corner, shortening
-from tablegen.geometry.corner import square_corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure
@@ -33,7 +32,7 @@ def take_rows(settings: Settings) -> list[JackTakeRow]:
     """Return one row a pitch."""
     rows = []
     for pitch in settings.pitches:
-        at, slope = square_corner(pitch.slope, pitch.slope), pitch.slope
+        at, slope = pitch.corner, pitch.slope
         rows.append(
             JackTakeRow(
                 pitch,

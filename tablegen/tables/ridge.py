@@ -6,7 +6,6 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from tablegen.geometry import ridge, shortening
-from tablegen.geometry.corner import square_corner
 from tablegen.geometry.pitch import Pitch, pitch_of_rise
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure
@@ -18,7 +17,7 @@ from tablegen.tables.former import Table
 COLUMN_THICKNESSES_IN = tuple(map(Fraction, ('3/4', '1', '5/4', '3/2', '5/2', '7/2', '11/2')))
 """Thicknesses of the columns of rows by thickness, in."""
 THICKNESS_HEADS = tuple(text.rational(t) for t in COLUMN_THICKNESSES_IN)
-ANY_REGULAR = square_corner(pitch_of_rise(Fraction(12)).slope, pitch_of_rise(Fraction(12)).slope)
+ANY_REGULAR = pitch_of_rise(Fraction(12)).corner
 """Level deductions of a regular corner are the same at every pitch."""
 
 
@@ -117,7 +116,7 @@ def jack_rows(settings: Settings) -> list[ShorteningRow]:
     """Return the deductions of jacks at a regular hip or valley, at the jack's center line."""
     rows = []
     for pitch in settings.pitches:
-        at = square_corner(pitch.slope, pitch.slope)
+        at = pitch.corner
         along = [shortening.along(shortening.jack_at_hip(t, at), pitch.slope) for t in COLUMN_THICKNESSES_IN]
         rows.append(ShorteningRow(pitch, parts(along, settings)))
     return rows
@@ -127,7 +126,7 @@ def hip_rows(settings: Settings) -> list[ShorteningRow]:
     """Return the deductions of regular hips and valleys at a ridge, or between commons, along the hip."""
     rows = []
     for pitch in settings.pitches:
-        at = square_corner(pitch.slope, pitch.slope)
+        at = pitch.corner
         along = [
             shortening.along(shortening.hip_at_ridge(t, at), at.hip_slope) for t in COLUMN_THICKNESSES_IN
         ]

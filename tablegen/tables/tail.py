@@ -7,7 +7,6 @@ from fractions import Fraction
 from typing import ClassVar
 
 from tablegen.geometry import tail
-from tablegen.geometry.corner import square_corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure
@@ -83,7 +82,7 @@ def hip_rows(settings: Settings) -> list[TailRow]:
         TailRow(
             pitch,
             parts(
-                [tail.hip_tail(out, square_corner(pitch.slope, pitch.slope)) for out in OVERHANGS_IN],
+                [tail.hip_tail(out, pitch.corner) for out in OVERHANGS_IN],
                 settings,
             ),
         )

@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from tablegen.geometry import trim
-from tablegen.geometry.corner import square_corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.figure import Figure
 from tablegen.settings import Settings
@@ -34,7 +33,7 @@ def trim_rows(settings: Settings) -> list[TrimRow]:
     """Return one row a pitch."""
     rows = []
     for pitch in settings.pitches:
-        at = square_corner(pitch.slope, pitch.slope)
+        at = pitch.corner
         standing, lying, sheet = trim.square_to_slope(at), trim.in_the_plane(at), trim.sheathing_from_eave(at)
         rows.append(
             TrimRow(
