@@ -131,7 +131,7 @@ def _answer(words: list[str], out: TextIO, err: TextIO) -> int:
         status: int = args.run(args, out, err)
         return status
     except BookError as fault:
-        raise fault.advised(f'see {args.parser.prog} --help') from None
+        raise _at_option(fault, args.parser, words).advised(f'see {args.parser.prog} --help') from None
 
 
 def _unasked(beyond: list[str], parser: argparse.ArgumentParser) -> UsageError:
@@ -140,7 +140,7 @@ def _unasked(beyond: list[str], parser: argparse.ArgumentParser) -> UsageError:
     odd = next((word for word in beyond if word.startswith('-')), None)
     if odd:
         name = odd.partition('=')[0]
-        known = list(dict.fromkeys(re.findall(r'--[a-z][a-z-]*', parser.format_usage())))
+        known = _options(parser)
         return UsageError(parser.prog, f"'{name}' is unknown", ', '.join(known), meant(name, known, see))
     return UsageError(
         parser.prog,
@@ -148,6 +148,16 @@ def _unasked(beyond: list[str], parser: argparse.ArgumentParser) -> UsageError:
         '',
         f'put quotes round what has spaces; {see}',
     )
+
+
+def _at_option(fault: BookError, parser: argparse.ArgumentParser, words: list[str]) -> BookError:
+    """Return a fault of what is asked by name as one of the option of that name: seat is --seat."""
+    option = f'--{fault.place}'.replace('_', '-').replace(' ', '-')
+    return fault.at(option) if option in _options(parser) and fault.place not in words else fault
+
+
+def _options(parser: argparse.ArgumentParser) -> list[str]:
+    return list(dict.fromkeys(re.findall(r'--[a-z][a-z-]*', parser.format_usage())))
 
 
 def _plain_minus(word: str) -> str:
@@ -160,8 +170,10 @@ def _help_of(words: list[str]) -> str:
 
 
 def _tell(fault: BookError, err: TextIO) -> int:
+    from layouts.words.error import error_lines  # only a mistake has to wait for it
+
     with suppress(OSError):  # remarks that nobody can hear change nothing
-        for line in fault.lines():
+        for line in error_lines(fault):
             print(line if isinstance(fault, UsageError) else f'{NAME}: {line}', file=err)
     return USER_FAULT
 

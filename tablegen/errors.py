@@ -1,90 +1,82 @@
-"""The one family of errors that a user may see."""
+"""The one family of errors that a user may see; its words are the reader's language's."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from typing import Any, TypeVar
 
+from tablegen.messages import Message, message
+
 Item = TypeVar('Item')
 Read = TypeVar('Read')
-
-LONGEST_PROBLEM = 200
-"""Characters; a longer problem keeps its two ends, so that a fault stays a line."""
+Word = Message | str | Sequence[Message | str]
+"""What is to be said, or a value as it stands: a key, a file, what was written, several of them."""
 
 
 class BookError(Exception):
     """A user's mistake, told in one line: place, problem, what is allowed, next step.
 
     Attributes:
-        place      where: a settings key, an argument, a file
+        place      where: a settings key, an argument, a file; the name of what is asked where only that is known
         problem    what is wrong there, with the value as given
         allowed    what would be right, or '' where nothing can be listed
         next_step  what to do now
     """
 
-    def __init__(self, place: str, problem: str, allowed: str = '', next_step: str = ''):
-        if len(problem) > LONGEST_PROBLEM:
-            problem = f'{problem[: LONGEST_PROBLEM // 2]} … {problem[-LONGEST_PROBLEM // 4 :]}'
+    def __init__(self, place: Word, problem: Word, allowed: Word = '', next_step: Word = ''):
+        super().__init__(place, problem, allowed, next_step)
         self.place, self.problem, self.allowed, self.next_step = place, problem, allowed, next_step
-        parts = [f'{place}: {problem}' if place else problem]
-        if allowed:
-            parts.append(f'allowed: {allowed}')
-        if next_step:
-            parts.append(f'next: {next_step}')
-        super().__init__(_one_line('; '.join(parts)))
 
-    def advised(self, next_step: str) -> BookError:
+    def __str__(self) -> str:
+        """Return names and values: what a program sees that has no catalogue."""
+        return '; '.join(
+            str(part) if isinstance(part, (str, Message)) else ', '.join(map(str, part))
+            for part in self.args
+            if part
+        )
+
+    def at(self, place: Word) -> BookError:
+        """Return this error as one of another place."""
+        return BookError(place, self.problem, self.allowed, self.next_step)
+
+    def advised(self, next_step: Word) -> BookError:
         """Return this error with a next step where it has none of its own."""
         return self if self.next_step else BookError(self.place, self.problem, self.allowed, next_step)
-
-    def __reduce__(self) -> tuple[Any, ...]:
-        """Let the error cross from one process to another."""
-        return type(self), (self.place, self.problem, self.allowed, self.next_step)
 
     def each(self) -> list[BookError]:
         """Return the faults that this error stands for."""
         return [self]
-
-    def lines(self) -> list[str]:
-        """Return the lines to print, one a fault."""
-        return [str(self)]
 
 
 class SettingsFaults(BookError):
     """All faults of one settings file, told together, one line each; source '' for a command line."""
 
     def __init__(self, source: str, faults: list[BookError]):
+        super().__init__(source, message('error.faults', count=len(faults)))
         self.source, self.faults = source, faults
-        super().__init__(source, f'{len(faults)} faults')
 
     def __reduce__(self) -> tuple[Any, ...]:
+        """Let the error cross from one process to another."""
         return type(self), (self.source, self.faults)
 
-    def advised(self, next_step: str) -> BookError:
+    def advised(self, next_step: Word) -> BookError:
         return SettingsFaults(self.source, [fault.advised(next_step) for fault in self.faults])
 
     def each(self) -> list[BookError]:
         return self.faults
 
-    def lines(self) -> list[str]:
-        """Return one line for each fault, each beginning with the file if there is one."""
-        before = _one_line(f'{self.source}: ') if self.source else ''
-        return [f'{before}{fault}' for fault in self.faults]
 
-
-def meant(word: str, known: Sequence[str], otherwise: str) -> str:
+def meant(word: str, known: Sequence[str], otherwise: Word) -> Word:
     """Return what to try in place of a misspelt word: the nearest of those known, or else other advice."""
     from difflib import get_close_matches  # only a mistake has to wait for it
 
     close = [name for name in known if word and name.startswith(word)] or get_close_matches(word, known, 1)
-    return f'did you mean {close[0]}?' if len(close) == 1 else otherwise
+    return did_you_mean(close[0]) if len(close) == 1 else otherwise
 
 
-def _one_line(words: str) -> str:
-    """Return words with what cannot be printed on a line (a newline, a stray byte) written as an escape."""
-    return ''.join(
-        letter if letter.isprintable() else letter.encode('unicode_escape').decode() for letter in words
-    )
+def did_you_mean(word: str) -> Message | str:
+    """Return the question whether something was meant; '' where nothing can be guessed."""
+    return message('error.did_you_mean', word=word) if word else ''
 
 
 def each_of(items: Sequence[Item], place: str, reader: Callable[[Item, str], Read]) -> list[Read]:

@@ -12,13 +12,14 @@ from typing import Any
 from tablegen.errors import BookError, SettingsFaults, each_of, meant
 from tablegen.geometry.pitch import Pitch, pitch_of_rise
 from tablegen.groups import GROUPS, HOUSE_GROUPS
+from tablegen.messages import message
 from tablegen.numbers import text
 from tablegen.numbers.figure import Measure
 from tablegen.numbers.units import INCHES, Stock
-from tablegen.roof.lumber import stock
 from tablegen.written.files import read_toml
 from tablegen.written.lengths import length
 from tablegen.written.pitches import read_pitches
+from tablegen.written.stocks import stock
 
 PAPERS = ('letter', 'a4')
 TRIMS = ('pocket', 'large')
@@ -100,12 +101,15 @@ def read_settings(written: str, source: str) -> Settings:
     """
     tables = read_toml(written, source)
     settings, faults = Settings(source=source), []
-    values = dict(_leaves(tables))
+    leaves = _leaves(tables)
+    values = dict(leaves)
+    for key in [key for place, (key, _) in enumerate(leaves) if key in dict(leaves[:place])]:
+        faults.append(BookError(key, message('setting.given_twice'), '', message('setting.leave_one_out')))
     for key in [key for key in READERS if key in values] + [key for key in values if key not in READERS]:
         try:
             if key not in READERS:
-                advice = meant(key, list(READERS), 'rafterbook settings prints every key')
-                raise BookError(key, 'unknown key', ', '.join(READERS), advice)
+                advice = meant(key, list(READERS), message('setting.see_keys'))
+                raise BookError(key, message('setting.unknown_key'), tuple(READERS), advice)
             settings = READERS[key](values[key], key, settings)
         except BookError as fault:
             faults += fault.each()
@@ -130,9 +134,7 @@ def smallest_part(value: object, place: str) -> int:
     except BookError:
         part = Fraction(0)
     if part <= 0 or 1 / part not in INCHES.parts:
-        raise BookError(
-            place, f"'{value}' is not a part of an inch that a tape shows", ', '.join(INCHES.smallest_parts)
-        )
+        raise BookError(place, message('setting.no_part', written=str(value)), INCHES.smallest_parts)
     return int(1 / part)
 
 
@@ -150,34 +152,36 @@ def _leaves(tables: dict[str, Any], above: str = '') -> list[tuple[str, object]]
 
 def _name(value: object, place: str) -> str:
     if not isinstance(value, str) or len(value) > LONGEST_NAME or not (value.isprintable() or value == ''):
-        raise BookError(
-            place, f'{value!r} cannot stand on a cover', f'one line of up to {LONGEST_NAME} letters'
-        )
+        problem = message('setting.no_name', value=repr(value))
+        raise BookError(place, problem, message('setting.one_line', most=LONGEST_NAME))
     return value.strip()
 
 
 def _language(value: object, place: str) -> str:
     if not isinstance(value, str) or not re.fullmatch(r'[a-z]{2,3}(_[A-Z]{2})?', value):
-        raise BookError(place, f'{value!r} is no language', "its short name, such as 'en' or 'pt_BR'")
+        raise BookError(
+            place, message('setting.no_language', value=repr(value)), message('setting.a_language')
+        )
     return value
 
 
 def _choice(value: object, place: str, allowed: tuple[str, ...]) -> str:
     if value not in allowed:
-        raise BookError(place, f'{value!r} is unknown', ', '.join(allowed))
+        raise BookError(place, message('error.unknown', value=repr(value)), allowed)
     return str(value)
 
 
 def _list(value: object, place: str) -> list[object]:
     if not isinstance(value, list) or not value:
-        raise BookError(place, f'{value!r} is no list', 'a list in square brackets with at least one item')
+        raise BookError(place, message('setting.no_list', value=repr(value)), message('setting.a_list'))
     return value
 
 
 def _positive(value: object, place: str, at_most: int) -> Fraction:
     inches = length(value, place)
     if not 0 < inches <= at_most:
-        raise BookError(place, f"'{value}' is out of range", f'above 0 and up to {at_most} in')
+        most = message('error.above_zero_to', most=f'{at_most} {INCHES.unit}')
+        raise BookError(place, message('setting.out_of_range', written=value), most)
     return inches
 
 
@@ -190,7 +194,8 @@ def _spacings(value: object, place: str) -> tuple[Fraction, ...]:
         each_of(_list(value, place), place, lambda one, here: _positive(one, here, INCHES.widest_spacing))
     )
     if len(found) > MOST_SPACINGS:
-        raise BookError(place, f'{len(found)} spacings are too many', f'up to {MOST_SPACINGS}')
+        problem = message('setting.too_many_spacings', count=len(found))
+        raise BookError(place, problem, message('error.up_to', most=MOST_SPACINGS))
     return tuple(sorted(found))
 
 
@@ -201,7 +206,7 @@ def _parts(value: object, place: str) -> tuple[str, ...]:
 
 def _steep(value: object, place: str) -> bool:
     if not isinstance(value, bool):
-        raise BookError(place, f'{value!r} is neither', 'true, false')
+        raise BookError(place, message('setting.neither', value=repr(value)), ('true', 'false'))
     return value
 
 
@@ -217,20 +222,24 @@ def _measure(settings: Settings, per: int | None = None, style: str | None = Non
 def run_faults(settings: Settings) -> list[BookError]:
     """Return what is wrong with the runs as a whole."""
     runs, part = settings.runs, Fraction(1, settings.measure.per)
-    least = f'from {text.rational(part)} in up'
+    least = message('setting.from_up', least=text.in_units(part))
     faults = []
     if runs.step == 0:
-        faults.append(BookError('runs.by', 'a step of 0 gets nowhere', least))
+        faults.append(BookError('runs.by', message('setting.no_step'), least))
     elif runs.step < part:
-        faults.append(BookError('runs.by', f'{text.run(runs.step)} is below the smallest part', least))
+        faults.append(
+            BookError('runs.by', message('setting.below_smallest_part', step=text.run(runs.step)), least)
+        )
     elif runs.last >= runs.first and runs.count() > MOST_RUNS:
-        said = f'{runs.count():,} runs are too many'
-        faults.append(BookError('runs.by', said, f'up to {MOST_RUNS:,}', 'take a longer step'))
+        problem = message('setting.too_many_runs', count=runs.count())
+        most = message('setting.up_to_runs', most=MOST_RUNS)
+        faults.append(BookError('runs.by', problem, most, message('setting.longer_step')))
     if runs.first == 0:
-        faults.append(BookError('runs.from', 'a run of 0 has no rafter', 'above 0'))
+        faults.append(BookError('runs.from', message('setting.no_run'), message('error.above_zero')))
     if runs.last < runs.first:
-        said = f'the runs go backwards, from {text.run(runs.first)} to {text.run(runs.last)}'
-        faults.append(BookError('runs.to', said, f'{text.run(runs.first)} or more'))
+        first, last = text.run(runs.first), text.run(runs.last)
+        problem = message('setting.runs_backwards', first=first, last=last)
+        faults.append(BookError('runs.to', problem, message('error.or_more', least=first)))
     return faults
 
 

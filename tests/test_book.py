@@ -11,6 +11,7 @@ from layouts.grid.run_tables import GridPage
 from layouts.html.page_html import pages_html
 from layouts.pages.book import figure_count, plan
 from layouts.paper.page import MOST_IN_A_SECTION
+from layouts.words.error import error_line
 from tablegen.errors import BookError
 from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.groups import GROUPS
@@ -81,7 +82,7 @@ def test_over_a_thousand_pages_are_refused_with_their_number():
     with pytest.raises(BookError) as refusal:
         plan(read('runs.by = "1/16 in"'))
 
-    assert str(refusal.value) == (
+    assert error_line(refusal.value) == (
         'runs.by: 1/16 in over 24 pitches would make 2,487 pages; allowed: up to 1,000 pages; '
         'next: take a longer step, shorter runs or fewer pitches'
     )

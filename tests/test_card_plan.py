@@ -16,6 +16,7 @@ from layouts.cards.formats import FORMATS
 from layouts.cards.measures import BOLD, LINE, width_pt, wrapped
 from layouts.cards.plan import plan_cards
 from layouts.cards.titles import figure_size
+from layouts.words.error import error_line
 from tablegen.errors import BookError
 from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.numbers.figure import Measure
@@ -130,13 +131,16 @@ def test_pitches_with_endless_names_are_refused():
     names = ('26.56505117712345678901234 deg', '30.12345678901234567890 deg')
     with pytest.raises(BookError) as caught:
         plan_cards(replace(Settings(), pitches=tuple(map(pitch, names))), 'index')
-    assert str(caught.value) == "--size: 'index' is too narrow for these pitches; next: take a larger card"
+    assert (
+        error_line(caught.value)
+        == "--size: 'index' is too narrow for these pitches; next: take a larger card"
+    )
 
 
 def test_an_unknown_size_is_refused():
     with pytest.raises(BookError) as caught:
         plan_cards(Settings(), 'b5')
-    assert str(caught.value) == (
+    assert error_line(caught.value) == (
         "--size: 'b5' is no size of card; allowed: id-1, index, a6, half-letter, letter"
     )
 

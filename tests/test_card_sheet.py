@@ -14,6 +14,7 @@ from layouts.cards.formats import FORMATS
 from layouts.cards.make import card_work, finish_cards
 from layouts.cards.sheet import card_sheet, placed
 from layouts.pdf.typeset import set_document
+from layouts.words.error import error_line
 from tablegen.errors import BookError
 
 PAPERS_MM = {'letter': (215.9, 279.4), 'a4': (210, 297)}
@@ -136,7 +137,7 @@ def test_how_many_go_on_letter(size, up):
 def test_a_card_bigger_than_the_paper_is_refused():
     with pytest.raises(BookError) as caught:
         card_sheet(FORMATS['letter'], 'a4')
-    assert str(caught.value) == (
+    assert error_line(caught.value) == (
         "--size: 'letter' is bigger than a4 paper; next: take a smaller card, or set paper = 'letter'"
     )
 

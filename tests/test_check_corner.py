@@ -8,6 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from mpmath import acos, asin, degrees, sin, sqrt
 
+from layouts.words.error import error_line
 from tablegen.checking.amounts import amount, signed
 from tablegen.checking.book_rows import diagonal_rows, drift_rows, turn_over_rows
 from tablegen.checking.corner import check_corner, turn_over
@@ -93,22 +94,22 @@ def test_any_triangle_against_mpmath(side, other, across):
         (
             ('72', '96'),
             '14 ft',
-            '--diagonal: 14 ft cannot join sides of 6 ft and 8 ft; allowed: between 2 ft and 14 ft; '
+            'diagonal: 14 ft cannot join sides of 6 ft and 8 ft; allowed: between 2 ft and 14 ft; '
             'next: measure again',
         ),
         (
             ('72', '96'),
             '2 ft',
-            '--diagonal: 2 ft cannot join sides of 6 ft and 8 ft; allowed: between 2 ft and 14 ft; '
+            'diagonal: 2 ft cannot join sides of 6 ft and 8 ft; allowed: between 2 ft and 14 ft; '
             'next: measure again',
         ),
-        (('0', '96'), '8 ft', '--sides: a side of 0 makes no corner; allowed: two lengths above 0'),
+        (('0', '96'), '8 ft', 'sides: a side of 0 makes no corner; allowed: two lengths above 0'),
     ],
 )
 def test_sides_that_make_no_triangle_are_refused(sides, diagonal, said):
     with pytest.raises(BookError) as caught:
         corner(*sides, diagonal)
-    assert str(caught.value) == said
+    assert error_line(caught.value) == said
 
 
 def test_the_turn_over_test_shows_twice_the_error():
@@ -133,8 +134,8 @@ def test_any_gap_that_can_be_read_is_one(gap, within, verdict):
 def test_a_gap_is_below_its_distance():
     with pytest.raises(BookError) as caught:
         turn_over(written('16', '--gap'), Fraction(16))
-    assert str(caught.value) == (
-        '--gap: 1 ft 4 in is not below the distance it is measured at, 1 ft 4 in; '
+    assert error_line(caught.value) == (
+        'gap: 1 ft 4 in is not below the distance it is measured at, 1 ft 4 in; '
         'allowed: a gap far below the distance; next: measure again'
     )
 

@@ -8,6 +8,7 @@ from check_support import run_check
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from layouts.words.error import error_line
 from tablegen.checking.square_file import HEADER, read_square
 from tablegen.checking.written import written
 from tablegen.errors import BookError
@@ -66,7 +67,7 @@ def test_any_reading_is_a_length_or_is_refused(scrap):
 def test_any_file_is_read_or_refused(scrap, headed):
     rows, fault = answer(read_square, f'{",".join(HEADER)}\n{scrap}' if headed else scrap, 'mine.csv')
     if fault:
-        assert fault.place.startswith('mine.csv')
+        assert error_line(fault).startswith('mine.csv')
     else:
         assert all(row.rise in range(1, 25) for row in rows)
 

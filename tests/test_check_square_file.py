@@ -4,6 +4,7 @@ from fractions import Fraction
 
 import pytest
 
+from layouts.words.error import error_line, error_lines
 from tablegen.checking.square_file import read_square
 from tablegen.errors import BookError
 
@@ -83,5 +84,5 @@ BLANK = 'next: rafterbook check square --blank prints one to fill in'
 def test_a_file_that_cannot_be_judged_is_refused_in_one_line(content, said):
     with pytest.raises(BookError) as caught:
         read_square(content, 'mine.csv')
-    assert str(caught.value) == said
-    assert len(caught.value.lines()) == 1
+    assert error_line(caught.value) == said
+    assert len(error_lines(caught.value)) == 1

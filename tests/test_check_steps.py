@@ -6,6 +6,7 @@ import pytest
 from check_support import authority, near, real, rounded
 from mpmath import sqrt
 
+from layouts.words.error import error_line
 from tablegen.checking.steps import check_steps, drift_row, mark_rows
 from tablegen.checking.written import written
 from tablegen.errors import BookError
@@ -138,11 +139,11 @@ def test_the_drift_of_steps_set_to_the_smallest_part():
 @pytest.mark.parametrize(
     ('more', 'said'),
     [
-        ({'run': Fraction(0)}, '--run: a length of 0 cannot be stepped; allowed: above 0'),
-        ({'step': '0'}, '--step: a length of 0 cannot be stepped; allowed: above 0'),
+        ({'run': Fraction(0)}, 'run: a length of 0 cannot be stepped; allowed: above 0'),
+        ({'step': '0'}, 'step: a length of 0 cannot be stepped; allowed: above 0'),
     ],
 )
 def test_nothing_cannot_be_stepped(more, said):
     with pytest.raises(BookError) as caught:
         check(**more)
-    assert str(caught.value) == said
+    assert error_line(caught.value) == said

@@ -6,6 +6,7 @@ from fractions import Fraction
 import pytest
 from check_support import authority
 
+from layouts.words.error import error_line
 from tablegen.checking import tape
 from tablegen.checking.tape import BANDS, tolerance
 from tablegen.errors import BookError
@@ -50,7 +51,7 @@ def test_between_two_bands_the_tighter_holds(feet, inches):
 def test_past_the_end_of_the_table_nothing_is_guessed():
     with pytest.raises(BookError) as caught:
         tolerance(Fraction(1201))
-    assert str(caught.value) == (
-        '--tape: 100 ft 1 in is past the end of the table of tape tolerances; allowed: up to 100 ft; '
+    assert error_line(caught.value) == (
+        'tape: 100 ft 1 in is past the end of the table of tape tolerances; allowed: up to 100 ft; '
         'next: leave out --tape'
     )

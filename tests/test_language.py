@@ -13,6 +13,7 @@ from layouts.command import main
 from layouts.html.page_html import pages_html
 from layouts.pages.book import plan
 from layouts.words import say
+from layouts.words.error import error_lines
 from tablegen.errors import BookError
 from tablegen.settings import Settings, read_settings
 
@@ -48,7 +49,7 @@ def test_a_language_without_a_catalogue_is_refused_with_those_there_are(catalogu
     with pytest.raises(BookError) as fault:
         plan(Settings(language='de'))
 
-    assert fault.value.lines() == ["language: 'de' has no catalogue; allowed: en, xx"]
+    assert error_lines(fault.value) == ["language: 'de' has no catalogue; allowed: en, xx"]
 
 
 def test_the_terminal_speaks_the_language_that_its_environment_names(catalogues, monkeypatch):

@@ -9,12 +9,13 @@ import pytest
 from asking import ask
 
 from layouts.verbs.settings_file import settings_from
+from layouts.words.error import error_lines
 from tablegen.errors import BookError
 from tablegen.settings import Settings, starter
 
 START = 'next: rafterbook settings > my-book.toml makes one to start from'
 KEYS = (
-    'title, owner, lengths, smallest_part, steep, pitches, runs.from, runs.to, runs.by, jacks.spacings, '
+    'title, owner, language, lengths, smallest_part, steep, pitches, runs.from, runs.to, runs.by, jacks.spacings, '
     'stock.ridge, stock.hip, stock.rafter, stock.rafters, stock.hips, stock.valleys, stock.seat, paper, trim, parts'
 )
 
@@ -23,7 +24,7 @@ def refused(path) -> list[str]:
     """Return the lines that a settings file is refused with."""
     with pytest.raises(BookError) as refusal:
         settings_from(str(path))
-    return refusal.value.lines()
+    return error_lines(refusal.value)
 
 
 def test_it_prints_the_starter_file():

@@ -12,8 +12,8 @@ from oracle.rounding import part
 from layouts.words.caution import caution_text
 from tablegen.examples import hip_jacks, nearest_pitch, porch, store, store_hip, wing_valley
 from tablegen.roof.cautions import THIN_TAIL
-from tablegen.roof.lumber import stock
 from tablegen.settings import BOOK_PARTS, Runs, Settings, read_settings
+from tablegen.written.stocks import stock
 
 BOOK = Settings()
 SMALL = Settings(runs=Runs(last=Fraction(10)))

@@ -13,11 +13,11 @@ from layouts.verbs.find_options import declare, kind_of, refuse_what_is_not_used
 from layouts.verbs.options import FORMATS, Subparsers
 from tablegen.errors import BookError
 from tablegen.numbers.units import Stock
-from tablegen.roof.lumber import stock
 from tablegen.roof.question import RoofQuestion
 from tablegen.settings import Settings
 from tablegen.written.lengths import ALLOWED, length
 from tablegen.written.pitches import pitch
+from tablegen.written.stocks import stock
 
 NOTES = """\
 PITCH is 6, 6/12, 6 in 12, 6:12, 7.5, 7 1/2 or 26.565 deg. RUN is the level run
@@ -35,13 +35,6 @@ EXAMPLES = (
     'rafterbook find 4 "8 ft" --shed ledger --ledger-thickness "1 1/2"',
     'rafterbook find 8 "10 ft" --format json',
 )
-PLACE_OF = {
-    'seat': '--seat',
-    'overhang': '--overhang',
-    'plate length': '--plate-length',
-    'sides': '--sides',
-}
-"""Which option a finding complains of."""
 
 Usual = TypeVar('Usual')
 """What stands where an option says nothing: a size, a length, or None for that of another board."""
@@ -72,10 +65,7 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     try:
         out.write(answer(args, kind, form, shown, ask))
     except BookError as fault:
-        place = PLACE_OF.get(fault.place, fault.place)
-        if place == 'corner':
-            place = '--with' if args.corner is None else '--corner'
-        raise BookError(place, fault.problem, fault.allowed, fault.next_step) from None
+        raise fault.at('--with') if fault.place == 'corner' and args.corner is None else fault from None
     return 0
 
 

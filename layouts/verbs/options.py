@@ -137,9 +137,5 @@ def with_runs(settings: Settings, written: str | None) -> Settings:
         for key, value in words.items():
             settings = changed(settings, key, value, '--runs')
     if faults := run_faults(settings):
-        raise SettingsFaults('', [fault if written is None else _at('--runs', fault) for fault in faults])
+        raise SettingsFaults('', [fault if written is None else fault.at('--runs') for fault in faults])
     return settings
-
-
-def _at(option: str, fault: BookError) -> BookError:
-    return BookError(option, fault.problem, fault.allowed, fault.next_step)

@@ -85,7 +85,4 @@ def _slope(args: argparse.Namespace) -> Exact:
     if args.degrees is not None or frozenset(given) not in WAYS:
         raise BookError('pitch', 'these measures do not make a pitch', ALLOWED)
     first, second = (length(given[name], f'--{name}') for name in ORDER if name in given)
-    try:
-        return WAYS[frozenset(given)](first, second)
-    except BookError as fault:
-        raise BookError(f'--{fault.place}', fault.problem, fault.allowed, fault.next_step) from None
+    return WAYS[frozenset(given)](first, second)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from textwrap import wrap
 
+from layouts.words.say import N_
 from tablegen.checking import tape
 from tablegen.checking.allowance import NOT_JUDGED, RIGHT, USUAL, Allowance
 from tablegen.checking.amounts import Amount
@@ -23,6 +24,18 @@ NAMES = {
     'rise': 'rise',
 }
 PARTS = {2: 'half', 4: 'quarter', 8: 'eighth', 16: 'sixteenth', 32: 'thirty-second', 64: 'sixty-fourth'}
+MESSAGES = {
+    'checks.no_side': N_('a side of 0 makes no corner'),
+    'checks.two_sides': N_('two lengths above 0'),
+    'checks.cannot_join': N_('{across} cannot join sides of {side} and {other}'),
+    'checks.wide_gap': N_('{gap} is not below the distance it is measured at, {over}'),
+    'checks.small_gap': N_('a gap far below the distance'),
+    'checks.nothing_to_check': N_('a length of 0 cannot be checked'),
+    'checks.short_total_run': N_('{total} is shorter than the run that was read'),
+    'checks.nothing_to_step': N_('a length of 0 cannot be stepped'),
+    'checks.past_tape_table': N_('{length} is past the end of the table of tape tolerances'),
+    'checks.leave_out_tape': N_('leave out --tape'),
+}
 DEFER = 'This checks geometry, not strength: local code and a licensed designer decide.'
 
 

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from textwrap import wrap
 
 from layouts.words.checks import WIDTH, table, way
+from layouts.words.say import N_
 from tablegen.checking.square_figures import SquareRow
 from tablegen.checking.square_judging import (
     COARSER,
@@ -20,6 +21,27 @@ from tablegen.checking.square_judging import (
     SquareCheck,
 )
 
+MESSAGES = {
+    'square.template': N_('rafterbook check square --blank prints one to fill in'),
+    'square.rises': N_('whole inches per foot, {first} to {last}'),
+    'square.row': N_('{source}: row {row}'),
+    'square.cell': N_('{source}: row {row}, column {column}'),
+    'square.no_csv': N_('is no CSV: {fault}'),
+    'square.empty': N_('is empty'),
+    'square.header': N_('a header {header} and a row a rise'),
+    'square.rise_twice': N_('the rise {rise} is there twice'),
+    'square.rises_once': N_('each rise once'),
+    'square.no_figure': N_('has no figure in it'),
+    'square.one_cell': N_('at least one filled cell'),
+    'square.missing_column': N_("the column '{name}' is missing"),
+    'square.twice': N_("'{name}' is there twice"),
+    'square.columns_once': N_('each column once'),
+    'square.cells': N_('{cells} cells under {columns} columns'),
+    'square.cell_a_column': N_('a cell a column, empty where the square shows nothing'),
+    'square.off_the_table': N_("'{written}' is off the table"),
+    'square.no_square_figure': N_("'{written}' is no figure of a square"),
+    'square.leave_empty': N_('leave the cell empty'),
+}
 COLUMN_NAMES = {
     'common': 'common',
     'hip_valley': 'hip, valley',

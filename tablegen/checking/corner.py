@@ -9,6 +9,7 @@ from tablegen.checking.allowance import Allowance, allowance, verdict
 from tablegen.checking.amounts import Amount, amount, angle_amount
 from tablegen.checking.written import Written, half
 from tablegen.errors import BookError
+from tablegen.messages import message
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, root
@@ -83,11 +84,13 @@ def check_corner(
     """
     across = diagonal.inches
     if not side_in or not other_in:
-        raise BookError('--sides', 'a side of 0 makes no corner', 'two lengths above 0')
+        raise BookError('sides', message('checks.no_side'), message('checks.two_sides'))
     if not abs(side_in - other_in) < across < side_in + other_in:
-        said = f'{text.run(across)} cannot join sides of {text.run(side_in)} and {text.run(other_in)}'
-        between = f'between {text.run(abs(side_in - other_in))} and {text.run(side_in + other_in)}'
-        raise BookError('--diagonal', said, between, 'measure again')
+        one, other = text.run(side_in), text.run(other_in)
+        problem = message('checks.cannot_join', across=text.run(across), side=one, other=other)
+        least, most = text.run(abs(side_in - other_in)), text.run(side_in + other_in)
+        between = message('error.between', least=least, most=most)
+        raise BookError('diagonal', problem, between, message('error.measure_again'))
     true = root(side_in**2 + other_in**2)
     twice = 2 * side_in * other_in
     sine = (across**2 - side_in**2 - other_in**2) / twice
@@ -122,8 +125,8 @@ def turn_over(gap: Written, over_in: Fraction, within_in: Fraction | None = None
     2 · over · sin(error).
     """
     if gap.inches >= over_in:
-        said = f'{text.run(gap.inches)} is not below the distance it is measured at, {text.run(over_in)}'
-        raise BookError('--gap', said, 'a gap far below the distance', 'measure again')
+        problem = message('checks.wide_gap', gap=text.run(gap.inches), over=text.run(over_in))
+        raise BookError('gap', problem, message('checks.small_gap'), message('error.measure_again'))
     sine = gap.inches / (2 * over_in)
     allowed = allowance(gap, within_in)
     return TurnOver(

@@ -11,6 +11,7 @@ from tablegen.checking.members import MEMBERS, slope_of
 from tablegen.checking.written import Written
 from tablegen.errors import BookError
 from tablegen.geometry.pitch import Pitch
+from tablegen.messages import message
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact
@@ -94,9 +95,9 @@ def check_length(
     Errors:
         BookError for a run or a reading of nothing, or a total run below the run
     """
-    for place, given in (('--run', run_in), ('--reads', read.inches)):
+    for place, given in (('run', run_in), ('reads', read.inches)):
         if given == 0:
-            raise BookError(place, 'a length of 0 cannot be checked', 'above 0')
+            raise BookError(place, message('checks.nothing_to_check'), message('error.above_zero'))
     true = MEMBERS[kind].length(run_in, pitch)
     off = read.inches - true
     allowed = allowance(read, within_in, with_tape)
@@ -122,8 +123,8 @@ def check_length(
 def _repeated(off: Exact, run_in: Fraction, total_run_in: Fraction) -> Repeated:
     steps, left = divmod(total_run_in, run_in)
     if not steps:
-        said = f'{text.run(total_run_in)} is shorter than the run that was read'
-        raise BookError('--total-run', said, f'{text.run(run_in)} or more')
+        problem = message('checks.short_total_run', total=text.run(total_run_in))
+        raise BookError('total-run', problem, message('error.or_more', least=text.run(run_in)))
     return Repeated(total_run_in, int(steps), left, amount(steps * off))
 
 

@@ -9,11 +9,12 @@ from dataclasses import dataclass
 from tablegen.checking.square_figures import KEYS, RISES
 from tablegen.checking.written import Written, written
 from tablegen.errors import BookError
+from tablegen.messages import Message, message
 
 RISE = 'rise'
 HEADER = (RISE, *KEYS)
-TEMPLATE = 'rafterbook check square --blank prints one to fill in'
-RISES_ALLOWED = f'whole inches per foot, {RISES.start} to {RISES.stop - 1}'
+TEMPLATE = message('square.template')
+RISES_ALLOWED = message('square.rises', first=RISES.start, last=RISES.stop - 1)
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,52 +40,68 @@ def read_square(content: str, source: str) -> tuple[ShownRow, ...]:
     try:
         lines = [(table.line_num, cells) for cells in table if any(cell.strip() for cell in cells)]
     except csv.Error as fault:
-        raise BookError(f'{source}: row {table.line_num}', f'is no CSV: {fault}', '', TEMPLATE) from None
+        problem = message('square.no_csv', fault=str(fault))
+        raise BookError(_row_place(source, table.line_num), problem, '', TEMPLATE) from None
     if not lines:
-        raise BookError(source, 'is empty', f'a header {",".join(HEADER)} and a row a rise', TEMPLATE)
+        raise BookError(
+            source, message('square.empty'), message('square.header', header=','.join(HEADER)), TEMPLATE
+        )
     header = _header(lines[0][1], source)
     rows: dict[int, ShownRow] = {}
     for number, cells in lines[1:]:
-        row = _row(header, cells, f'{source}: row {number}')
+        row = _row(header, cells, source, number)
         if row.rise in rows:
-            said = f'the rise {row.rise} is there twice'
-            raise BookError(f"{source}: row {number}, column '{RISE}'", said, 'each rise once')
+            problem = message('square.rise_twice', rise=row.rise)
+            raise BookError(_cell_place(source, number, RISE), problem, message('square.rises_once'))
         rows[row.rise] = row
     if not any(cell for row in rows.values() for cell in row.cells):
-        raise BookError(source, 'has no figure in it', 'at least one filled cell', TEMPLATE)
+        raise BookError(source, message('square.no_figure'), message('square.one_cell'), TEMPLATE)
     return tuple(rows[rise] for rise in sorted(rows))
 
 
 def _header(cells: list[str], source: str) -> list[str]:
     names = [cell.strip().lower() for cell in cells]
-    place = f'{source}: row 1'
     for name in HEADER:
         if name not in names:
-            raise BookError(place, f"the column '{name}' is missing", ', '.join(HEADER), TEMPLATE)
+            problem = message('square.missing_column', name=name)
+            raise BookError(_row_place(source, 1), problem, HEADER, TEMPLATE)
     for column, name in enumerate(names, 1):
+        place = _row_place(source, 1, str(column))
         if name not in HEADER:
-            raise BookError(f'{place}, column {column}', f"'{name}' is unknown", ', '.join(HEADER), TEMPLATE)
+            raise BookError(place, message('error.unknown', value=f"'{name}'"), HEADER, TEMPLATE)
         if name in names[: column - 1]:
-            raise BookError(f'{place}, column {column}', f"'{name}' is there twice", 'each column once')
+            raise BookError(place, message('square.twice', name=name), message('square.columns_once'))
     return names
 
 
-def _row(header: list[str], cells: list[str], place: str) -> ShownRow:
+def _row(header: list[str], cells: list[str], source: str, number: int) -> ShownRow:
     if len(cells) != len(header):
-        said = f'{len(cells)} cells under {len(header)} columns'
-        raise BookError(place, said, 'a cell a column, empty where the square shows nothing')
+        problem = message('square.cells', cells=len(cells), columns=len(header))
+        raise BookError(_row_place(source, number), problem, message('square.cell_a_column'))
     shown = dict(zip(header, (cell.strip() for cell in cells), strict=True))
     rise = shown[RISE]
     if not rise.isascii() or not rise.isdigit() or len(rise) > 3 or int(rise) not in RISES:
-        raise BookError(f"{place}, column '{RISE}'", f"'{rise}' is off the table", RISES_ALLOWED)
+        problem = message('square.off_the_table', written=rise)
+        raise BookError(_cell_place(source, number, RISE), problem, RISES_ALLOWED)
     return ShownRow(
         int(rise),
-        tuple(_cell(shown[key], f"{place}, column '{key}'") if shown[key] else None for key in KEYS),
+        tuple(_cell(shown[key], _cell_place(source, number, key)) if shown[key] else None for key in KEYS),
     )
 
 
-def _cell(shown: str, place: str) -> Written:
+def _cell(shown: str, place: Message) -> Written:
     read = written(shown, place)
     if not read.inches:
-        raise BookError(place, f"'{shown}' is no figure of a square", 'above 0', 'leave the cell empty')
+        problem, leave = message('square.no_square_figure', written=shown), message('square.leave_empty')
+        raise BookError(place, problem, message('error.above_zero'), leave)
     return read
+
+
+def _row_place(source: str, row: int, column: str = '') -> Message:
+    if not column:
+        return message('square.row', source=source, row=row)
+    return message('square.cell', source=source, row=row, column=column)
+
+
+def _cell_place(source: str, row: int, column: str) -> Message:
+    return _row_place(source, row, f"'{column}'")

@@ -14,6 +14,7 @@ from tablegen.errors import BookError
 from tablegen.geometry import seventeen
 from tablegen.geometry.pitch import Pitch
 from tablegen.geometry.stepping import SQUARE, Hold, Steps, common_hold, hip_hold, steps
+from tablegen.messages import message
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure, Measure, length_figure
 from tablegen.numbers.units import INCHES
@@ -125,9 +126,9 @@ def check_steps(
     Errors:
         BookError for a run or a step of nothing
     """
-    for place, given in (('--run', run_in), ('--step', set_to.inches if set_to else None)):
+    for place, given in (('run', run_in), ('step', set_to.inches if set_to else None)):
         if given == 0:
-            raise BookError(place, 'a length of 0 cannot be stepped', 'above 0')
+            raise BookError(place, message('checks.nothing_to_step'), message('error.above_zero'))
     held = _held(kind, pitch)
     stepped, end = steps(run_in, held), MEMBERS[kind].length(run_in, pitch)
     step, whole = stepped.step_in, stepped.whole

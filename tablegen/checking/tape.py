@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from tablegen.errors import BookError
+from tablegen.messages import message
 from tablegen.numbers import text
 from tablegen.numbers.units import INCHES
 
@@ -35,7 +36,7 @@ BANDS = (
 """As the handbook prints them."""
 
 
-def tolerance(length_in: Fraction, place: str = '--tape') -> Fraction:
+def tolerance(length_in: Fraction, place: str = 'tape') -> Fraction:
     """Return what a metal tape may be wrong by, plus or minus, at a length from its zero.
 
     Given:
@@ -51,6 +52,7 @@ def tolerance(length_in: Fraction, place: str = '--tape') -> Fraction:
     Source: see SOURCE.
     """
     if length_in > INCHES.group * LONGEST_FT:
-        said = f'{text.run(length_in)} is past the end of the table of tape tolerances'
-        raise BookError(place, said, f'up to {LONGEST_FT} ft', 'leave out --tape')
+        problem = message('checks.past_tape_table', length=text.run(length_in))
+        most = message('error.up_to', most=f'{LONGEST_FT} {INCHES.greater}')
+        raise BookError(place, problem, most, message('checks.leave_out_tape'))
     return next(band.tolerance_in for band in reversed(BANDS) if length_in >= INCHES.group * band.from_ft)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from tablegen.errors import Word
 from tablegen.numbers import text
 from tablegen.numbers.exact import Exact, Rational, exact, nearest
 from tablegen.numbers.figure import Figure
@@ -66,7 +67,7 @@ class Written:
         return self.part.nearest(self.inches)
 
 
-def written(reading: str, place: str) -> Written:
+def written(reading: str, place: Word) -> Written:
     """Return a reading with the finest part it names.
 
     Given:

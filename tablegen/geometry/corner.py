@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from tablegen.errors import BookError
+from tablegen.messages import message
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, one_term, root, sign
 
@@ -75,11 +76,7 @@ def corner(slope_a: Exact, slope_b: Exact, half_tangent: Exact = SQUARE, place: 
     sine, cosine = 2 * half_tangent / (1 + square), exact((1 - square) / (1 + square))
     forward_a, forward_b = slope_a + slope_b * cosine, slope_b + slope_a * cosine
     if sign(forward_a) <= 0 or sign(forward_b) <= 0:
-        raise BookError(
-            place,
-            'the hip leans back: the flatter plane never rises to meet the steeper one',
-            'pitches closer to each other, or a corner nearer to square',
-        )
+        raise BookError(place, message('error.leans_back'), message('error.closer_pitches'))
     plan_a = Angle(one_term(slope_b * sine) / one_term(forward_a))
     plan_b = Angle(one_term(slope_a * sine) / one_term(forward_b))
     hip_slope = slope_a * plan_a.sine()

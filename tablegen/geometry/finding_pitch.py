@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from tablegen.errors import BookError
+from tablegen.messages import message
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle, tangent_of_degrees
 from tablegen.numbers.exact import Exact, exact, root
@@ -47,9 +48,8 @@ def from_length_and_run(length_in: Fraction, run_in: Fraction) -> Exact:
     """
     _measured(run_in, 'run')
     if length_in <= run_in:
-        raise BookError(
-            'length', f'{text.rational(length_in)} in is no longer than its run', 'more than the run'
-        )
+        problem = message('error.no_longer_than_run', length=text.in_units(length_in))
+        raise BookError('length', problem, message('error.more_than_run'))
     return root(length_in * length_in - run_in * run_in) / run_in
 
 
@@ -61,9 +61,8 @@ def from_length_and_rise(length_in: Fraction, rise_in: Fraction) -> Exact:
     """
     _measured(rise_in, 'rise')
     if length_in <= rise_in:
-        raise BookError(
-            'length', f'{text.rational(length_in)} in is no longer than its rise', 'more than the rise'
-        )
+        problem = message('error.no_longer_than_rise', length=text.in_units(length_in))
+        raise BookError('length', problem, message('error.more_than_rise'))
     return rise_in / root(length_in * length_in - rise_in * rise_in)
 
 
@@ -74,7 +73,8 @@ def from_degrees(degrees: Fraction) -> Exact:
         BookError if it is not above 0 and below 90
     """
     if not 0 < degrees < 90:
-        raise BookError('degrees', f'{text.rational(degrees)} is no slope', 'above 0 and below 90')
+        problem = message('error.no_slope', degrees=degrees)
+        raise BookError('degrees', problem, message('error.above_zero_below', below=90))
     return tangent_of_degrees(degrees)
 
 
@@ -90,4 +90,5 @@ def degrees_of(slope: Exact) -> Angle:
 
 def _measured(length_in: Fraction, place: str) -> None:
     if length_in <= 0:
-        raise BookError(place, f'{text.rational(length_in)} in measures nothing', 'above 0')
+        problem = message('error.measures_nothing', length=text.in_units(length_in))
+        raise BookError(place, problem, message('error.above_zero'))

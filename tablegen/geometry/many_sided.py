@@ -12,6 +12,7 @@ from tablegen.errors import BookError
 from tablegen.geometry import cheeks
 from tablegen.geometry.cheeks import Cheek
 from tablegen.geometry.corner import Corner, corner
+from tablegen.messages import message
 from tablegen.numbers.angles import Angle, tangent_of_degrees
 from tablegen.numbers.exact import Exact, one_term, root
 
@@ -33,7 +34,8 @@ def half_central(sides: int, place: str = 'sides') -> Angle:
         BookError for another number of sides
     """
     if not FEWEST_SIDES <= sides <= MOST_SIDES:
-        raise BookError(place, f'{sides} sides make no roof', f'{FEWEST_SIDES} to {MOST_SIDES}')
+        problem = message('error.no_many_sided_roof', sides=sides)
+        raise BookError(place, problem, message('error.from_to', least=FEWEST_SIDES, most=MOST_SIDES))
     return Angle(tangent_of_degrees(Fraction(180, sides)))
 
 

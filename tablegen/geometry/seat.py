@@ -10,6 +10,7 @@ from fractions import Fraction
 from tablegen.errors import BookError
 from tablegen.geometry.corner import Corner, hip_angle
 from tablegen.geometry.seventeen import SHARE
+from tablegen.messages import message
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, floor_of, nearest
@@ -102,15 +103,12 @@ def checked_seat(depth_in: Fraction, seat_in: Exact | Fraction, slope: Exact, pl
         BookError naming the longest seat that leaves half of the stock
     """
     if seat_in <= 0:
-        raise BookError(place, 'a seat needs a length', 'above 0')
+        raise BookError(place, message('error.seat_without_length'), message('error.above_zero'))
     if stock_left(depth_in, seat_in, slope) <= 0:
         most = floor_of(longest_seat(depth_in, Fraction(1, 2), slope), 100)
         notch = nearest(notch_depth(seat_in, slope), 100)
-        raise BookError(
-            place,
-            f'its notch is {text.decimal(notch, 2)} in deep and the stock {text.rational(depth_in)} in',
-            f'a seat of {text.decimal(most, 2)} in leaves half of the stock',
-        )
+        problem = message('error.notch_through_stock', notch=text.decimal(notch, 2), depth=depth_in)
+        raise BookError(place, problem, message('error.longest_seat', seat=text.decimal(most, 2)))
 
 
 def hip_height_above_plate(common_height_in: Exact, drop_in: Exact) -> Exact:

@@ -6,6 +6,7 @@ from fractions import Fraction
 from math import gcd
 
 from tablegen.errors import BookError
+from tablegen.messages import message
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, root
 
@@ -67,5 +68,5 @@ def lean(length_in: Fraction, diagonal_in: Fraction, other_diagonal_in: Fraction
     lean: (d1² − d2²) / 4p.
     """
     if length_in <= 0:
-        raise BookError('sides', 'a side needs a length', 'above 0')
+        raise BookError('sides', message('error.side_without_length'), message('error.above_zero'))
     return exact((diagonal_in**2 - other_diagonal_in**2) / (4 * length_in))

@@ -10,7 +10,7 @@ from fractions import Fraction
 from tablegen.errors import BookError
 from tablegen.geometry import corner, shortening
 from tablegen.geometry.corner import Corner
-from tablegen.numbers import text
+from tablegen.messages import message
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact
 
@@ -132,10 +132,7 @@ def checked_overhang(overhang_in: Fraction, run_in: Fraction, place: str = 'over
         BookError if it is below 0 or longer than the run
     """
     if overhang_in < 0:
-        raise BookError(place, 'is below zero', 'from 0 up to the run')
+        raise BookError(place, message('error.below_zero'), message('error.up_to_the_run'))
     if overhang_in > run_in:
-        raise BookError(
-            place,
-            f'{text.rational(overhang_in)} in is more than the run, {text.rational(run_in)} in: such a tail cannot be',
-            'from 0 up to the run',
-        )
+        problem = message('error.tail_longer_than_run', overhang=overhang_in, run=run_in)
+        raise BookError(place, problem, message('error.up_to_the_run'))

@@ -123,8 +123,13 @@ def run(value: Fraction) -> str:
     feet, inches = divmod(value, units.INCHES.group)
     words = [f'{feet} {units.INCHES.greater}'] if feet else []
     if inches or not feet:
-        words.append(f'{rational(Fraction(inches))} {units.INCHES.unit}')
+        words.append(in_units(Fraction(inches)))
     return ' '.join(words)
+
+
+def in_units(value: Fraction) -> str:
+    """Return a length in its own unit, with its name: '7 1/2 in'."""
+    return f'{rational(value)} {units.INCHES.unit}'
 
 
 def is_metric(inches: Fraction) -> bool:

@@ -8,7 +8,7 @@ from fractions import Fraction
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.figure import Measure
 from tablegen.numbers.units import INCHES, Stock
-from tablegen.roof.lumber import stock
+from tablegen.written.stocks import stock
 
 
 @dataclass(frozen=True, slots=True)

@@ -15,11 +15,11 @@ from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure
 from tablegen.numbers.units import Stock
 from tablegen.roof.cautions import too_thin_for_a_tail
-from tablegen.roof.lumber import stock
 from tablegen.settings import Settings
 from tablegen.tables.finish import mark
 from tablegen.tables.former import Table
 from tablegen.tables.seat import MARKS_SAID
+from tablegen.written.stocks import stock
 
 HIP_STOCK = tuple(map(stock, ('2×6', '2×8', '2×10', '2×12')))
 """Sizes that hips and valleys are tabled in on rafters of the same size, besides the settings' own."""

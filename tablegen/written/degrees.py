@@ -5,7 +5,8 @@ from __future__ import annotations
 import re
 from fractions import Fraction
 
-from tablegen.errors import BookError
+from tablegen.errors import BookError, did_you_mean
+from tablegen.messages import message
 from tablegen.written.numbers import NUMBER, NoNumber, normalized, read_number
 
 SIGN = r'(?:degrees\b|degree\b|deg\b\.?|°)'
@@ -31,10 +32,10 @@ def degrees(written: str, place: str, below: int) -> Fraction:
     """
     match = DEGREES.fullmatch(normalized(written))
     try:
-        found = read_number(match['degrees']).value if match else Fraction(0)
-        meant = ''
+        found, meant = read_number(match['degrees']).value if match else Fraction(0), ''
     except NoNumber as fault:
-        found, meant = Fraction(0), f'did you mean {fault.meant}?' if fault.meant else ''
+        found, meant = Fraction(0), fault.meant
     if not 0 < found < below:
-        raise BookError(place, f"'{written}' is no such angle", f'degrees above 0 and below {below}', meant)
+        problem = message('reader.no_angle', written=written)
+        raise BookError(place, problem, message('reader.degrees_below', below=below), did_you_mean(meant))
     return found

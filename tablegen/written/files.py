@@ -8,8 +8,16 @@ from fractions import Fraction
 from typing import Any
 
 from tablegen.errors import BookError
+from tablegen.messages import Message, message
 
 MOST_DIGITS = 40
+
+
+class _Unmeasurable(Exception):
+    """A number that measures nothing; its argument says why."""
+
+    def __init__(self, why: Message):
+        super().__init__(why)
 
 
 def read_toml(written: str, source: str) -> dict[str, Any]:
@@ -22,9 +30,11 @@ def read_toml(written: str, source: str) -> dict[str, Any]:
         tables = tomllib.loads(written, parse_float=_decimal)
         _refuse_vast(tables)
     except RecursionError:
-        raise BookError(source, 'cannot be read as TOML: brackets nested too deep', '', 'mend that') from None
-    except ValueError as fault:  # TOMLDecodeError tells line and column
-        raise BookError(source, f'cannot be read as TOML: {fault}', '', 'mend that place') from None
+        problem = message('reader.no_toml', fault=message('reader.nested_too_deep'))
+        raise BookError(source, problem, '', message('reader.mend')) from None
+    except (_Unmeasurable, tomllib.TOMLDecodeError) as fault:  # which tells line and column
+        problem = message('reader.no_toml', fault=fault.args[0])
+        raise BookError(source, problem, '', message('reader.mend_place')) from None
     return tables
 
 
@@ -32,16 +42,16 @@ def _decimal(written: str) -> Fraction:
     """Return a TOML number with a point or an exponent, exactly; Fraction alone would take 1e999999999 up."""
     value = Decimal(written)
     if not value.is_finite() or abs(value.adjusted()) > MOST_DIGITS or len(written) > MOST_DIGITS:
-        raise ValueError(f'{written[:MOST_DIGITS]} is no number that measures anything')
+        raise _Unmeasurable(message('reader.no_measure', written=written[:MOST_DIGITS]))
     return Fraction(value)
 
 
 def _refuse_vast(value: object) -> None:
-    """Raise ValueError at a whole number too long to be told."""
+    """Refuse a whole number too long to be told."""
     if isinstance(value, dict):
         value = list(value.values())
     if isinstance(value, list):
         for item in value:
             _refuse_vast(item)
     elif isinstance(value, int) and abs(value) >= 10**MOST_DIGITS:
-        raise ValueError(f'a whole number of over {MOST_DIGITS} digits measures nothing')
+        raise _Unmeasurable(message('reader.too_many_digits', most=MOST_DIGITS))

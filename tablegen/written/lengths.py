@@ -7,12 +7,13 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
 
-from tablegen.errors import BookError
+from tablegen.errors import BookError, Word, did_you_mean
+from tablegen.messages import message
 from tablegen.numbers import text
 from tablegen.numbers.units import INCHES
 from tablegen.written.numbers import NUMBER, NoNumber, Number, normalized, read_number
 
-ALLOWED = 'a length such as 4 ft, 4\' 7 1/2", 55.5 in, 55 1/2 (inches), 1.4 m or 1400 mm'
+ALLOWED = message('reader.a_length')
 FEET_MARK = r"(?:(?:feet|foot|ft)(?![a-z])\.?|')"
 INCHES_MARK = r'(?:(?:inches|inch|in)(?![a-z])\.?|")'
 FEET_AND_INCHES = re.compile(
@@ -39,7 +40,7 @@ class WrittenLength:
     """The last number, which names the finest part."""
 
 
-def length(written: object, place: str = 'length') -> Fraction:
+def length(written: object, place: Word = 'length') -> Fraction:
     """Return a length in inches, exactly.
 
     Given:
@@ -52,11 +53,11 @@ def length(written: object, place: str = 'length') -> Fraction:
     if isinstance(written, (int, Fraction)) and not isinstance(written, bool):
         return _within(Fraction(written), str(written), place)
     if not isinstance(written, str):
-        raise BookError(place, f'{written!r} is no length', ALLOWED)
+        raise BookError(place, message('reader.no_length', written=repr(written)), ALLOWED)
     return read_length(written, place).inches
 
 
-def read_length(written: str, place: str = 'length') -> WrittenLength:
+def read_length(written: str, place: Word = 'length') -> WrittenLength:
     """Return what was written: feet and inches, another unit of length, or a bare number of inches.
 
     Errors:
@@ -65,17 +66,14 @@ def read_length(written: str, place: str = 'length') -> WrittenLength:
     """
     clean = normalized(written)
     if clean.startswith('-'):
-        raise BookError(place, f"'{written}' is below zero", ALLOWED)
+        raise BookError(place, message('reader.below_zero', written=written), ALLOWED)
     try:
         found = _feet_and_inches(clean) or _other_unit(clean)
+        if found is None:
+            raise NoNumber(clean, _run_together(clean))
     except NoNumber as fault:
-        said = f'did you mean {fault.meant}?' if fault.meant else ''
-        raise BookError(place, f"'{written}' is no length", ALLOWED, said) from None
-    if found is None:
-        meant = _run_together(clean)
-        raise BookError(
-            place, f"'{written}' is no length", ALLOWED, f'did you mean {meant}?' if meant else ''
-        )
+        problem = message('reader.no_length', written=f"'{written}'")
+        raise BookError(place, problem, ALLOWED, did_you_mean(fault.meant)) from None
     _within(found.inches, written, place)
     return found
 
@@ -120,11 +118,13 @@ def _run_together(clean: str) -> str:
     return found[0] if '/' in found[0] else ''
 
 
-def _within(inches: Fraction, written: str, place: str) -> Fraction:
+def _within(inches: Fraction, written: str, place: Word) -> Fraction:
     if inches < 0:
-        raise BookError(place, f"'{written}' is below zero", ALLOWED)
+        raise BookError(place, message('reader.below_zero', written=written), ALLOWED)
     if inches > INCHES.longest:
-        raise BookError(place, f"'{written}' is over 10,000 ft", ALLOWED)
+        most = INCHES.longest // INCHES.group
+        problem = message('reader.too_long', written=written, most=most, unit=INCHES.greater)
+        raise BookError(place, problem, ALLOWED)
     return inches
 
 

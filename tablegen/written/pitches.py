@@ -6,17 +6,18 @@ import re
 from fractions import Fraction
 from itertools import pairwise
 
-from tablegen.errors import BookError, each_of
+from tablegen.errors import BookError, did_you_mean, each_of
 from tablegen.geometry.pitch import Pitch, pitch_of_degrees, pitch_of_rise
+from tablegen.messages import message
 from tablegen.numbers.units import INCHES
 from tablegen.written.degrees import signed_degrees
 from tablegen.written.numbers import NUMBER, NoNumber, normalized, read_number
 from tablegen.written.ranges import WrittenRange, split_range
 
-ALLOWED = 'a pitch such as 6, 6/12, 6 in 12, 6:12, 7.5, 7 1/2 or 26.565 deg, above 0 and up to 24 in 12'
-RANGE_ALLOWED = "a range such as '4 to 12 by 1/2'"
 STEEPEST = 24
 """Inches of rise per foot of run that pass without being asked for."""
+ALLOWED = message('reader.a_pitch', most=f'{STEEPEST} {INCHES.over_base}')
+A_RANGE = message('reader.a_range')
 STEEPEST_AT_ALL = 120
 """Inches of rise per foot past which no table is of use (84 degrees)."""
 MOST_PITCHES = 200
@@ -42,7 +43,7 @@ def read_pitches(value: object, place: str, steep: bool) -> tuple[Pitch, ...]:
     """Return pitches from a list or a range such as '4 to 12 by 1/2', in order, none twice."""
     items = value if isinstance(value, list) else [value]
     if not items:
-        raise BookError(place, 'no pitch is given', "a list such as [4, 6, '7 1/2'] or '1 to 24'")
+        raise BookError(place, message('reader.no_pitch_given'), message('reader.pitch_list'))
     read = (
         each_of(items, place, lambda item, here: _pitches_of(item, here, steep))
         if len(items) > 1
@@ -50,9 +51,14 @@ def read_pitches(value: object, place: str, steep: bool) -> tuple[Pitch, ...]:
     )
     found = sorted((one for some in read for one in some), key=lambda one: one.slope)
     once = found[:1] + [one for before, one in pairwise(found) if one.slope != before.slope]
-    if len(once) > MOST_PITCHES:
-        raise BookError(place, f'{len(once)} pitches are too many', f'up to {MOST_PITCHES}')
+    _refuse_too_many(len(once), place)
     return tuple(once)
+
+
+def _refuse_too_many(count: int, place: str) -> None:
+    if count > MOST_PITCHES:
+        problem = message('reader.too_many_pitches', count=count)
+        raise BookError(place, problem, message('error.up_to', most=MOST_PITCHES))
 
 
 def _pitches_of(item: object, place: str, steep: bool) -> list[Pitch]:
@@ -70,25 +76,22 @@ def _pitch_range(written: WrittenRange, place: str, steep: bool) -> list[Pitch]:
     except NoNumber:
         by = Fraction(0)
     if first.rise_in is None or last.rise_in is None or by <= 0:
-        raise BookError(place, 'a range needs inches of rise and a step above 0', RANGE_ALLOWED)
+        raise BookError(place, message('reader.range_needs'), A_RANGE)
     if last.rise_in < first.rise_in:
-        raise BookError(place, f'the range goes backwards, {first.short} to {last.short}', RANGE_ALLOWED)
+        backwards = message('reader.range_backwards', first=first.short, last=last.short)
+        raise BookError(place, backwards, A_RANGE)
     count = (last.rise_in - first.rise_in) // by + 1
-    if count > MOST_PITCHES:
-        raise BookError(place, f'{count} pitches are too many', f'up to {MOST_PITCHES}')
+    _refuse_too_many(count, place)
     return [pitch_of_rise(first.rise_in + by * step) for step in range(count)]
 
 
 def _passed(found: Pitch, written: object, place: str, steep: bool) -> Pitch:
     if found.rise > STEEPEST_AT_ALL:
-        raise BookError(place, f"'{written}' is steeper than any rafter", f'up to {STEEPEST_AT_ALL} in 12')
+        most = message('error.up_to', most=f'{STEEPEST_AT_ALL} {INCHES.over_base}')
+        raise BookError(place, message('reader.too_steep', written=written), most)
     if found.rise > STEEPEST and not steep:
-        raise BookError(
-            place,
-            f"'{written}' is over {STEEPEST} in 12",
-            ALLOWED,
-            'if it is meant, say so: steep = true in the settings, --steep on the command line',
-        )
+        problem = message('reader.steep', written=written, most=f'{STEEPEST} {INCHES.over_base}')
+        raise BookError(place, problem, ALLOWED, message('reader.say_steep'))
     return found
 
 
@@ -97,25 +100,22 @@ def _read(written: object, place: str, bare_fraction: bool) -> Pitch:
     if isinstance(written, (int, Fraction)) and not isinstance(written, bool):
         return _checked(Fraction(written), str(written), place)
     if not isinstance(written, str):
-        raise BookError(place, f'{written!r} is no pitch', ALLOWED)
+        raise BookError(place, message('reader.no_pitch', written=repr(written)), ALLOWED)
     clean = normalized(written)
     try:
         fraction = FRACTION.fullmatch(clean)
         if fraction and int(fraction['below']) != INCHES.base:
             rise = read_number(clean)  # raises with what was meant by 71/2
             if not bare_fraction:
-                raise BookError(
-                    place,
-                    f"'{written}' can be read in more than one way",
-                    ALLOWED,
-                    f"write '{clean} in 12' for so many inches per foot, or the rise and run as 6:12",
-                )
+                problem = message('reader.two_ways', written=written)
+                which = message('reader.say_which', rise=f'{clean} {INCHES.over_base}')
+                raise BookError(place, problem, ALLOWED, which)
             return _checked(rise.value, written, place)
         found = _in_degrees(clean, written, place) or _per_run(clean, written, place)
         return found or _plain(clean, written, place)
     except NoNumber as fault:
-        meant = f'did you mean {fault.meant}?' if fault.meant else ''
-        raise BookError(place, f"'{written}' is no pitch", ALLOWED, meant) from None
+        problem = message('reader.no_pitch', written=f"'{written}'")
+        raise BookError(place, problem, ALLOWED, did_you_mean(fault.meant)) from None
 
 
 def _in_degrees(clean: str, written: str, place: str) -> Pitch | None:
@@ -123,7 +123,7 @@ def _in_degrees(clean: str, written: str, place: str) -> Pitch | None:
     if found is None:
         return None
     if not 0 < found < 90:
-        raise BookError(place, f"'{written}' is no slope", 'above 0 and below 90 degrees')
+        raise BookError(place, message('reader.no_slope', written=written), message('reader.slope_degrees'))
     return pitch_of_degrees(found)
 
 
@@ -133,7 +133,7 @@ def _per_run(clean: str, written: str, place: str) -> Pitch | None:
         return None
     rise, run = read_number(match['rise']).value, read_number(match['run']).value
     if run == 0 or (match['mark'] == '/' and run != INCHES.base):
-        raise BookError(place, f"'{written}' is no pitch", ALLOWED)
+        raise NoNumber(clean)
     return _checked(INCHES.base * rise / run, written, place)
 
 
@@ -145,7 +145,7 @@ def _plain(clean: str, written: str, place: str) -> Pitch:
 
 def _checked(rise_in: Fraction, written: str, place: str) -> Pitch:
     if rise_in == 0:
-        raise BookError(place, f"'{written}' is flat: a rafter needs a rise", ALLOWED)
+        raise BookError(place, message('reader.flat', written=written), ALLOWED)
     if rise_in < 0:
-        raise BookError(place, f"'{written}' is below zero", ALLOWED)
+        raise BookError(place, message('reader.below_zero', written=written), ALLOWED)
     return pitch_of_rise(rise_in)

@@ -10,6 +10,7 @@ from mpmath import mp
 from near import NEAR, gap, number
 from oracle.planes import ORIGIN, Plane, angle, level, meet, plumb_plane, scaled, size, sub
 
+from layouts.words.error import error_line
 from tablegen.errors import BookError
 from tablegen.geometry import common, corner
 from tablegen.numbers.angles import tangent_of_degrees
@@ -125,7 +126,7 @@ def test_a_hip_that_leans_back_is_refused(rise_a, rise_b):
     with pytest.raises(BookError) as refused:
         corner.corner(per_foot(rise_a), per_foot(rise_b), tangent_of_degrees(Fraction(60)))
 
-    assert str(refused.value) == (
+    assert error_line(refused.value) == (
         'corner: the hip leans back: the flatter plane never rises to meet the steeper one; '
         'allowed: pitches closer to each other, or a corner nearer to square'
     )

@@ -6,6 +6,7 @@ import pytest
 from mpmath import mp, mpf
 from near import NEAR, gap, number
 
+from layouts.words.error import error_line
 from tablegen.errors import BookError
 from tablegen.geometry import finding_pitch
 from tablegen.numbers.angles import degrees_count
@@ -74,4 +75,4 @@ def test_what_measures_no_slope_is_refused(ask, said):
     with pytest.raises(BookError) as refused:
         ask()
 
-    assert str(refused.value) == said
+    assert error_line(refused.value) == said

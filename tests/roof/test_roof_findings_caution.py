@@ -8,11 +8,11 @@ import pytest
 from layouts.told.find_data import called_data
 from tablegen.roof.called import cautions_of, corner_cautions, shed_cautions
 from tablegen.roof.corner import corner_sides
-from tablegen.roof.lumber import stock
 from tablegen.roof.question import RoofQuestion
 from tablegen.roof.side import side_a
 from tablegen.roof.sides import sided
 from tablegen.written.pitches import pitch
+from tablegen.written.stocks import stock
 
 ASK = RoofQuestion(pitch('8'), Fraction(120), hip_stock=stock('2x10'), valley_stock=stock('2x10'))
 """Hips and valleys deeper than the rafters' plumb cut, 7.25 · √208/12 = 8.71 in."""

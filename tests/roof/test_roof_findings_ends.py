@@ -13,11 +13,11 @@ from fifty_digits import mp, mpf
 from oracle.planes import LEVEL, Plane, dot, level, meet, member, roof_corner, scaled, size
 
 from tablegen.roof.corner import corner_sides, two_pitches
-from tablegen.roof.lumber import stock
 from tablegen.roof.question import RoofQuestion
 from tablegen.roof.readings import as_data
 from tablegen.roof.roof import roof_findings
 from tablegen.written.pitches import pitch
+from tablegen.written.stocks import stock
 
 RUN, OUT = 120, 12
 RIDGE, HIP, VALLEY, RAFTER = Fraction(3, 4), Fraction(7, 2), Fraction(5, 2), Fraction(7, 4)

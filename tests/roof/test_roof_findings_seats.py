@@ -22,12 +22,12 @@ from oracle.planes import (
 )
 
 from tablegen.roof.corner import corner_sides, two_pitches
-from tablegen.roof.lumber import stock
 from tablegen.roof.question import RoofQuestion
 from tablegen.roof.readings import as_data
 from tablegen.roof.roof import roof_findings
 from tablegen.roof.sides import many_sides, sided
 from tablegen.written.pitches import pitch
+from tablegen.written.stocks import stock
 
 SEAT, HIP, VALLEY = mpf('3.5'), mpf('3.5'), mpf('2.5')
 DEPTHS = {'2x8': mpf('7.25'), '2x10': mpf('9.25'), '2x12': mpf('11.25')}

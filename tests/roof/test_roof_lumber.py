@@ -7,12 +7,14 @@ from pathlib import Path
 
 import pytest
 
+from layouts.words.error import error_line
 from tablegen.errors import BookError
 from tablegen.geometry import seat
 from tablegen.numbers.exact import exact
 from tablegen.numbers.units import INCHES
-from tablegen.roof import cautions, lumber
+from tablegen.roof import cautions
 from tablegen.written.numbers import number
+from tablegen.written.stocks import stock
 
 FOLDER = Path(__file__).parents[1] / 'authorities'
 
@@ -61,14 +63,14 @@ def test_thicknesses_are_the_standards():
 
 @pytest.mark.parametrize('written', ['2x8', '2×8', '2 X 8', ' 2x8 '])
 def test_stock_is_known_by_its_name(written):
-    assert lumber.stock(written).depth_in == number('7 1/4')
+    assert stock(written).depth_in == number('7 1/4')
 
 
 def test_unknown_stock_is_refused():
     with pytest.raises(BookError) as refused:
-        lumber.stock('2x7')
+        stock('2x7')
 
-    assert str(refused.value) == (
+    assert error_line(refused.value) == (
         "stock: '2x7' is no size of rafter stock; allowed: 2×4, 2×6, 2×8, 2×10, 2×12"
     )
 

@@ -27,6 +27,7 @@ from oracle.planes import (
     unit,
 )
 
+from layouts.words.error import error_line
 from tablegen.errors import BookError
 from tablegen.geometry import cheeks, common, corner, many_sided, shortening
 from tablegen.numbers.angles import degrees_count
@@ -181,4 +182,4 @@ def test_too_few_sides_are_refused(sides):
     with pytest.raises(BookError) as refused:
         many_sided.regular_corner(per_foot(8), sides)
 
-    assert str(refused.value) == f'sides: {sides} sides make no roof; allowed: 3 to 360'
+    assert error_line(refused.value) == f'sides: {sides} sides make no roof; allowed: 3 to 360'

@@ -11,10 +11,10 @@ from mpmath import asin, atan, cos, degrees, mpf, sin, sqrt, tan
 from printed import BOOK, DEPTHS, THICK, T, angles_of, are_nearest, is_nearest, slope_of
 
 from tablegen.numbers.units import INCHES
-from tablegen.roof.lumber import stock
 from tablegen.tables import cheeks, gable, hip, hip_seat, jacks, ridge, seat, tail, trim
 from tablegen.tables.finish import cells
 from tablegen.written.pitches import pitch
+from tablegen.written.stocks import stock
 
 
 def test_shortening_level():

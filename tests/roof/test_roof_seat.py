@@ -9,13 +9,15 @@ from fifty_digits import real
 from mpmath import mp, mpf
 from near import NEAR, gap, number
 from oracle.planes import ORIGIN, level, scaled, size, square_top
+from refused import refused
 
+from layouts.words.error import error_line
 from tablegen.errors import BookError
 from tablegen.geometry import backing, seat
 from tablegen.geometry.corner import square_corner
 from tablegen.numbers.exact import exact
 from tablegen.numbers.units import INCHES
-from tablegen.roof.lumber import stock
+from tablegen.written.stocks import stock
 
 DEPTHS = (Fraction(7, 2), Fraction(29, 4), Fraction(45, 4))
 SEAT = Fraction(7, 2)
@@ -150,13 +152,13 @@ def test_a_seat_deeper_than_the_stock_is_refused():
     with pytest.raises(BookError) as refused:
         seat.checked_seat(Fraction(7, 2), Fraction(11, 2), per_foot(12))
 
-    assert str(refused.value) == (
+    assert error_line(refused.value) == (
         'seat: its notch is 3.89 in deep and the stock 3 1/2 in; allowed: a seat of 2.47 in leaves half of the stock'
     )
 
 
 def test_no_seat_is_refused():
-    with pytest.raises(BookError, match=r'^seat: a seat needs a length; allowed: above 0$'):
+    with refused(r'^seat: a seat needs a length; allowed: above 0$'):
         seat.checked_seat(Fraction(7, 2), Fraction(0), per_foot(12))
 
 

@@ -10,6 +10,7 @@ from mpmath import mpf
 from near import NEAR, gap, number
 from oracle.planes import ORIGIN, Plane, dot, meet, plane, plumb_plane, size, sub
 
+from layouts.words.error import error_line
 from tablegen.errors import BookError
 from tablegen.geometry import common, seat, tail
 from tablegen.geometry.corner import square_corner
@@ -119,7 +120,7 @@ def test_a_overhang_that_cannot_be(overhang, said):
     with pytest.raises(BookError) as refused:
         tail.checked_overhang(overhang, Fraction(120))
 
-    assert str(refused.value) == said
+    assert error_line(refused.value) == said
 
 
 def test_a_tail_as_long_as_the_run_or_none_at_all_can_be():

@@ -9,7 +9,9 @@ import pint
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from refused import refused
 
+from layouts.words.error import error_line
 from tablegen.errors import BookError
 from tablegen.written.lengths import length
 from tablegen.written.numbers import number
@@ -143,7 +145,7 @@ def test_refused(written, problem):
     with pytest.raises(BookError) as caught:
         length(written, 'runs.to')
 
-    assert str(caught.value) == f'runs.to: {problem}; allowed: {ALLOWED}'
+    assert error_line(caught.value) == f'runs.to: {problem}; allowed: {ALLOWED}'
 
 
 @pytest.mark.parametrize(
@@ -168,7 +170,7 @@ def test_what_was_probably_meant_is_said(written, meant):
     with pytest.raises(BookError) as caught:
         length(written, 'RUN')
 
-    assert str(caught.value) == (
+    assert error_line(caught.value) == (
         f"RUN: '{written}' is no length; allowed: {ALLOWED}; next: did you mean {meant}?"
     )
 
@@ -177,7 +179,7 @@ def test_what_was_probably_meant_is_said(written, meant):
     'written', ['1/0', '12 5/4', '3 8/8', '4 inx', '4 ft in', '4ftin', '+4', '1 -2', '٣ in']
 )
 def test_nothing_is_guessed_where_nothing_is_near(written):
-    with pytest.raises(BookError, match='is no length') as caught:
+    with refused('is no length') as caught:
         length(written)
 
     assert caught.value.next_step == ''

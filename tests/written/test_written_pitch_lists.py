@@ -7,11 +7,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 from strategies import rises
 
+from layouts.words.error import error_line
+from layouts.words.say import said
 from tablegen.errors import BookError
-from tablegen.written.pitches import ALLOWED as PITCH
 from tablegen.written.pitches import read_pitches
 
 RANGE = "a range such as '4 to 12 by 1/2'"
+PITCH = 'a pitch such as 6, 6/12, 6 in 12, 6:12, 7.5, 7 1/2 or 26.565 deg, above 0 and up to 24 in 12'
 SAY_SO = 'if it is meant, say so: steep = true in the settings, --steep on the command line'
 
 
@@ -82,14 +84,14 @@ def test_refused(value, expected):
     with pytest.raises(BookError) as caught:
         read(value)
 
-    assert str(caught.value) == expected
+    assert error_line(caught.value) == expected
 
 
 def test_every_fault_of_a_list_is_told_by_its_place():
     with pytest.raises(BookError) as caught:
         read([0, 6, 'many'])
 
-    assert [(fault.place, fault.problem) for fault in caught.value.each()] == [
+    assert [(fault.place, said(fault.problem)) for fault in caught.value.each()] == [
         ('pitches[1]', "'0' is flat: a rafter needs a rise"),
         ('pitches[3]', "'many' is no pitch"),
     ]

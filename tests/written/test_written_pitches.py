@@ -7,6 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from strategies import rises
 
+from layouts.words.error import error_line
 from tablegen.errors import BookError
 from tablegen.geometry.pitch import pitch_of_degrees, pitch_of_rise
 from tablegen.numbers.angles import Angle, degrees_count
@@ -133,14 +134,14 @@ def test_refused(written, rest):
     with pytest.raises(BookError) as caught:
         pitch(written, 'pitches[2]')
 
-    assert str(caught.value) == f'pitches[2]: {rest}'
+    assert error_line(caught.value) == f'pitches[2]: {rest}'
 
 
 def test_steeper_than_any_rafter_is_refused_even_when_meant():
     with pytest.raises(BookError) as caught:
         pitch('121', 'PITCH', steep=True)
 
-    assert str(caught.value) == "PITCH: '121' is steeper than any rafter; allowed: up to 120 in 12"
+    assert error_line(caught.value) == "PITCH: '121' is steeper than any rafter; allowed: up to 120 in 12"
 
 
 @given(rises())

@@ -11,11 +11,13 @@ from layouts.told.check_data import figure_rows, figures_data, judged_data, judg
 from layouts.verbs.checks import options
 from layouts.verbs.checks.options import CSV, JSON, TEXT
 from layouts.verbs.options import Subparsers
+from layouts.words.say import _, say
 from layouts.words.square import figure_lines, judged_lines
 from tablegen.checking.square_figures import RISES, USUAL_RISES, engraved_rows
 from tablegen.checking.square_file import RISES_ALLOWED, TEMPLATE, read_square
 from tablegen.checking.square_judging import judge_square
 from tablegen.errors import BookError
+from tablegen.messages import message
 from tablegen.written.numbers import NoNumber, number
 from tablegen.written.ranges import split_range
 
@@ -74,7 +76,8 @@ def _judge(args: argparse.Namespace, form: str, out: TextIO) -> int:
 def _rises(given: str | None) -> Sequence[int]:
     if given is None:
         return USUAL_RISES
-    refusal = BookError('--rises', f"'{given}' is off the table", f"'2 to 18' or 4,6,8: {RISES_ALLOWED}")
+    allowed = _("'2 to 18' or 4,6,8: {rises}").format(rises=say(RISES_ALLOWED))
+    refusal = BookError('--rises', message('square.off_the_table', written=given), allowed)
     read = split_range(given)
     words = [read.first, read.last] if read else given.split(',')
     try:
