@@ -13,6 +13,7 @@ from tablegen.settings import PAPERS, TRIMS, Runs, Settings
 
 FIELDS = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}
 TABLES = tuple(FIELDS)
+SMALL_RUNS = 'small-runs'
 
 
 def settings_with(per, style, runs, rises, **others) -> Settings:
@@ -44,6 +45,16 @@ def sixteenths():
 def grid_steps():
     """Steps of which at least three fill a foot, in binary parts and in tenths."""
     return st.sampled_from([Fraction(12, n) for n in (3, 4, 5, 6, 8, 10, 12, 24, 32, 48, 96, 192)])
+
+
+def is_grid(page) -> bool:
+    """Return whether a page is of a table of feet and inches."""
+    return getattr(page, 'table', '') in TABLES
+
+
+def is_list(page) -> bool:
+    """Return whether a page is a list of runs, or of small runs to add to them."""
+    return getattr(page, 'table', '') in ('list', SMALL_RUNS)
 
 
 def grids_of(book: Settings, place: int = 0) -> list:

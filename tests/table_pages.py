@@ -8,10 +8,10 @@ from fractions import Fraction
 
 from font_measures import advance_em
 
-from layouts.grid.grids import FIGURE_SPACE, Grid
+from layouts.grid.grid import Grid
 from layouts.pages.pitch_pages import pitch_block
 from layouts.paper.page import Index
-from layouts.paper.trim import trim_of
+from layouts.paper.trim import FIGURE_SPACE, trim_of
 from tablegen.settings import Settings
 
 WHOLES, FRACTIONS, HEADS = (86, 600), (86, 500), (80, 720)

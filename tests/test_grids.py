@@ -6,13 +6,22 @@ from itertools import pairwise
 import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
-from run_books import FIELDS, TABLES, book_settings, grid_steps, grids_of, settings_with, sixteenths
+from run_books import (
+    FIELDS,
+    SMALL_RUNS,
+    TABLES,
+    book_settings,
+    grid_steps,
+    grids_of,
+    is_grid,
+    is_list,
+    settings_with,
+    sixteenths,
+)
 from strategies import parts, styles
 from table_pages import as_read, cells, heads, joined, layers, pages_of, runs_in
 
-from layouts.grid.grids import FIGURE_SPACE, fraction_text, whole_text
-from layouts.grid.run_tables import GridPage, ListPage
-from layouts.paper.trim import trim_of
+from layouts.paper.trim import FIGURE_SPACE, trim_of
 from tablegen.numbers import text
 from tablegen.numbers.figure import Measure, length_of_count
 from tablegen.settings import BOOK_PARTS, Runs, Settings, read_settings
@@ -39,7 +48,7 @@ def expected(book: Settings, place: int, field: str) -> dict[Fraction, str]:
 
 def printed(book: Settings, place: int, table: str) -> list[tuple[Fraction, str]]:
     """Return the cells with a figure on all pages of a table, in the order in which they are read."""
-    pages = [page for _, page in pages_of(book, place) if isinstance(page, GridPage) and page.table == table]
+    pages = [page for _, page in pages_of(book, place) if is_grid(page) and page.table == table]
     return [cell for page in pages for cell in runs_in(page.grid) if cell[1]]
 
 
@@ -58,20 +67,20 @@ def test_every_run_stands_in_the_cell_of_its_feet_and_inches(book):
 @given(book_settings(list_steps(), parts=TABLES))
 @settings(max_examples=40)
 def test_a_step_that_fills_no_foot_makes_a_list(book):
-    lists = [page for _, page in pages_of(book) if isinstance(page, ListPage)]
+    lists = [page for _, page in pages_of(book) if is_list(page)]
     columns = zip(*(expected(book, 0, field).values() for field in FIELDS.values()), strict=True)
     rows = [[text.run(run), *figures] for run, figures in zip(book.runs, columns, strict=True)]
 
-    assert rows == [row for page in lists if not page.added for row in joined(page.grid)]
+    assert rows == [row for page in lists if page.table != SMALL_RUNS for row in joined(page.grid)]
     assert [text.run(run) for run in part_runs(book.runs, book.measure.per)] == [
-        row[0] for page in lists if page.added for row in joined(page.grid)
+        row[0] for page in lists if page.table == SMALL_RUNS for row in joined(page.grid)
     ]
 
 
 def test_a_list_has_the_small_runs_to_add():
     """Sixteenths below the step, then whole inches, each with what it adds to each table."""
     book = settings_with(16, text.INCHES, Runs(Fraction(7, 2), Fraction(60), Fraction(7, 2)), [Fraction(6)])
-    added = [page for _, page in pages_of(book) if isinstance(page, ListPage) and page.added]
+    added = [page for _, page in pages_of(book) if getattr(page, 'table', '') == SMALL_RUNS]
 
     assert [len(joined(page.grid)) for page in added] == [15, 3]
     assert joined(added[0].grid)[12] == ['13/16 in', '15/16', '1 1/4', '7/16']
@@ -90,7 +99,7 @@ def test_fewer_than_three_runs_make_a_list(last):
 @settings(max_examples=40)
 def test_an_opening_is_of_one_table(book):
     """Whose inches take several pages: it begins on the left and ends on the right."""
-    pages = [page for _, page in pages_of(book) if isinstance(page, GridPage)]
+    pages = [page for _, page in pages_of(book) if is_grid(page)]
     assume(len({page.grid.heads for page in pages}) > 1)
 
     tables = [page.table for page in pages]
@@ -165,7 +174,7 @@ def test_a_book_that_ends_before_its_first_jack_has_no_page_of_them():
 @given(st.integers(0, 10**6), parts(), styles())
 def test_two_layers_make_the_figures_text(count, per, style):
     figure = length_of_count(count, Measure(per, style))
-    whole, fraction = whole_text(figure), fraction_text(figure)
+    whole, fraction = figure.parts.before, figure.parts.fraction
 
     assert ' '.join(filter(None, (whole, fraction))) == as_read(figure)
     assert '/' not in whole
@@ -182,11 +191,10 @@ def test_two_layers_make_the_figures_text(count, per, style):
         (length_of_count(1921, Measure(16, text.FEET_INCHES)), '10′ 0', '1/16'),
         (length_of_count(4608, Measure(16, text.FEET_INCHES)), '24′ 0', ''),
         (length_of_count(0, Measure(16)), '0', ''),
-        (None, '', ''),
     ],
 )
 def test_a_figure_in_two_layers(figure, whole, fraction):
-    assert (whole_text(figure), fraction_text(figure)) == (whole, fraction)
+    assert (figure.parts.before, figure.parts.fraction) == (whole, fraction)
 
 
 def test_feet_and_inches_keep_their_columns():

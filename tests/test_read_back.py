@@ -8,9 +8,9 @@ from itertools import pairwise
 import pytest
 from made_books import ANYWHERE_ELSE, misplaced
 from printed_words import Word
+from run_books import is_grid
 from table_pages import as_read
 
-from layouts.grid.run_tables import GridPage
 from layouts.pages.contents_pages import ContentsPage
 from layouts.pages.how_to_page import HowToPage
 from tablegen.tables.runs import part_runs, run_rows
@@ -33,7 +33,7 @@ def pages_of(book, table: str, name: str = SIX) -> list:
     return [
         page
         for page in book.pages
-        if isinstance(page.content, GridPage) and (page.content.table, page.head) == (table, name)
+        if is_grid(page.content) and (page.content.table, page.head) == (table, name)
     ]
 
 

@@ -7,10 +7,12 @@ from font_measures import FIGURES, advance_em, ascent_and_descent_em, box_em, fi
 
 from layouts.drawings import svg
 from layouts.grid import small_runs
-from layouts.grid.grids import BASELINE_SHIFT_EM, FIGURE_SPACE, GROUP, SIZES
+from layouts.grid.fitting import SIZES
+from layouts.grid.grid import BASELINE_SHIFT_EM, GROUP
 from layouts.html.page_html import style
 from layouts.paper.trim import (
     DIGIT_EM,
+    FIGURE_SPACE,
     FOOT_EM,
     FRACTION_OF_WHOLE,
     POINTS_PER_MM,

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from layouts.grid.grids import fraction_text, whole_text
 from tablegen.numbers.figure import Figure
 from tablegen.numbers.units import INCHES
 
@@ -87,4 +86,4 @@ def cell_of(figure: Figure | None) -> Cell:
         return Cell('', '')
     if figure.per not in INCHES.parts:
         return Cell(figure.text, '')
-    return Cell(whole_text(figure), fraction_text(figure))
+    return Cell(figure.parts.before, figure.parts.fraction)

@@ -9,7 +9,6 @@ from layouts.cards.faces import Cell, Face, Row, TableFace, Title, cell_of
 from layouts.cards.fitting import foot_lines, fullest_foot, most_rows, table_face
 from layouts.cards.formats import Format
 from layouts.cards.titles import fitted_title, pitch_title
-from layouts.grid.grids import cells_of_foot, offsets_of_foot
 from layouts.words.cards import (
     BY_FOOT,
     CAUTION,
@@ -24,7 +23,7 @@ from layouts.words.cards import (
 from tablegen.errors import BookError
 from tablegen.numbers import text
 from tablegen.settings import Runs, Settings
-from tablegen.tables.runs import RunRow, part_runs, pitch_values, run_rows
+from tablegen.tables.runs import RunRow, cells_of_foot, offsets_of_foot, part_runs, pitch_values, run_rows
 
 FOOT = Fraction(12)
 FIELDS = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}

@@ -6,11 +6,12 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from itertools import accumulate, pairwise
 
-from layouts.grid.grids import FIGURE_SPACE
+from layouts.grid.fitting import REFERENCE, Fit, em, fit, widest
+from layouts.grid.grid import GROUP, Grid, grid
+from layouts.grid.heads import HEAD_SIZE, corner_width, two_lines
 from layouts.grid.table_columns import NOTHING, Columns, columns_of
-from layouts.grid.table_grid import TableGrid, layout_of, table_grid
 from layouts.paper.page import Draft, Index, Tab
-from layouts.paper.trim import Trim
+from layouts.paper.trim import FIGURE_SPACE, Trim
 from layouts.words.reference import SPANS, notes
 from tablegen.settings import Settings
 from tablegen.tables.former import Table
@@ -21,7 +22,8 @@ BETWEEN_UNITS = 9.0
 """Between two tables on one page."""
 LEAST_ROW_UNITS = 9.5
 """Figures of 7.7 to 8.3 units with less than this between them run together in bad light."""
-GROUP = 6
+LABEL_GAP = 7.0
+"""Between a row's name and its first figure, in units."""
 COLUMN_CUTS = {'braces': (7, 6)}
 """Columns of each page where a table is best cut in one place."""
 STUBS = {
@@ -43,7 +45,7 @@ class TableSection:
     title: str
     line: str
     """From where to where, on which face."""
-    grid: TableGrid
+    grid: Grid
     notes: tuple[str, ...]
 
 
@@ -125,8 +127,10 @@ def _pieces(table: Table, settings: Settings, trim: Trim) -> list[Piece]:
         mine = _rows(part, start, step)
 
         def make(title: str = title, part: Columns = part, mine: Columns = mine) -> TableSection:
-            rules, laid = _rules(table, mine.labels), layout_of(part, corner, trim)
-            page = table_grid(mine, laid, corner, SPANS.get(table.key, ''), rules, row_units, trim)
+            laid, rules = _fitted(part, corner, trim), _rules(table, mine.labels)
+            heads = [one.head for one in mine.columns]
+            lines = two_lines(heads, corner, SPANS.get(table.key, ''), laid.stop()[0])
+            page = grid(mine, laid, *lines, rules, row_units, HEAD_SIZE)
             return TableSection(title, line[0].upper() + line[1:], page, told)
 
         units = around + len(mine.labels) * row_units
@@ -147,10 +151,21 @@ def _column_parts(key: str, made: Columns, corner: str, trim: Trim) -> list[Colu
         start += count
     parts = []
     for part in whole:
-        count = layout_of(part, corner, trim).columns
+        count = _fitted(part, corner, trim).columns
         cuts = range(0, len(part.columns), count)
         parts += [Columns(part.labels, part.columns[at : at + count]) for at in cuts]
     return parts
+
+
+def _fitted(part: Columns, corner: str, trim: Trim) -> Fit:
+    """Return how a table's columns are set, as many on each of its pages."""
+
+    def label(size: float) -> float:
+        return max(max(map(em, part.labels)) * size + LABEL_GAP, corner_width(corner))
+
+    found = fit(widest(part.columns), label, len(part.columns), REFERENCE, trim)
+    pages = -(-len(part.columns) // found.columns)
+    return replace(found, columns=-(-len(part.columns) // pages))
 
 
 def _rows(part: Columns, start: int, step: int) -> Columns:

@@ -9,19 +9,31 @@ from functools import cached_property
 from itertools import pairwise
 
 from layouts.grid import small_runs
-from layouts.grid.grids import Fit, Grid, cells_of_foot, fit, grid, head_width
+from layouts.grid.figures import LISTS, figures_grid, fitted
+from layouts.grid.fitting import RUNS, SIZES, Fit
+from layouts.grid.grid import GROUP, Grid
 from layouts.grid.small_runs import Additions, additions
 from layouts.paper.page import Index, Maker, Unplaced
-from layouts.paper.trim import Trim
-from layouts.words.pages import LENGTHS, LIST_HEADS
-from tablegen.geometry import common, corner
+from layouts.paper.trim import Trim, mixed_em
+from layouts.words.pages import LENGTHS
+from layouts.words.runs import COLUMN_HEADS, FOOT, INCHES, RUN, Side, below, over
+from layouts.words.say import _
+from tablegen.geometry import corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
-from tablegen.numbers.exact import nearest
 from tablegen.settings import Settings
 from tablegen.tables.lookup import set_of_tabled
 from tablegen.tables.members import Members, members
-from tablegen.tables.runs import JackRow, PitchValues, RunRow, jack_rows, part_runs, pitch_values, run_rows
+from tablegen.tables.runs import (
+    JackRow,
+    PitchValues,
+    RunRow,
+    cells_of_foot,
+    jack_rows,
+    part_runs,
+    pitch_values,
+    run_rows,
+)
 
 FEET_LABEL, RUN_LABEL = 17.0, 60.5
 """Widths of the columns that name a row, in units."""
@@ -45,28 +57,18 @@ class Head:
 
 
 @dataclass(frozen=True, slots=True)
-class GridPage:
-    """One page of a table of runs."""
+class FiguresPage:
+    """One page of a table of a pitch's figures."""
 
     head: Head
     table: str
-    """'common', 'hip-valley' or 'rise': its words are the template's."""
-    values: PitchValues
+    """'common', 'hip-valley', 'rise', 'list', 'small-runs' (to add to a run of the list) or 'jacks'."""
+    over: dict[str, Side]
+    """What stands over it, by the side on which it lies."""
     grid: Grid
-    additions: tuple[Additions, ...]
+    below: str = ''
+    additions: tuple[Additions, ...] = ()
     """Small runs and what each adds, this page's share of them."""
-    last_of_table: bool
-
-
-@dataclass(frozen=True, slots=True)
-class ListPage:
-    """One page of runs in a list, for steps that make no grid of feet and inches."""
-
-    head: Head
-    values: PitchValues
-    grid: Grid
-    added: bool
-    """Whether these are small runs, to add to a run of the list."""
 
 
 class PitchTables:
@@ -101,6 +103,19 @@ class PitchTables:
             LENGTHS[self.settings.measure.style],
         )
 
+    def page(
+        self, table: str, made: Grid, note: str = '', additions: tuple[Additions, ...] = (), **values: str
+    ) -> FiguresPage:
+        """Return a page with what stands over and below its table, from the words of the table and its note."""
+        return FiguresPage(
+            self.head,
+            table,
+            over(table, lengths=self.head.lengths, **values),
+            made,
+            below(note or table, **values),
+            additions,
+        )
+
 
 def grid_cuts(
     settings: Settings, trim: Trim, offsets: Sequence[Fraction]
@@ -110,17 +125,13 @@ def grid_cuts(
     Notes:
         1. More than one page is an even number, so that every opening is of one table and has all small runs to add.
     """
-    measure, steepest = settings.measure, settings.pitches[-1]
-    greatest = max(
-        nearest(corner.hip_length(settings.runs.last, steepest.corner), measure.per),
-        nearest(common.rise(settings.runs.last, steepest.slope), measure.per),
-    )
-    least = head_width([text.rational(offset) for offset in offsets])
-    fitted = fit(trim, measure, greatest, FEET_LABEL, len(offsets), least)
-    pages = -(-len(offsets) // fitted.columns)
+    greatest = corner.hip_length(settings.runs.last, settings.pitches[-1].corner)
+    least = max(mixed_em(text.rational(offset)) for offset in offsets) * SIZES[0] + RUNS.gaps[0]
+    laid = fitted(greatest, FEET_LABEL, len(offsets), settings, trim, least)
+    pages = -(-len(offsets) // laid.columns)
     pages += pages % 2 if pages > 1 else 0
     bounds = [-(-len(offsets) * place // pages) for place in range(pages + 1)]
-    return fitted, [offsets[first:last] for first, last in pairwise(bounds)]
+    return laid, [offsets[first:last] for first, last in pairwise(bounds)]
 
 
 def page_shares(
@@ -136,11 +147,12 @@ def page_shares(
 
 def grid_pages(tables: PitchTables, name: str, offsets: Sequence[Fraction]) -> list[Unplaced]:
     """Return template and maker of every page of one table, feet down and inches across."""
-    fitted, cuts = grid_cuts(tables.settings, tables.trim, offsets)
+    laid, cuts = grid_cuts(tables.settings, tables.trim, offsets)
     shares = page_shares(tables.settings, tables.trim, offsets)
+    turns = small_runs.turns(tables.settings, tables.trim, len(cuts))
     return [
-        ('grid', _grid_maker(tables, name, fitted, band, cut, place, len(cuts), place == len(shares) - 1))
-        for place, (band, cut) in enumerate(shares)
+        ('grid', _grid_maker(tables, name, laid, *share, turns[place % len(turns)]))
+        for place, share in enumerate(shares)
     ]
 
 
@@ -176,28 +188,27 @@ def _bands(feet: range, rows: int) -> list[range]:
 
 
 def _grid_maker(
-    tables: PitchTables,
-    name: str,
-    fitted: Fit,
-    band: range,
-    cut: Sequence[Fraction],
-    place: int,
-    cuts: int,
-    last: bool,
+    tables: PitchTables, name: str, laid: Fit, band: range, cut: Sequence[Fraction], turn: Sequence[Fraction]
 ) -> Maker:
-    def make(index: Index) -> GridPage:
+    def make(index: Index) -> FiguresPage:
         figures = {row.run_in: getattr(row, FIELD[name]) for row in tables.rows}
         rows = [(str(feet), cells_of_foot(figures, feet, cut)) for feet in band]
-        whole = all(offset.denominator == 1 for offset in cut)
-        unit = ' in' if whole else ''  # beside a fraction there is no room for it
-        heads = [text.rational(offset) + unit for offset in cut]
-        group = 6 - band[0] % 6
-        page = grid(rows, heads, 'ft', fitted, FEET_LABEL, tables.trim, group)
-        turns = small_runs.turns(tables.settings, tables.trim, cuts)
-        turn = turns[place % len(turns)]
+        whole = all(
+            offset.denominator == 1 for offset in cut
+        )  # beside a fraction there is no room for a unit
+        heads = [text.rational(offset) for offset in cut]
+        heads = [_(INCHES).format(number=head) for head in heads] if whole else heads
         small = run_rows(tables.pitch, turn, tables.settings.measure)
         mine = additions(turn, (getattr(row, FIELD[name]) for row in small), tables.settings, tables.trim)
-        return GridPage(tables.head, name, tables.values, page, mine, last)
+        values = tables.values
+        return tables.page(
+            name,
+            figures_grid(rows, heads, _(FOOT), laid, GROUP - band[0] % GROUP),
+            additions=mine,
+            plumb_cut=values.plumb_cut.text,
+            hip_plumb_cut=values.hip_plumb_cut.text,
+            rise_per_foot=values.rise_per_foot.text,
+        )
 
     return make
 
@@ -205,12 +216,11 @@ def _grid_maker(
 def list_pages(tables: PitchTables, wanted: Sequence[str]) -> list[Unplaced]:
     """Return the list of runs, then the lists of small runs to add to them."""
     settings, trim = tables.settings, tables.trim
-    steepest = settings.pitches[-1]
     longest = max([settings.runs.last, *part_runs(settings.runs, settings.measure.per)])
-    greatest = nearest(corner.hip_length(longest, steepest.corner), settings.measure.per)
-    fitted = fit(trim, settings.measure, greatest, RUN_LABEL, len(wanted), RUN_LABEL + 1, 0)
+    greatest = corner.hip_length(longest, settings.pitches[-1].corner)
+    laid = fitted(greatest, RUN_LABEL, len(wanted), settings, trim, RUN_LABEL + 1, LISTS)
     lists = _lists(settings, trim)
-    return [('list', _list_maker(tables, wanted, fitted, some, added)) for some, added in lists]
+    return [('list', _list_maker(tables, wanted, laid, some, added)) for some, added in lists]
 
 
 def _lists(settings: Settings, trim: Trim) -> list[tuple[list[Fraction], bool]]:
@@ -222,16 +232,14 @@ def _lists(settings: Settings, trim: Trim) -> list[tuple[list[Fraction], bool]]:
 
 
 def _list_maker(
-    tables: PitchTables, wanted: Sequence[str], fitted: Fit, runs: Sequence[Fraction], added: bool
+    tables: PitchTables, wanted: Sequence[str], laid: Fit, runs: Sequence[Fraction], added: bool
 ) -> Maker:
-    def make(index: Index) -> ListPage:
+    def make(index: Index) -> FiguresPage:
         rows = [
             (text.run(row.run_in), [getattr(row, FIELD[name]) for name in wanted])
             for row in run_rows(tables.pitch, runs, tables.settings.measure)
         ]
-        heads = [LIST_HEADS[name] for name in wanted]
-        return ListPage(
-            tables.head, tables.values, grid(rows, heads, 'run', fitted, RUN_LABEL, tables.trim), added
-        )
+        heads = [_(COLUMN_HEADS[name]) for name in wanted]
+        return tables.page('small-runs' if added else 'list', figures_grid(rows, heads, _(RUN), laid))
 
     return make

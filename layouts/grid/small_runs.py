@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
 
-from layouts.grid.grids import tab_stop
+from layouts.grid.fitting import tab_stop
 from layouts.paper.trim import Trim, mixed_em
 from tablegen.geometry import corner
 from tablegen.numbers import text

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, fields
 from fractions import Fraction
 
-from layouts.grid.grids import FIGURE_SPACE
+from layouts.paper.trim import FIGURE_SPACE
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.tables.former import Record

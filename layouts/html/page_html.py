@@ -9,7 +9,6 @@ from importlib.resources import files
 from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
-from layouts.grid.grids import fraction_text, whole_text
 from layouts.paper.page import Page
 from layouts.paper.trim import Trim
 from layouts.paper.typeface import font_address
@@ -31,13 +30,7 @@ def environment() -> Environment:
     )
     made.policies['ext.i18n.trimmed'] = True
     made.install_gettext_callables(say._, say.n_, newstyle=True)  # type: ignore[attr-defined]  # of the extension
-    made.filters |= {
-        'kept': kept,
-        'whole': whole_text,
-        'fraction': fraction_text,
-        'signed': signed,
-        'caution': caution_text,
-    }
+    made.filters |= {'kept': kept, 'signed': signed, 'caution': caution_text}
     return made
 
 
@@ -69,7 +62,7 @@ def style(trim: Trim) -> str:
 html {{ font-size: {10 * trim.unit_pt}pt; }}
 .left {{ padding: 0 {trim.inner_mm}mm 0 {trim.outer_mm}mm; }}
 .right {{ padding: 0 {trim.outer_mm}mm 0 {trim.inner_mm}mm; }}
-.grid pre {{ line-height: {trim.row_units / 10:.3f}rem; }}
+.page.grid .heads, .page.grid .additions {{ line-height: {trim.row_units / 10:.3f}rem; }}
 .tab {{ width: {trim.outer_mm - 1.2 - trim.tab_inset_mm}mm; }}
 .left .tab {{ padding-left: {trim.tab_inset_mm}mm; }}
 .right .tab {{ padding-right: {trim.tab_inset_mm}mm; }}

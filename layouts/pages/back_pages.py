@@ -8,7 +8,9 @@ from fractions import Fraction
 from layouts.pages import colophon
 from layouts.pages.how_to_page import unit_after
 from layouts.paper.page import Block, Draft, Index
-from layouts.words.pages import LIST_HEADS, WORDS
+from layouts.words.pages import WORDS
+from layouts.words.runs import COLUMN_HEADS
+from layouts.words.say import _
 from tablegen.examples import nearest_pitch
 from tablegen.geometry import corner, seventeen
 from tablegen.geometry.pitch import pitch_of_rise
@@ -94,7 +96,7 @@ def _numbers(settings: Settings, index: Index) -> NumbersPage:
         text.mixed(1, settings.measure.per),
         text.mixed(1, 2 * settings.measure.per),
         'group-seat' in index,
-        LIST_HEADS[found.table] if found else '',
+        _(COLUMN_HEADS[found.table]) if found else '',
         pitch.text,
         readings,
         found.total.text if found else '',

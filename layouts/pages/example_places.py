@@ -12,7 +12,8 @@ from layouts.pages.pitch_pages import is_grid, page_of_addition, page_of_run
 from layouts.paper.page import Index
 from layouts.paper.trim import Trim
 from layouts.words.examples import OPENING_ROWS, PLACES
-from layouts.words.pages import LIST_HEADS
+from layouts.words.runs import COLUMN_HEADS
+from layouts.words.say import _
 from tablegen.examples.records import RunSource, Source, Sources, Stands
 from tablegen.examples.sources import JACK_LENGTHS
 from tablegen.geometry.pitch import Pitch
@@ -99,7 +100,7 @@ class Places:
         words, run, table = PLACES, source.run_in, source.table
         pitch, settings, trim = self.pitch, self.settings, self.trim
         listed = not is_grid(settings)
-        column = words['head'].format(LIST_HEADS[table]) if listed else ''
+        column = words['head'].format(_(COLUMN_HEADS[table])) if listed else ''
         if source.added:
             page = page_of_addition(self.index, table, run, tabled, pitch, settings, trim)
             row = words['row'].format(text.run(run)) if listed else words['add'].format(text.rational(run))

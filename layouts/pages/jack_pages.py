@@ -5,15 +5,16 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from layouts.grid.grids import Fit, Grid, fit, grid
-from layouts.grid.run_tables import Head, PitchTables
+from layouts.grid.figures import figures_grid, fitted
+from layouts.grid.fitting import Fit
+from layouts.grid.run_tables import FiguresPage, PitchTables
 from layouts.paper.page import Index, Maker, Unplaced
 from layouts.paper.trim import Trim
-from layouts.words.pages import JACK_HEADS
+from layouts.words.runs import COLUMN_HEADS, INCHES, JACK
+from layouts.words.say import _
 from tablegen.geometry import common
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
-from tablegen.numbers.exact import nearest
 from tablegen.numbers.figure import Figure
 from tablegen.settings import Settings
 from tablegen.tables.runs import JackRow
@@ -26,21 +27,6 @@ LINES_BELOW = 1
 """Rows that the words below the table take, beside what every table leaves free."""
 COLUMNS = ('lengths', 'long_points', 'short_points')
 """Of one spacing, as the rows have them."""
-
-
-@dataclass(frozen=True, slots=True)
-class JackPage:
-    """Jacks by number from the corner, some of the spacings on this page."""
-
-    head: Head
-    grid: Grid
-    differences: tuple[tuple[str, str], ...]
-    """Spacing and what each jack is longer than the one before."""
-    hip: str
-    rafter: str
-    """Thicknesses for which the points are worked out."""
-    right: bool
-    """Whether it is the second of two facing pages, which has other words below its table."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,9 +94,8 @@ def _cut(count: int, rows: int) -> list[range]:
 
 
 def _fitted(settings: Settings, trim: Trim, spacings: int) -> Fit:
-    steepest = settings.pitches[-1]
-    greatest = nearest(common.line_length(settings.runs.last, steepest.slope), settings.measure.per)
-    return fit(trim, settings.measure, greatest, LABEL, spacings * len(COLUMNS), LEAST_COLUMN)
+    greatest = common.line_length(settings.runs.last, settings.pitches[-1].slope)
+    return fitted(greatest, LABEL, spacings * len(COLUMNS), settings, trim, LEAST_COLUMN)
 
 
 def _spacings_on_a_page(settings: Settings, trim: Trim) -> int:
@@ -118,23 +103,21 @@ def _spacings_on_a_page(settings: Settings, trim: Trim) -> int:
 
 
 def _maker(tables: PitchTables, share: JackShare, right: bool) -> Maker:
-    def make(index: Index) -> JackPage:
+    def make(index: Index) -> FiguresPage:
         settings = tables.settings
         rows = [
             (str(row.number), _cells(row, share.spacings))
             for row in tables.jacks[share.rows[0] - 1 : share.rows[-1]]
         ]
-        names = [f'{text.rational(settings.spacings[place])} in' for place in share.spacings]
-        heads = [JACK_HEADS[column] for _ in names for column in COLUMNS]
-        fitted = _fitted(settings, tables.trim, len(names))
-        differences = [tables.members.jack.differences[place].text for place in share.spacings]
-        return JackPage(
-            tables.head,
-            grid(rows, heads, 'jack', fitted, LABEL, tables.trim, groups=names),
-            tuple(zip(names, differences, strict=True)),
-            text.rational(settings.hip_thickness),
-            text.rational(settings.rafter_thickness),
-            right,
+        names = [_(INCHES).format(number=text.rational(settings.spacings[place])) for place in share.spacings]
+        heads = [_(COLUMN_HEADS[column]) for name in names for column in COLUMNS]
+        laid = _fitted(settings, tables.trim, len(names))
+        return tables.page(
+            'jacks',
+            figures_grid(rows, heads, _(JACK), laid, groups=names),
+            'jacks-right' if right else 'jacks',
+            hip=text.rational(settings.hip_thickness),
+            rafter=text.rational(settings.rafter_thickness),
         )
 
     return make

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from layouts.grid.grids import offsets_of_foot
 from layouts.grid.run_tables import PitchTables, grid_pages, list_pages, places_of_run
 from layouts.pages.jack_pages import jack_pages
 from layouts.pages.member_pages import member_pages
@@ -13,6 +12,7 @@ from layouts.paper.page import Block, Draft, Index, Tab, Unplaced, page_side
 from layouts.paper.trim import Trim
 from tablegen.geometry.pitch import Pitch
 from tablegen.settings import Settings
+from tablegen.tables.runs import offsets_of_foot
 
 FEWEST_IN_A_GRID = 3
 """Runs to a foot below which feet and inches make a worse table than a list."""

@@ -11,6 +11,8 @@ PAPERS_MM = {'letter': (215.9, 279.4), 'a4': (210.0, 297.0)}
 
 DIGIT_EM, SLASH_EM, SPACE_EM, FOOT_EM = 0.502, 0.377, 0.217, 0.235
 """Advance widths of Open Sans at width 86, in em; a test measures them again in the font."""
+FIGURE_SPACE = '\u2007'
+"""A blank as wide as a digit."""
 FRACTION_OF_WHOLE = 0.86
 """Size of a fraction's figures beside the whole number's: still above 1.45 mm at the smallest size."""
 

@@ -108,10 +108,6 @@ FOUND: dict[str, tuple[str, str]] = {
 """What a figure of a table is, and from where to where it is measured."""
 LENGTHS = {'inches': 'inches', 'feet-inches': 'feet and inches'}
 """How lengths read."""
-JACK_HEADS = {'lengths': 'line', 'long_points': 'long', 'short_points': 'short'}
-"""Heads of a jack’s three lengths."""
-LIST_HEADS = {'common': 'common', 'hip-valley': 'hip, valley', 'rise': 'rise'}
-"""Heads of a list’s columns."""
 ENDS = {'ridge': 'RIDGE', 'wall': 'WALL', 'hip': 'HIP', 'tail': 'TAIL', 'top_edge': 'top edge'}
 """Words at the ends of a drawn board, and at its top edge."""
 SQUARE_DRAWING = {'body': 'body', 'tongue': 'tongue', 'plumb': 'plumb', 'level': 'level'}

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
 from tablegen.geometry import backing, cheeks, common, corner, shortening
 from tablegen.geometry.pitch import Pitch
+from tablegen.numbers import text
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact
 from tablegen.numbers.figure import (
@@ -18,6 +19,7 @@ from tablegen.numbers.figure import (
     length_figure,
     length_of_root,
 )
+from tablegen.numbers.units import INCHES
 from tablegen.settings import Runs, Settings
 
 DEGREE_PLACES = 2
@@ -187,10 +189,30 @@ def part_runs(runs: Runs, per: int) -> list[Fraction]:
     """
     coarse, least = coarse_part(per), Fraction(1, max(per, 16))
     fine = [least * n for n in range(1, int(coarse / least))]
-    parts = fine + [coarse * n for n in range(1, int(1 / coarse))] + [Fraction(n) for n in range(1, 12)]
+    parts = (
+        fine + [coarse * n for n in range(1, int(1 / coarse))] + [Fraction(n) for n in range(1, INCHES.group)]
+    )
     return [part for part in parts if part < runs.step]
 
 
 def coarse_part(per: int) -> Fraction:
     """Return of which parts of an inch a reader adds one first: sixteenths, or eighths in a 1/64 book."""
     return Fraction(1, 8) if per == 64 else Fraction(1, 16)
+
+
+def offsets_of_foot(runs: Runs) -> list[Fraction] | None:
+    """Return the inches past a whole foot at which runs fall, or None where feet and inches make no grid.
+
+    Notes:
+        1. Runs given in metric make a list: their inches, such as 50/127, are heads that nobody finds on a tape.
+    """
+    if (INCHES.group / runs.step).denominator != 1 or any(map(text.is_metric, (runs.first, runs.step))):
+        return None
+    return sorted({run % INCHES.group for run in runs})
+
+
+def cells_of_foot(
+    figures: dict[Fraction, Figure], feet: int, offsets: Sequence[Fraction]
+) -> list[Figure | None]:
+    """Return the figures of one foot's runs at some offsets in inches; None where the table has none."""
+    return [figures.get(INCHES.group * feet + offset) for offset in offsets]

@@ -1,0 +1,160 @@
+"""A page of a table: its columns at tab stops, as layers of text."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from markupsafe import Markup
+
+from layouts.drawings import svg
+from layouts.grid.fitting import Fit, Look, Widest, is_length, plain
+from layouts.grid.table_columns import Column, Columns
+from layouts.paper.trim import DIGIT_EM, FIGURE_SPACE, FRACTION_OF_WHOLE, SPACE_EM, Trim
+from tablegen.numbers.figure import Figure
+
+GROUP = 6
+"""Rows between rules."""
+GROUP_SHIFT = 1.0
+"""How much further a rule between groups of columns keeps from the figures right of it."""
+BASELINE_SHIFT_EM = 0.388
+"""Half of ascent less descent of Open Sans: how far lines of one height set their baselines apart, per em."""
+PLAIN_SHIFT = 2.6
+"""How far decimals keep from the fractions of the column before, in units."""
+
+
+@dataclass(frozen=True, slots=True)
+class Grid:
+    """One page of a table; sizes and places in rem. Labels with whole numbers and fractions are two layers of text at
+    tab stops, so that a fraction can be a size smaller and lighter: full-size figures in a row read as one long number.
+    Two blocks of text a page are also what the typesetter sets fastest."""
+
+    over: str
+    """What stands over the heads: groups of columns, or the upper lines of heads; '' for no such line."""
+    heads: str
+    """Corner and column heads."""
+    wholes: str
+    """Labels and whole numbers, a line a row."""
+    fractions: str
+    size: float
+    head_size: float
+    fraction_size: float
+    column: float
+    """Width of a column as it is set."""
+    tab: float
+    """The tab stop to ask for."""
+    left: float
+    """Where the first layer begins."""
+    fraction_left: float
+    fraction_top: float
+    """Where the second layer begins, so that both stand on one line."""
+    row: float
+    """Height of a row."""
+    rules: Markup
+
+
+def grid(
+    table: Columns,
+    laid: Fit,
+    over: Sequence[str],
+    heads: Sequence[str],
+    after: Sequence[int],
+    row_units: float,
+    head_size: float = 0,
+    in_group: int = 0,
+) -> Grid:
+    """Return one page.
+
+    Given:
+        table      this page's rows and columns
+        over       of the labels and every column, what stands over its head; none for no such line
+        heads      the same of heads
+        after      rows after which a rule is drawn
+        row_units  height of a row, units
+        head_size  of the heads' type, units; 0 for that of the figures
+        in_group   columns between rules down the page; 0 for none
+    """
+    column, tab = laid.stop()
+    left, head_size = laid.label - column, head_size or laid.size  # labels stand before the first tab stop
+    shift = _pushed(PLAIN_SHIFT / laid.size, laid.look) if laid.wide.digits else ''
+    columns = [_texts(one, laid.wide, shift) for one in table.columns]
+    indent, head_indent = (_pushed(-left / size, laid.look) for size in (laid.size, head_size))
+    groups = range(in_group, len(columns), in_group) if in_group else ()
+    downs = [
+        laid.label - laid.look.label_rule + column * place - (GROUP_SHIFT if place else 0)
+        for place in (0, *groups)
+    ]
+    return Grid(
+        head_indent + '\t'.join(over) if over else '',
+        head_indent + '\t'.join(heads),
+        '\n'.join(
+            '\t'.join([indent + name, *(one[place][0] for one in columns)])
+            for place, name in enumerate(table.labels)
+        ),
+        '\n'.join('\t'.join(one[place][1] for one in columns) for place in range(len(table.labels))),
+        _rem(laid.size),
+        _rem(head_size),
+        _rem(laid.size * FRACTION_OF_WHOLE),
+        _rem(column),
+        tab,
+        _rem(left),
+        _rem(laid.label + laid.whole + laid.look.fraction_gap),
+        _rem((1 - FRACTION_OF_WHOLE) * laid.size * BASELINE_SHIFT_EM),
+        _rem(row_units),
+        _rules(len(table.labels) * row_units, [row * row_units for row in after], downs, laid.trim),
+    )
+
+
+def padded(figure: Figure, digits: int, feet: int) -> str:
+    """Return the whole number moved right by spaces as wide as a digit; a foot mark keeps its own width.
+
+    Given:
+        digits  of the longest whole number
+        feet    digits of the longest feet before it, 0 where lengths are in inches alone
+    """
+    if not feet:
+        return figure.parts.before.rjust(digits, FIGURE_SPACE)
+    sign, of_feet, inches, *_ = figure.parts
+    # two word spaces are as wide as the foot mark and its space, to 0.02 em
+    before = (sign + of_feet if of_feet else '').rjust(feet, FIGURE_SPACE) + ('′ ' if of_feet else '  ')
+    return before + (inches if of_feet else sign + inches).rjust(digits, FIGURE_SPACE)
+
+
+def _pushed(width_em: float, look: Look) -> str:
+    """Return blanks that are together about as wide as said."""
+    if width_em <= 0:
+        return ''
+    pairs = [
+        (max(0, round((width_em - few * SPACE_EM) / DIGIT_EM)), few) for few in range(look.narrow_spaces + 1)
+    ]
+    many, few = min(pairs, key=lambda pair: abs(pair[0] * DIGIT_EM + pair[1] * SPACE_EM - width_em))
+    return FIGURE_SPACE * many + ' ' * few
+
+
+def _texts(column: Column, wide: Widest, shift: str) -> list[tuple[str, str]]:
+    """Return what stands in the layer of whole numbers, and in that of fractions, a pair a row."""
+    told = [plain(cell).partition('.')[0] for cell in column.cells if cell is not None]
+    before = max(map(len, told), default=0)
+    found = []
+    for cell, mark in zip(column.cells, column.marks, strict=True):
+        if is_length(cell):
+            found.append((padded(cell, wide.digits, wide.feet), cell.parts.fraction + mark))
+        elif cell is None:
+            found.append((column.none.rjust(wide.digits, FIGURE_SPACE), ''))
+        else:
+            words = plain(cell)
+            found.append((shift + FIGURE_SPACE * (before - len(words.partition('.')[0])) + words, ''))
+    return found
+
+
+def _rules(height: float, across: Sequence[float], down: Sequence[float], trim: Trim) -> Markup:
+    """Return the rules of a table: above and below it, under groups of rows, and left of columns."""
+    width = trim.text_width
+    lines = [((0.0, 0.0), (width, 0.0), svg.LINE), ((0.0, height), (width, height), svg.LINE)]
+    lines += [((0.0, top), (width, top), svg.HAIR) for top in across]
+    lines += [((left, 0.0), (left, height), svg.HAIR) for left in down]
+    return svg.drawing(width, height + 1, 'rules', [svg.line(*one) for one in lines], 'rules')
+
+
+def _rem(units: float) -> float:
+    return round(units / 10, 4)
