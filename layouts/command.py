@@ -12,7 +12,7 @@ from contextlib import redirect_stdout, suppress
 from typing import Any, NoReturn, TextIO
 
 from layouts.verbs import VERBS, module_of
-from layouts.words.say import LANGUAGE, SOURCE, use
+from layouts.words.say import LANGUAGE, SOURCE, _, use
 from tablegen.errors import BookError, meant
 
 NAME = 'rafterbook'
@@ -38,9 +38,17 @@ class Once(argparse.Action):
     ) -> None:
         given = namespace.__dict__.setdefault('given_options', set())
         if option_string and self.dest in given:
-            raise UsageError(parser.prog, f'{option_string} is given twice', '', 'leave one of the two out')
+            problem = _('{option} is given twice').format(option=option_string)
+            raise UsageError(parser.prog, problem, '', _('leave one of the two out'))
         given.add(self.dest)
-        setattr(namespace, self.dest, values)
+        setattr(namespace, self.dest, self.const if self.nargs == 0 else values)
+
+
+class OnceTrue(Once):
+    """A flag, which takes no value; given twice it is refused too."""
+
+    def __init__(self, option_strings: Sequence[str], dest: str, help: str | None = None) -> None:
+        super().__init__(option_strings, dest, nargs=0, const=True, default=False, help=help)
 
 
 class Parser(argparse.ArgumentParser):
@@ -52,6 +60,7 @@ class Parser(argparse.ArgumentParser):
         super().__init__(*args, **kwargs)
         self.register('action', None, Once)
         self.register('action', 'store', Once)
+        self.register('action', 'store_true', OnceTrue)
 
     def error(self, message: str) -> NoReturn:
         problem = message

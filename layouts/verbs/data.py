@@ -12,6 +12,7 @@ from typing import TextIO
 from layouts.verbs import options
 from layouts.verbs.options import Subparsers
 from layouts.verbs.settings_file import settings_from
+from layouts.words.say import _
 from tablegen.errors import BookError, meant
 from tablegen.settings import Settings
 from tablegen.tables.data_columns import table_data
@@ -66,6 +67,8 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     if args.pitches is not None:
         settings = options.with_pitches(settings, args.pitches)
     if args.tables or args.table is not None:
+        if args.tables and args.table is not None:
+            raise BookError('--tables', _('does not go with --table'), '', _('leave one of the two out'))
         if args.runs is not None:
             raise BookError('--runs', 'a reference table has no runs', '', 'leave --runs out')
         lines = table_list(settings) if args.tables else _data_of(args.table, settings)

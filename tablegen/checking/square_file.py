@@ -10,6 +10,7 @@ from tablegen.checking.square_figures import KEYS, RISES
 from tablegen.checking.written import Written, written
 from tablegen.errors import BookError
 from tablegen.messages import Message, message
+from tablegen.written.numbers import whole_number
 
 RISE = 'rise'
 HEADER = (RISE, *KEYS)
@@ -74,18 +75,19 @@ def _header(cells: list[str], source: str) -> list[str]:
     return names
 
 
-def _row(header: list[str], cells: list[str], source: str, number: int) -> ShownRow:
+def _row(header: list[str], cells: list[str], source: str, line: int) -> ShownRow:
     if len(cells) != len(header):
         problem = message('square.cells', cells=len(cells), columns=len(header))
-        raise BookError(_row_place(source, number), problem, message('square.cell_a_column'))
+        raise BookError(_row_place(source, line), problem, message('square.cell_a_column'))
     shown = dict(zip(header, (cell.strip() for cell in cells), strict=True))
     rise = shown[RISE]
-    if not rise.isascii() or not rise.isdigit() or len(rise) > 3 or int(rise) not in RISES:
+    number = whole_number(rise)
+    if number is None or number not in RISES:
         problem = message('square.off_the_table', written=rise)
-        raise BookError(_cell_place(source, number, RISE), problem, RISES_ALLOWED)
+        raise BookError(_cell_place(source, line, RISE), problem, RISES_ALLOWED)
     return ShownRow(
-        int(rise),
-        tuple(_cell(shown[key], _cell_place(source, number, key)) if shown[key] else None for key in KEYS),
+        number,
+        tuple(_cell(shown[key], _cell_place(source, line, key)) if shown[key] else None for key in KEYS),
     )
 
 

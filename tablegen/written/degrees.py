@@ -30,11 +30,12 @@ def degrees(written: str, place: str, below: int) -> Fraction:
     Errors:
         BookError if it is no such angle
     """
-    match = DEGREES.fullmatch(normalized(written))
+    clean = normalized(written)
+    match = DEGREES.fullmatch(clean)
     try:
         found, meant = read_number(match['degrees']).value if match else Fraction(0), ''
     except NoNumber as fault:
-        found, meant = Fraction(0), fault.meant
+        found, meant = Fraction(0), fault.meant_in(clean)
     if not 0 < found < below:
         problem = message('reader.no_angle', written=written)
         raise BookError(place, problem, message('reader.degrees_below', below=below), did_you_mean(meant))

@@ -17,7 +17,7 @@ ALLOWED = message('reader.a_length')
 FEET_MARK = r"(?:(?:feet|foot|ft)(?![a-z])\.?|')"
 INCHES_MARK = r'(?:(?:inches|inch|in)(?![a-z])\.?|")'
 FEET_AND_INCHES = re.compile(
-    rf'(?:(?P<feet>{NUMBER}) ?{FEET_MARK}(?: ?[-,]? ?(?=[0-9.])|$))?'  # 4 ft, and 4'- before inches
+    rf'(?:(?P<feet>{NUMBER}) ?{FEET_MARK}(?:(?:-| - |,? ?)(?=[0-9.])|$))?'  # 4 ft, and 4'- before inches
     rf'(?:(?P<inches>{NUMBER}) ?(?P<mark>{INCHES_MARK})?)?',  # 7 1/2 in, or a bare number
     re.IGNORECASE,
 )
@@ -73,7 +73,7 @@ def read_length(written: str, place: Word = 'length') -> WrittenLength:
             raise NoNumber(clean, _run_together(clean))
     except NoNumber as fault:
         problem = message('reader.no_length', written=f"'{written}'")
-        raise BookError(place, problem, ALLOWED, did_you_mean(fault.meant)) from None
+        raise BookError(place, problem, ALLOWED, did_you_mean(_readable(fault, clean))) from None
     _within(found.inches, written, place)
     return found
 
@@ -106,16 +106,25 @@ def _other_unit(clean: str) -> WrittenLength | None:
     return WrittenLength(last.value * inches_in(unit), unit, last)
 
 
+def _readable(fault: NoNumber, clean: str) -> str:
+    """Return what was probably meant by a text, as it can be read."""
+    words = fault.meant_in(clean)
+    try:
+        return words if words and (_feet_and_inches(words) or _other_unit(words)) else ''
+    except NoNumber as again:
+        return again.meant_in(words)
+
+
 def _run_together(clean: str) -> str:
     """Return what was probably meant by a number with something in its middle: 4 1/2 for 4½5."""
-    found = re.match(rf'{NUMBER}(?= [0-9])', clean)
-    if not found:
+    found = re.fullmatch(rf'(?P<number>{NUMBER}) [0-9/]+(?P<unit>[^0-9]*)', clean)
+    if not found or '/' not in found['number']:
         return ''
     try:
-        read_number(found[0])
+        read_number(found['number'])
     except NoNumber:
         return ''
-    return found[0] if '/' in found[0] else ''
+    return found['number'] + found['unit']
 
 
 def _within(inches: Fraction, written: str, place: Word) -> Fraction:

@@ -9,7 +9,7 @@ from fractions import Fraction
 
 from tablegen.numbers import text
 
-MIXED = r'[0-9]+(?: ?- ?| )[0-9]+/[0-9]+'
+MIXED = r'[0-9]+(?:-| - | )[0-9]+/[0-9]+'
 NUMBER = rf'(?:{MIXED}|[0-9]+/[0-9]+|[0-9]+(?:\.[0-9]*)?|\.[0-9]+)'
 """3 1/2, 3-1/2, 1/2, 3, 3.5, .5: whole, decimal or mixed, without a sign; matched in normalized text."""
 LONGEST_NUMBER = 40
@@ -40,7 +40,11 @@ class NoNumber(ValueError):
 
     def __init__(self, written: str, meant: str = ''):
         super().__init__(written)
-        self.meant = meant
+        self.written, self.meant = written, meant
+
+    def meant_in(self, clean: str) -> str:
+        """Return what was probably meant by the text that the number stands in, its unit with it."""
+        return clean.replace(self.written, self.meant, 1) if self.meant else ''
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,6 +72,7 @@ def normalized(written: str) -> str:
         for sign in written
     )
     clean = ' '.join(parted.translate(MARKS).split())
+    clean = re.sub(r'(?<=[0-9]/) (?=[0-9])', '', clean)  # ⅟ is a numerator alone
     clean = re.sub(r"' ?'", '"', clean)  # two single marks for a double one
     return re.sub(r'(?<=/[0-9]) (?=["\'])', '', clean)
 
@@ -97,6 +102,15 @@ def number(written: str) -> Fraction:
         NoNumber as read_number raises it
     """
     return read_number(normalized(written)).value
+
+
+def whole_number(written: str) -> int | None:
+    """Return a whole number, None for what is none."""
+    try:
+        value = number(written)
+    except NoNumber:
+        return None
+    return value.numerator if value.denominator == 1 else None
 
 
 def _meant(above: str, below: str) -> str:

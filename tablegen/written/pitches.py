@@ -11,7 +11,7 @@ from tablegen.geometry.pitch import Pitch, pitch_of_degrees, pitch_of_rise
 from tablegen.messages import message
 from tablegen.numbers.units import INCHES
 from tablegen.written.degrees import signed_degrees
-from tablegen.written.numbers import NUMBER, NoNumber, normalized, read_number
+from tablegen.written.numbers import NUMBER, NoNumber, normalized, number, read_number
 from tablegen.written.ranges import WrittenRange, split_range
 
 STEEPEST = 24
@@ -71,12 +71,13 @@ def _pitch_range(written: WrittenRange, place: str, steep: bool) -> list[Pitch]:
         _passed(_read(end, place, bare_fraction=True), end, place, steep)
         for end in (written.first, written.last)
     )
+    by, meant = Fraction(0), ''
     try:
-        by = read_number(normalized(written.step or '1')).value
-    except NoNumber:
-        by = Fraction(0)
+        by = number(written.step or '1')
+    except NoNumber as fault:
+        meant = fault.meant
     if first.rise_in is None or last.rise_in is None or by <= 0:
-        raise BookError(place, message('reader.range_needs'), A_RANGE)
+        raise BookError(place, message('reader.range_needs'), A_RANGE, did_you_mean(meant))
     if last.rise_in < first.rise_in:
         backwards = message('reader.range_backwards', first=first.short, last=last.short)
         raise BookError(place, backwards, A_RANGE)
@@ -115,7 +116,7 @@ def _read(written: object, place: str, bare_fraction: bool) -> Pitch:
         return found or _plain(clean, written, place)
     except NoNumber as fault:
         problem = message('reader.no_pitch', written=f"'{written}'")
-        raise BookError(place, problem, ALLOWED, did_you_mean(fault.meant)) from None
+        raise BookError(place, problem, ALLOWED, did_you_mean(fault.meant_in(clean))) from None
 
 
 def _in_degrees(clean: str, written: str, place: str) -> Pitch | None:

@@ -162,7 +162,7 @@ def test_refused(written, problem):
         ('1/2 1/2', '1/2'),
         ('4 ft 13 in', '5 ft 1 in'),
         ('4\' 12"', '5 ft'),
-        ('2 ft 131/2 in', '13 1/2'),
+        ('2 ft 131/2 in', '3 ft 1 1/2 in'),
     ],
 )
 def test_what_was_probably_meant_is_said(written, meant):

@@ -102,7 +102,7 @@ def test_a_pitch_over_24_passes_when_it_is_meant():
         (None, f'None is no pitch; allowed: {ALLOWED}'),
         (6.5, f'6.5 is no pitch; allowed: {ALLOWED}'),
         ('71/2', f"'71/2' is no pitch; allowed: {ALLOWED}; next: did you mean 7 1/2?"),
-        ('131/2 in 12', f"'131/2 in 12' is no pitch; allowed: {ALLOWED}; next: did you mean 13 1/2?"),
+        ('131/2 in 12', f"'131/2 in 12' is no pitch; allowed: {ALLOWED}; next: did you mean 13 1/2 in 12?"),
         ('2°6', f"'2°6' is no pitch; allowed: {ALLOWED}"),
         ('26 deg 5', f"'26 deg 5' is no pitch; allowed: {ALLOWED}"),
         ('0', f"'0' is flat: a rafter needs a rise; allowed: {ALLOWED}"),
