@@ -22,7 +22,8 @@ from layouts.pdf.typeset import Job, parts, typeset
 from layouts.sheets.fold import SheetLayout, sheet_sides
 from layouts.sheets.instructions import instructions_job
 from layouts.sheets.sheets import impose
-from layouts.words.pages import GROUP_HEADS, WORDS
+from layouts.words.pages import GROUP_HEADS, heading
+from layouts.words.say import _
 from tablegen.errors import BookError
 from tablegen.groups import GROUPS
 from tablegen.settings import Settings
@@ -145,13 +146,13 @@ def _check_names(settings: Settings) -> None:
 
 def _outline(planned: Plan) -> list[tuple[str, int]]:
     index = planned.index
-    named = [(WORDS[key], index[key]) for key in OUTLINED if key in index]
-    groups = [(GROUP_HEADS[group], f'group-{group}') for group in GROUPS]
+    named = [(heading(key), index[key]) for key in OUTLINED if key in index]
+    groups = [(_(GROUP_HEADS[group]), f'group-{group}') for group in GROUPS]
     named += [(name, index[key]) for name, key in groups if key in index]
     firsts: dict[str, int] = {}
     for key, page in index.pages.items():
-        _, colon, pitch = key.partition(':')
-        if colon and not key.startswith('section:'):
+        part, colon, pitch = key.partition(':')
+        if colon and part != 'section':
             firsts[pitch] = min(page, firsts.get(pitch, page))
     return sorted(named + list(firsts.items()), key=lambda entry: entry[1])
 

@@ -18,7 +18,7 @@ from layouts.drawings.framing_square import BODY_WIDTH, TONGUE_WIDTH, square_on_
 from layouts.drawings.rafter import RafterLabels, labelled_rafter
 from layouts.drawings.reading import found_figure
 from layouts.drawings.wedge import measured_wedge
-from layouts.words.pages import CORNER_DRAWING, RAFTER_DRAWING
+from layouts.words.drawings import CORNER_DRAWING, RAFTER_DRAWING
 from tablegen.geometry import common
 from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.geometry.stepping import common_hold, hip_hold

@@ -117,7 +117,7 @@ def test_what_comes_off_a_jack_is_pointed_at_between_the_hips_center_line_and_it
     drawing = inked(jack_points(hip, rafter, NAMES['jacks'], 'jack'))
     (off,) = [line.points for line in drawing.drawn.strokes if near(line.width, 2.2)]
 
-    assert to_stretch(drawing.pointed('off, level:'), *off) < UNIT
+    assert to_stretch(drawing.pointed(NAMES['jacks']['off']), *off) < UNIT
     center = [
         line for line in drawing.drawn.lines(svg.HAIR, dashed=True) if not near(abs(line.direction), 90)
     ]

@@ -12,7 +12,7 @@ from layouts.drawings import svg
 from layouts.drawings.bearing import seat_detail, tail_detail
 from layouts.drawings.gable_studs import gable_studs
 from layouts.drawings.setting_out import level_and_tape
-from layouts.words.pages import ROOF_DRAWINGS
+from layouts.words.drawings import ROOF_DRAWINGS
 
 RISES = pytest.mark.parametrize('rise', [4, 5, 6, 8, 10, 12])
 UNIT = 0.06

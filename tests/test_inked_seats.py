@@ -13,7 +13,7 @@ from layouts.drawings.bearing import seat_detail, tail_detail
 from layouts.drawings.valley_heel import valley_heel
 from layouts.pages.reference_drawings import PICTURES
 from layouts.pages.reference_intros import question
-from layouts.words.pages import ROOF_DRAWINGS
+from layouts.words.drawings import ROOF_DRAWINGS
 from tablegen.roof.roof import roof_findings
 from tablegen.settings import read_settings
 

@@ -15,7 +15,7 @@ from layouts.drawings.plan import jack_points
 from layouts.drawings.turn_over import turned_over
 from layouts.drawings.wedge import measured_wedge
 from layouts.pages.book import plan
-from layouts.words.pages import GAUGES_DRAWING, TURN_OVER_DRAWING
+from layouts.words.drawings import GAUGES_DRAWING, TURN_OVER_DRAWING
 from tablegen.geometry import common
 from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.geometry.stepping import common_hold

@@ -12,7 +12,7 @@ from inked import Inked, inked, inside, to_stretch
 from layouts.drawings import svg
 from layouts.drawings.corner import CornerLabels, labelled_corner
 from layouts.drawings.rafter import RafterLabels, labelled_rafter
-from layouts.words.pages import CORNER_DRAWING, RAFTER_DRAWING
+from layouts.words.drawings import CORNER_DRAWING, RAFTER_DRAWING
 
 SLOPES = pytest.mark.parametrize('slope', [0.42, 0.45, 0.5])
 UNIT = 0.06

@@ -18,8 +18,8 @@ from skewed import HIP, PITCHES, RIDGE, SKEWED
 
 from layouts.drawings import svg
 from layouts.pages.book import plan
-from layouts.words import pages as words
-from layouts.words.pages import ROOF_DRAWINGS
+from layouts.words import drawings as words
+from layouts.words.drawings import ROOF_DRAWINGS
 from tablegen.settings import read_settings
 
 TOLD = figures()

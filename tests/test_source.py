@@ -72,7 +72,9 @@ def reckoning(template: str) -> list[str]:
 
     It may place a finished text, and ask whether there is one, or more than one of a thing; no more.
     """
-    tree = Environment(autoescape=True).parse(template)
+    templates = Environment(autoescape=True, extensions=['jinja2.ext.i18n'])
+    templates.newstyle_gettext = True
+    tree = templates.parse(template)
     found = [type(node).__name__ for node in tree.find_all(ARITHMETIC)]
     sizes = [node for node in tree.find_all(nodes.Operand) if node.op in SIZES]
     found += [node.op for node in sizes if (node.op, node.expr) != ('gt', nodes.Const(1))]

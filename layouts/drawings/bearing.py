@@ -8,7 +8,7 @@ from math import atan, cos, hypot, sin
 from markupsafe import Markup
 
 from layouts.drawings import svg
-from layouts.words.pages import ENDS
+from layouts.words.drawings import ENDS
 
 WIDTH = 241.0
 SEAT_UNITS, HIP_SEAT_UNITS, TAIL_UNITS = 118.0, 82.0, 122.0

@@ -5,6 +5,7 @@ from __future__ import annotations
 from markupsafe import Markup
 
 from layouts.drawings import svg
+from layouts.words.say import N_
 
 WIDTH, HEIGHT = 140.0, 92.0
 
@@ -26,7 +27,7 @@ def flipping(up: int) -> Markup:
         svg.arc((x, y + high / 2), 17, 35, 145, svg.LINE),
         svg.arrow_head((x - 17 * 0.82, y + high / 2 - 17 * 0.57), 235, 5),
     ]
-    return svg.drawing(WIDTH, HEIGHT, 'The edge over which the sheet turns', shapes)
+    return svg.drawing(WIDTH, HEIGHT, N_('The edge over which the sheet turns'), shapes)
 
 
 def cutting() -> Markup:
@@ -41,11 +42,11 @@ def cutting() -> Markup:
         svg.line((x - 8, y + half + 5), (x + wide + 12, y + half + 5), svg.LINE, '5 2.5'),
         svg.text('A', (x + wide / 2, y + half / 2 + 4), 12, 'middle', 700),
         svg.text('B', (x + wide / 2, y + half * 1.5 + 10), 12, 'middle', 700),
-        svg.text('B inside A', (x + wide + 18, y + half + 26), 10, 'start', 500),
+        svg.text(N_('B inside A'), (x + wide + 18, y + half + 26), 10, 'start', 500),
         svg.arc((x + wide + 7, y + half + 4), 19, -70, 70, svg.LINE),
         svg.arrow_head((x + wide + 7 + 19 * 0.34, y + half + 4 - 19 * 0.94), 165, 5),
     ]
-    return svg.drawing(WIDTH, HEIGHT, 'The pile cut in two, the lower half put inside the upper', shapes)
+    return svg.drawing(WIDTH, HEIGHT, N_('The pile cut in two, the lower half put inside the upper'), shapes)
 
 
 def folding() -> Markup:
@@ -70,7 +71,7 @@ def folding() -> Markup:
         svg.arc((60, 40), 36, 20, 62, svg.LINE),
         svg.arrow_head((60 + 36 * 0.94, 40 - 36 * 0.34), -62, 5),
     ][0:]
-    return svg.drawing(WIDTH, HEIGHT, 'The pile folded at the dashed line, page 1 outside', shapes[3:])
+    return svg.drawing(WIDTH, HEIGHT, N_('The pile folded at the dashed line, page 1 outside'), shapes[3:])
 
 
 def stapling() -> Markup:
@@ -81,7 +82,7 @@ def stapling() -> Markup:
         at = y + high * share
         shapes += [svg.line((x, at - 5), (x, at + 5), 4), svg.line((x - 8, at), (x - 3, at), svg.HAIR)]
         shapes.append(svg.text('1/4', (x - 22, at + 3), 9))
-    return svg.drawing(WIDTH, HEIGHT, 'Two staples in the spine, a quarter from each end', shapes)
+    return svg.drawing(WIDTH, HEIGHT, N_('Two staples in the spine, a quarter from each end'), shapes)
 
 
 def _box(x: float, y: float, wide: float, high: float) -> list[svg.Point]:

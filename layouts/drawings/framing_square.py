@@ -14,7 +14,7 @@ from markupsafe import Markup
 from layouts.drawings import svg
 from layouts.drawings.marked_board import ends_named
 from layouts.paper.trim import mixed_em
-from layouts.words.pages import ENDS, SQUARE_DRAWING
+from layouts.words.drawings import ENDS, SQUARE_DRAWING
 from tablegen.geometry.stepping import BODY_REACH, TONGUE_REACH, Hold
 
 BODY_WIDTH, TONGUE_WIDTH = 2.0, 1.5

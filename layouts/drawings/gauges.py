@@ -7,7 +7,7 @@ from markupsafe import Markup
 from layouts.drawings import svg
 from layouts.drawings.framing_square import LABELS, HeldSquare, held_square
 from layouts.drawings.marked_board import ends_named
-from layouts.words.pages import ENDS
+from layouts.words.drawings import ENDS
 from tablegen.geometry.stepping import Hold
 
 WIDTH, HIGHEST = 242.0, 80.0

@@ -13,7 +13,7 @@ from math import atan, cos, sin, tan
 from markupsafe import Markup
 
 from layouts.drawings import svg
-from layouts.words.pages import ENDS
+from layouts.words.drawings import ENDS
 
 WIDTH, SIDE = 240.0, 12.0
 """Of the drawing, and of what is left beside the board for the names of its ends."""

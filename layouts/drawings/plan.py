@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from math import cos, radians, sin
 
@@ -94,7 +95,7 @@ def shortening_plan(ridge: float, hip: float, rafter: float, labels: PlanLabels)
     return svg.drawing(3 * PANEL + 13, HEIGHT, labels.title, shapes)
 
 
-def jack_points(hip: float, rafter: float, words: dict[str, str], title: str) -> Markup:
+def jack_points(hip: float, rafter: float, words: Mapping[str, svg.Words], title: str) -> Markup:
     """Return a jack against a hip in plan, with its long point, its short point and its center line; ridge at the left.
 
     words: 'long', 'short' (point), 'off' (what comes off), 'hip' (its center line), 'corner' (towards it)

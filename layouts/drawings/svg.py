@@ -3,15 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from math import atan2, cos, degrees, hypot, radians, sin
+from math import atan2, cos, degrees, hypot, radians, sin, sqrt
 from urllib.parse import quote
 
 from markupsafe import Markup, escape
 
+from layouts.paper.typeface import advance_em
+from layouts.words.say import _
+
 Point = tuple[float, float]
 HAIR, LINE, HEAVY = 0.3, 0.7, 1.4
 """Widths of ink: a dimension line, an outline, what matters most."""
+WIDTH, SMALLEST = 100, 0.8
+"""Width of the cut that drawings are lettered in, and how small longer words may be set, of their size."""
 
+Words = str | tuple[str, dict[str, str]]
+"""English words, and what stands in them by name."""
 Place = Callable[[float, float], Point]
 """Where a point of the drawn thing, in its own inches, stands in the drawing."""
 
@@ -28,7 +35,7 @@ def drawing(width: float, height: float, title: str, shapes: Iterable[str], css:
         f'width="{width:.2f}" height="{height:.2f}">{"".join(shapes)}</svg>'
     )
     return Markup(
-        f'<img class="drawing {css}" alt="{escape(title)}" style="width:{width / 10:.3f}rem;height:{height / 10:.3f}rem" '
+        f'<img class="drawing {css}" alt="{escape(_(title))}" style="width:{width / 10:.3f}rem;height:{height / 10:.3f}rem" '
         f'src="data:image/svg+xml,{quote(content)}">'
     )
 
@@ -62,7 +69,7 @@ def dot(at: Point, radius: float = 1.2, fill: str = '#000') -> str:
 
 
 def text(
-    words: str,
+    words: Words,
     at: Point,
     size: float = 7.5,
     anchor: str = 'start',
@@ -70,12 +77,28 @@ def text(
     turn: float = 0,
     fill: str = '#000',
 ) -> str:
-    """Return a line of words; turn is in degrees, anticlockwise, about its point."""
+    """Return a line of words, said here; turn is in degrees, anticlockwise, about its point.
+
+    Notes:
+        A drawing has the room that its English takes: longer words are set as much smaller, and as much narrower, as
+        make them no wider.
+    """
+    if isinstance(words, str):
+        source, told = words, _(words)
+    else:
+        source, told = (one.format(**words[1]) for one in (words[0], _(words[0])))
+    narrower = ''
+    if told != source:
+        share = advance_em(source, WIDTH, weight) / advance_em(told, WIDTH, weight)
+        if share < 1:
+            wide = advance_em(source, WIDTH, weight) * size
+            size = round(size * max(sqrt(share), SMALLEST), 2)
+            narrower = f' textLength="{wide:.2f}" lengthAdjust="spacingAndGlyphs"'
     turned = f' transform="rotate({-turn:.2f} {at[0]:.2f} {at[1]:.2f})"' if turn else ''
     colored = '' if fill == '#000' else f' fill="{fill}"'
     return (
         f'<text x="{at[0]:.2f}" y="{at[1]:.2f}" font-family="Open Sans" font-size="{size}" '
-        f'font-weight="{weight}" text-anchor="{anchor}"{colored}{turned}>{escape(words)}</text>'
+        f'font-weight="{weight}" text-anchor="{anchor}"{narrower}{colored}{turned}>{escape(told)}</text>'
     )
 
 
@@ -99,7 +122,7 @@ def dimension(
     a: Point,
     b: Point,
     off: float,
-    words: str,
+    words: Words,
     size: float = 7.5,
     gap: float = 1.6,
     weight: int = 500,

@@ -32,7 +32,7 @@ class TrimPanel:
     """deg, on its face, from square."""
     upper_longer: bool
     """Whether, at an outside corner, the upper edge of the face is the longer one."""
-    words: tuple[str, str]
+    words: tuple[svg.Words, svg.Words]
     """Miter, bevel."""
 
 

@@ -7,7 +7,7 @@ from collections.abc import Callable
 from markupsafe import Markup
 
 from layouts.drawings import svg
-from layouts.words.pages import ENDS
+from layouts.words.drawings import ENDS
 
 WIDTH = 241.0
 THICK_UNITS = 22.0

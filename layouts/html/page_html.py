@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import re
+from collections.abc import Iterable, Sequence
 from functools import cache
 from importlib.resources import files
+from math import sqrt
 
 from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
@@ -15,6 +17,9 @@ from layouts.paper.typeface import font_address
 from layouts.words import say
 from layouts.words.caution import caution_text
 from tablegen.checking.amounts import signed
+
+SIZES = range(100, 78, -2)
+"""Percent of its size in English in which a page may be set; with the last, letters are still 1.2 mm high."""
 
 
 @cache
@@ -39,13 +44,33 @@ def kept(words: str, after: str = '') -> Markup:
     return Markup('<span class="kept">{}{}</span>').format(words, after)
 
 
-def pages_html(pages: Sequence[Page], title: str) -> str:
-    """Return one HTML document of some pages, in their order."""
+def pages_html(pages: Iterable[Page], title: str) -> str:
+    """Return one HTML document of some pages, in their order.
+
+    Notes:
+        A page whose words are longer than the English is set smaller: a page that is made while it is taken here
+        counts all of them, one made before only those of its template.
+    """
     templates = environment()
-    bodies = [
-        templates.get_template(f'{page.template}.html').render(page=page, it=page.content) for page in pages
-    ]
+    bodies = []
+    say.growth()
+    for page in pages:
+        body = templates.get_template(f'{page.template}.html').render(page=page, it=page.content)
+        bodies.append(_at_size(body, size_for(say.growth())))
     return document_html(bodies, title)
+
+
+def size_for(growth: float) -> int:
+    """Return in how many percent of their size words that have grown take the room of the English.
+
+    Notes:
+        Letters that are s times as large take s² of the room, so s is the root of what the words have grown by.
+    """
+    return next((size for size in SIZES if size <= 100 / sqrt(growth)), SIZES[-1])
+
+
+def _at_size(body: str, size: int) -> str:
+    return body if size == SIZES[0] else f'<div class="size_{size}">{body}</div>'
 
 
 def document_html(bodies: Sequence[str], title: str) -> str:
@@ -73,4 +98,17 @@ html {{ font-size: {10 * trim.unit_pt}pt; }}
 .left .folio {{ left: {trim.outer_mm}mm; }}
 .right .folio {{ right: {trim.outer_mm}mm; }}
 """
-    return sizes + files('layouts.html').joinpath('styles/book.css').read_text('utf-8')
+    book, words = (_style(name) for name in ('book', 'words'))
+    smaller = [_smaller(words, size) for size in SIZES] if say.language() != say.SOURCE else []
+    return ''.join((sizes, book, words, *smaller))
+
+
+def _style(name: str) -> str:
+    return files('layouts.html').joinpath(f'styles/{name}.css').read_text('utf-8')
+
+
+def _smaller(words: str, size: int) -> str:
+    """Return the rules of words for the pages that are set in a size."""
+    rules = re.sub(r'/\*.*?\*/', '', words, flags=re.DOTALL)
+    rules = re.sub(r'[\d.]+rem', lambda found: f'{float(found[0][:-3]) * size / 100:.4f}rem', rules)
+    return re.sub(r'(?m)(^|, )(?=\S[^{}]*\{)', rf'\1:where(.size_{size}) ', rules)

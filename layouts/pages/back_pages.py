@@ -8,9 +8,9 @@ from fractions import Fraction
 from layouts.pages import colophon
 from layouts.pages.how_to_page import unit_after
 from layouts.paper.page import Block, Draft, Index
-from layouts.words.pages import WORDS
+from layouts.words.pages import heading
 from layouts.words.runs import COLUMN_HEADS
-from layouts.words.say import _
+from layouts.words.say import _, n_
 from tablegen.examples import nearest_pitch
 from tablegen.geometry import corner, seventeen
 from tablegen.geometry.pitch import pitch_of_rise
@@ -54,10 +54,8 @@ class MadePage:
 
     lines: tuple[tuple[tuple[str, bool], ...], ...]
     """In words, each with whether it is kept whole: a name with a hyphen is, so that it can be read back."""
-    pages: int
-    sections: int
-    figures: str
-    """How many the tables of the pitches print, '' for none."""
+    counts: str
+    """Figures of the pitches' tables, pages and sections."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,9 +69,9 @@ class ClosingPage:
 def back_block(settings: Settings, figures: int) -> Block:
     """Return the last pages; figures is how many are printed in the tables."""
     drafts = (
-        Draft('numbers', lambda index: _numbers(settings, index), 'numbers', WORDS['numbers']),
-        Draft('checked', lambda index: None, 'checked', WORDS['checked']),
-        Draft('made', lambda index: _made(settings, index, figures), 'made', WORDS['made']),
+        Draft('numbers', lambda index: _numbers(settings, index), 'numbers', heading('numbers')),
+        Draft('checked', lambda index: None, 'checked', heading('checked')),
+        Draft('made', lambda index: _made(settings, index, figures), 'made', heading('made')),
     )
     return Block(drafts)
 
@@ -83,7 +81,7 @@ def closing_draft(settings: Settings) -> Draft:
     parts = set(settings.parts)
     hips = bool(parts & {'hip-valley', 'values', 'glance'})
     cheeks = bool(parts & {'values', 'glance', 'square', 'cheeks'})
-    return Draft('closing', lambda index: ClosingPage(hips, cheeks), '', WORDS['closing'])
+    return Draft('closing', lambda index: ClosingPage(hips, cheeks), '', heading('closing'))
 
 
 def _numbers(settings: Settings, index: Index) -> NumbersPage:
@@ -120,4 +118,10 @@ def _made(settings: Settings, index: Index, figures: int) -> MadePage:
         tuple((word, len(word) < LONGEST_WHOLE) for word in line.split(' '))
         for line in colophon.lines(settings, index)
     )
-    return MadePage(lines, index.total, len(index.sections), f'{figures:,}' if figures else '')
+    sections, counts = len(index.sections), []
+    if figures:
+        counts.append(_('{figures} figures in the tables of the pitches').format(figures=f'{figures:,}'))
+    counts.append(n_('{count} page', '{count} pages', index.total).format(count=index.total))
+    if sections > 1:
+        counts.append(n_('{count} section', '{count} sections', sections).format(count=sections))
+    return MadePage(lines, ', '.join(counts))

@@ -13,7 +13,7 @@ from layouts.pages.pitch_pages import pitch_block
 from layouts.pages.reference_pages import reference_blocks
 from layouts.paper.page import Block, Draft, Index
 from layouts.paper.trim import Trim, trim_of
-from layouts.words.pages import WORDS
+from layouts.words.pages import heading
 from layouts.words.say import use
 from tablegen.errors import BookError
 from tablegen.numbers import text
@@ -66,7 +66,7 @@ def plan(settings: Settings) -> Plan:
             'take a longer step, shorter runs or fewer pitches',
         )
     furniture = Furniture(
-        Draft('notes', lambda index: None, '', WORDS['notes']),
+        Draft('notes', lambda index: None, '', heading('notes')),
         closing_draft(settings),
         lambda place, count, names: cover_draft(settings, place, count, names),
     )

@@ -8,7 +8,9 @@ from itertools import pairwise
 
 from layouts.pages.reference_pages import LETTERS
 from layouts.paper.page import Draft, Index
-from layouts.words.pages import GROUP_HEADS, WORDS
+from layouts.words.lists import span
+from layouts.words.pages import GROUP_HEADS, heading
+from layouts.words.say import _
 from tablegen.geometry.pitch import Pitch
 from tablegen.groups import GROUPS
 from tablegen.settings import Settings
@@ -47,8 +49,8 @@ class ContentsPage:
 
     entries: Listed
     pitches: Listed
-    sections: tuple[tuple[int, int, int], ...]
-    """Number, first page, last page of each section, where there are several."""
+    sections: str
+    """First page and last page of each section, where there are several."""
     groups: Listed
     """Groups of reference tables, each with its letter."""
     first: bool
@@ -59,26 +61,26 @@ def contents_drafts(settings: Settings) -> list[Draft]:
     count = len(settings.pitches)
     later = range(CONTENTS_COLUMNS * FIRST_CONTENTS_ROWS, count, CONTENTS_COLUMNS * CONTENTS_ROWS)
     return [
-        Draft('contents', _maker(settings, start, stop), '' if start else 'contents', WORDS['contents'])
+        Draft('contents', _maker(settings, start, stop), '' if start else 'contents', heading('contents'))
         for start, stop in pairwise([0, *later, count])
     ]
 
 
 def _maker(settings: Settings, start: int, stop: int) -> Callable[[Index], ContentsPage]:
     def make(index: Index) -> ContentsPage:
-        entries = [(WORDS[key], index[key]) for key in CONTENTS_KEYS if key in index]
+        entries = [(heading(key), index[key]) for key in CONTENTS_KEYS if key in index]
         listed = [(pitch.text, _first_page(index, pitch)) for pitch in settings.pitches[start:stop]]
         listed = [(name, page) for name, page in listed if page]
         groups = [
-            (f'{LETTERS[group]}  {GROUP_HEADS[group]}', index[f'group-{group}'])
+            (f'{LETTERS[group]}  {_(GROUP_HEADS[group])}', index[f'group-{group}'])
             for group in GROUPS
             if f'group-{group}' in index
         ]
-        bounds = [(n, first, first + count - 1) for n, (first, count) in enumerate(index.sections, 1)]
+        bounds = [span(str(first), str(first + count - 1)) for first, count in index.sections]
         return ContentsPage(
             _in_columns(entries, ENTRY_COLUMNS),
             _in_columns(listed, CONTENTS_COLUMNS),
-            tuple(bounds) if len(bounds) > 1 else (),
+            ', '.join(bounds) if len(bounds) > 1 else '',
             _in_columns(groups, CONTENTS_COLUMNS),
             start == 0,
         )

@@ -12,7 +12,9 @@ from layouts.drawings.fan import pitch_fan
 from layouts.pages.cover_title import lines_size, title_size
 from layouts.pages.reference_pages import LETTERS
 from layouts.paper.page import Draft, Index
+from layouts.words.lists import capital, joined, span, steps
 from layouts.words.pages import FIRST_SECTION, INSIDE
+from layouts.words.say import _, n_
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.settings import Settings
@@ -65,7 +67,7 @@ def cover_draft(settings: Settings, section: int = 1, sections: int = 1, names: 
             if (letter in names if section > 1 else f'group-{group}' in index)
         ]
         first, count = index.sections[section - 1]
-        head = _head(span_of(inside), spans(letters)) if section > 1 else ()
+        head = _head(inside, letters) if section > 1 else ()
         examples = 'examples' in index and first <= index['examples'] < first + count
         return CoverPage(
             settings.title,
@@ -79,8 +81,8 @@ def cover_draft(settings: Settings, section: int = 1, sections: int = 1, names: 
             _tables(index, letters),
             (section, len(index.sections)),
             (first, first + count - 1),
-            INSIDE['examples'] if examples else '',
-            _joined([FIRST_SECTION[key] for key in OF_FIRST_SECTION if key in index]),
+            _(INSIDE['examples']) if examples else '',
+            joined([_(FIRST_SECTION[key]) for key in OF_FIRST_SECTION if key in index]),
         )
 
     return Draft('cover' if section == 1 else 'section_cover', make, f'section:{section}')
@@ -90,39 +92,44 @@ def spans(letters: Sequence[str]) -> str:
     """Return letters in a few words, none named that is not there: 'B to I and L', 'A and B', 'C'."""
     places = list(LETTERS.values())
     parts = []
-    for _, run in groupby(enumerate(letters), lambda one: places.index(one[1]) - one[0]):
-        some = [letter for _, letter in run]
-        parts += [f'{some[0]} to {some[-1]}'] if len(some) > 2 else some
-    return _joined(parts)
+    for _place, run in groupby(enumerate(letters), lambda one: places.index(one[1]) - one[0]):
+        some = [letter for _place, letter in run]
+        parts += [span(some[0], some[-1])] if len(some) > 2 else some
+    return joined(parts)
 
 
 def span_of(pitches: Sequence[Pitch]) -> str:
     """Return pitches by the first and the last, with their unit; '' for none."""
+    return ' '.join(filter(None, _ends(pitches)))
+
+
+def _ends(pitches: Sequence[Pitch]) -> tuple[str, str]:
+    """Return the first and the last of some pitches, and the unit of both; one in degrees has its own with each."""
     ends = pitches[:1] if len(pitches) == 1 else [pitches[0], pitches[-1]] if pitches else []
-    if any(pitch.short.endswith('°') for pitch in ends):
-        return ' to '.join(pitch.text for pitch in ends)
-    return f'{" to ".join(pitch.short for pitch in ends)} in 12' if ends else ''
+    apart = not any(pitch.short.endswith('°') for pitch in ends)
+    names = [pitch.short if apart else pitch.text for pitch in ends]
+    return span(*names) if len(names) > 1 else ''.join(names), 'in 12' if ends and apart else ''
 
 
-def _head(pitches: str, letters: str) -> tuple[str, ...]:
-    tables = f'{"tables" if " " in letters else "table"} {letters}' if letters else ''
+def _head(pitches: Sequence[Pitch], letters: Sequence[str]) -> tuple[str, ...]:
+    tables = (
+        n_('table {letters}', 'tables {letters}', len(letters)).format(letters=spans(letters))
+        if letters
+        else ''
+    )
     if pitches and tables:
-        return f'{pitches},', tables
+        return f'{span_of(pitches)},', tables
     if tables:
-        return 'Reference', tables
-    if not pitches:
-        return 'The last', 'pages'
-    first, _, unit = pitches.partition(' in 12')
-    return (first, 'in 12') if pitches.endswith(' in 12') and not unit else (pitches,)
+        return _('Reference'), tables
+    return tuple(filter(None, _ends(pitches))) or tuple(_('The last\npages').split('\n'))
 
 
 def _tables(index: Index, letters: Sequence[str]) -> str:
     """Return what tables there are, as the end of a sentence that begins with a capital."""
-    found = [INSIDE[table] for table in PITCH_TABLES if _in(index, table)]
-    found += [INSIDE[key] for key in ('glance', 'examples') if key in index]
-    found += [f'{INSIDE["groups"]} {spans(letters)}'] if letters else []
-    said = _joined(found)
-    return said[:1].upper() + said[1:]
+    found = [_(INSIDE[table]) for table in PITCH_TABLES if _in(index, table)]
+    found += [_(INSIDE[key]) for key in ('glance', 'examples') if key in index]
+    found += [_(INSIDE['groups']).format(letters=spans(letters))] if letters else []
+    return capital(joined(found))
 
 
 def _in(index: Index, table: str) -> bool:
@@ -132,9 +139,4 @@ def _in(index: Index, table: str) -> bool:
 
 def _runs(settings: Settings) -> str:
     runs = settings.runs
-    return f'{text.run(runs.first)} to {text.run(runs.last)} by {text.run(runs.step)}'
-
-
-def _joined(words: Sequence[str]) -> str:
-    """Return words with commas and an 'and'."""
-    return ' and '.join(filter(None, (', '.join(words[:-1]), *words[-1:])))
+    return steps(*(text.run(length) for length in (runs.first, runs.last, runs.step)))

@@ -12,8 +12,9 @@ from layouts.pages.example_places import Place, Places
 from layouts.pages.how_to_page import unit_after
 from layouts.paper.page import Block, Draft, Index, Maker
 from layouts.paper.trim import trim_of
+from layouts.words.drawings import ENDS
 from layouts.words.examples import BOARD_TITLE, MARKS
-from layouts.words.pages import ENDS, WORDS
+from layouts.words.pages import heading
 from layouts.words.say import say
 from tablegen import examples as worked
 from tablegen.examples.commons import CommonExample
@@ -79,7 +80,7 @@ def example_block(settings: Settings) -> Block | None:
             name = 'examples' if not drafts else ''
             maker = _maker(key, example, settings)
             known = (f'example:{key}',) if side == 'table' else ()
-            drafts.append(Draft(f'example_{key}_{side}', maker, name, WORDS['examples'], None, known))
+            drafts.append(Draft(f'example_{key}_{side}', maker, name, heading('examples'), None, known))
     return Block(tuple(drafts), opens_left=True) if drafts else None
 
 

@@ -17,7 +17,8 @@ from layouts.pages.square_pages import square_drafts
 from layouts.paper.page import Block, Draft, Index, Maker
 from layouts.paper.trim import Trim
 from layouts.words.caution import caution_source, caution_text
-from layouts.words.pages import CORNER_DRAWING, RAFTER_DRAWING, WORDS
+from layouts.words.drawings import CORNER_DRAWING, RAFTER_DRAWING
+from layouts.words.pages import heading
 from tablegen.examples import nearest_pitch
 from tablegen.roof import cautions
 from tablegen.settings import Settings
@@ -52,16 +53,16 @@ class DrawingPage:
 
 def front_block(settings: Settings, trim: Trim) -> Block:
     """Return the pages before the first pitch."""
-    drafts = [cover_draft(settings), Draft('cautions', _cautions_page, 'cautions', WORDS['cautions'])]
+    drafts = [cover_draft(settings), Draft('cautions', _cautions_page, 'cautions', heading('cautions'))]
     drafts += contents_drafts(settings)
     if 'how-to' in settings.parts:
         how_to = how_to_draft(settings, trim)
         drafts += [how_to] if how_to else []
-        drafts.append(Draft('order', lambda index: None, 'order', WORDS['order']))
+        drafts.append(Draft('order', lambda index: None, 'order', heading('order')))
     if 'words' in settings.parts:
         _open_left(drafts)
-        drafts.append(Draft('words_rafter', _rafter_page(settings), 'words', WORDS['words']))
-        drafts.append(Draft('words_corner', _corner_page, 'words-corner', WORDS['words-corner']))
+        drafts.append(Draft('words_rafter', _rafter_page(settings), 'words', heading('words')))
+        drafts.append(Draft('words_corner', _corner_page, 'words-corner', heading('words-corner')))
     if 'square' in settings.parts:
         _open_left(drafts)
         drafts += square_drafts(settings)
@@ -74,7 +75,7 @@ def front_block(settings: Settings, trim: Trim) -> Block:
 def _open_left(drafts: list[Draft]) -> None:
     """Add a page of notes where the next page would not lie on the left of an opening."""
     if len(drafts) % 2 == 0:
-        drafts.append(Draft('notes', lambda index: None, '', WORDS['notes']))
+        drafts.append(Draft('notes', lambda index: None, '', heading('notes')))
 
 
 def _cautions_page(index: Index) -> CautionsPage:

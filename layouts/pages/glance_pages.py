@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from layouts.paper.page import Draft, Index, Maker
 from layouts.paper.trim import Trim
 from layouts.paper.typeface import advance_em
-from layouts.words.pages import GLANCE_HEADS, WORDS
+from layouts.words.pages import GLANCE_HEADS, heading
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure
@@ -60,7 +60,7 @@ def glance_drafts(settings: Settings, trim: Trim) -> list[Draft]:
         for key, cells in (('glance', _of_members), ('glance-right', _of_jacks)):
             template = 'glance_right' if key == 'glance-right' else 'glance_left'
             make = _maker(settings, trim, some, key, cells)
-            drafts.append(Draft(template, make, '' if start else key, WORDS[key]))
+            drafts.append(Draft(template, make, '' if start else key, heading(key)))
     return drafts
 
 

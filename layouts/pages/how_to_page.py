@@ -12,7 +12,8 @@ from layouts.drawings.reading import found_figure
 from layouts.pages.pitch_pages import page_of_run
 from layouts.paper.page import Draft, Index
 from layouts.paper.trim import Trim
-from layouts.words.pages import FOUND, WORDS
+from layouts.words.pages import FOUND, heading
+from layouts.words.say import _
 from tablegen.examples import nearest_pitch
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
@@ -33,11 +34,8 @@ class HowToPage:
     pitch: str
     run: str
     page: int
-    figure: str
-    """What is found there, as words."""
-    measured: str
-    """From where to where, as words."""
-    answer: str
+    found: Markup
+    """What is found there, and from where to where it is measured."""
     picture: Markup
     odd_run: str
     odd_steps: tuple[tuple[str, str], ...]
@@ -55,7 +53,7 @@ def how_to_draft(settings: Settings, trim: Trim) -> Draft | None:
         return None
     steps = int((per * 4 + per / 2) if runs.count() > per * 6 else per * 2)
     make = _maker(tables[0], runs.first + runs.step * steps, settings, trim)
-    return Draft('how_to', make, 'how-to', WORDS['how-to'])
+    return Draft('how_to', make, 'how-to', heading('how-to'))
 
 
 def _maker(table: str, run: Fraction, settings: Settings, trim: Trim) -> Callable[[Index], HowToPage]:
@@ -71,8 +69,7 @@ def _maker(table: str, run: Fraction, settings: Settings, trim: Trim) -> Callabl
             pitch.text,
             text.run(run),
             page_of_run(index, table, run, pitch, settings, trim),
-            *FOUND[table],
-            found.total.text,
+            Markup(_(FOUND[table])).format(length=f'{found.total.text}{unit_after(settings)}'),
             _picture(table, run, pitch, settings),
             text.run(odd),
             steps if len(steps) > 1 else (),
@@ -98,7 +95,7 @@ def _picture(table: str, run: Fraction, pitch: Pitch, settings: Settings) -> Mar
     cells = [[_text(table, 12 * foot + offset, pitch, settings) for offset in offsets] for foot in feet]
     heads = [f'{text.rational(offset)} in' for offset in offsets]
     at = (1, offsets.index(run % 12))
-    return found_figure(heads, [str(foot) for foot in feet], cells, at, 'ft', WORDS['how-to'])
+    return found_figure(heads, [str(foot) for foot in feet], cells, at, 'ft', heading('how-to'))
 
 
 def _text(table: str, run: Fraction, pitch: Pitch, settings: Settings) -> str:

@@ -7,6 +7,7 @@ from math import atan, degrees
 
 from markupsafe import Markup
 
+from layouts.drawings import svg
 from layouts.drawings.bearing import seat_detail, tail_detail
 from layouts.drawings.cheek_faces import cheek_faces
 from layouts.drawings.corner_plans import polygon_plan, unequal_plan
@@ -18,19 +19,19 @@ from layouts.drawings.ridge_end import ridge_ends
 from layouts.drawings.setting_out import level_and_tape, square_layout
 from layouts.drawings.trim_boards import TrimPanel, trim_boards
 from layouts.drawings.valley_heel import valley_heel
+from layouts.pages.drawn_figures import inches, inches_if_any, number, regular, way
 from layouts.told.reading_words import group_of, pick
-from layouts.words.pages import ENDS, ROOF_DRAWINGS
+from layouts.words.drawings import ENDS, ROOF_DRAWINGS
 from tablegen.geometry import cheeks as cheek
 from tablegen.geometry import ridge as past_ridge
 from tablegen.geometry import shortening
 from tablegen.geometry.cheeks import Cheek
-from tablegen.geometry.corner import Corner, square_corner
+from tablegen.geometry.corner import square_corner
 from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle, tangent_of_degrees
-from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import degree_figure, length_figure, length_rounded_up
-from tablegen.roof.readings import Group, Reading
+from tablegen.roof.readings import Group
 from tablegen.roof.roof import RoofQuestion
 
 Found = dict[str, Group]
@@ -59,13 +60,13 @@ def ridge(ask: RoofQuestion, found: Found) -> Made:
 
 
 def ridge_end(ask: RoofQuestion, found: Found) -> Made:
-    words, at = ROOF_DRAWINGS['ridge-end'] | ENDS, _regular(ask)
+    words, at = ROOF_DRAWINGS['ridge-end'] | ENDS, regular(ask)
     past = (
         past_ridge.end_past_commons(ask.rafter_in),
         past_ridge.end_past_hips(ask.ridge_in, ask.hip_in, at),
     )
     over = [past_ridge.end_over_plane(one, ask.ridge_in, at) for one in past]
-    between, on_ridge = (_inches(one, ask) for one in past)
+    between, on_ridge = (inches(one, ask) for one in past)
     picture = ridge_ends(
         float(ask.ridge_in),
         float(ask.hip_in),
@@ -78,16 +79,16 @@ def ridge_end(ask: RoofQuestion, found: Found) -> Made:
         'ridge': f'{text.rational(ask.ridge_in)} in',
         'hip': f'{text.rational(ask.hip_in)} in',
         'common': f'{text.rational(ask.rafter_in)} in',
-        'clip': _inches(shortening.end_common_clip(ask.rafter_in, ask.ridge_in, at), ask),
-        'over_between': _inches(over[0], ask),
-        'over_on_ridge': _inches(over[1], ask),
+        'clip': inches_if_any(shortening.end_common_clip(ask.rafter_in, ask.ridge_in, at), ask),
+        'over_between': inches_if_any(over[0], ask),
+        'over_on_ridge': inches(over[1], ask),
     }
     return (picture,), values
 
 
 def seat(ask: RoofQuestion, found: Found) -> Made:
     words, told = ROOF_DRAWINGS['seat'], group_of(found['seat'], 'common')
-    height = _number(pick(told, 'height_above_plate_in'))
+    height = number(pick(told, 'height_above_plate_in'))
     slope = float(ask.pitch.slope)
     picture = seat_detail(slope, float(ask.stock.depth_in), float(ask.seat_in), height, words, words['title'])
     values = {
@@ -109,31 +110,31 @@ def hip_seat(ask: RoofQuestion, found: Found) -> Made:
     picture = seat_detail(
         float(at.hip_slope),
         float(ask.stock.depth_in),
-        _number(pick(hip, 'seat_in')),
-        _number(pick(hip, 'height_above_plate_in')),
+        number(pick(hip, 'seat_in')),
+        number(pick(hip, 'height_above_plate_in')),
         words,
         words['title'],
-        _number(pick(found['drop'], 'plumb_in')),
+        number(pick(found['drop'], 'plumb_in')),
     )
     values = {
         'hip': f'{text.rational(ask.hip_in)} in',
         'hip_seat': pick(hip, 'seat_in').text,
         'hip_heel': pick(hip, 'heel_in').text,
         'hip_height': pick(hip, 'height_above_plate_in').text,
-        'low_dropped': _way(wrong, 'low_if_dropped', 'high_if_dropped'),
-        'low_backed': _way(wrong, 'low_if_backed', 'high_if_backed'),
+        'low_dropped': way(wrong, 'low_if_dropped', 'high_if_dropped'),
+        'low_backed': way(wrong, 'low_if_backed', 'high_if_backed'),
         'valley_seat': pick(valley, 'seat_in').text,
         'valley_heel': pick(valley, 'heel_in').text,
         'valley_out': pick(valley, 'heel_back_in').text,
     }
     names = ROOF_DRAWINGS['valley-heel']
-    plan = valley_heel(float(ask.hip_in), _number(pick(valley, 'seat_in')), names, names['title'])
+    plan = valley_heel(float(ask.hip_in), number(pick(valley, 'seat_in')), names, names['title'])
     return (picture, plan), values
 
 
 def tail(ask: RoofQuestion, found: Found) -> Made:
     words, told = ROOF_DRAWINGS['tail'], found['tail']
-    height = _number(pick(found['seat'], 'common', 'height_above_plate_in'))
+    height = number(pick(found['seat'], 'common', 'height_above_plate_in'))
     slope, depth = float(ask.pitch.slope), float(ask.stock.depth_in)
     out, face = float(ask.overhang_in), float(ask.tail_face_in)
     picture = tail_detail(slope, depth, height, out, face, words, words['title'])
@@ -145,7 +146,7 @@ def tail(ask: RoofQuestion, found: Found) -> Made:
         'fall': pick(told, 'fall_in').text,
         'face': pick(soffit, 'face_in').text,
         'soffit': pick(soffit, 'level_cut_in').text,
-        'below': _way(soffit, 'below_plate', 'above_plate'),
+        'below': way(soffit, 'below_plate', 'above_plate'),
     }
     return (picture,), values
 
@@ -154,24 +155,24 @@ def hips(ask: RoofQuestion, found: Found) -> Made:
     words = ROOF_DRAWINGS['hips']
     bevel, square = pick(found['backing'], 'bevel_deg'), pick(found['drop'], 'square_to_edge_in')
     labels = (words['backed'], bevel.text, words['dropped'], square.text)
-    picture = hip_section(float(ask.hip_in), _number(bevel), labels, words['title'])
+    picture = hip_section(float(ask.hip_in), number(bevel), labels, words['title'])
     plumb = pick(found['drop'], 'plumb_in').text
     return (picture,), {'hip': f'{text.rational(ask.hip_in)} in', 'plumb': plumb, 'square': square.text}
 
 
 def jack_deductions(ask: RoofQuestion, found: Found) -> Made:
     words = ROOF_DRAWINGS['jacks']
-    off = _inches(shortening.jack_at_hip(ask.hip_in, _regular(ask)), ask)
-    labels = words | {'off': f'{words["off"]} {off}'}
+    off = inches(shortening.jack_at_hip(ask.hip_in, regular(ask)), ask)
+    labels: dict[str, svg.Words] = {**words, 'off': (words['off'], {'length': off})}
     return (jack_points(float(ask.hip_in), float(ask.rafter_in), labels, words['title']),), {}
 
 
 def cheeks(ask: RoofQuestion, found: Found) -> Made:
-    return _faces('cheeks', cheek.jack(_regular(ask)))
+    return _faces('cheeks', cheek.jack(regular(ask)))
 
 
 def past_scale(ask: RoofQuestion, found: Found) -> Made:
-    picture, _ = _faces('hip-cheeks', cheek.hip_at_ridge(_regular(ask)))
+    picture, _values = _faces('hip-cheeks', cheek.hip_at_ridge(regular(ask)))
     reach = {
         f'reach_{tilt}': length_rounded_up(
             ask.rafter_in / Angle(tangent_of_degrees(Fraction(tilt))).cosine(), ask.measure
@@ -194,14 +195,14 @@ def _faces(words_key: str, cut: Cheek) -> Made:
 
 
 def hip_ends(ask: RoofQuestion, found: Found) -> Made:
-    words, ends, at = ROOF_DRAWINGS['hip-ends'], ENDS, _regular(ask)
+    words, ends, at = ROOF_DRAWINGS['hip-ends'], ENDS, regular(ask)
     back, cut = shortening.set_back_at_ridge(ask.hip_in, at), cheek.hip_at_ridge(at)
-    half = _inches(back, ask)
+    half = inches(back, ask)
     labels = words | {'ridge': ends['ridge'], 'tail': ends['tail']}
     values = {
         'hip': f'{text.rational(ask.hip_in)} in',
         'half': half,
-        'along': _inches(shortening.along(back, at.hip_slope), ask),
+        'along': inches(shortening.along(back, at.hip_slope), ask),
         'saw': degree_figure(cut.saw).text,
         'top': degree_figure(cut.top_from_square()).text,
         'figure': length_figure(cut.figure(), ask.measure).text,
@@ -219,8 +220,8 @@ def trim(ask: RoofQuestion, found: Found) -> Made:
     for key, turn, upper_longer in stands:
         cut = group_of(found['trim'], key)
         miter, bevel = pick(cut, 'miter_deg'), pick(cut, 'bevel_deg')
-        said = (f'{words["miter"]} {miter.text}', f'{words["bevel"]} {bevel.text}')
-        panels.append(TrimPanel(words[key], turn, _number(miter), upper_longer, said))
+        said = ((words['miter'], {'angle': miter.text}), (words['bevel'], {'angle': bevel.text}))
+        panels.append(TrimPanel(words[key], turn, number(miter), upper_longer, said))
     ends = (ENDS['ridge'], ENDS['tail'])
     return (trim_boards(float(ask.pitch.slope), tuple(panels), ends, words['title']),), {}
 
@@ -258,25 +259,6 @@ def find_pitch(ask: RoofQuestion, found: Found) -> Made:
     gap = length_figure(ask.pitch.slope * LEVEL_IN, ask.measure).text
     labels = {'level': words['level'], 'gap': f'{gap} in', 'pitch': ask.pitch.text} | ENDS
     return (level_and_tape(float(ask.pitch.slope), float(LEVEL_IN), labels, words['title']),), {'gap': gap}
-
-
-def _way(group: Group, *keys: str) -> str:
-    """Return the one of some lengths that a group has, with its way, which its name begins with: '3/8 in low'."""
-    (reading,) = [value for value in group.values if value.key in [f'{key}_in' for key in keys]]
-    assert isinstance(reading, Reading)
-    return f'{reading.text} {reading.key.partition("_")[0]}'
-
-
-def _regular(ask: RoofQuestion) -> Corner:
-    return ask.pitch.corner
-
-
-def _inches(inches: Exact, ask: RoofQuestion) -> str:
-    return f'{length_figure(inches, ask.measure).text} in'
-
-
-def _number(reading: Reading) -> float:
-    return float(reading.data)
 
 
 PICTURES = {

@@ -10,8 +10,9 @@ from markupsafe import Markup
 from layouts.pages.reference_drawings import PICTURES
 from layouts.paper.page import Draft, Index, Maker, Tab
 from layouts.words.caution import caution_source, caution_text
-from layouts.words.reference import low_pitches, span
-from layouts.words.say import say
+from layouts.words.lists import capital, in_short
+from layouts.words.reference import low_pitches
+from layouts.words.say import _, say
 from tablegen.examples import nearest_pitch
 from tablegen.geometry.pitch import Pitch, pitch_of_rise
 from tablegen.numbers import text
@@ -102,7 +103,7 @@ def _maker(name: str, settings: Settings) -> Maker:
             pictures,
             values,
             _cautions(),
-            span(low_pitches(settings)),
+            in_short(low_pitches(settings)),
             say(cautions.DEFERS),
             text.mixed(1, settings.measure.per),
             _page(index, f'jacks:{settings.pitches[0].text}'),
@@ -125,6 +126,10 @@ def _cautions() -> dict[str, str]:
         'short': say(cautions.LOOK_AT_THE_SEAT),
         'long': caution_text(cautions.LONG_TAIL),
         'thin': caution_text(cautions.THIN_TAIL),
-        'clauses': f'{say(cautions.AT_ENDS)}; bearing: {caution_source(cautions.SHORT_SEAT)}',
+        'clauses': capital(
+            _('{ends}; bearing: {bearing}.').format(
+                ends=say(cautions.AT_ENDS), bearing=caution_source(cautions.SHORT_SEAT)
+            )
+        ),
         'tail_clauses': say(cautions.CANTILEVERS),
     }

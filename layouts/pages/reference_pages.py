@@ -9,9 +9,10 @@ from layouts.pages.reference_intros import intro_drafts
 from layouts.paper.page import Block, Draft, Index, Tab
 from layouts.paper.trim import Trim
 from layouts.words.caution import caution_text
-from layouts.words.pages import GROUP_HEADS, GROUP_SAYS, WORDS
-from layouts.words.reference import low_pitches, span
-from layouts.words.say import say
+from layouts.words.lists import in_short
+from layouts.words.pages import GROUP_HEADS, GROUP_SAYS, heading
+from layouts.words.reference import low_pitches
+from layouts.words.say import N_, _, say
 from tablegen.groups import GROUPS
 from tablegen.numbers import text
 from tablegen.roof import cautions
@@ -22,14 +23,14 @@ LETTERS = dict(zip(GROUPS, 'ABCDEFGHIJKL', strict=True))
 """On the thumb tabs: pitches have numbers."""
 TAB_REM = 0.85
 CAUTIONS = (
-    ('Flat', cautions.LOW_SLOPE),
-    ('Falls', cautions.STEEP),
-    ('Notch †', cautions.PAST_A_QUARTER),
-    ('Notch ‡', cautions.PAST_A_THIRD),
-    ('Short seat', cautions.SHORT_SEAT),
-    ('Tail §', cautions.THIN_TAIL),
-    ('Long tail', cautions.LONG_TAIL),
-    ('Hip, valley', cautions.SHALLOW_HIP),
+    (N_('Flat'), cautions.LOW_SLOPE),
+    (N_('Falls'), cautions.STEEP),
+    (N_('Notch †'), cautions.PAST_A_QUARTER),
+    (N_('Notch ‡'), cautions.PAST_A_THIRD),
+    (N_('Short seat'), cautions.SHORT_SEAT),
+    (N_('Tail §'), cautions.THIN_TAIL),
+    (N_('Long tail'), cautions.LONG_TAIL),
+    (N_('Hip, valley'), cautions.SHALLOW_HIP),
 )
 
 
@@ -62,7 +63,7 @@ def reference_blocks(settings: Settings, trim: Trim) -> list[Block]:
     listed = tables(settings)
     blocks = [_opening(settings, wanted)]
     for group in wanted:
-        tab, head = _tab(group, trim), GROUP_HEADS[group]
+        tab, head = _tab(group, trim), _(GROUP_HEADS[group])
         drafts = intro_drafts(group, settings, tab, head)
         drafts += table_drafts([table for table in listed if table.group == group], settings, trim, tab, head)
         blocks.append(Block(tuple(drafts), opens_left=True, pitches=(LETTERS[group],)))
@@ -72,17 +73,17 @@ def reference_blocks(settings: Settings, trim: Trim) -> list[Block]:
 def _opening(settings: Settings, wanted: list[str]) -> Block:
     def part(index: Index) -> PartPage:
         groups = tuple(
-            (LETTERS[one], GROUP_HEADS[one], GROUP_SAYS[one], index[f'group-{one}']) for one in wanted
+            (LETTERS[one], _(GROUP_HEADS[one]), _(GROUP_SAYS[one]), index[f'group-{one}']) for one in wanted
         )
         return PartPage(groups, text.mixed(1, settings.measure.per))
 
     def care(index: Index) -> CarePage:
-        said = tuple((name, caution_text(one), say(one.sources[0])) for name, one in CAUTIONS)
-        return CarePage(said, span(low_pitches(settings)), say(cautions.DEFERS))
+        said = tuple((_(name), caution_text(one), say(one.sources[0])) for name, one in CAUTIONS)
+        return CarePage(said, in_short(low_pitches(settings)), say(cautions.DEFERS))
 
     drafts = (
-        Draft('ref_part', part, 'after-the-length', WORDS['after-the-length']),
-        Draft('ref_care', care, 'care', WORDS['care']),
+        Draft('ref_part', part, 'after-the-length', heading('after-the-length')),
+        Draft('ref_care', care, 'care', heading('care')),
     )
     return Block(drafts, opens_left=True)
 

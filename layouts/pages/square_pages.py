@@ -11,7 +11,8 @@ from markupsafe import Markup
 from layouts.drawings.gauges import gauges_on_board
 from layouts.drawings.turn_over import turned_over
 from layouts.paper.page import Draft
-from layouts.words.pages import GAUGES_DRAWING, TURN_OVER_DRAWING, WORDS
+from layouts.words.drawings import GAUGES_DRAWING, TURN_OVER_DRAWING
+from layouts.words.pages import heading
 from tablegen.checking.book_rows import (
     DIAGONAL_EXCESS,
     STEP_COUNTS,
@@ -87,13 +88,13 @@ def square_drafts(settings: Settings) -> list[Draft]:
             'true_square',
             lambda index: _true_square(Measure(max(in_inches.per, DIAGONAL_PER))),
             'square',
-            WORDS['square'],
+            heading('square'),
         ),
-        Draft('step_off', lambda index: _stepping(settings, in_inches), 'stepping', WORDS['stepping']),
+        Draft('step_off', lambda index: _stepping(settings, in_inches), 'stepping', heading('stepping')),
         Draft(
-            'engraved', lambda index: EngravedPage(_grouped(engraved_rows())), 'engraved', WORDS['engraved']
+            'engraved', lambda index: EngravedPage(_grouped(engraved_rows())), 'engraved', heading('engraved')
         ),
-        Draft('drift', lambda index: _drift(in_inches), 'drift', WORDS['drift']),
+        Draft('drift', lambda index: _drift(in_inches), 'drift', heading('drift')),
     ]
 
 

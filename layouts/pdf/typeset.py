@@ -65,7 +65,12 @@ def parts(pages: Sequence[Page], trim: Trim, title: str, folder: Path) -> Iterat
     css = style(trim)
     bounds = [len(pages) * place // count for place in range(count + 1)]
     for place, (start, stop) in enumerate(pairwise(bounds)):
-        yield Job(pages_html(pages[start:stop], title), css, stop - start, folder / f'part-{place}.pdf')
+        yield Job(
+            pages_html((pages[at] for at in range(start, stop)), title),
+            css,
+            stop - start,
+            folder / f'part-{place}.pdf',
+        )
 
 
 def typeset(jobs: Iterable[Job], tell: Callable[[int], None] = lambda pages: None) -> None:

@@ -8,11 +8,13 @@ from pathlib import Path
 from markupsafe import Markup
 
 from layouts.drawings.folding import cutting, flipping, folding, stapling
-from layouts.html.page_html import environment
+from layouts.html.page_html import document_html, environment, size_for
 from layouts.pages.book import Plan
+from layouts.paper.page import Index
 from layouts.paper.typeface import font_address
 from layouts.pdf.typeset import Job
 from layouts.sheets.fold import PAPERS_MM
+from layouts.words.say import _, growth, n_
 from tablegen.numbers import text
 
 PER = 16
@@ -26,14 +28,11 @@ class Guide:
     """What the sheet says."""
 
     title: str
-    paper: str
+    made_of: str
+    """Its pages, sheets and sections."""
     up: int
-    edge: str
-    """'long' or 'short': the edge over which the printer turns the sheet."""
-    pages: int
     sections: tuple[tuple[int, int, int, int], ...]
     """Number, first page, last page and sheets of each section."""
-    sheets: int
     page: str
     """Width and height of a page, as it must measure on the printed sheet."""
     blank: bool
@@ -54,12 +53,9 @@ def instructions_job(planned: Plan, folder: Path) -> Job:
     )
     guide = Guide(
         settings.title,
-        PAPER_NAMES[settings.paper],
+        _made_of(index, sum(section[3] for section in sections), PAPER_NAMES[settings.paper]),
         up,
-        'long' if up == 4 else 'short',
-        index.total,
         sections,
-        sum(section[3] for section in sections),
         _size(planned.trim.width_mm, planned.trim.height_mm),
         up == 4 and any(count % per_sheet for _, count in index.sections),
         flipping(up),
@@ -83,11 +79,31 @@ td {{ vertical-align: top; padding: .7rem 0; border-bottom: .05rem solid #000; }
 td.k {{ width: 2rem; font-size: 1.8rem; line-height: 1.9rem; font-weight: 800; font-variation-settings: "wdth" 76, "wght" 800; }}
 td.d {{ width: 15rem; }}
 """
-    html = environment().get_template('instructions.html').render(it=guide)
-    return Job(html, css, 1, folder / 'instructions.pdf')
+    growth()
+    body = environment().get_template('instructions.html').render(it=guide)
+    size = size_for(growth())
+    css += f'html {{ font-size: {size / 10}pt; }}'
+    return Job(document_html([body], settings.title), css, 1, folder / 'instructions.pdf')
+
+
+def _made_of(index: Index, sheets: int, paper: str) -> str:
+    sections = len(index.sections)
+    if sections == 1:
+        return n_(
+            '{pages} pages on {sheets} sheet of {paper} paper after this one.',
+            '{pages} pages on {sheets} sheets of {paper} paper after this one.',
+            sheets,
+        ).format(pages=index.total, sheets=sheets, paper=paper)
+    return n_(
+        '{pages} pages on {sheets} sheet of {paper} paper after this one, in {sections} sections.',
+        '{pages} pages on {sheets} sheets of {paper} paper after this one, in {sections} sections.',
+        sheets,
+    ).format(pages=index.total, sheets=sheets, paper=paper, sections=sections)
 
 
 def _size(width_mm: float, height_mm: float) -> str:
     parts = (round(length / MM_IN_A_PART) for length in (width_mm, height_mm))
     wide, high = (text.mixed(count, PER) for count in parts)
-    return f'{width_mm:g} mm wide and {height_mm:g} mm high (near {wide} by {high} in)'
+    return _('{width} mm wide and {height} mm high (near {wide} by {high} in)').format(
+        width=f'{width_mm:g}', height=f'{height_mm:g}', wide=wide, high=high
+    )

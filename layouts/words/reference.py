@@ -111,8 +111,3 @@ def notes(key: str, settings: Settings) -> tuple[str, ...]:
 def low_pitches(settings: Settings) -> tuple[str, ...]:
     """Return the book's pitches under 3 in 12."""
     return tuple(one.short for one in settings.pitches if one.slope * 12 < exact(cautions.LOW_RISE_IN))
-
-
-def span(names: tuple[str, ...]) -> str:
-    """Return pitches in a few words: '9 to 24', '1 and 2', '' for none."""
-    return f'{names[0]} to {names[-1]}' if len(names) > 2 else ' and '.join(names)

@@ -25,6 +25,8 @@ LANGUAGE, CATALOGUES = 'RAFTERBOOK_LANGUAGE', 'RAFTERBOOK_CATALOGUES'
 """Environment variables: what a terminal is answered in, and a folder of catalogues besides the package's own."""
 _catalogue = gettext.NullTranslations()
 _language = SOURCE
+_lengths = [0, 0]
+"""Letters of the English that has been said in another language, and of what was said for it."""
 
 
 def use(wanted: str) -> None:
@@ -68,12 +70,27 @@ def N_(words: str) -> str:
 
 def _(words: str) -> str:
     """Return English words in the language in use."""
-    return _catalogue.gettext(words)
+    # a catalogue says what it is where it is asked for nothing
+    return _heard(words, _catalogue.gettext(words)) if words else words
 
 
 def n_(one: str, many: str, count: int) -> str:
     """Return the words for one or for several, in the language in use."""
-    return _catalogue.ngettext(one, many, count)
+    return _heard(many, _catalogue.ngettext(one, many, count))
+
+
+def _heard(words: str, told: str) -> str:
+    if told is not words:
+        _lengths[0] += len(words)
+        _lengths[1] += len(told)
+    return told
+
+
+def growth() -> float:
+    """Return how many times as long as its English has been what was said since this was last asked; 1 for nothing."""
+    source, told = _lengths
+    _lengths[:] = 0, 0
+    return told / source if source else 1.0
 
 
 def say(message: Message) -> str:
