@@ -3,6 +3,7 @@
 from fractions import Fraction
 
 import pytest
+from card_support import decimals
 from check_support import near, real, rounded
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -10,7 +11,7 @@ from mpmath import acos, asin, degrees, sin, sqrt
 
 from layouts.words.error import error_line
 from tablegen.checking.amounts import amount, signed
-from tablegen.checking.book_rows import diagonal_rows, drift_rows, turn_over_rows
+from tablegen.checking.book_rows import STEP_COUNTS, diagonal_rows, drift_table, turn_over_rows
 from tablegen.checking.corner import check_corner, turn_over
 from tablegen.checking.written import written
 from tablegen.errors import BookError
@@ -166,14 +167,23 @@ def test_diagonals_between_the_square_s_own_marks():
 
 
 def test_the_book_s_drift_rows():
-    (row,) = drift_rows([pitch(8)], Measure(16), (10, 24))
+    (row,) = drift_table(Measure(16), [8]).rows()
+    rise, step, *drifts = row.cells
 
-    assert row.pitch == pitch(8)
+    assert (rise, step.text) == (pitch(8), '14 7/16')
     assert [
-        near(cell, n * (real('14.4375') - sqrt(208))) for cell, n in zip(row.common, (10, 24), strict=True)
-    ] == [True] * 2
-    assert near(row.hip_valley[1], 24 * (real('18.75') - sqrt(352)))
-    assert (row.step.text, row.hip_step.text) == ('14 7/16', '18 3/4')
+        near(amount(cell.value), n * (real('14.4375') - sqrt(208)))
+        for cell, n in zip(drifts, STEP_COUNTS, strict=True)
+    ] == [True] * 6
+
+
+def test_drifts_are_of_steps_to_the_books_own_part():
+    (row,) = drift_table(Measure(8), [6]).rows()
+
+    assert row.cells[1].text == '13 3/8'
+    assert [signed(cell) for cell in row.cells[2:5]] == [
+        f'−{decimals(n * (sqrt(180) - real("13.375")), 3)}' for n in (4, 8, 12)
+    ]
 
 
 @pytest.mark.parametrize(

@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from mpmath import floor, sqrt
 
-from tablegen.checking.square_figures import COLUMNS, KEYS, RISES, engraved_rows
+from tablegen.checking.square_figures import KEYS, LINES, RISES, engraved_table
 from tablegen.checking.square_file import HEADER, ShownRow
 from tablegen.checking.square_judging import (
     COARSER,
@@ -44,15 +44,15 @@ def cell(rise, column, shown):
     return judge_square([ShownRow(rise, cells)]).cells[0]
 
 
-@pytest.mark.parametrize('column', COLUMNS, ids=lambda column: column.key)
+@pytest.mark.parametrize('column', LINES, ids=lambda column: column.key)
 def test_every_figure_against_mpmath(column):
-    rows = engraved_rows()
-    place = KEYS.index(column.key)
+    rows = [row.cells for row in engraved_table().rows()]
+    place = 1 + KEYS.index(column.key)
 
-    assert [row.rise for row in rows] == list(range(1, 25))
+    assert [rise for rise, *_ in rows] == list(range(1, 25))
     for row in rows:
-        figure = row.figures[place]
-        assert (rounded(ORACLE[column.key](real(row.rise)), column.per), column.per) == (
+        figure = row[place]
+        assert (rounded(ORACLE[column.key](real(row[0])), column.per), column.per) == (
             figure.count,
             figure.per,
         )
@@ -230,11 +230,15 @@ def test_a_file_from_a_spreadsheet_may_begin_with_a_byte_order_mark():
     assert square(f'\ufeff{OLD_SQUARE}').count(SEVENTEEN) == 3
 
 
+def cells_of(rises):
+    return [row.cells for row in engraved_table(sorted(rises)).rows()]
+
+
 @settings(max_examples=40, deadline=None)
 @given(st.sets(st.sampled_from(RISES), min_size=1))
 def test_a_square_with_the_right_figures_is_right(rises):
     lines = [','.join(HEADER)]
-    lines += [','.join([str(row.rise), *(one.text for one in row.figures)]) for row in engraved_rows(rises)]
+    lines += [','.join([str(rise), *(one.text for one in figures)]) for rise, *figures in cells_of(rises)]
     found = square('\n'.join(lines))
 
     assert (found.verdict, found.misprints, found.count(RIGHT)) == ('right', (), 6 * len(rises))

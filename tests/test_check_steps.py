@@ -7,7 +7,7 @@ from check_support import authority, near, real, rounded
 from mpmath import sqrt
 
 from layouts.words.error import error_line
-from tablegen.checking.steps import check_steps, drift_row, mark_rows
+from tablegen.checking.steps import check_steps, mark_rows
 from tablegen.checking.written import written
 from tablegen.errors import BookError
 from tablegen.numbers.figure import Measure
@@ -125,15 +125,6 @@ def test_each_mark_is_rounded_once_from_the_exact_length():
     for row in rows:
         assert row.figure.count == rounded(row.number * sqrt(352), 16)
         assert near(row.stepped, row.number * (real('18.75') - sqrt(352)))
-
-
-def test_the_drift_of_steps_set_to_the_smallest_part():
-    cells = drift_row('common', pitch(6), (4, 12), Measure(8))
-
-    assert [near(cell, n * (real('13.375') - sqrt(180))) for cell, n in zip(cells, (4, 12), strict=True)] == [
-        True
-    ] * 2
-    assert [cell.sign for cell in cells] == [-1, -1]
 
 
 @pytest.mark.parametrize(

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 
+from layouts.pages.row_pages import Over, RowsPage, grouped
 from layouts.paper.page import Draft, Index, Maker
 from layouts.paper.trim import Trim
 from layouts.paper.typeface import advance_em
@@ -17,8 +17,6 @@ from tablegen.tables.runs import PitchValues, pitch_values
 
 ROWS = 24
 """Pitches on an opening."""
-GROUP = 6
-"""Rows between rules."""
 IN_TWELVE, ANY_PITCH = ('in', '12'), ('', 'pitch')
 """The head of the pitches, in lines: their number alone, or with its unit where any has another."""
 FIGURES, BOLD, HEAVY = (86, 600), (80, 720), (76, 800)
@@ -29,27 +27,6 @@ TYPE_REM = 0.84
 """Figures are as large as that, where there is room."""
 Cells = Callable[[PitchValues], tuple[Figure, ...]]
 """Gives a pitch's figures, in the order of the columns."""
-
-
-@dataclass(frozen=True, slots=True)
-class Over:
-    """What stands over several heads."""
-
-    lines: tuple[str, ...]
-    columns: int
-
-
-@dataclass(frozen=True, slots=True)
-class GlancePage:
-    """All pitches, one row each; half of an opening."""
-
-    size: float
-    """Of the figures, in rem."""
-    over: tuple[Over, ...]
-    heads: tuple[tuple[str, str], ...]
-    """Of the pitches, then of every column, in two lines."""
-    groups: tuple[tuple[tuple[str, ...], ...], ...]
-    """Rows between rules: label, then figures."""
 
 
 def glance_drafts(settings: Settings, trim: Trim) -> list[Draft]:
@@ -70,13 +47,13 @@ def pitch_head(pitches: Sequence[Pitch]) -> tuple[str, str]:
 
 
 def _maker(settings: Settings, trim: Trim, pitches: Sequence[Pitch], key: str, cells: Cells) -> Maker:
-    def make(index: Index) -> GlancePage:
+    def make(index: Index) -> RowsPage:
         over, heads = _heads(key, [text.rational(spacing) for spacing in settings.spacings])
         heads = (pitch_head(settings.pitches), *heads)
         values = [pitch_values(pitch, settings) for pitch in pitches]
         rows = [(one.pitch.short, *(figure.text for figure in cells(one))) for one in values]
-        groups = tuple(tuple(rows[at : at + GROUP]) for at in range(0, len(rows), GROUP))
-        return GlancePage(_size(heads, rows, trim), over, heads, groups)
+        told = [tuple((words, '') for words in row) for row in rows]
+        return RowsPage(heads, grouped(told), (Over((), 1), *over), _size(heads, rows, trim))
 
     return make
 

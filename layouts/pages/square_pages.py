@@ -4,38 +4,38 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import TypeVar
 
 from markupsafe import Markup
 
 from layouts.drawings.gauges import gauges_on_board
 from layouts.drawings.turn_over import turned_over
+from layouts.pages.row_pages import Cell, Over, RowsPage, grouped, parted
 from layouts.paper.page import Draft
 from layouts.words.drawings import GAUGES_DRAWING, TURN_OVER_DRAWING
 from layouts.words.pages import heading
+from layouts.words.say import _
+from layouts.words.square import DRIFT_BELOW, ENGRAVED, ENGRAVED_BELOW, RISE, STEP, STEPS
+from tablegen.checking.amounts import signed
 from tablegen.checking.book_rows import (
     DIAGONAL_EXCESS,
     STEP_COUNTS,
     DiagonalRow,
-    DriftRow,
     diagonal_rows,
-    drift_rows,
+    drift_table,
     turn_over_rows,
 )
 from tablegen.checking.corner import TurnOver
-from tablegen.checking.square_figures import RISES, SquareRow, engraved_rows
+from tablegen.checking.square_figures import engraved_table
 from tablegen.checking.steps import StepMark, mark_rows
 from tablegen.examples import nearest_pitch
 from tablegen.geometry import common
-from tablegen.geometry.pitch import pitch_of_rise
+from tablegen.geometry.pitch import Pitch
 from tablegen.geometry.stepping import Hold, common_hold
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure, Measure, length_figure
+from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
 
-Row = TypeVar('Row')
-GROUP = 6
-"""Rows between rules."""
 MARKS_SHOWN = 12
 DIAGONAL_PER = 32
 """Parts of an inch for diagonals: with sixteenths their rounding would hide the error looked for."""
@@ -64,22 +64,6 @@ class SteppingPage:
     columns: tuple[tuple[StepMark, ...], ...]
 
 
-@dataclass(frozen=True, slots=True)
-class EngravedPage:
-    """What a square's table should carry, in groups of rises."""
-
-    groups: tuple[tuple[SquareRow, ...], ...]
-
-
-@dataclass(frozen=True, slots=True)
-class DriftPage:
-    """What rounded steps add up to, in the same groups of rises."""
-
-    counts: tuple[int, ...]
-    part: str
-    groups: tuple[tuple[DriftRow, ...], ...]
-
-
 def square_drafts(settings: Settings) -> list[Draft]:
     """Return the four pages, to begin on the left of an opening."""
     in_inches = Measure(settings.measure.per)  # a square is read in inches, however lengths read
@@ -91,9 +75,7 @@ def square_drafts(settings: Settings) -> list[Draft]:
             heading('square'),
         ),
         Draft('step_off', lambda index: _stepping(settings, in_inches), 'stepping', heading('stepping')),
-        Draft(
-            'engraved', lambda index: EngravedPage(_grouped(engraved_rows())), 'engraved', heading('engraved')
-        ),
+        Draft('engraved', lambda index: _engraved(), 'engraved', heading('engraved')),
         Draft('drift', lambda index: _drift(in_inches), 'drift', heading('drift')),
     ]
 
@@ -122,10 +104,26 @@ def _stepping(settings: Settings, measure: Measure) -> SteppingPage:
     )
 
 
-def _drift(measure: Measure) -> DriftPage:
-    rows = drift_rows((pitch_of_rise(Fraction(rise)) for rise in RISES), measure)
-    return DriftPage(STEP_COUNTS, text.mixed(1, measure.per), _grouped(rows))
+def _engraved() -> RowsPage:
+    over = [Over((_(RISE),), 1), *(Over((_(name),), len(heads)) for name, heads in ENGRAVED)]
+    heads = [(INCHES.over_base,), *((_(head),) for name, heads in ENGRAVED for head in heads)]
+    rows = [tuple(map(_cell, row.cells)) for row in engraved_table().rows()]
+    return RowsPage(tuple(heads), grouped(rows), tuple(over), below=_(ENGRAVED_BELOW))
 
 
-def _grouped(rows: tuple[Row, ...]) -> tuple[tuple[Row, ...], ...]:
-    return tuple(rows[at : at + GROUP] for at in range(0, len(rows), GROUP))
+def _drift(measure: Measure) -> RowsPage:
+    heads = [(_(RISE), INCHES.over_base), tuple(map(_, STEP)), *((str(n), _(STEPS)) for n in STEP_COUNTS)]
+    rows = [
+        (_cell(rise), _cell(step), *((signed(off), '') for off in drifts if isinstance(off, Figure)))
+        for rise, step, *drifts in (row.cells for row in drift_table(measure).rows())
+    ]
+    below = _(DRIFT_BELOW).format(part=text.mixed(1, measure.per))
+    return RowsPage(tuple(heads), grouped(rows), below=below)
+
+
+def _cell(cell: object) -> Cell:
+    return (
+        parted(cell)
+        if isinstance(cell, Figure)
+        else (cell.short if isinstance(cell, Pitch) else str(cell), '')
+    )

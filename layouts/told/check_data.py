@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from fractions import Fraction
 
+from layouts.words.say import said
 from tablegen.checking import tape
 from tablegen.checking.allowance import Allowance
 from tablegen.checking.amounts import FINE_PLACES, Amount
 from tablegen.checking.corner import CornerCheck, TurnOver
 from tablegen.checking.reading import LengthCheck
-from tablegen.checking.square_figures import COLUMNS, SquareRow
 from tablegen.checking.square_file import HEADER
 from tablegen.checking.square_judging import VERDICTS, Cell, SquareCheck
 from tablegen.checking.steps import StepMark, StepsCheck
@@ -19,6 +19,7 @@ from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.exact import Exact, nearest
 from tablegen.numbers.figure import Figure
+from tablegen.tables.table import Table
 
 JUDGED_HEADER = ('rise', 'column', 'shown', 'right', 'difference_inches', 'verdict', 'belongs_to_rise')
 
@@ -132,16 +133,16 @@ def turn_over_data(check: TurnOver) -> dict[str, object]:
     }
 
 
-def figures_data(rows: Sequence[SquareRow]) -> dict[str, object]:
+def figures_data(carried: Table[int]) -> dict[str, object]:
     """Return what a square should carry as an object."""
     return {
         'check': 'square',
         'rows': [
             {
-                'rise': row.rise,
-                **{one.key: _figure(figure) for one, figure in zip(COLUMNS, row.figures, strict=True)},
+                column.key: _figure(cell) if isinstance(cell, Figure) else cell
+                for column, cell in zip(carried.columns, row.cells, strict=True)
             }
-            for row in rows
+            for row in carried.rows()
         ],
     }
 
@@ -158,11 +159,14 @@ def judged_data(check: SquareCheck) -> dict[str, object]:
     }
 
 
-def figure_rows(rows: Iterable[SquareRow], blank: bool) -> list[tuple[str, ...]]:
+def figure_rows(carried: Table[int], blank: bool) -> list[tuple[str, ...]]:
     """Return what a square should carry as rows under its header, or the same with empty cells."""
     return [
         HEADER,
-        *((str(row.rise), *('' if blank else one.text for one in row.figures)) for row in rows),
+        *(
+            tuple('' if blank and isinstance(cell, Figure) else str(said(cell)) for cell in row.cells)
+            for row in carried.rows()
+        ),
     ]
 
 

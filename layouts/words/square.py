@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from textwrap import wrap
 
 from layouts.words.checks import WIDTH, table, way
-from layouts.words.say import N_
-from tablegen.checking.square_figures import SquareRow
+from layouts.words.say import N_, _, said, say
 from tablegen.checking.square_judging import (
     COARSER,
     CUT_OFF,
@@ -20,6 +18,7 @@ from tablegen.checking.square_judging import (
     Cell,
     SquareCheck,
 )
+from tablegen.tables.table import Table
 
 MESSAGES = {
     'square.template': N_('rafterbook check square --blank prints one to fill in'),
@@ -41,15 +40,39 @@ MESSAGES = {
     'square.off_the_table': N_("'{written}' is off the table"),
     'square.no_square_figure': N_("'{written}' is no figure of a square"),
     'square.leave_empty': N_('leave the cell empty'),
+    'square.engraved': N_('What a square should carry'),
+    'square.drift': N_('What the steps add up to'),
+    'square.rise': N_('rise'),
+    'square.common': N_('common'),
+    'square.hip_valley': N_('hip, valley'),
+    'square.jack_16': N_('jacks 16'),
+    'square.jack_24': N_('jacks 24'),
+    'square.jack_cheek': N_('jack cheek'),
+    'square.hip_cheek': N_('hip cheek'),
+    'square.step': N_('step set to'),
+    'square.steps': N_('{count} steps'),
+    'square.per_foot': N_('length per foot of common run'),
+    'square.jacks': N_('difference in length, on center'),
+    'square.cheek': N_('on the top edge, left square; held against 12 on the square, marked along the 12'),
+    'square.step_set': N_('along the top edge, to the nearest part'),
+    'square.off': N_('that a common comes out long (+) or short (−)'),
 }
-COLUMN_NAMES = {
-    'common': 'common',
-    'hip_valley': 'hip, valley',
-    'jack_16': 'jacks 16',
-    'jack_24': 'jacks 24',
-    'jack_cheek': 'jack cheek',
-    'hip_cheek': 'hip cheek',
-}
+ENGRAVED = (
+    (N_('length, per foot of run'), (N_('common'), N_('hip, valley'))),
+    (N_('jacks differ, spaced'), (N_('16 in'), N_('24 in'))),
+    (N_('cheek (“side cut”)'), (N_('jack'), N_('hip'))),
+)
+"""What stands over the columns of the page on what a square should carry, and their heads below it."""
+ENGRAVED_BELOW = N_(
+    'Cheeks: against 12, marked along the 12. Old squares work hips with 17 for √288 and cut the third decimal off: '
+    '18.78 at 8 (of 18.788), not 18.76, is no misprint; but use these.'
+)
+RISE, STEP, STEPS = N_('rise'), (N_('step'), N_('set to')), N_('steps')
+"""Heads of the page on what rounded steps add up to."""
+DRIFT_BELOW = N_(
+    'Inches that a common comes out long (+) or short (−) with every step set to the nearest {part}. Past 16 in 12 a '
+    'step is 6 in of run. Set 1/32 off, twelve steps are 3/8 off besides.'
+)
 VERDICT_NAMES = {
     RIGHT: 'right',
     CUT_OFF: 'cut off instead of rounded',
@@ -74,11 +97,11 @@ SEVENTEEN_MIXED = (
 )
 
 
-def figure_lines(rows: Sequence[SquareRow]) -> list[str]:
+def figure_lines(carried: Table[int]) -> list[str]:
     """Return the table of what a square should carry."""
-    head = ('rise', *COLUMN_NAMES.values())
-    cells = [(str(row.rise), *(figure.text for figure in row.figures)) for row in rows]
-    return ['What a square should carry', *table([head, *cells], ''), *wrap(FIGURES_NOTE, WIDTH)]
+    head = tuple(say(column.head) for column in carried.columns)
+    cells = [tuple(str(said(cell)) for cell in row.cells) for row in carried.rows()]
+    return [say(carried.title), *table([head, *cells], ''), *wrap(FIGURES_NOTE, WIDTH)]
 
 
 def judged_lines(check: SquareCheck) -> list[str]:
@@ -90,7 +113,7 @@ def judged_lines(check: SquareCheck) -> list[str]:
     rows = [
         (
             str(cell.rise),
-            COLUMN_NAMES[cell.column],
+            _(MESSAGES[f'square.{cell.column}']),
             cell.shown.figure.text,
             cell.right.text,
             way(cell.difference),
@@ -125,5 +148,5 @@ def _finding(check: SquareCheck) -> str:
     if not check.misprints:
         return FINDINGS[check.convention]
     many = len(check.misprints)
-    said = f'{many} misprint{"" if many == 1 else "s"} or bad reading{"" if many == 1 else "s"}: look again.'
-    return f'{said} {SEVENTEEN_MIXED if check.convention == SEVENTEEN else FINDINGS[check.convention]}'
+    told = f'{many} misprint{"" if many == 1 else "s"} or bad reading{"" if many == 1 else "s"}: look again.'
+    return f'{told} {SEVENTEEN_MIXED if check.convention == SEVENTEEN else FINDINGS[check.convention]}'

@@ -40,8 +40,11 @@ def angle_amount(angle: Angle, places: int = PLACES) -> Amount:
     return Amount(way, degree_figure(size, places), degree_figure(angle, FINE_PLACES))
 
 
-def signed(told: Amount) -> str:
+def signed(told: Amount | Figure) -> str:
     """Return an amount to be read with its direction: '+0.084', '−0.096'; '0' for exactly nothing."""
+    if isinstance(told, Figure):
+        assert isinstance(told.value, Exact), 'only exact numbers have a sign that no rounding hides'
+        told = amount(told.value, told.unit)
     if not told.sign:
         return '0'
     return ('+' if told.sign > 0 else text.MINUS) + told.size.text

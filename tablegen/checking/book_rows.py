@@ -6,14 +6,16 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.checking.amounts import Amount, amount
+from tablegen.checking.amounts import PLACES, Amount, amount
 from tablegen.checking.corner import BODY_IN, TurnOver, sine_of_excess, turn_over
-from tablegen.checking.steps import drift_row
+from tablegen.checking.square_figures import RISES
 from tablegen.checking.written import written
-from tablegen.geometry.pitch import Pitch
-from tablegen.geometry.stepping import common_hold, hip_hold
+from tablegen.geometry.pitch import Pitch, pitch_of_rise
+from tablegen.geometry.stepping import common_hold, drift, steps
+from tablegen.messages import message
 from tablegen.numbers.exact import root
-from tablegen.numbers.figure import Figure, Measure, length_figure
+from tablegen.numbers.figure import Figure, Measure, decimal_figure, length_figure
+from tablegen.tables.table import Column, Kind, Table
 
 GAPS = ('1/64', '1/32', '3/64', '1/16', '3/32', '1/8')
 """in, as a reader measures them."""
@@ -42,19 +44,6 @@ class DiagonalRow:
     """Of the square over 24 in, when the diagonal is 1/32 in long."""
 
 
-@dataclass(frozen=True, slots=True)
-class DriftRow:
-    """How far stepping drifts at one pitch, each step set to the smallest part."""
-
-    pitch: Pitch
-    step: Figure
-    """What a step of the common is set to, in; past 16 in 12 it is of 6 in of run."""
-    common: tuple[Amount, ...]
-    """in, a cell a step count; above 0 is long."""
-    hip_step: Figure
-    hip_valley: tuple[Amount, ...]
-
-
 def turn_over_rows(gaps: Iterable[str] = GAPS, over_in: Fraction = TURN_OVER_AT) -> tuple[TurnOver, ...]:
     """Return a square's error for each gap of the turn-over test."""
     return tuple(turn_over(written(gap, 'gap'), over_in) for gap in gaps)
@@ -72,18 +61,28 @@ def diagonal_rows(measure: Measure, marks: Iterable[tuple[int, int]] = MARKS) ->
     return tuple(rows)
 
 
-def drift_rows(
-    pitches: Iterable[Pitch], measure: Measure, counts: Iterable[int] = STEP_COUNTS
-) -> tuple[DriftRow, ...]:
-    """Return the drift at each pitch for each number of steps."""
-    counts = tuple(counts)
-    return tuple(
-        DriftRow(
-            pitch,
-            length_figure(common_hold(pitch.slope).step_in, measure),
-            drift_row('common', pitch, counts, measure),
-            length_figure(hip_hold(pitch.corner).step_in, measure),
-            drift_row('hip-valley', pitch, counts, measure),
-        )
-        for pitch in pitches
+def drift_table(measure: Measure, rises: Iterable[int] = RISES) -> Table[Pitch]:
+    """Return how far off the last of several steps of a common is at each whole rise, each set to the smallest part."""
+
+    def step(pitch: Pitch) -> Figure:
+        return length_figure(common_hold(pitch.slope).step_in, measure)
+
+    def after(count: int) -> Column[Pitch]:
+        def off(pitch: Pitch) -> Figure:
+            held = common_hold(pitch.slope)
+            return decimal_figure(drift(steps(count * held.run_in, held), measure.per), PLACES)
+
+        head, datum = message('square.steps', count=count), message('square.off')
+        return Column(f'off_after_{count}_steps', head, off, datum, Kind.DECIMAL)
+
+    return Table(
+        'drift',
+        'square',
+        message('square.drift'),
+        (
+            Column('rise', message('square.rise'), lambda pitch: pitch, kind=Kind.PITCH),
+            Column('step', message('square.step'), step, message('square.step_set')),
+            *map(after, STEP_COUNTS),
+        ),
+        lambda: (pitch_of_rise(Fraction(rise)) for rise in rises),
     )

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
 from tablegen.geometry import cheeks, common, corner, seventeen
 from tablegen.geometry.pitch import Pitch, pitch_of_rise
 from tablegen.geometry.stepping import SQUARE
+from tablegen.messages import message
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure, Measure, decimal_figure, length_figure
 from tablegen.numbers.units import INCHES
+from tablegen.tables.table import Column, Kind, Table
 
 HUNDREDTHS, SIXTEENTHS = 100, SQUARE.per
 RISES = range(1, 25)
@@ -21,10 +23,12 @@ USUAL_RISES = range(2, 19)
 
 
 @dataclass(frozen=True, slots=True)
-class Column:
+class Line:
     """One line of a square's table."""
 
     key: str
+    datum: str
+    """Name of the words that say what it is of, and on which face."""
     per: int
     """Smallest part in an inch that is engraved: 100 or 16."""
     exact: Callable[[Pitch], Exact]
@@ -38,40 +42,45 @@ class Column:
         return decimal_figure(value, 2) if self.per == HUNDREDTHS else length_figure(value, Measure(self.per))
 
 
-COLUMNS = (
-    Column('common', HUNDREDTHS, lambda one: common.line_length(INCHES.unit_run, one.slope), None),
-    Column(
+LINES = (
+    Line('common', 'per_foot', HUNDREDTHS, lambda one: common.line_length(INCHES.unit_run, one.slope), None),
+    Line(
         'hip_valley',
+        'per_foot',
         HUNDREDTHS,
         lambda one: corner.hip_length(INCHES.unit_run, one.corner),
         lambda one: seventeen.hip_length(INCHES.unit_run, one.slope),
     ),
-    Column('jack_16', HUNDREDTHS, lambda one: corner.jack_difference(INCHES.spacing, one.corner), None),
-    Column('jack_24', HUNDREDTHS, lambda one: corner.jack_difference(Fraction(24), one.corner), None),
-    Column('jack_cheek', SIXTEENTHS, lambda one: cheeks.jack(one.corner).figure(), None),
-    Column(
+    Line(
+        'jack_16', 'jacks', HUNDREDTHS, lambda one: corner.jack_difference(INCHES.spacing, one.corner), None
+    ),
+    Line('jack_24', 'jacks', HUNDREDTHS, lambda one: corner.jack_difference(Fraction(24), one.corner), None),
+    Line('jack_cheek', 'cheek', SIXTEENTHS, lambda one: cheeks.jack(one.corner).figure(), None),
+    Line(
         'hip_cheek',
+        'cheek',
         SIXTEENTHS,
         lambda one: cheeks.hip_at_ridge(one.corner).figure(),
         lambda one: seventeen.cheek_figure(one.slope),
     ),
 )
 """Unit lengths per foot of common run, differences of jacks at 16 and 24 in on center, cheeks against 12."""
-KEYS = tuple(column.key for column in COLUMNS)
+KEYS = tuple(line.key for line in LINES)
 
 
-@dataclass(frozen=True, slots=True)
-class SquareRow:
-    """The figures under one rise."""
-
-    rise: int
-    """in per foot of run."""
-    figures: tuple[Figure, ...]
-    """In the order of COLUMNS."""
-
-
-def engraved_rows(rises: Iterable[int] = RISES) -> tuple[SquareRow, ...]:
+def engraved_table(rises: Sequence[int] = RISES) -> Table[int]:
     """Return what a square should carry under each whole rise."""
-    return tuple(
-        SquareRow(rise, tuple(one.figure(pitch_of_rise(Fraction(rise))) for one in COLUMNS)) for rise in rises
-    )
+    columns = (Column('rise', message('square.rise'), _rise, kind=Kind.COUNT), *map(_column, LINES))
+    return Table('engraved', 'square', message('square.engraved'), columns, lambda: rises)
+
+
+def _rise(rise: int) -> int:
+    return rise
+
+
+def _column(line: Line) -> Column[int]:
+    def cell(rise: int) -> Figure:
+        return line.figure(pitch_of_rise(Fraction(rise)))
+
+    kind = Kind.DECIMAL if line.per == HUNDREDTHS else Kind.LENGTH
+    return Column(line.key, message(f'square.{line.key}'), cell, message(f'square.{line.datum}'), kind)

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from tablegen.checking.amounts import Amount, amount
-from tablegen.checking.square_figures import COLUMNS, RISES, SIXTEENTHS, Column
+from tablegen.checking.square_figures import LINES, RISES, SIXTEENTHS, Line
 from tablegen.checking.square_file import ShownRow
 from tablegen.checking.written import Part, Written
 from tablegen.geometry.pitch import pitch_of_rise
@@ -81,13 +81,13 @@ def judge_square(rows: Iterable[ShownRow]) -> SquareCheck:
     cells = tuple(
         _judged(row.rise, column, shown)
         for row in rows
-        for column, shown in zip(COLUMNS, row.cells, strict=True)
+        for column, shown in zip(LINES, row.cells, strict=True)
         if shown is not None
     )
     follows = [cell.follows for cell in cells]
     old, new = follows.count(SEVENTEEN), follows.count(ROOT_288)
     convention = NOT_SHOWN if not old + new else SEVENTEEN if old > new else ROOT_288
-    strays = [cell for column in COLUMNS for cell in _strays(cells, column)]
+    strays = [cell for column in LINES for cell in _strays(cells, column)]
     misprints = tuple(
         cell
         for cell in cells
@@ -102,7 +102,7 @@ def judge_square(rows: Iterable[ShownRow]) -> SquareCheck:
     )
 
 
-def _strays(cells: tuple[Cell, ...], column: Column) -> list[Cell]:
+def _strays(cells: tuple[Cell, ...], column: Line) -> list[Cell]:
     """Return the cells of a column that leave the rounding of the greater number of it."""
     rounded, cut = (
         [cell for cell in cells if cell.column == column.key and cell.rounding == how]
@@ -111,7 +111,7 @@ def _strays(cells: tuple[Cell, ...], column: Column) -> list[Cell]:
     return cut if len(cut) < len(rounded) else rounded if len(rounded) < len(cut) else []
 
 
-def _judged(rise: int, column: Column, shown: Written) -> Cell:
+def _judged(rise: int, column: Line, shown: Written) -> Cell:
     pitch = pitch_of_rise(Fraction(rise))
     true = column.exact(pitch)
     how = _fit(shown, true, column)
@@ -142,7 +142,7 @@ def _rounding(fit: str | None, shown: Written, value: Exact) -> str:
     return ROUNDED if fit == RIGHT and floor_of(value / part) * part != shown.inches else NOT_SHOWN
 
 
-def _fit(shown: Written, true: Exact, column: Column) -> str | None:
+def _fit(shown: Written, true: Exact, column: Line) -> str | None:
     """Return how a figure comes from an exact length, the mildest way first, or None if it does not."""
     parts = _parts(shown.part, column)
     finest = Fraction(1, column.per)
@@ -154,7 +154,7 @@ def _fit(shown: Written, true: Exact, column: Column) -> str | None:
     return CUT_OFF if any(floor_of(true / part) * part == shown.inches for part in parts) else None
 
 
-def _parts(read: Part, column: Column) -> list[Fraction]:
+def _parts(read: Part, column: Line) -> list[Fraction]:
     """Return the parts, in inches, that a figure so written may have been rounded to.
 
     Notes:
@@ -172,7 +172,7 @@ def _parts(read: Part, column: Column) -> list[Fraction]:
     return parts
 
 
-def _rise_of(column: Column, shown: Written) -> int | None:
+def _rise_of(column: Line, shown: Written) -> int | None:
     for rise in RISES:
         figure = column.figure(pitch_of_rise(Fraction(rise)))
         if Fraction(figure.count, figure.per) == shown.inches:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -179,12 +178,6 @@ def mark_rows(
         StepMark(n, amount(n * step), length_figure(n * step, measure), amount(n * (set_in - step)))
         for n in range(1, count + 1)
     )
-
-
-def drift_row(kind: str, pitch: Pitch, counts: Iterable[int], measure: Measure) -> tuple[Amount, ...]:
-    """Return how far the last of so many steps is off when each is set to the smallest part, a cell a count."""
-    step = _held(kind, pitch).step_in
-    return tuple(amount(count * (_set(step, measure) - step)) for count in counts)
 
 
 def _set(step: Exact, measure: Measure) -> Fraction:

@@ -13,7 +13,7 @@ from layouts.verbs.checks.options import CSV, JSON, TEXT
 from layouts.verbs.options import Subparsers
 from layouts.words.say import _, say
 from layouts.words.square import figure_lines, judged_lines
-from tablegen.checking.square_figures import RISES, USUAL_RISES, engraved_rows
+from tablegen.checking.square_figures import RISES, USUAL_RISES, engraved_table
 from tablegen.checking.square_file import RISES_ALLOWED, TEMPLATE, read_square
 from tablegen.checking.square_judging import judge_square
 from tablegen.errors import BookError
@@ -51,13 +51,13 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
 
 
 def _print(args: argparse.Namespace, form: str, out: TextIO) -> int:
-    rows = engraved_rows(_rises(args.rises))
+    carried = engraved_table(_rises(args.rises))
     if args.blank and form == JSON:
         raise BookError('--blank', 'is a CSV to fill in', '', 'leave out --format json')
     if form == CSV or args.blank:
-        options.put_rows(out, figure_rows(rows, args.blank))
+        options.put_rows(out, figure_rows(carried, args.blank))
     else:
-        options.put(form, out, figure_lines(rows), figures_data(rows))
+        options.put(form, out, figure_lines(carried), figures_data(carried))
     return options.ALL_RIGHT
 
 

@@ -1,0 +1,46 @@
+"""Tables with a short row for each pitch or rise: cells by themselves, with rules between groups of rows."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from tablegen.numbers.figure import Figure
+
+GROUP = 6
+"""Rows between rules."""
+Cell = tuple[str, str]
+"""A figure, and its fraction where that is set smaller."""
+
+
+@dataclass(frozen=True, slots=True)
+class Over:
+    """What stands over several heads."""
+
+    lines: tuple[str, ...]
+    columns: int
+
+
+@dataclass(frozen=True, slots=True)
+class RowsPage:
+    """One page of such a table."""
+
+    heads: tuple[tuple[str, ...], ...]
+    """Of the rows' names, then of every column, in lines."""
+    groups: tuple[tuple[tuple[Cell, ...], ...], ...]
+    """Rows between rules: the row's name, then its figures."""
+    over: tuple[Over, ...] = ()
+    """Of the rows' names, then of groups of columns; none for no such line."""
+    size: float = 0
+    """Of the figures, rem; 0 for the style's own."""
+    below: str = ''
+
+
+def grouped(rows: Sequence[tuple[Cell, ...]]) -> tuple[tuple[tuple[Cell, ...], ...], ...]:
+    """Return rows between rules."""
+    return tuple(tuple(rows[at : at + GROUP]) for at in range(0, len(rows), GROUP))
+
+
+def parted(figure: Figure) -> Cell:
+    """Return a figure with its fraction apart."""
+    return figure.parts.before + figure.parts.decimals, figure.parts.fraction
