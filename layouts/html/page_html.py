@@ -13,13 +13,17 @@ from markupsafe import Markup
 
 from layouts.paper.page import Page
 from layouts.paper.trim import Trim
-from layouts.paper.typeface import font_address
+from layouts.paper.typeface import advance_em, font_address
 from layouts.words import say
 from layouts.words.caution import caution_text
 from tablegen.checking.amounts import signed
 
 SIZES = range(100, 78, -2)
-"""Percent of its size in English in which a page may be set; with the last, letters are still 1.2 mm high."""
+"""Percent of its size in English in which a page may be set; in the last, words are still of 6.7 points, notes of 5.4."""
+
+
+TEXT = (86, 500)
+"""Width and weight of the cut that prose is set in."""
 
 
 @cache
@@ -53,20 +57,24 @@ def pages_html(pages: Iterable[Page], title: str) -> str:
     """
     templates = environment()
     bodies = []
-    say.growth()
+    say.told()
     for page in pages:
         body = templates.get_template(f'{page.template}.html').render(page=page, it=page.content)
-        bodies.append(_at_size(body, size_for(say.growth())))
+        bodies.append(_at_size(body, size_for(say.told())))
     return document_html(bodies, title)
 
 
-def size_for(growth: float) -> int:
-    """Return in how many percent of their size words that have grown take the room of the English.
+def size_for(told: Sequence[tuple[str, str]]) -> int:
+    """Return in how many percent of its size a page is set, whose words are longer than their English before them.
 
     Notes:
-        Letters that are s times as large take s² of the room, so s is the root of what the words have grown by.
+        Letters that are s times as large take s² of the room, so s is the root of what the words have grown by, and
+        a little less, since longer words leave more of a line's end empty.
     """
-    return next((size for size in SIZES if size <= 100 / sqrt(growth)), SIZES[-1])
+    source, longer = (sum(advance_em(one[way], *TEXT) for one in told) for way in (0, 1))
+    if longer <= source:
+        return SIZES[0]
+    return next((size for size in SIZES if size <= 98 / sqrt(longer / source)), SIZES[-1])
 
 
 def _at_size(body: str, size: int) -> str:

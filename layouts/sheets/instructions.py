@@ -14,7 +14,7 @@ from layouts.paper.page import Index
 from layouts.paper.typeface import font_address
 from layouts.pdf.typeset import Job
 from layouts.sheets.fold import PAPERS_MM
-from layouts.words.say import _, growth, n_
+from layouts.words.say import _, n_, told
 from tablegen.numbers import text
 
 PER = 16
@@ -79,9 +79,9 @@ td {{ vertical-align: top; padding: .7rem 0; border-bottom: .05rem solid #000; }
 td.k {{ width: 2rem; font-size: 1.8rem; line-height: 1.9rem; font-weight: 800; font-variation-settings: "wdth" 76, "wght" 800; }}
 td.d {{ width: 15rem; }}
 """
-    growth()
+    told()
     body = environment().get_template('instructions.html').render(it=guide)
-    size = size_for(growth())
+    size = size_for(told())
     css += f'html {{ font-size: {size / 10}pt; }}'
     return Job(document_html([body], settings.title), css, 1, folder / 'instructions.pdf')
 

@@ -25,8 +25,7 @@ LANGUAGE, CATALOGUES = 'RAFTERBOOK_LANGUAGE', 'RAFTERBOOK_CATALOGUES'
 """Environment variables: what a terminal is answered in, and a folder of catalogues besides the package's own."""
 _catalogue = gettext.NullTranslations()
 _language = SOURCE
-_lengths = [0, 0]
-"""Letters of the English that has been said in another language, and of what was said for it."""
+_told: list[tuple[str, str]] = []
 
 
 def use(wanted: str) -> None:
@@ -81,16 +80,15 @@ def n_(one: str, many: str, count: int) -> str:
 
 def _heard(words: str, told: str) -> str:
     if told is not words:
-        _lengths[0] += len(words)
-        _lengths[1] += len(told)
+        _told.append((words, told))
     return told
 
 
-def growth() -> float:
-    """Return how many times as long as its English has been what was said since this was last asked; 1 for nothing."""
-    source, told = _lengths
-    _lengths[:] = 0, 0
-    return told / source if source else 1.0
+def told() -> list[tuple[str, str]]:
+    """Return what has been said in another language since this was last asked, after its English."""
+    heard = list(_told)
+    _told.clear()
+    return heard
 
 
 def say(message: Message) -> str:
