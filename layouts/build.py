@@ -90,16 +90,16 @@ def build(settings: Settings, folder: Path, progress: Progress) -> Built:
     began = monotonic()
     _check_names(settings)
     with _no_looking_for_rubbish(), _workplace(folder) as work:
-        progress.stage('planning')
+        progress.stage(_('planning'))
         planned = plan(settings)
         cards = card_work(settings, USUAL[settings.trim], work)
-        progress.stage('typesetting', planned.index.total + 1 + cards.job.pages)
+        progress.stage(_('typesetting'), planned.index.total + 1 + cards.job.pages)
         guide = instructions_job(planned, work)
         of_book: list[Path] = []
         typeset(_documents(planned, [guide, cards.job], work, of_book), progress.advance)
-        progress.stage('joining')
+        progress.stage(_('joining'))
         join(of_book, settings.title, settings.owner, _outline(planned), work / BOOKLET)
-        progress.stage('imposing')
+        progress.stage(_('imposing'))
         sections = [(first - 1, count) for first, count in planned.index.sections]
         count = impose(work / BOOKLET, sections, sheet_layout(planned), work / SHEETS, guide.out)
         said = finish_cards(cards, work / CARD)
@@ -175,16 +175,16 @@ def _workplace(folder: Path) -> Iterator[Path]:
         folder.mkdir(parents=True, exist_ok=True)
         work = tempfile.TemporaryDirectory(prefix='.rafterbook-', dir=folder)
     except OSError as fault:
-        said = f'cannot be written: {fault.strerror}'
+        said = _('cannot be written: {fault}').format(fault=fault.strerror)
         raise BookError(
-            str(folder), said, 'a folder that you may write in', 'give another with --out'
+            str(folder), said, _('a folder that you may write in'), _('give another with --out')
         ) from None
     try:
         with work as name:
             yield Path(name)
     except OSError as fault:
-        said = f'writing failed: {fault.strerror}'
-        raise BookError(str(folder), said, '', 'make room there or give another folder with --out') from None
+        said, advice = _('writing failed: {fault}'), _('make room there or give another folder with --out')
+        raise BookError(str(folder), said.format(fault=fault.strerror), '', advice) from None
     finally:
         if made:
             with suppress(OSError):  # only an empty folder goes

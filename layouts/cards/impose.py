@@ -12,8 +12,11 @@ from layouts.cards.formats import Format
 from layouts.cards.sheet import CardSheet, placed
 from layouts.cards.sheet_marks import card_marks
 from layouts.sheets.fold import POINTS_PER_MM
-from layouts.sheets.marks import draw_label
+from layouts.sheets.marks import FACES, draw_label
 from layouts.sheets.sheet_forms import add_sheet, drawn_form, glyph_form, page_form, write_whole
+from layouts.words.say import N_, _
+
+FLIPS = {'long': N_('flip on the long edge'), 'short': N_('flip on the short edge')}
 
 
 def lay_cards(faces: Path, form: Format, sheet: CardSheet, out: Path) -> int:
@@ -68,7 +71,12 @@ def lay_cards(faces: Path, form: Format, sheet: CardSheet, out: Path) -> int:
 def card_label(form: Format, sheet: CardSheet, place: int, sheets: int, face: str) -> str:
     """Return the words in the margin of a side."""
     film = ' × '.join(f'{length:g}' for length in form.film_mm)
-    return (
-        f'sheet {place} of {sheets} · {face} · flip on the {sheet.flip} edge · 100 % · '
-        f'cut, round, punch on the solid lines · laminate, {film} mm'
+    said = (
+        _('sheet {sheet} of {sheets}').format(sheet=place, sheets=sheets),
+        _(FACES[face]),
+        _(FLIPS[sheet.flip]),
+        '100 %',
+        _('cut, round, punch on the solid lines'),
+        _('laminate, {film} mm').format(film=film),
     )
+    return ' · '.join(said)

@@ -11,7 +11,7 @@ from layouts.cards.impose import lay_cards
 from layouts.cards.plan import CardPlan, plan_cards
 from layouts.cards.sheet import CardSheet, card_sheet
 from layouts.pdf.typeset import Job
-from layouts.words.say import use
+from layouts.words.say import _, n_, use
 from tablegen.settings import Settings
 
 CARD = 'card.pdf'
@@ -44,10 +44,17 @@ def finish_cards(work: CardWork, out: Path) -> list[str]:
     """Write the sheets of typeset cards, and return what has been made, in lines."""
     sheets = lay_cards(work.job.out, work.plan.form, work.sheet, out)
     form, many = work.plan.form, len(work.plan.cards)
-    cards = f'{many} card' + ('s' if many > 1 else '')
-    lies = f'{form.name}, {form.width_mm:g} × {form.height_mm:g} mm'
-    paper = f'{sheets} sheet' + ('s' if sheets > 1 else '')
-    return [
-        f'{cards} of two sides, {lies}; {work.sheet.up} on a sheet, {paper}, flip on the {work.sheet.flip} edge',
-        *work.plan.said,
-    ]
+    words = (
+        _('{cards}, {name}, {width} × {height} mm; {up} on a sheet, {sheets}, flip on the long edge')
+        if work.sheet.flip == 'long'
+        else _('{cards}, {name}, {width} × {height} mm; {up} on a sheet, {sheets}, flip on the short edge')
+    )
+    made = words.format(
+        cards=n_('{count} card of two sides', '{count} cards of two sides', many).format(count=many),
+        name=form.name,
+        width=f'{form.width_mm:g}',
+        height=f'{form.height_mm:g}',
+        up=work.sheet.up,
+        sheets=n_('{count} sheet', '{count} sheets', sheets).format(count=sheets),
+    )
+    return [made, *work.plan.said]

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from layouts.cards.formats import SEAL_MM, Format
 from layouts.sheets.fold import FIT_MM, PAPERS_MM
 from layouts.sheets.marks import UNPRINTABLE_MM
+from layouts.words.say import _
 from tablegen.errors import BookError
 
 GAP_MM = 2 * SEAL_MM
@@ -82,9 +83,9 @@ def card_sheet(form: Format, paper: str) -> CardSheet:
             return CardSheet(paper, card, sheet, 1, 1)
     raise BookError(
         '--size',
-        f"'{form.name}' is bigger than {paper} paper",
+        _("'{name}' is bigger than {paper} paper").format(name=form.name, paper=paper),
         '',
-        "take a smaller card, or set paper = 'letter'",
+        _("take a smaller card, or set paper = 'letter'"),
     )
 
 

@@ -13,7 +13,7 @@ from markupsafe import Markup
 
 from layouts.paper.page import Page
 from layouts.paper.trim import Trim
-from layouts.paper.typeface import advance_em, font_address
+from layouts.paper.typeface import advance_em, check_letters, font_address
 from layouts.words import say
 from layouts.words.caution import caution_text
 from tablegen.checking.amounts import signed
@@ -60,7 +60,10 @@ def pages_html(pages: Iterable[Page], title: str) -> str:
     say.told()
     for page in pages:
         body = templates.get_template(f'{page.template}.html').render(page=page, it=page.content)
-        bodies.append(_at_size(body, size_for(say.told())))
+        told = say.told()
+        for _english, words in told:
+            check_letters(words, 'language')
+        bodies.append(_at_size(body, size_for(told)))
     return document_html(bodies, title)
 
 

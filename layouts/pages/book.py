@@ -14,7 +14,7 @@ from layouts.pages.reference_pages import reference_blocks
 from layouts.paper.page import Block, Draft, Index
 from layouts.paper.trim import Trim, trim_of
 from layouts.words.pages import heading
-from layouts.words.say import use
+from layouts.words.say import _, use
 from tablegen.errors import BookError
 from tablegen.numbers import text
 from tablegen.settings import Settings
@@ -61,9 +61,11 @@ def plan(settings: Settings) -> Plan:
     if pages > MOST_PAGES:
         raise BookError(
             'runs.by',
-            f'{text.run(settings.runs.step)} over {len(settings.pitches)} pitches would make {pages:,} pages',
-            f'up to {MOST_PAGES:,} pages',
-            'take a longer step, shorter runs or fewer pitches',
+            _('{step} over {pitches} pitches would make {pages} pages').format(
+                step=text.run(settings.runs.step), pitches=len(settings.pitches), pages=f'{pages:,}'
+            ),
+            _('up to {most} pages').format(most=f'{MOST_PAGES:,}'),
+            _('take a longer step, shorter runs or fewer pitches'),
         )
     furniture = Furniture(
         Draft('notes', lambda index: None, '', heading('notes')),

@@ -7,6 +7,7 @@ from io import BytesIO
 from pathlib import Path
 from typing import Literal, Protocol
 
+from layouts.words.say import _
 from tablegen.errors import BookError
 
 FILE = 'OpenSans[wdth,wght].ttf'
@@ -106,9 +107,10 @@ def check_letters(words: str, place: str) -> None:
         return
     missing = sorted({letter for letter in words if ord(letter) not in letters()})
     if missing:
-        said = f"the book's typeface has no {' '.join(missing)}"
-        raise BookError(place, said, 'Latin, Greek and Cyrillic letters', 'write it another way')
+        said = _("the book's typeface has no {letters}").format(letters=' '.join(missing))
+        raise BookError(place, said, _('Latin, Greek and Cyrillic letters'), _('write it another way'))
 
 
 def _missing() -> BookError:
-    return BookError('font', f'{FILE} is not installed', '', 'run: pip install fontpkg-open-sans==3.3')
+    said = _('{file} is not installed').format(file=FILE)
+    return BookError('font', said, '', _('run: pip install fontpkg-open-sans==3.3'))

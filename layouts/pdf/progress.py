@@ -6,6 +6,8 @@ from typing import NoReturn, TextIO
 
 from tqdm import tqdm
 
+from layouts.words.say import _
+
 
 class Progress:
     """Shows how far a build has come."""
@@ -23,7 +25,7 @@ class Progress:
             file=self.out,
             leave=False,
             disable=not self.out.isatty(),
-            bar_format='{desc} {bar} {n_fmt} of {total_fmt}' if pages > 1 else '{desc}',
+            bar_format='{desc} {bar} ' + _('{n_fmt} of {total_fmt}') if pages > 1 else '{desc}',
         )
 
     def advance(self, pages: int) -> None:

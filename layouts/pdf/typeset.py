@@ -20,6 +20,7 @@ from typing import Protocol
 from layouts.html.page_html import pages_html, style
 from layouts.paper.page import Page
 from layouts.paper.trim import Trim
+from layouts.words.say import N_, SOURCE, _, language
 from tablegen.errors import BookError
 
 EPOCH = '1735689600'
@@ -27,7 +28,8 @@ EPOCH = '1735689600'
 PAGES_WORTH_A_PROCESS = 24
 """Fewer pages than this a process and starting it costs more than it saves."""
 SECONDS_BETWEEN_LOOKS = 0.1
-REPORT = 'this is a fault of the program: report it with the settings file'
+REPORT = N_('this is a fault of the program: report it with the settings file')
+SHORTEN = N_("put what that page says into fewer words in its language's catalogue")
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,11 +120,13 @@ def set_document(job: Job, tell: Callable[[int], None] = lambda pages: None) -> 
         sheet = weasyprint.CSS(string=job.css, font_config=fonts)
         document = weasyprint.HTML(string=job.html).render(stylesheets=[sheet], font_config=fonts)
         if len(document.pages) != job.pages:
-            counts = f'set {len(document.pages)} pages where {job.pages} were planned'
-            raise BookError('typesetter', f'{counts}: {_overfull(document)} runs over', '', REPORT)
+            problem = _('set {count} pages where {planned} were planned: {name} runs over').format(
+                count=len(document.pages), planned=job.pages, name=_overfull(document)
+            )
+            raise BookError('typesetter', problem, '', _(REPORT if language() == SOURCE else SHORTEN))
         document.write_pdf(job.out, pdf_identifier=b'rafterbook')
     if said:
-        raise BookError('typesetter', f'said: {said[0]}', '', REPORT)
+        raise BookError('typesetter', _('said: {words}').format(words=said[0]), '', _(REPORT))
 
 
 def load_typesetter() -> ModuleType:
@@ -137,9 +141,9 @@ def load_typesetter() -> ModuleType:
         library = str(fault).split(':')[0].replace('cannot load library', '').strip(" '")
         raise BookError(
             'typesetter',
-            f'the system library {library} is missing',
+            _('the system library {library} is missing').format(library=library),
             '',
-            'run: python3 layouts/bootstrap.py setup (it says what to install on this system)',
+            _('run: python3 layouts/bootstrap.py setup (it says what to install on this system)'),
         ) from None
     module: ModuleType = weasyprint
     return module

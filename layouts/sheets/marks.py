@@ -13,6 +13,7 @@ from fontTools.ttLib import TTFont
 
 from layouts.paper.typeface import Font, GlyphSet, font_path
 from layouts.sheets.fold import FIT_MM, POINTS_PER_MM, SheetLayout, SheetSide
+from layouts.words.say import N_, _
 
 HAIRLINE_PT = 0.3
 TICK_MM = 3.0
@@ -22,6 +23,7 @@ LABEL_PT, LEAST_LABEL_PT = 6.0, 4.5
 LABEL_INSET_MM = 1.5
 """Between the label and the marks on either side of it."""
 FACE = {'wdth': 88.0, 'wght': 500.0}
+FACES = {'front': N_('front'), 'back': N_('back')}
 Point = tuple[float, float]
 
 
@@ -41,12 +43,17 @@ def line_mm(x0: float, y0: float, x1: float, y1: float, dashed: bool = False) ->
     return Line(POINTS_PER_MM * x0, POINTS_PER_MM * y0, POINTS_PER_MM * x1, POINTS_PER_MM * y1, dashed)
 
 
-def english_label(side: SheetSide) -> str:
+def sheet_label(side: SheetSide) -> str:
     """Return the words in the margin: 'section 1 of 3 · sheet 2 of 9 · front'."""
-    words = [f'section {side.section} of {side.sections}'] if side.sections > 1 else []
-    words += [f'sheet {side.sheet} of {side.sheets}', side.face]
+    words = []
+    if side.sections > 1:
+        words.append(
+            _('section {section} of {sections}').format(section=side.section, sections=side.sections)
+        )
+    words.append(_('sheet {sheet} of {sheets}').format(sheet=side.sheet, sheets=side.sheets))
+    words.append(_(FACES[side.face]))
     if side.lower_blank:
-        words.append('lower half blank')
+        words.append(_('lower half blank'))
     return ' · '.join(words)
 
 

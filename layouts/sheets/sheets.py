@@ -11,7 +11,7 @@ from pypdf import PdfReader, PdfWriter
 from pypdf.generic import ArrayObject, ByteStringObject, IndirectObject, NameObject, StreamObject
 
 from layouts.sheets.fold import PAPERS_MM, POINTS_PER_MM, SheetLayout, SheetSide, sheet_sides
-from layouts.sheets.marks import draw_lines, english_label, fold_label, mark_lines
+from layouts.sheets.marks import draw_lines, fold_label, mark_lines, sheet_label
 from layouts.sheets.sheet_forms import add_sheet, corner_of, drawn_form, glyph_form, page_form, write_whole
 
 
@@ -36,7 +36,7 @@ def impose(
     layout: SheetLayout,
     out: Path,
     instructions: Path | None = None,
-    labels: Callable[[SheetSide], str] = english_label,
+    labels: Callable[[SheetSide], str] = sheet_label,
 ) -> SheetCount:
     """Write the sheets of a booklet, ready for a two-sided printer.
 

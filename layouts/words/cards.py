@@ -2,64 +2,73 @@
 
 from __future__ import annotations
 
+from layouts.words.say import N_, _
 from tablegen.numbers import text
 from tablegen.numbers.figure import Measure
 from tablegen.tables.runs import PitchValues
 
-CAUTION = 'Geometry, not strength: code and a licensed designer decide.'
-ALL_PITCHES = 'Degrees: from square across'
-USE = 'How to use it'
-RUN_HEAD = ('run', 'ft')
-ODD_HEAD = ('run', 'in')
+CAUTION = N_('Geometry, not strength: code and a licensed designer decide.')
+ALL_PITCHES = N_('Degrees: from square across')
+USE = N_('How to use it')
+RUN_HEAD = (N_('run'), N_('ft'))
+ODD_HEAD = (N_('run'), N_('in'))
 TABLES = {
-    'common': ('Common rafter', 'along the top edge, plate line to ridge center line'),
-    'hip-valley': ('Hip or valley', 'along the top edge, corner of the plates to ridge center line'),
+    'common': (N_('Common rafter'), N_('along the top edge, plate line to ridge center line')),
+    'hip-valley': (N_('Hip or valley'), N_('along the top edge, corner of the plates to ridge center line')),
 }
-BY_FOOT = 'Lengths by the foot of run: plate line to ridge center line'
-TO_ADD = 'Odd inches of run, to add'
-RUN_COLUMNS = {'common': 'common', 'hip-valley': 'hip, valley', 'rise': 'rise'}
+BY_FOOT = N_('Lengths by the foot of run: plate line to ridge center line')
+TO_ADD = N_('Odd inches of run, to add')
+RUN_COLUMNS = {'common': N_('common'), 'hip-valley': N_('hip, valley'), 'rise': N_('rise')}
 
 STEPS = (
-    'Run: level, outside of plate to ridge center line. A shed’s: to the wall or to the ledger’s face.',
-    'Length, along the top edge = run in feet × common per ft. Then half the ridge comes off, level; '
-    'all of a ledger, where the run goes to the wall.',
-    'Hip, valley: the common’s run in feet × hip per ft.',
-    'Jack 1 is one difference long, jack 2 is two: from the corner, to the hip’s center line.',
+    N_('Run: level, outside of plate to ridge center line. A shed’s: to the wall or to the ledger’s face.'),
+    N_(
+        'Length, along the top edge = run in feet × common per ft. Then half the ridge comes off, level; '
+        'all of a ledger, where the run goes to the wall.'
+    ),
+    N_('Hip, valley: the common’s run in feet × hip per ft.'),
+    N_('Jack 1 is one difference long, jack 2 is two: from the corner, to the hip’s center line.'),
 )
-EXAMPLE = '{pitch}, run {run}: {feet} × {unit} = {length} in, near {rounded}.'
+EXAMPLE = N_('{pitch}, run {run}: {feet} × {unit} = {length} in, near {rounded}.')
 ON_SITE = (
-    'Measure the building and the lumber, not the drawing.',
-    'Cut one pair, try it, then cut the rest.',
+    N_('Measure the building and the lumber, not the drawing.'),
+    N_('Cut one pair, try it, then cut the rest.'),
 )
 RUN_STEPS = (
-    'Take the whole feet from the other side and add the odd inches here, then the odd part.',
-    'Each figure is rounded by itself: a sum of two may be {part} in off.',
-    'Half the ridge’s thickness comes off level.',
+    N_('Take the whole feet from the other side and add the odd inches here, then the odd part.'),
+    N_('Each figure is rounded by itself: a sum of two may be {part} in off.'),
+    N_('Half the ridge’s thickness comes off level.'),
 )
 MEANINGS_HEAD, PARTS_HEAD, EXAMPLE_HEAD, SITE_HEAD = (
-    'The columns',
-    'Parts of an inch',
-    'Example',
-    'Before you cut',
+    N_('The columns'),
+    N_('Parts of an inch'),
+    N_('Example'),
+    N_('Before you cut'),
 )
 
 
 def run_head(table: str, measure: Measure) -> tuple[str, str]:
     """Return the head of a column of lengths by run: the unit with it, where its figures do not have theirs."""
-    name = RUN_COLUMNS[table]
-    return (name, 'inches') if measure.style == text.INCHES else ('', name)
+    name = _(RUN_COLUMNS[table])
+    return (name, _('inches')) if measure.style == text.INCHES else ('', name)
 
 
 def values_lines(values: PitchValues) -> tuple[str, str]:
     """Return the cuts of one pitch in a line, and in a shorter one."""
-    full = (
-        f'From square, on the side: plumb cut {values.plumb_cut.text}, hip {values.hip_plumb_cut.text}; '
-        f'on the top edge: cheek of jacks {values.jack_cheek.text}, hip {values.hip_cheek.text}. '
-        f'Backing: tilt {values.backing_bevel.text}. '
-        f'Per foot of run {values.common_per_foot.text} in, hip {values.hip_per_foot.text} in.'
+    figures = {
+        'plumb': values.plumb_cut.text,
+        'hip_plumb': values.hip_plumb_cut.text,
+        'cheek': values.jack_cheek.text,
+        'hip_cheek': values.hip_cheek.text,
+        'tilt': values.backing_bevel.text,
+        'common': values.common_per_foot.text,
+        'hip': values.hip_per_foot.text,
+    }
+    full = _(
+        'From square, on the side: plumb cut {plumb}, hip {hip_plumb}; on the top edge: cheek of jacks {cheek}, hip '
+        '{hip_cheek}. Backing: tilt {tilt}. Per foot of run {common} in, hip {hip} in.'
     )
-    short = (
-        f'From square: side {values.plumb_cut.text}, hip {values.hip_plumb_cut.text}; top edge, cheek of '
-        f'jacks {values.jack_cheek.text}, hip {values.hip_cheek.text}. Backing {values.backing_bevel.text}.'
+    short = _(
+        'From square: side {plumb}, hip {hip_plumb}; top edge, cheek of jacks {cheek}, hip {hip_cheek}. Backing {tilt}.'
     )
-    return full, short
+    return full.format(**figures), short.format(**figures)
