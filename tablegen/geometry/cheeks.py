@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.geometry.corner import Corner, hip_angle
-from tablegen.numbers.angles import Angle, angle_of_sine
+from tablegen.geometry.corner import Corner, hip_angle, in_plane
+from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.units import INCHES
 
@@ -24,8 +24,6 @@ class Cheek:
     """Tilt of the blade from square, the saw's shoe on that side."""
     top: Angle
     """On the TOP: the cut's line, from the line square across."""
-    top_blade: Angle
-    """Tilt from square if it is cut from the top face along that line, the shoe on the top."""
 
     def top_from_square(self) -> Angle:
         """Return the line on the top from the line square across it."""
@@ -79,18 +77,10 @@ def jack(at: Corner) -> Cheek:
         top: the jack's top edge lies in plane A, square to its sides. Both cheeks of a cripple between a hip
         and a valley, and the lower end of a valley jack, are this cut. Regular: figure 144/Lc.
 
-    Source: the hip's side stands at the plan angle a to a line square across the jack. On the jack's top the
-    part along the jack is stretched by 1/cos θ: tan(from square) = tan a / cos θ. From the top, the blade
-    leans by the part of the cut's level normal that is square to plane A: sin = sin θ cos a.
+    Source: the hip's side stands at the plan angle a to a line square across the jack, which runs as the eave does; on
+    the jack's top, in plane A, at the angle in_plane.
     """
-    slope = Angle(at.slope_a)
-    from_square = Angle(at.plan_a.tan() / slope.cosine())
-    return Cheek(
-        saw=slope,
-        blade=at.plan_a,
-        top=from_square,
-        top_blade=angle_of_sine(slope.sine() * at.plan_a.cosine()),
-    )
+    return Cheek(saw=Angle(at.slope_a), blade=at.plan_a, top=in_plane(at))
 
 
 def hip_against(plan: Angle, at: Corner) -> Cheek:
@@ -105,12 +95,7 @@ def hip_against(plan: Angle, at: Corner) -> Cheek:
     Source: on the top the hip's length is stretched by 1/cos H, its width is not: tan(from square) = cot g / cos H.
     """
     slope = hip_angle(at)
-    return Cheek(
-        saw=slope,
-        blade=plan.complement(),
-        top=Angle(plan.tan() * slope.cosine()).complement(),
-        top_blade=angle_of_sine(slope.sine() * plan.sine()),
-    )
+    return Cheek(saw=slope, blade=plan.complement(), top=Angle(plan.tan() * slope.cosine()).complement())
 
 
 def hip_at_ridge(at: Corner) -> Cheek:
@@ -145,10 +130,9 @@ def backed_at_ridge(at: Corner) -> Angle:
     Returned:
         angle from the line square across the hip, on that face: tan = cot a · cos θ
 
-    Source: the backed face lies in plane A, where the ridge's side is level: from the hip's line to a level line
-    it is tan a / cos θ in plane A, and this its complement.
+    Source: the backed face lies in plane A, where the ridge's side is level as the eave is: the complement of in_plane.
     """
-    return Angle(at.plan_a.tan() / Angle(at.slope_a).cosine()).complement()
+    return in_plane(at).complement()
 
 
 def backed_at_common(at: Corner) -> Angle:
@@ -157,6 +141,6 @@ def backed_at_common(at: Corner) -> Angle:
     Returned:
         angle from the line square across the hip, on that face: tan = tan a / cos θ (regular: figure 144/Lc)
 
-    Source: in plane A the common's side runs straight up the slope: the complement of backed_at_ridge.
+    Source: in plane A the common's side runs straight up the slope, square to the eave.
     """
-    return backed_at_ridge(at).complement()
+    return in_plane(at)

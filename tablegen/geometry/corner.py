@@ -132,6 +132,14 @@ def hip_angle(at: Corner) -> Angle:
     return Angle(at.hip_slope)
 
 
+def in_plane(at: Corner) -> Angle:
+    """Return the angle from eave A to the hip or valley IN roof plane A, on its face.
+
+    Source: for each inch along the eave the hip gains tan a of level run of A, which the slope stretches by 1/cos θ.
+    """
+    return Angle(at.plan_a.tan() / Angle(at.slope_a).cosine())
+
+
 def jack_difference(spacing_in: Fraction, at: Corner) -> Exact:
     """Return the difference in length of neighboring jacks of plane A.
 
@@ -142,6 +150,6 @@ def jack_difference(spacing_in: Fraction, at: Corner) -> Exact:
         in, along A's slope; jack n is n differences from the plate line to the hip's center line when the
         first stands one space from the corner
 
-    Source: a space s along the eave adds s tan a of level run, and the slope stretches it by 1/cos θ.
+    Source: what the hip gains up the slope over a space along the eave.
     """
-    return spacing_in * at.plan_a.tan() / Angle(at.slope_a).cosine()
+    return spacing_in * in_plane(at).tan()

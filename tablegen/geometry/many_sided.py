@@ -10,11 +10,13 @@ from fractions import Fraction
 
 from tablegen.errors import BookError
 from tablegen.geometry import cheeks
+from tablegen.geometry import corner as corners
 from tablegen.geometry.cheeks import Cheek
 from tablegen.geometry.corner import Corner, corner
 from tablegen.messages import message
 from tablegen.numbers.angles import Angle, tangent_of_degrees
-from tablegen.numbers.exact import Exact, one_term, root
+from tablegen.numbers.exact import Exact
+from tablegen.numbers.units import INCHES
 
 FEWEST_SIDES = 3
 MOST_SIDES = 360
@@ -53,17 +55,13 @@ def regular_corner(slope: Exact, sides: int) -> Corner:
 
 
 def hip_unit_run(sides: int) -> Exact:
-    """Return the hip's own level run for 12 in of apothem, in: 12 / cos p."""
-    return 12 / half_central(sides).cosine()
+    """Return the hip's own level run for a foot of apothem, in."""
+    return radius_from_apothem(INCHES.unit_run, sides)
 
 
 def hip_length(apothem_in: Fraction, slope: Exact, sides: int) -> Exact:
-    """Return the hip, in, along its slope, corner of the plates to the middle axis.
-
-    Source: √((apothem / cos p)² + rise²); per 12 in of apothem √((12/cos p)² + r²).
-    """
-    squares = 1 / half_central(sides).cosine().squared() + slope.squared()
-    return root(squares * apothem_in * apothem_in)
+    """Return the hip, in, along its slope, corner of the plates to the middle axis."""
+    return corners.hip_length(apothem_in, regular_corner(slope, sides))
 
 
 def side_from_apothem(apothem_in: Fraction, sides: int) -> Exact:
@@ -102,17 +100,3 @@ def peak_point(hip_thickness_in: Fraction, sides: int) -> Exact:
     Source: half of the thickness over tan p.
     """
     return hip_thickness_in / 2 / half_central(sides).tan()
-
-
-def shortening_at_post(width_in: Fraction) -> Exact:
-    """Return the shortening of a hip at a center post with a flat face square to each hip, in, LEVEL.
-
-    Given:
-        width_in  of the post across flats, in
-
-    Notes:
-        1. The cut is then a plain plumb cut, without any cheek. along() gives it on the hip's slope.
-
-    Source: the face stands half of the width from the axis.
-    """
-    return one_term(width_in / 2)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from tablegen.geometry.corner import Corner
+from tablegen.geometry.corner import Corner, run_b
 from tablegen.numbers.exact import Exact, exact
 
 
@@ -36,26 +36,16 @@ def top_of_ridge(run_in: Fraction, height_in: Exact, ridge_thickness_in: Fractio
     return top_of_planes(run_in, height_in, slope) - sits_down(ridge_thickness_in, slope)
 
 
-def hip_ridge_length(plate_length_in: Fraction, plate_width_in: Fraction) -> Exact:
+def unequal_ridge_length(plate_length_in: Fraction, run_a_in: Fraction, at: Corner) -> Exact:
     """Return the ridge of a hip roof, in, between the points where its center line and the hips' meet.
 
     Given:
-        plate_length_in, plate_width_in  outside of plates, in, length not less than width; one pitch all round
-
-    Source: each end's hips come in by half the width.
-    """
-    return exact(plate_length_in - plate_width_in)
-
-
-def unequal_ridge_length(plate_length_in: Fraction, run_a_in: Fraction, at: Corner) -> Exact:
-    """Return that ridge where the ends have another pitch, in, both ends alike, square corners.
-
-    Given:
-        run_a_in  level run of the main roof A, whose eaves run along plate_length_in; B is the end
+        plate_length_in  outside of plates, along the ridge; both ends alike, square corners
+        run_a_in         level run of the main roof A, whose eaves run along plate_length_in; B is the end
 
     Source: each end comes in by B's run, which rises as high as A's.
     """
-    return plate_length_in - 2 * (at.slope_a * run_a_in / at.slope_b)
+    return plate_length_in - 2 * run_b(run_a_in, at)
 
 
 def end_past_commons(common_thickness_in: Fraction) -> Exact:

@@ -12,15 +12,12 @@ from tablegen.geometry import corner, shortening
 from tablegen.geometry.corner import Corner
 from tablegen.messages import message
 from tablegen.numbers.angles import Angle
-from tablegen.numbers.exact import Exact, exact
+from tablegen.numbers.exact import Exact
 
 
 def common_tail(overhang_in: Exact | Fraction, slope: Exact) -> Exact:
-    """Return the tail of a common rafter, in, along its top edge, plate line to tail end.
-
-    Source: overhang over cos θ.
-    """
-    return exact(overhang_in) / Angle(slope).cosine()
+    """Return the tail of a common rafter, in, along its top edge, plate line to tail end."""
+    return shortening.along(overhang_in, slope)
 
 
 def hip_tail(overhang_a_in: Fraction, at: Corner) -> Exact:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from tablegen.geometry.corner import Corner
+from tablegen.geometry.corner import Corner, in_plane
 from tablegen.numbers.angles import Angle, angle_of_sine, half_angle_of_cosine
 from tablegen.numbers.exact import Exact
 
@@ -57,15 +57,15 @@ def in_the_plane(at: Corner) -> Miter:
     """
     a, b = Angle(at.slope_a), Angle(at.slope_b)
     between = a.cosine() * b.cosine() - at.cosine * a.sine() * b.sine()
-    return Miter(sheathing_from_eave(at).complement(), half_angle_of_cosine(between))
+    return Miter(in_plane(at).complement(), half_angle_of_cosine(between))
 
 
 def sheathing_from_eave(at: Corner) -> Angle:
     """Return the cut of sheathing on plane A along a hip or valley, on its face, from the edge along the eave.
 
-    Source: in plane A the hip gains tan a / cos θ up the slope for each inch along the eave.
+    Source: it lies in plane A along the hip.
     """
-    return Angle(at.plan_a.tan() / Angle(at.slope_a).cosine())
+    return in_plane(at)
 
 
 def sheathing_plumb_bevel(at: Corner) -> Angle:

@@ -187,8 +187,6 @@ class CutReadings:
     blade: mpf
     """From square, the shoe on the side."""
     top_from_edge: mpf
-    top_blade: mpf
-    """From square, the shoe on the top."""
 
 
 def cut_readings(board, cut, top=None):
@@ -200,5 +198,4 @@ def cut_readings(board, cut, top=None):
         saw=line_angle(along(cut, side), across),
         blade=mp.pi / 2 - dihedral(cut, side),
         top_from_edge=line_angle(along(cut, top), edge),
-        top_blade=mp.pi / 2 - dihedral(cut, top),
     )

@@ -97,10 +97,11 @@ def test_a_jack_and_a_common_beside_the_hip_agree(slope_a, slope_b):
 @quick
 @given(slopes)
 def test_the_cheeks_two_lines_are_one_cut(slope):
-    """The part of its direction that lies along the board is the same from the side and from the top."""
-    cut = cheeks.jack(corner.square_corner(slope, slope))
+    """The part of its direction that lies along the board is the same from the side and from the top, where a blade leans as for sheathing."""
+    at = corner.square_corner(slope, slope)
+    cut = cheeks.jack(at)
     from_side = mp.cos(radians(cut.saw)) * mp.cos(radians(cut.blade))
-    from_top = mp.cos(radians(cut.top_from_square())) * mp.cos(radians(cut.top_blade))
+    from_top = mp.cos(radians(cut.top_from_square())) * mp.cos(radians(trim.sheathing_plumb_bevel(at)))
 
     assert abs(from_side - from_top) < mpf('1e-20')
 
