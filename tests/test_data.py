@@ -15,17 +15,15 @@ from layouts.command import main
 HELP = 'see rafterbook data --help'
 PITCH = 'a pitch such as 6, 6/12, 6 in 12, 6:12, 7.5, 7 1/2 or 26.565 deg, above 0 and up to 24 in 12'
 LENGTH = 'a length such as 4 ft, 4\' 7 1/2", 55.5 in, 55 1/2 (inches), 1.4 m or 1400 mm'
-HEADING = (
-    'pitch,run_inches,common_inches,common_text,hip_valley_inches,hip_valley_text,rise_inches,rise_text\n'
-)
+HEADING = 'pitch,run_inches,run_text,common_inches,common_text,hip_valley_inches,hip_valley_text,rise_inches,rise_text\n'
 # Source: √180, √324, √200.25, √344.25 and twice each, worked by mpmath, a general library, at 30 digits.
 TWO_PITCHES = (
     HEADING
     + """\
-6 in 12,12.000000000,13.416407865,13 7/16,18.000000000,18,6.000000000,6
-6 in 12,24.000000000,26.832815730,26 13/16,36.000000000,36,12.000000000,12
-7 1/2 in 12,12.000000000,14.150971698,14 1/8,18.553975315,18 9/16,7.500000000,7 1/2
-7 1/2 in 12,24.000000000,28.301943396,28 5/16,37.107950631,37 1/8,15.000000000,15
+6 in 12,12.000000000,12,13.416407865,13 7/16,18.000000000,18,6.000000000,6
+6 in 12,24.000000000,24,26.832815730,26 13/16,36.000000000,36,12.000000000,12
+7 1/2 in 12,12.000000000,12,14.150971698,14 1/8,18.553975315,18 9/16,7.500000000,7 1/2
+7 1/2 in 12,24.000000000,24,28.301943396,28 5/16,37.107950631,37 1/8,15.000000000,15
 """
 )
 ASKED = ('--pitches', '6, 7.5', '--runs', '1 ft to 2 ft by 1 ft')
@@ -40,13 +38,24 @@ def test_json_lines_say_what_csv_says():
     status, told, remarks = ask('data', '--format', 'jsonl', *ASKED)
 
     assert (status, remarks) == (0, '')
-    assert [json.loads(line) for line in told.splitlines()] == list(csv.DictReader(StringIO(TWO_PITCHES)))
+    told = [json.loads(line) for line in told.splitlines()]
+    assert [list(row) for row in told] == 4 * [['pitch', 'run', 'common', 'hip_valley', 'rise']]
+    assert [flat(row) for row in told] == list(csv.DictReader(StringIO(TWO_PITCHES)))
+
+
+def flat(row):
+    """Return an object of JSON as CSV has it: each figure's own values after its name."""
+    found = {}
+    for name, value in row.items():
+        inner = value.items() if isinstance(value, dict) else [('', value)]
+        found |= {f'{name}_{key}'.rstrip('_'): one for key, one in inner}
+    return found
 
 
 def test_the_whole_default_book():
     told = ask('data')[1].splitlines()
     assert len(told) == 1 + 24 * 288
-    assert told[-1] == '24 in 12,288.000000000,643.987577520,644,705.453045922,705 7/16,576.000000000,576'
+    assert told[-1] == '24 in 12,288.000000000,288,643.987577520,644,705.453045922,705 7/16,576.000000000,576'
 
 
 def test_find_says_the_same():
@@ -62,7 +71,7 @@ def test_lengths_read_as_asked():
     told = ask('data', '--pitches', '6', '--runs', '4 ft', '--nearest', '1/8', '--feet-inches')[1]
     assert (
         told
-        == HEADING + '6 in 12,48.000000000,53.665631460,4′ 5 5/8″,72.000000000,6′ 0″,24.000000000,2′ 0″\n'
+        == HEADING + '6 in 12,48.000000000,48,53.665631460,4′ 5 5/8″,72.000000000,6′ 0″,24.000000000,2′ 0″\n'
     )
 
 

@@ -1,22 +1,25 @@
-"""data --table: every reference table for other programs, as many rows and figures as the book prints."""
+"""data --table: every table for other programs, as CSV and as JSON lines that the package's schema allows."""
 
 from __future__ import annotations
 
 import csv
 import json
-from fractions import Fraction
+from importlib.resources import files
 from io import StringIO
 
 import pytest
 from asking import ask
+from jsonschema import Draft202012Validator
 
 from tablegen.settings import Settings
-from tablegen.tables.data_columns import table_data
-from tablegen.tables.finish import cells
 from tablegen.tables.tables import tables
 
 HELP = 'see rafterbook data --help'
-EVERY = tables(Settings())
+EVERY = [table.key for table in tables(Settings())]
+SCHEMA = json.loads(files('layouts.told').joinpath('schemas/data.json').read_text('utf-8'))
+
+
+PITCH = {'pitch': '8 in 12'}
 
 
 def rows_of(*words: str) -> list[dict]:
@@ -25,52 +28,63 @@ def rows_of(*words: str) -> list[dict]:
     return list(csv.DictReader(StringIO(told)))
 
 
-def worth(mixed: str) -> Fraction:
-    """Return the value of a mixed number with its sign."""
-    size = sum(map(Fraction, mixed.removeprefix('−').split()))
-    return -size if mixed.startswith('−') else size
+def objects_of(*words: str) -> list[dict]:
+    status, told, remarks = ask('data', *words, '--format', 'jsonl')
+    assert (status, remarks) == (0, '')
+    return [json.loads(line) for line in told.splitlines()]
 
 
-def test_the_list_names_every_table():
-    listed = rows_of('--tables')
-
-    assert [row['table'] for row in listed] == [table.key for table in EVERY]
-    assert all(row['title'] and row['measured'] for row in listed)
-
-
-@pytest.mark.parametrize('table', EVERY, ids=lambda table: table.key)
-def test_every_figure_of_a_table_is_told(table):
-    """Text as the book prints it, and a number worth the same."""
-    rows = table.rows(Settings())
-    printed = [list(cells(row).values()) for row in rows]
-    names = next(table_data(rows, table.names()))
-    told = rows_of('--table', table.key)
-
-    assert len(told) == len(printed)
-    for row, book in zip(told, printed, strict=True):
-        shown = [name for name in names if f'{name.removesuffix("_inches")}_text' not in names]
-        assert len(shown) == len(book)
-        for name, cell in zip(shown, book, strict=True):
-            if not name.endswith('_text'):
-                assert row[name] == cell.removesuffix('°').replace('−', '-')
-                continue
-            assert row[name] == cell
-            assert not cell or Fraction(row[f'{name.removesuffix("_text")}_inches']) == worth(cell)
+def faults(told: object, what: str) -> list[str]:
+    """Return what a schema finds wrong with a row, or with a table of the list."""
+    validator = Draft202012Validator(SCHEMA | {'$ref': f'#/$defs/{what}'})
+    return [fault.message for fault in validator.iter_errors(told)]
 
 
-def test_json_lines_say_what_csv_says():
-    words = ('--table', 'hips', '--pitches', '8', '--nearest', '1/8')
-    assert [json.loads(line) for line in ask('data', *words, '--format', 'jsonl')[1].splitlines()] == rows_of(
-        *words
-    )
+def test_the_schema_is_one():
+    Draft202012Validator.check_schema(SCHEMA)
+
+
+@pytest.mark.parametrize('key', ['runs', *EVERY])
+def test_rows_are_what_the_schema_says(key):
+    words = ('--pitches', '4, 7.5, 30 deg') + (('--runs', '1 ft to 2 ft by 1 in') if key == 'runs' else ())
+    rows = objects_of('--table', key, *words)
+
+    assert rows
+    assert [faults(row, 'row') for row in rows if faults(row, 'row')] == []
+
+
+@pytest.mark.parametrize(
+    'row',
+    [
+        PITCH | {'heel': {'inches': '2.3', 'text': '2 5/16'}},
+        PITCH | {'heel': {'inches': '2.333333333'}},
+        PITCH | {'heel': {'inches': 2.333333333, 'text': '2 5/16'}},
+        PITCH | {'heel': {'inches': '2.333333333', 'text': '2 5/16', 'marks': ['deep']}},
+        PITCH | {'Heel': {'inches': '2.333333333', 'text': '2 5/16'}},
+        PITCH,
+    ],
+)
+def test_another_form_is_none(row):
+    assert faults(row, 'row')
+
+
+def test_the_list_is_what_the_schema_says():
+    listed = objects_of('--tables')
+
+    assert [one['table'] for one in listed] == [row['table'] for row in rows_of('--tables')] == EVERY
+    assert [faults(one, 'table') for one in listed if faults(one, 'table')] == []
 
 
 def test_one_row():
-    """Source: t/2 · 8/√288 = 0.354, the nearest eighth 3/8; √(288 + 64) = 18.762."""
-    (row,) = rows_of('--table', 'hips', '--pitches', '8', '--nearest', '1/8')
+    """Source: t/2 · 8/√288 = 0.353553391, the nearest eighth 3/8; √(288 + 64) = 18.761663039; mpmath at 30 digits."""
+    words = ('--table', 'hips', '--pitches', '8', '--nearest', '1/8')
+    (row,), (told,) = rows_of(*words), objects_of(*words)
 
-    assert (row['drop_plumb_inches'], row['drop_plumb_text']) == ('0.375000', '3/8')
-    assert (row['per_foot_inches'], row['backing_bevel_degrees']) == ('18.762', '23.09')
+    assert (row['drop_plumb_inches'], row['drop_plumb_text']) == ('0.353553391', '3/8')
+    assert (row['per_foot_inches'], row['per_foot_text']) == ('18.761663039', '18.762')
+    assert (row['backing_bevel_degrees'], row['backing_bevel_text']) == ('23.093469270', '23.09°')
+    assert told['drop_plumb'] == {'inches': '0.353553391', 'text': '3/8'}
+    assert told['backing_bevel'] == {'degrees': '23.093469270'}
 
 
 @pytest.mark.parametrize(

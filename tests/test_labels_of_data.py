@@ -3,17 +3,19 @@
 from __future__ import annotations
 
 import csv
-from fractions import Fraction
+import json
+import re
+from dataclasses import dataclass
 from io import StringIO
 
 import pytest
 from asking import ask
 from claimed import unclaimed
-from labels.data_names import marks_of, marks_said, names_of, slug, stub_heads, stubs_of
+from labels.data_names import marks_of, names_of, stub_heads, stubs_of
 from labels.every import EXPECTED
 from labels.expected import BY_PITCH, Labels
 from labels.pitch_pages import RUNS
-from oracle.rounding import decimal, part
+from oracle.rounding import nine_decimals, part
 from skewed import LONGEST_FT, SKEWED
 
 BY_KEY = {one.key: one for one in EXPECTED}
@@ -34,61 +36,93 @@ def told(*words: str) -> list[dict[str, str]]:
     return list(csv.DictReader(StringIO(out)))
 
 
-def cells(name: str, figure: str) -> dict[str, str]:
-    """Return a printed figure as a data file has it: one value, or one in decimals and one as printed."""
-    if not name.endswith('*'):
-        return {name: figure.removesuffix('°').replace('−', '-')}
-    bare = figure.replace('−', '-')
-    value = sum(map(Fraction, bare.removeprefix('-').split())) if bare else None
-    shown = '' if value is None else ('-' if bare.startswith('-') else '') + decimal(value, 6)
-    return {f'{name[:-1]}inches': shown, f'{name[:-1]}text': figure}
+@dataclass(frozen=True)
+class Cell:
+    """What a file should tell of one figure, or of what a row is called by."""
+
+    name: str
+    """As in labels.data_names."""
+    exact: str
+    """'' for a word or a whole number, and for no figure."""
+    text: str
+    marks: list[str] | None = None
+
+    @property
+    def key(self) -> str:
+        return re.sub(r'_(\*|inches|degrees)$', '', self.name)
+
+    @property
+    def unit(self) -> str:
+        return 'degrees' if self.name.endswith('_degrees') else '' if self.name == self.key else 'inches'
+
+    @property
+    def is_figure(self) -> bool:
+        return bool(self.unit) or self.name.startswith('area')
+
+    def csv(self) -> dict[str, str]:
+        """Return its cells by the names of their columns."""
+        if not self.is_figure:
+            return {self.key: self.text}
+        exact = {f'{self.key}_{self.unit}'.rstrip('_'): self.exact, f'{self.key}_text': self.text}
+        return exact if self.marks is None else exact | {f'{self.key}_marks': ' '.join(self.marks)}
+
+    def json(self) -> object:
+        """Return its value."""
+        if not self.is_figure:
+            return self.text if re.search('[^0-9]', self.text) else int(self.text)
+        if not self.text:
+            return None
+        if not self.unit:
+            return self.exact
+        told = {self.unit: self.exact} | ({} if self.unit == 'degrees' else {'text': self.text})
+        return told if self.marks is None else told | {'marks': self.marks}
 
 
-def label_cells(wanted: Labels, label: str) -> dict[str, str]:
-    """Return what a row is called by."""
+def row_of(wanted: Labels, label: str, value: object) -> list[Cell]:
+    """Return what a row should tell, in the order of the printed columns."""
     stubs = stubs_of(wanted)
     parts = label.split() if len(stubs) > 1 else [label]
     pitches = stubs in (('pitch',), ('a', 'b'))
-    return {stub: f'{one} in 12' if pitches else one for stub, one in zip(stubs, parts, strict=True)}
+    row = [
+        Cell(name, nine_decimals(value) if '*' in name else '', f'{one} in 12' if pitches else one)
+        for name, one in zip(stubs, parts, strict=True)
+    ]
+    for name, column in zip(names_of(wanted), wanted.columns, strict=True):
+        figure, signs = column.figure(value), marks_of(wanted, column.head)
+        text = figure.rstrip('†‡§').replace('–', '')
+        marks = None if signs is None else [signs[sign] for sign in figure[len(text) :] if sign in signs]
+        row.append(Cell(name, getattr(figure, 'exact', '') if text else '', text, marks))
+    return row
 
 
 @pytest.mark.parametrize('key', BY_KEY)
 def test_a_table_as_data(settings, key):
     wanted = BY_KEY[key]
-    rows, names, flags = told(settings, '--table', key), names_of(wanted), marks_of(wanted)
-    expected, dashed = [], set()
-    for place, (label, value) in enumerate(wanted.rows):
-        row, figures = label_cells(wanted, label), {one.head: one.figure(value) for one in wanted.columns}
-        for name, figure in zip(names, figures.values(), strict=True):
-            row |= cells(name, '' if figure == '–' else figure.rstrip('†‡§'))
-        for name, (head, marks) in flags.items():
-            row[name] = str(max(map(marks.find, figures[head]), default=-1) + 1)
-            dashed |= {(place, name)} if figures[head] == '–' else set()  # no figure that could be marked
-        expected.append(row)
+    rows = told(settings, '--table', key)
+    expected = [row_of(wanted, label, value) for label, value in wanted.rows]
+    objects = [{cell.key: cell.json() for cell in row} for row in expected]
+    lines = ask('data', settings, '--table', key, '--format', 'jsonl')[1].splitlines()
 
-    assert list(rows[0]) == list(expected[0])
-    assert [
-        (row[next(iter(row))], name, row[name], wished[name])
-        for place, (row, wished) in enumerate(zip(rows, expected, strict=True))
-        for name in row
-        if row[name] != wished[name] and (place, name) not in dashed
-    ] == []
+    assert rows == [{name: text for cell in row for name, text in cell.csv().items()} for row in expected]
+    assert list(rows[0]) == [name for cell in expected[0] for name in cell.csv()]
+    assert [json.loads(line) for line in lines] == objects
 
 
 def test_the_list_of_tables(settings):
-    """Each by its name, with its title, its heads in their order and the line that it is measured from."""
+    """Each by its name, with its title, its columns and heads in their order and the line that it is measured from."""
     rows = told(settings, '--tables')
+    lines = ask('data', settings, '--tables', '--format', 'jsonl')[1].splitlines()
 
     assert [row['table'] for row in rows] == list(BY_KEY)
-    for row in rows:
-        wanted, heads = BY_KEY[row['table']], row['heads'].split(' | ')
-        named = [*stub_heads(wanted), *(column.head for column in wanted.columns)]
-        says = (*wanted.says, *marks_said(wanted))
+    for row, line in zip(rows, lines, strict=True):
+        wanted, listed = BY_KEY[row['table']], json.loads(line)
+        keys = [cell.key for cell in row_of(wanted, *wanted.rows[0])]
         assert row['title'] == wanted.title
-        assert heads[: len(named)] == named
-        assert [slug(head) for head in heads[len(named) :]] == list(marks_of(wanted))
-        assert [words for words in says if words not in row['measured']] == [], row['measured']
-        assert unclaimed(row['measured'].replace('; marks: thin', '; thin'), (*says, 'inches')) == []
+        assert row['columns'].split(' | ') == keys == [column['key'] for column in listed['columns']]
+        assert row['heads'].split(' | ') == [*stub_heads(wanted), *(column.head for column in wanted.columns)]
+        assert [words for words in wanted.says if words not in row['measured']] == [], row['measured']
+        assert unclaimed(row['measured'], (*wanted.says, 'inches')) == []
+        assert listed['measured'] == row['measured']
 
 
 def test_runs_as_data(settings):
@@ -97,9 +131,9 @@ def test_runs_as_data(settings):
     expected = []
     for label, at in BY_PITCH:
         for run in range(1, 12 * LONGEST_FT + 1):
-            row = {'pitch': f'{label} in 12', 'run_inches': decimal(run, 9)}
+            row = {'pitch': f'{label} in 12', 'run_inches': nine_decimals(run), 'run_text': str(run)}
             for name, runs in names.items():
                 length = runs.length(at, run)
-                row |= {f'{name}_inches': decimal(length, 9), f'{name}_text': part(length)}
+                row |= {f'{name}_inches': nine_decimals(length), f'{name}_text': part(length)}
             expected.append(row)
     assert told(settings) == expected

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import fields
 from fractions import Fraction
 from itertools import pairwise, takewhile
 from pathlib import Path
@@ -17,18 +16,22 @@ from layouts.pages.book import plan
 from layouts.pages.reference_pages import LETTERS
 from layouts.paper.trim import trim_of
 from layouts.pdf.typeset import Job, set_document
+from layouts.words.datum import datum_of
+from layouts.words.say import say
 from tablegen.geometry.pitch import Pitch
 from tablegen.groups import GROUPS, HOUSE_GROUPS
+from tablegen.messages import Message
 from tablegen.numbers.figure import Figure
 from tablegen.numbers.text import rational
 from tablegen.settings import BOOK_PARTS, USUAL_PARTS, Settings, read_settings
+from tablegen.tables.table import PAST_A_QUARTER, PAST_A_THIRD, THIN, Row
 from tablegen.tables.tables import tables
 
 BOOKS = {
     'inches': 'pitches = [4, "7 1/2", 8, 12, 18]',
     'feet': 'pitches = ["30 deg", 6]\nlengths = "feet-inches"\nsmallest_part = "1/64"\ntrim = "large"\npaper = "a4"',
 }
-MARKS = ('', '†', '‡')
+SIGNS = {PAST_A_QUARTER: '†', PAST_A_THIRD: '‡', THIN: '§'}
 
 
 def book(name: str) -> Settings:
@@ -57,23 +60,12 @@ def printed(request, tmp_path_factory) -> tuple[Settings, list[tuple[object, lis
     )
 
 
-def cells_of(row: object) -> list[str]:
+def cells_of(row: Row) -> list[str]:
     """Return a row's figures as a table prints them, blanks left out; what marks a notch stands at its figure."""
-    thin = several(getattr(row, 'thin', ()))
-    marks = iter(zip(several(getattr(row, 'marks', (0,) * len(thin))), thin, strict=True))
-    found = []
-    for field in fields(row):
-        value = getattr(row, field.name)
-        if field.name in ('marks', 'thin'):
-            continue
-        for one in value if isinstance(value, tuple) else (value,):
-            past, under = next(marks) if field.name in getattr(row, 'MARKED', ()) else (0, 0)
-            found.append(text_of(one) + (MARKS[past] + '§' * under if one else ''))
-    return found
-
-
-def several(value: object) -> tuple:
-    return value if isinstance(value, tuple) else (value,)
+    return [
+        text_of(cell) + ''.join(SIGNS[mark] for mark in marks)
+        for cell, marks in zip(row.cells, row.marks, strict=True)
+    ]
 
 
 def text_of(value: object) -> str:
@@ -81,6 +73,8 @@ def text_of(value: object) -> str:
         return value.short
     if isinstance(value, Figure):
         return value.text.removesuffix('″')
+    if isinstance(value, Message):
+        return say(value)
     return '' if value is None else rational(value) if isinstance(value, Fraction) else str(value)
 
 
@@ -106,11 +100,9 @@ def test_every_figure_of_every_table_is_read_back(printed):
             for content, lines in pages
             if isinstance(content, TablePage)
             for section in content.sections
-            if section.title.partition(', ')[0] == table.title.partition(', ')[0]
-            and re.fullmatch(re.escape(table.title) + r'(, \d of \d)?', section.title)
+            if re.fullmatch(re.escape(say(table.title)) + r'(, \d of \d)?', section.title)
         ]
-        rows = table.rows(settings)
-        stubs = {'unequal': 2}.get(table.group, 3 if table.key == 'whole-triangles' else 1)
+        rows, stubs = list(table.rows()), table.stubs
         place = 0
         names = [split(cells_of(row)[:stubs]) for row in rows]
         for section, lines in parts:
@@ -142,11 +134,9 @@ def test_every_table_says_from_where_to_where(printed):
         section for content, _ in pages if isinstance(content, TablePage) for section in content.sections
     ]
     for table in tables(settings):
-        line = table.line.partition('; marks:')[0]
-        said = {line, line.replace('inches', 'feet and inches', 1)}
-        assert {
-            one.line[0].lower() + one.line[1:] for one in sections if one.title.startswith(table.title)
-        } <= {one[0].lower() + one[1:] for one in said}
+        line = datum_of(table, table.columns)
+        said = {one.line for one in sections if one.title.startswith(say(table.title))}
+        assert said == {line[0].upper() + line[1:]}
 
 
 def test_marks_are_explained_where_they_stand(printed):

@@ -5,16 +5,18 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from itertools import accumulate, pairwise
+from typing import Any
 
 from layouts.grid.fitting import REFERENCE, Fit, em, fit, widest
 from layouts.grid.grid import GROUP, Grid, grid
 from layouts.grid.heads import HEAD_SIZE, corner_width, two_lines
-from layouts.grid.table_columns import NOTHING, Columns, columns_of
+from layouts.grid.table_columns import Columns, columns_of
 from layouts.paper.page import Draft, Index, Tab
 from layouts.paper.trim import FIGURE_SPACE, Trim
-from layouts.words.reference import SPANS, notes
-from tablegen.settings import Settings
-from tablegen.tables.former import Table
+from layouts.words.datum import datum_of
+from layouts.words.say import say
+from tablegen.messages import message
+from tablegen.tables.table import Row, Table
 
 HEAD_UNITS, LINE_UNITS, LETTERS_TO_A_LINE = 41.0, 10.0, 70
 """Height of title and column heads together, of a line of small print, and how much it holds."""
@@ -24,18 +26,6 @@ LEAST_ROW_UNITS = 9.5
 """Figures of 7.7 to 8.3 units with less than this between them run together in bad light."""
 LABEL_GAP = 7.0
 """Between a row's name and its first figure, in units."""
-COLUMN_CUTS = {'braces': (7, 6)}
-"""Columns of each page where a table is best cut in one place."""
-STUBS = {
-    'unequal-hips': 2,
-    'unequal-cheeks': 2,
-    'unequal-fit': 2,
-    'unequal-slide': 2,
-    'unequal-shortening': 2,
-    'unequal-points': 2,
-    'whole-triangles': 3,
-}
-"""Values that name a row, where there are more than one."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,11 +60,11 @@ class Piece:
     make: Callable[[], TableSection]
 
 
-def table_drafts(tables: Sequence[Table], settings: Settings, trim: Trim, tab: Tab, head: str) -> list[Draft]:
+def table_drafts(tables: Sequence[Table[Any]], trim: Trim, tab: Tab, head: str) -> list[Draft]:
     """Return the pages of some tables, in their order; tables that are short share a page."""
     pages: list[list[Piece]] = []
     used = 0.0
-    for piece in [piece for table in tables for piece in _pieces(table, settings, trim)]:
+    for piece in [piece for table in tables for piece in _pieces(table, trim)]:
         if pages and used + BETWEEN_UNITS + piece.units <= trim.text_height:
             pages[-1].append(piece)
             used += BETWEEN_UNITS + piece.units
@@ -104,12 +94,12 @@ def cell_key(table: str, row: str, place: int) -> str:
     return f'cell-{table}:{row}:{place}'
 
 
-def _pieces(table: Table, settings: Settings, trim: Trim) -> list[Piece]:
-    told, line = notes(table.key, settings), table.line.partition('; marks:')[0]
-    none = '' if table.group == 'set-out' else NOTHING
-    made = columns_of(table.rows(settings), table.heads, STUBS.get(table.key, 1), none)
-    corner = _corner(table, settings)
-    parts = _column_parts(table.key, made, corner, trim)
+def _pieces(table: Table[Any], trim: Trim) -> list[Piece]:
+    told, line = tuple(map(say, table.notes)), datum_of(table, table.columns)
+    rows = tuple(table.rows())
+    made, corner = columns_of(table, rows), _corner(table)
+    span = say(table.needs.span) if table.needs.span else ''
+    parts = _column_parts(made, table.needs.cuts, corner, trim)
     around = HEAD_UNITS + sum(_lines(words) * LINE_UNITS + 2 for words in (line, *told))
     room = trim.text_height - around
     pages = -(-len(made.labels) // int(room // LEAST_ROW_UNITS))
@@ -123,13 +113,15 @@ def _pieces(table: Table, settings: Settings, trim: Trim) -> list[Piece]:
     ]
     found = []
     for place, (start, first, part) in enumerate(cuts):
-        title = table.title if len(cuts) == 1 else f'{table.title}, {place + 1} of {len(cuts)}'
+        title = _title(table, place, len(cuts))
         mine = _rows(part, start, step)
+        rules = _rules(table, rows[start : start + step])
 
-        def make(title: str = title, part: Columns = part, mine: Columns = mine) -> TableSection:
-            laid, rules = _fitted(part, corner, trim), _rules(table, mine.labels)
-            heads = [one.head for one in mine.columns]
-            lines = two_lines(heads, corner, SPANS.get(table.key, ''), laid.stop()[0])
+        def make(
+            title: str = title, part: Columns = part, mine: Columns = mine, rules: list[int] = rules
+        ) -> TableSection:
+            laid = _fitted(part, corner, trim)
+            lines = two_lines([one.head for one in mine.columns], corner, span, laid.stop()[0])
             page = grid(mine, laid, *lines, rules, row_units, HEAD_SIZE)
             return TableSection(title, line[0].upper() + line[1:], page, told)
 
@@ -143,10 +135,10 @@ def _pieces(table: Table, settings: Settings, trim: Trim) -> list[Piece]:
     return found
 
 
-def _column_parts(key: str, made: Columns, corner: str, trim: Trim) -> list[Columns]:
+def _column_parts(made: Columns, whole_cuts: Sequence[int], corner: str, trim: Trim) -> list[Columns]:
     """Return a table cut by columns into as many as its pages need."""
     whole, start = [], 0
-    for count in COLUMN_CUTS.get(key, (len(made.columns),)):
+    for count in whole_cuts or (len(made.columns),):
         whole.append(Columns(made.labels, made.columns[start : start + count]))
         start += count
     parts = []
@@ -176,23 +168,26 @@ def _rows(part: Columns, start: int, step: int) -> Columns:
     return Columns(part.labels[start:stop], columns)
 
 
-def _corner(table: Table, settings: Settings) -> str:
-    if table.group == 'unequal':
-        return 'A  B'
-    if table.key == 'whole-triangles':
-        return 'sides'
-    plain = not any(pitch.short.endswith('°') for pitch in settings.pitches)
-    return 'in\n12' if table.heads[0] == 'pitch' and plain else table.heads[0]
+def _corner(table: Table[Any]) -> str:
+    """Return the head of the labels."""
+    heads = [column.head for column in table.columns[: table.stubs]]
+    return '  '.join(map(say, [table.needs.corner] if table.needs.corner else heads))
 
 
-def _rules(table: Table, labels: Sequence[str]) -> list[int]:
-    """Return after which rows a rule is drawn."""
-    if table.group == 'unequal':
-        sides = [label.split()[0] for label in labels]
-        return [place for place in range(1, len(sides)) if sides[place] != sides[place - 1]]
-    if table.key == 'degrees-to-pitch':
-        return [place for place in range(1, len(labels)) if int(labels[place - 1]) % 5 == 0]
-    return list(range(GROUP, len(labels), GROUP))
+def _title(table: Table[Any], place: int, count: int) -> str:
+    """Return the title of one of the parts that a table is cut into, of the table itself where it is whole."""
+    title = (
+        table.title if count == 1 else message('table.part', title=table.title, place=place + 1, count=count)
+    )
+    return say(title)
+
+
+def _rules(table: Table[Any], rows: Sequence[Row]) -> list[int]:
+    """Return after which rows of a page a rule is drawn."""
+    between = table.needs.rule
+    if between is None:
+        return list(range(GROUP, len(rows), GROUP))
+    return [place for place, pair in enumerate(pairwise(rows), 1) if between(*pair)]
 
 
 def _lines(words: str) -> int:

@@ -1,19 +1,24 @@
-"""Records of a reference table as the labels and columns of a printed one."""
+"""A table's rows as the labels and columns of a printed one."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, fields
+from dataclasses import dataclass
 from fractions import Fraction
+from typing import Any
 
 from layouts.paper.trim import FIGURE_SPACE
+from layouts.words.say import say
 from tablegen.geometry.pitch import Pitch
+from tablegen.messages import Message
 from tablegen.numbers import text
-from tablegen.tables.former import Record
+from tablegen.tables.table import PAST_A_QUARTER, PAST_A_THIRD, THIN, Cell, Row, Table
 
 NOTHING = '–'
-MARKS, THIN = ('', '†', '‡'), '§'
-"""Beside a figure: nothing; a notch past a quarter of the depth; past a third. After it: too little left under a tail."""
+SIGNS = {PAST_A_QUARTER: '†', PAST_A_THIRD: '‡', THIN: '§'}
+"""What stands beside a figure for each mark."""
+PASSED = ('', SIGNS[PAST_A_QUARTER], SIGNS[PAST_A_THIRD])
+"""Of a notch that is past so many shares of the depth."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,46 +42,34 @@ class Columns:
     columns: tuple[Column, ...]
 
 
-def columns_of(rows: Sequence[Record], heads: Sequence[str], stubs: int, none: str = NOTHING) -> Columns:
-    """Return the labels and columns of a table's records.
-
-    Given:
-        heads  one for each value of a row, a tuple's each for itself
-        stubs  values at the beginning of a row that name it
-        none   what stands where there is no figure
-    """
-    flat = [_flat(row) for row in rows]
-    labels = _aligned(['  '.join(_label(value) for _, value in row[:stubs]) for row in flat])
-    found = []
-    beside = [iter(_beside(row)) for row in rows]
-    marked = getattr(rows[0], 'MARKED', ())
-    for place in range(stubs, len(flat[0])):
-        name = flat[0][place][0]
-        if name in ('marks', 'thin'):
-            continue
-        cells = tuple(row[place][1] for row in flat)
-        marks = tuple(next(one) for one in beside) if name in marked else ('',) * len(rows)
-        found.append(Column(heads[place], cells, marks, none))
-    return Columns(labels, tuple(found))
+def columns_of(table: Table[Any], rows: Sequence[Row]) -> Columns:
+    """Return the labels and columns of a table's rows."""
+    found = [
+        Column(
+            say(column.head),
+            tuple(_said(row.cells[place]) for row in rows),
+            tuple(''.join(SIGNS[mark] for mark in row.marks[place]) for row in rows),
+            NOTHING if table.needs.dashes else '',
+        )
+        for place, column in enumerate(table.columns)
+    ]
+    names = ['  '.join(map(label, row.cells[: table.stubs])) for row in rows]
+    return Columns(_aligned(names), tuple(found[table.stubs :]))
 
 
-def _several(value: int | tuple[int, ...]) -> tuple[int, ...]:
-    return value if isinstance(value, tuple) else (value,)
+def label(stub: Cell) -> str:
+    """Return how a row is called by one of its stubs."""
+    match stub:
+        case Pitch():
+            return stub.short
+        case Fraction():
+            return text.rational(stub)
+        case _:
+            return str(_said(stub))
 
 
-def _beside(row: object) -> list[str]:
-    """Return what stands beside the marked figures of a row, in their order."""
-    thin = _several(getattr(row, 'thin', ()))
-    past = _several(getattr(row, 'marks', (0,) * len(thin)))
-    return [MARKS[one] + THIN * under for one, under in zip(past, thin, strict=True)]
-
-
-def _flat(row: Record) -> list[tuple[str, object]]:
-    found: list[tuple[str, object]] = []
-    for field in fields(row):
-        value = getattr(row, field.name)
-        found += [(field.name, one) for one in value] if isinstance(value, tuple) else [(field.name, value)]
-    return found
+def _said(cell: Cell) -> object:
+    return say(cell) if isinstance(cell, Message) else cell
 
 
 def _aligned(names: Sequence[str]) -> tuple[str, ...]:
@@ -86,9 +79,3 @@ def _aligned(names: Sequence[str]) -> tuple[str, ...]:
     if not any(fraction for _, fraction in parts):
         return tuple(name.rjust(before, FIGURE_SPACE) for name in names)
     return tuple(f'{whole.rjust(before, FIGURE_SPACE)} {fraction}'.rstrip(' ') for whole, fraction in parts)
-
-
-def _label(value: object) -> str:
-    if isinstance(value, Pitch):
-        return value.short
-    return text.rational(value) if isinstance(value, Fraction) else str(value)

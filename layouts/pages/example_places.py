@@ -13,7 +13,7 @@ from layouts.paper.page import Index
 from layouts.paper.trim import Trim
 from layouts.words.examples import OPENING_ROWS, PLACES
 from layouts.words.runs import COLUMN_HEADS
-from layouts.words.say import _
+from layouts.words.say import _, said, say
 from tablegen.examples.records import RunSource, Source, Sources, Stands
 from tablegen.examples.sources import JACK_LENGTHS
 from tablegen.geometry.pitch import Pitch
@@ -89,7 +89,7 @@ class Places:
             return Place(page, '', row, words['jack'].format(source.column))
         page = self.index[cell_key(source.table, source.row, source.place)]
         title = words['title'].format(_title(source.table, self.settings))
-        return Place(page, title, row, words['head'].format(source.column))
+        return Place(page, title, row, words['head'].format(said(source.column)))
 
     def _in_runs(self, source: RunSource, tabled: Fraction) -> Place:
         """Return a place in a table of runs.
@@ -124,4 +124,4 @@ def _together(places: list[Place]) -> tuple[Place, ...]:
 
 
 def _title(key: str, settings: Settings) -> str:
-    return next(table.title for table in tables(settings) if table.key == key)
+    return say(next(table.title for table in tables(settings) if table.key == key))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from layouts.grid.table_columns import MARKS, NOTHING
+from layouts.grid.table_columns import NOTHING, PASSED
 from tablegen.geometry.stepping import Hold
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure
@@ -114,7 +114,7 @@ def hip_rows(hip: HipValues, jack: JackValues, settings: Settings) -> MemberRows
 
 def wood_mark(mouth: Mouth | NoMouth) -> str:
     """Return what stands beside the wood left over a notch: '', †, ‡, §."""
-    return MARKS[mouth.marks] + (THIN if mouth.thin else '') if isinstance(mouth, Mouth) else ''
+    return PASSED[mouth.marks] + (THIN if mouth.thin else '') if isinstance(mouth, Mouth) else ''
 
 
 def _laid(rows: list[MemberRow], line: float) -> MemberRows:

@@ -65,7 +65,7 @@ def reference_blocks(settings: Settings, trim: Trim) -> list[Block]:
     for group in wanted:
         tab, head = _tab(group, trim), _(GROUP_HEADS[group])
         drafts = intro_drafts(group, settings, tab, head)
-        drafts += table_drafts([table for table in listed if table.group == group], settings, trim, tab, head)
+        drafts += table_drafts([table for table in listed if table.group == group], trim, tab, head)
         blocks.append(Block(tuple(drafts), opens_left=True, pitches=(LETTERS[group],)))
     return blocks
 

@@ -1,48 +1,37 @@
-"""data: every row of the run tables, or of a reference table, for other programs."""
+"""data: every row of a table, the run tables' or a reference table's, for other programs."""
 
 from __future__ import annotations
 
 import argparse
 import csv
 import json
-from collections.abc import Iterator
-from itertools import chain
-from typing import TextIO
+from typing import Any, TextIO
 
+from layouts.told import table_data
 from layouts.verbs import options
 from layouts.verbs.options import Subparsers
 from layouts.verbs.settings_file import settings_from
 from layouts.words.say import _
 from tablegen.errors import BookError, meant
 from tablegen.settings import Settings
-from tablegen.tables.data_columns import table_data
-from tablegen.tables.run_data import data_rows, plain
+from tablegen.tables.run_data import RUNS, run_table
+from tablegen.tables.table import Table
 from tablegen.tables.tables import tables
 
 FORMATS = ('csv', 'jsonl')
-FIELDS = (
-    'pitch',
-    'run_inches',
-    'common_inches',
-    'common_text',
-    'hip_valley_inches',
-    'hip_valley_text',
-    'rise_inches',
-    'rise_text',
-)
 NOTES = """\
-A row holds the pitch, the level run of the common rafter and the lengths over
-it, in inches to nine decimals and as the book prints them. Without
-SETTINGS.toml the book's own pitches and runs are taken; - reads the settings
-from standard input. --tables lists the reference tables; --table prints one:
-lengths as printed, and their value in decimals."""
+A row of the run tables holds the pitch, the level run of the common rafter and
+the lengths over it; --tables lists the reference tables, --table prints one. A
+figure is told exact, to nine decimals, and as the book prints it: in CSV as
+NAME_inches or NAME_degrees and NAME_text, in JSON as an object. Marks beside
+figures are NAME_marks. Without SETTINGS.toml the book's own pitches and runs
+are taken; - reads the settings from standard input."""
 EXAMPLES = (
     'rafterbook data --pitches 6 --runs "1 ft to 24 ft by 1 ft"',
     'rafterbook data --format jsonl --pitches "4 to 12 by 1/2" --nearest 1/8',
     'rafterbook data --tables',
     'rafterbook data --table hips --pitches "4 to 12" --format jsonl',
 )
-LIST_FIELDS = ('table', 'group', 'title', 'heads', 'measured')
 
 
 def add(subparsers: Subparsers) -> None:
@@ -66,55 +55,46 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     settings = options.with_reading(settings_from(args.settings), args)
     if args.pitches is not None:
         settings = options.with_pitches(settings, args.pitches)
-    if args.tables or args.table is not None:
-        if args.tables and args.table is not None:
-            raise BookError('--tables', _('does not go with --table'), '', _('leave one of the two out'))
-        if args.runs is not None:
-            raise BookError('--runs', 'a reference table has no runs', '', 'leave --runs out')
-        lines = table_list(settings) if args.tables else _data_of(args.table, settings)
-        _write(lines, form, out)
+    if args.tables and args.table is not None:
+        raise BookError('--tables', _('does not go with --table'), '', _('leave one of the two out'))
+    if not args.tables and args.table in (None, RUNS):
+        _write_rows(run_table(options.with_runs(settings, args.runs)), form, out)
         return 0
-    settings = options.with_runs(settings, args.runs)
-    _write(chain([FIELDS], rows(settings)), form, out)
+    if args.runs is not None:
+        raise BookError('--runs', _('a reference table has no runs'), '', _('leave --runs out'))
+    if args.tables:
+        _write_list(settings, form, out)
+    else:
+        _write_rows(_named(args.table, settings), form, out)
     return 0
 
 
-def table_list(settings: Settings) -> Iterator[tuple[str, ...]]:
-    """Return the names of the reference tables' columns, then a row for each table."""
-    yield LIST_FIELDS
-    for table in tables(settings):
-        yield table.key, table.group, table.title, ' | '.join(table.heads), table.line
-
-
-def _data_of(name: str, settings: Settings) -> Iterator[tuple[str, ...]]:
+def _named(name: str, settings: Settings) -> Table[Any]:
     known = {table.key: table for table in tables(settings)}
     if name not in known:
-        advice = meant(name, list(known), 'rafterbook data --tables lists them')
-        raise BookError('--table', f"'{name}' is no reference table", '', advice)
-    return table_data(known[name].rows(settings), known[name].names())
+        advice = meant(name, list(known), _('rafterbook data --tables lists them'))
+        raise BookError('--table', _('{name} is no reference table').format(name=repr(name)), '', advice)
+    return known[name]
 
 
-def _write(lines: Iterator[tuple[str, ...]], form: str, out: TextIO) -> None:
-    """Write the names of the columns, then rows, as they come."""
+def _write_rows(table: Table[Any], form: str, out: TextIO) -> None:
+    """Write a table's rows as they are computed."""
     if form == 'csv':
-        csv.writer(out, lineterminator='\n').writerows(lines)
+        csv.writer(out, lineterminator='\n').writerows(table_data.csv_rows(table))
         return
-    names = next(lines)
-    for row in lines:
-        out.write(json.dumps(dict(zip(names, row, strict=True))) + '\n')
+    for row in table_data.json_rows(table):
+        out.write(_line(row))
 
 
-def rows(settings: Settings) -> Iterator[tuple[str, ...]]:
-    """Return every row as text, in the order of FIELDS, one at a time."""
-    for pitch in settings.pitches:
-        for row in data_rows(pitch, settings):
-            yield (
-                pitch.text,
-                plain(row.run),
-                plain(row.common),
-                row.common_part.text,
-                plain(row.hip_valley),
-                row.hip_valley_part.text,
-                plain(row.rise),
-                row.rise_part.text,
-            )
+def _write_list(settings: Settings, form: str, out: TextIO) -> None:
+    """Write what there is of reference tables; in CSV the names and heads of their columns each in one cell."""
+    listed = map(table_data.listed, tables(settings))
+    if form == 'csv':
+        csv.writer(out, lineterminator='\n').writerows(table_data.csv_list(listed))
+        return
+    for table in listed:
+        out.write(_line(table))
+
+
+def _line(told: object) -> str:
+    return json.dumps(told, ensure_ascii=False) + '\n'

@@ -18,10 +18,10 @@ from tablegen.examples.records import Deduction, Member, Mouth, RunSource, Sourc
 from tablegen.examples.sources import in_opening, in_table, read_length
 from tablegen.geometry import common, seat, shortening
 from tablegen.geometry.pitch import Pitch
-from tablegen.numbers import text
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure, degree_figure
 from tablegen.settings import Settings
+from tablegen.tables.columns import data_name
 from tablegen.tables.lookup import look_up
 from tablegen.tables.members import members
 
@@ -74,7 +74,7 @@ def mouth_stands(mouth: Mouth | None, pitch: Pitch, settings: Settings) -> Stand
     """Return where a common's heel, height and notch stand: in the tables of its seat, or the heel in the rises."""
     if mouth is None:
         return {}
-    left, name, values = f'stock-left-{_seat_key(settings)}', settings.rafters.name, members(pitch, settings)
+    left, name, values = f'stock-left-{_seat_key(settings)}', settings.rafters, members(pitch, settings)
     opened = in_opening('notch', mouth.notch, values, settings)
     opened += in_opening('left', mouth.left, values, settings)
     return {
@@ -94,21 +94,20 @@ def _off_stands(off: Deduction, pitch: Pitch, settings: Settings) -> Sources:
         return in_table(level, thick, 'shed_on_ledger', off.level, settings)
     opened = in_opening('ridge_level', off.level, values, settings)
     opened += in_opening('ridge_along', off.along, values, settings)
-    along = 'shortening-common', pitch, 'off_along_edge', off.along, settings, text.rational(thick)
+    along = 'shortening-common', pitch, 'off_along_edge', off.along, settings, thick
     return opened or in_table(level, thick, 'common', off.level, settings) + in_table(*along)
 
 
 def height_stands(pitch: Pitch, settings: Settings) -> Sources:
     """Return where the commons' height above plate stands."""
     height = parts.inches(height_of_commons(pitch, settings), settings)
-    name = settings.rafters.name
     return in_opening('height', height, members(pitch, settings), settings) or in_table(
-        f'height-{_seat_key(settings)}', pitch, 'heights', height, settings, name
+        f'height-{_seat_key(settings)}', pitch, 'height', height, settings, settings.rafters
     )
 
 
 def _seat_key(settings: Settings) -> str:
-    return text.rational(settings.seat).replace(' ', '-').replace('/', '-')
+    return data_name(settings.seat, '').replace('_', '-')
 
 
 def _in_rises(mouth: Mouth, pitch: Pitch, settings: Settings) -> Sources:

@@ -8,7 +8,6 @@ from __future__ import annotations
 from tablegen.examples.records import CheekCut, Deduction, Mouth, Sources, Stands
 from tablegen.examples.sources import in_opening, in_table
 from tablegen.geometry.pitch import Pitch
-from tablegen.numbers import text
 from tablegen.settings import Settings
 from tablegen.tables.hip_seat import key_of
 from tablegen.tables.members import members
@@ -22,7 +21,7 @@ def off_stands(off: Deduction, pitch: Pitch, settings: Settings) -> Sources:
     if found:
         return found
     thick = off.thickness_in
-    along = 'shortening-hip', pitch, 'off_along_edge', off.along, settings, text.rational(thick)
+    along = 'shortening-hip', pitch, 'off_along_edge', off.along, settings, thick
     return in_table('shortening-level', thick, 'hip_or_jack', off.level, settings) + in_table(*along)
 
 
@@ -31,8 +30,9 @@ def side_stands(cheek: CheekCut, pitch: Pitch, settings: Settings) -> Sources:
     values = members(pitch, settings)
     found = in_opening('side_level', cheek.side_level, values, settings)
     found += in_opening('side_along', cheek.side_along, values, settings)
-    thick = text.rational(settings.hip_thickness)
-    return found or in_table('set-backs', pitch, 'set_back', cheek.side_along, settings, thick)
+    return found or in_table(
+        'set-backs', pitch, 'set_back', cheek.side_along, settings, settings.hip_thickness
+    )
 
 
 def cut_stands(cheek: CheekCut, pitch: Pitch, settings: Settings) -> Stands:

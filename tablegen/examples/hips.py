@@ -12,7 +12,6 @@ from tablegen.examples.records import CheekCut, Deduction, Mark, Member, Mouth, 
 from tablegen.examples.sources import in_opening, in_table, read_length
 from tablegen.geometry import backing, cheeks, corner, ridge, seat, shortening
 from tablegen.geometry import tail as tails
-from tablegen.numbers import text
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure, Measure, degree_figure
 from tablegen.settings import Settings
@@ -187,7 +186,7 @@ def _marks(roof: Store, settings: Settings) -> tuple[tuple[Mark, ...], Exact]:
 
 
 def _end_stands(roof: Store, at_ridge: Arrangement, between: Arrangement, settings: Settings) -> Stands:
-    pitch, hip_in = roof.pitch, text.rational(settings.hip_thickness)
+    pitch, hip_in = roof.pitch, settings.hip_thickness
     past = 'ridge-ends', settings.ridge_thickness, 'end_common_with_hip', at_ridge.end.past, settings, hip_in
     end = between.end.past
     return {

@@ -14,7 +14,6 @@ from tablegen.examples.sources import in_jacks, in_opening, in_table
 from tablegen.geometry import cheeks, common, corner, shortening
 from tablegen.geometry import tail as tails
 from tablegen.geometry.pitch import Pitch
-from tablegen.numbers import text
 from tablegen.numbers.exact import Exact, nearest
 from tablegen.numbers.figure import Figure, decimal_figure, length_figure
 from tablegen.numbers.units import Stock
@@ -174,7 +173,7 @@ def _stands(
 ) -> Stands:
     pitch, values = roof.pitch, members(roof.pitch, settings)
     thick, spacing = off.thickness_in, settings.spacings[place]
-    along = 'shortening-jack', pitch, 'off_along_edge', off.along, settings, text.rational(thick)
+    along = 'shortening-jack', pitch, 'off_along_edge', off.along, settings, thick
     difference = parts.inches(corner.jack_difference(spacing, roof.at), settings)
     opened = in_opening('jack_level', off.level, values, settings)
     opened += in_opening('jack_along', off.along, values, settings)
@@ -187,5 +186,5 @@ def _stands(
         or in_table('cheeks', pitch, 'jack_top', cheek.top, settings),
         'points': in_opening('jack_points', points, values, settings)
         or in_table('jacks', pitch, 'short_to_long_point', points, settings),
-        'difference': in_table('jacks', pitch, 'difference', difference, settings, text.rational(spacing)),
+        'difference': in_table('jacks', pitch, 'difference', difference, settings, spacing),
     }

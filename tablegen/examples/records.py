@@ -8,6 +8,7 @@ from fractions import Fraction
 from tablegen.checking.amounts import Amount
 from tablegen.geometry.pitch import Pitch
 from tablegen.geometry.stepping import Hold
+from tablegen.messages import Message
 from tablegen.numbers.figure import Figure
 from tablegen.numbers.units import Stock
 from tablegen.roof.cautions import Caution
@@ -21,7 +22,7 @@ class Source:
     """'values', 'hip-values' or 'jack-lengths' of the example's pitch, or a reference table's key."""
     row: str
     """What names its row there."""
-    column: str
+    column: Message | str
     """The head that it stands under there; '' where the row has one figure, or its name says the column too."""
     place: int
     """Which column that is, from 0."""

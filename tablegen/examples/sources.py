@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import fields, replace
+from dataclasses import replace
 from fractions import Fraction
 
 from tablegen.examples.records import Length, RunSource, Source, Sources
@@ -11,8 +11,9 @@ from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure, length_figure
+from tablegen.numbers.units import Stock
 from tablegen.settings import Settings
-from tablegen.tables.former import Table
+from tablegen.tables.columns import data_name
 from tablegen.tables.lookup import EXACT_LENGTH, look_up
 from tablegen.tables.members import Members
 from tablegen.tables.tables import tables
@@ -59,42 +60,31 @@ OPENING: dict[str, tuple[str, Callable[[Members], Figure | None]]] = {
 
 
 def in_table(
-    key: str, stub: Pitch | Fraction, field: str, figure: Figure, settings: Settings, head: str = ''
+    key: str,
+    stub: Pitch | Fraction,
+    column: str,
+    figure: Figure,
+    settings: Settings,
+    of: Fraction | Stock | None = None,
 ) -> Sources:
     """Return where a figure stands in a reference table, nowhere if the book has no such cell or another figure in it.
 
     Given:
-        stub   what names the row
-        field  of the table's record
-        head   of one of the field's columns, where it has several
+        stub    what names the row
+        column  of the table, by its name in data
+        of      the thickness, spacing or size that a column is for, where there is one for each
     """
-    table = next((one for one in tables(settings) if one.key == key and one.group in settings.parts), None)
-    if table is None:
-        return ()
     if isinstance(stub, Pitch):
         settings = replace(settings, pitches=(stub,))  # the other rows are of no use
-    wanted = _label(stub)
-    for row in table.rows(settings):
-        (_, named), *cells = _flat(row)
-        if _label(named) == wanted:
-            return _matching(table, wanted, cells, (field, head), figure)
-    return ()
-
-
-def _matching(
-    table: Table, row: str, cells: list[tuple[str, object]], column: tuple[str, str], figure: Figure
-) -> Sources:
-    field, wanted = column
-    if field not in dict(cells):
-        raise KeyError(f'{table.key} has no {field}')
-    return tuple(
-        Source(table.key, row, head, place, figure)
-        for place, ((name, cell), head) in enumerate(zip(cells, table.heads[1:], strict=True))
-        if name == field
-        and head == (wanted or head)
-        and isinstance(cell, Figure)
-        and cell.text == figure.text
-    )[:1]
+    table = next((one for one in tables(settings) if one.key == key and one.group in settings.parts), None)
+    name = column if of is None else f'{column}_{data_name(of)}'
+    if table is None or (of is not None and name not in [one.key for one in table.columns]):
+        return ()
+    cell, place = table.cell(name, stub), table.place(name)
+    if not isinstance(cell, Figure) or cell.text != figure.text:
+        return ()
+    row = stub.short if isinstance(stub, Pitch) else text.rational(stub)
+    return (Source(table.key, row, table.columns[place].head, place - table.stubs, figure),)
 
 
 def in_opening(key: str, figure: Figure, values: Members, settings: Settings) -> Sources:
@@ -137,18 +127,3 @@ def run_length(table: str, run_in: Fraction, pitch: Pitch, settings: Settings) -
     """Return the length of a run, rounded once."""
     exact: Exact = EXACT_LENGTH[table](run_in, pitch)
     return length_figure(exact, settings.measure)
-
-
-def _flat(row: object) -> list[tuple[str, object]]:
-    """Return every cell of a row with its field's name, a tuple's each for itself."""
-    found: list[tuple[str, object]] = []
-    for field in fields(row):  # type: ignore[arg-type]
-        value = getattr(row, field.name)
-        found += [(field.name, one) for one in value] if isinstance(value, tuple) else [(field.name, value)]
-    return found
-
-
-def _label(stub: object) -> str:
-    if isinstance(stub, Pitch):
-        return stub.short
-    return text.rational(stub) if isinstance(stub, Fraction) else str(stub)

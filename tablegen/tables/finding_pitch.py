@@ -2,91 +2,81 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 
 from tablegen.geometry import finding_pitch
 from tablegen.geometry.pitch import Pitch, pitch_of_rise
-from tablegen.numbers.figure import Figure
+from tablegen.messages import message
+from tablegen.numbers.exact import Exact
+from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
-from tablegen.tables.finish import deg, mark, unit
-from tablegen.tables.former import Table
+from tablegen.tables.columns import Make, by_pitch, each
+from tablegen.tables.table import Needs, Row, Table
 
 DEGREES = range(1, 79)
 """78 rows, three pages of 26: past 63.4 degrees a roof is over 24 in 12."""
-HALF_PITCHES = range(1, 49)
+RULE_AFTER = 5
+HALF_PITCHES = tuple(pitch_of_rise(Fraction(halves, 2)) for halves in range(1, 49))
 LEVELS_IN = (Fraction(24), Fraction(48))
 
 
-@dataclass(frozen=True, slots=True)
-class DegreeRow:
-    """A whole degree as a pitch."""
-
-    degrees: int
-    rise: Figure
-    """in per foot of run, to thousandths."""
-    rise_part: Figure
-    """in per foot of run, to the smallest part."""
-    half_rise: Figure
-    """in per foot of run half a degree steeper, to thousandths."""
-
-
-@dataclass(frozen=True, slots=True)
-class HalfPitchRow:
-    """A pitch by half inches as degrees, and how it shows on a level."""
-
-    pitch: Pitch
-    slope: Figure
-    """deg, from level, to hundredths."""
-    slope_per_foot: Figure
-    """in along the slope for 12 in of level run, to thousandths: measure it to find the pitch from a length."""
-    gap: tuple[Figure, ...]
-    """in, PLUMB, underside of a level 24 in long, then 48 in, down to the roof at its free end."""
-
-
-def degree_rows(settings: Settings) -> list[DegreeRow]:
-    """Return one row a degree."""
-    rows = []
-    for degrees in DEGREES:
-        rise = finding_pitch.rise_per_foot(finding_pitch.from_degrees(Fraction(degrees)))
-        half = finding_pitch.rise_per_foot(finding_pitch.from_degrees(degrees + Fraction(1, 2)))
-        rows.append(DegreeRow(degrees, unit(rise), mark(rise, settings), unit(half)))
-    return rows
-
-
-def half_pitch_rows(settings: Settings) -> list[HalfPitchRow]:
-    """Return one row a half inch of rise, ½ to 24 in 12."""
-    rows = []
-    for halves in HALF_PITCHES:
-        pitch = pitch_of_rise(Fraction(halves, 2))
-        rows.append(
-            HalfPitchRow(
-                pitch,
-                deg(finding_pitch.degrees_of(pitch.slope)),
-                unit(12 / finding_pitch.degrees_of(pitch.slope).cosine()),
-                tuple(mark(pitch.slope * level, settings) for level in LEVELS_IN),
-            )
-        )
-    return rows
-
-
-def listed(settings: Settings) -> list[Table]:
+def listed(settings: Settings) -> list[Table[int] | Table[Pitch]]:
     """Return the tables of this group."""
-    return [
-        Table(
-            'find-pitch',
-            'degrees-to-pitch',
-            'Degrees to pitch',
-            ('degrees', 'rise', 'to a part', 'half a degree more'),
-            'inches of rise per foot of level run',
-            degree_rows,
+    return [_degrees(settings), _half_pitches(settings)]
+
+
+def _degrees(settings: Settings) -> Table[int]:
+    make = Make[int](settings)
+
+    def rise(degrees: int | Fraction) -> Exact:
+        return finding_pitch.rise_per_foot(finding_pitch.from_degrees(Fraction(degrees)))
+
+    return Table(
+        'degrees-to-pitch',
+        'find-pitch',
+        message('table.degrees_to_pitch'),
+        (
+            make.count('degrees', lambda degrees: degrees),
+            make.decimal('rise', rise),
+            make.length('rise_part', rise),
+            make.decimal('half_rise', lambda degrees: rise(degrees + Fraction(1, 2))),
         ),
-        Table(
-            'find-pitch',
-            'pitch-to-degrees',
-            'Pitch to degrees, and on a level',
-            ('pitch', 'degrees', 'slope of a foot', '24 in level', '48 in level'),
-            "degrees from level; slope: inches along it per foot of level run; plumb, level's underside to the roof",
-            half_pitch_rows,
+        lambda: DEGREES,
+        datum=message('datum.rise_per_foot'),
+        needs=Needs(rule=_after_fives),
+    )
+
+
+def _after_fives(above: Row, below: Row) -> bool:
+    degrees = above.cells[0]
+    return isinstance(degrees, int) and degrees % RULE_AFTER == 0
+
+
+def _half_pitches(settings: Settings) -> Table[Pitch]:
+    """Return a row a half inch of rise, ½ to 24 in 12."""
+    make = Make[Pitch](settings)
+    columns = (
+        make.degrees(
+            'slope', lambda it: finding_pitch.degrees_of(it.slope), 'from_level', message('head.degrees')
         ),
-    ]
+        make.decimal(
+            'slope_per_foot',
+            lambda it: INCHES.unit_run / finding_pitch.degrees_of(it.slope).cosine(),
+            'slope_per_foot',
+        ),
+        *each(
+            make.length,
+            'gap_on_level',
+            LEVELS_IN,
+            lambda it, level: it.slope * level,
+            'under_a_level',
+            'level',
+        ),
+    )
+    return by_pitch(
+        settings,
+        'find-pitch',
+        'pitch-to-degrees',
+        columns,
+        pitches=HALF_PITCHES,
+    )

@@ -2,56 +2,36 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from tablegen.geometry import common, gable
 from tablegen.geometry.pitch import Pitch
-from tablegen.numbers import text
-from tablegen.numbers.figure import RATIO, Figure, decimal_figure
+from tablegen.numbers.figure import RATIO
 from tablegen.settings import Settings
-from tablegen.tables.finish import deg, mark
-from tablegen.tables.former import Table
+from tablegen.tables.columns import Make, by_pitch, each
+from tablegen.tables.table import Table
+
+OF_PLAN = 100
+"""Of level plan, in any unit, that the second figure of roof area is told for."""
 
 
-@dataclass(frozen=True, slots=True)
-class GableRow:
-    """One pitch."""
-
-    pitch: Pitch
-    stud_difference: tuple[Figure, ...]
-    """in, PLUMB, neighboring studs on the same side of each, one a set spacing."""
-    top_cut: Figure
-    """deg, the cut on the stud's side, from square."""
-    area_factor: Figure
-    """Roof area over level plan area, any unit, to thousandths."""
-    area_over_100_of_plan: Figure
-    """Roof area over 100 of plan area, to tenths."""
-
-
-def gable_rows(settings: Settings) -> list[GableRow]:
-    """Return one row a pitch."""
-    return [
-        GableRow(
-            pitch,
-            tuple(mark(gable.stud_difference(one, pitch.slope), settings) for one in settings.spacings),
-            deg(common.slope_angle(pitch.slope)),
-            decimal_figure(gable.area_factor(pitch.slope), 3, RATIO),
-            decimal_figure(100 * gable.area_factor(pitch.slope), 1, RATIO),
-        )
-        for pitch in settings.pitches
-    ]
-
-
-def listed(settings: Settings) -> list[Table]:
-    """Return the tables of this group."""
-    spacings = tuple(text.rational(one) for one in settings.spacings)
-    return [
-        Table(
-            'gable',
-            'gable-and-area',
-            'Gable studs and roof area',
-            ('pitch', *spacings, 'top cut', 'area', 'of 100'),
-            "inches, plumb, per space on center; top cut on the stud's side, from square; roof area over level plan area",
-            gable_rows,
+def listed(settings: Settings) -> list[Table[Pitch]]:
+    """Return the table of gable studs and areas."""
+    make = Make[Pitch](settings)
+    columns = (
+        *each(
+            make.length,
+            'stud_difference',
+            settings.spacings,
+            lambda it, one: gable.stud_difference(one, it.slope),
+            'stud_difference',
         ),
-    ]
+        make.degrees('top_cut', lambda it: common.slope_angle(it.slope), 'stud_top_cut'),
+        make.decimal('area_factor', lambda it: gable.area_factor(it.slope), 'area', unit=RATIO),
+        make.decimal(
+            'area_over_100_of_plan',
+            lambda it: OF_PLAN * gable.area_factor(it.slope),
+            'area',
+            places=1,
+            unit=RATIO,
+        ),
+    )
+    return [by_pitch(settings, 'gable', 'gable-and-area', columns)]

@@ -2,113 +2,58 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass
-from fractions import Fraction
-
 from tablegen.geometry import backing, corner
-from tablegen.geometry.corner import Corner
 from tablegen.geometry.pitch import Pitch
-from tablegen.numbers.exact import Exact
-from tablegen.numbers.figure import Figure
+from tablegen.messages import message
+from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
-from tablegen.tables.finish import deg, mark, parts, unit
-from tablegen.tables.former import Table
-from tablegen.tables.ridge import COLUMN_THICKNESSES_IN, THICKNESS_HEADS
+from tablegen.tables.columns import THICKNESSES_IN, Make, by_pitch, each
+from tablegen.tables.table import Table
 
 
-@dataclass(frozen=True, slots=True)
-class HipRow:
-    """The hip or valley of one pitch."""
-
-    pitch: Pitch
-    plumb_cut: Figure
-    """deg, on the side, from square across."""
-    level_cut: Figure
-    """deg, its complement."""
-    per_foot: Figure
-    """in per foot of COMMON run, along the hip, to thousandths."""
-    backing_bevel: Figure
-    """deg, each face of a backed top, from the square top, in a section square to the hip."""
-    drop_plumb: Figure
-    """in, for the set hip thickness, PLUMB, planes' meeting line to the square top."""
-    drop_square_to_edge: Figure
-    """in, the same lowering measured SQUARE to the hip's edge; also how far a backed face goes down its side."""
-
-
-@dataclass(frozen=True, slots=True)
-class DropRow:
-    """Drops of square-topped hips at one pitch by thickness."""
-
-    pitch: Pitch
-    drop: tuple[Figure, ...]
-    """in, COLUMN_THICKNESSES_IN in turn, all plumb or all square to the edge."""
-
-
-def hip_rows(settings: Settings) -> list[HipRow]:
-    """Return one row a pitch."""
-    rows = []
-    for pitch in settings.pitches:
-        at = pitch.corner
-        slope = corner.hip_angle(at)
-        rows.append(
-            HipRow(
-                pitch,
-                deg(slope),
-                deg(slope.complement()),
-                unit(corner.hip_length(Fraction(12), at)),
-                deg(backing.bevel(at)),
-                mark(backing.drop_plumb(settings.hip_thickness, at), settings),
-                mark(backing.drop_square(settings.hip_thickness, at), settings),
-            )
-        )
-    return rows
-
-
-def drop_plumb_rows(settings: Settings) -> list[DropRow]:
-    """Return plumb drops."""
-    return [DropRow(pitch, _drops(backing.drop_plumb, pitch, settings)) for pitch in settings.pitches]
-
-
-def drop_square_rows(settings: Settings) -> list[DropRow]:
-    """Return drops square to the hip's edge."""
-    return [DropRow(pitch, _drops(backing.drop_square, pitch, settings)) for pitch in settings.pitches]
-
-
-def _drops(
-    measured: Callable[[Fraction, Corner], Exact], pitch: Pitch, settings: Settings
-) -> tuple[Figure, ...]:
-    at = pitch.corner
-    return parts([measured(t, at) for t in COLUMN_THICKNESSES_IN], settings)
-
-
-def listed(settings: Settings) -> list[Table]:
+def listed(settings: Settings) -> list[Table[Pitch]]:
     """Return the tables of this group."""
-    by_pitch = ('pitch', *THICKNESS_HEADS)
+    make, thick = Make[Pitch](settings), settings.hip_thickness
+    dropped, span = (message('note.dropped'),), message('table.span.thickness_of_hip')
     return [
-        Table(
+        by_pitch(
+            settings,
             'hips',
             'hips',
-            'Hips and valleys',
-            ('pitch', 'plumb cut', 'level cut', 'per foot', 'backing', 'drop: plumb', 'drop: square'),
-            'cuts on the side, from square across; per foot of common run; backing of each face, from the square top; '
-            'drop plumb, and square to the edge, for the set thickness',
-            hip_rows,
+            (
+                make.degrees('plumb_cut', lambda it: corner.hip_angle(it.corner), 'cuts_on_side'),
+                make.degrees(
+                    'level_cut', lambda it: corner.hip_angle(it.corner).complement(), 'cuts_on_side'
+                ),
+                make.decimal(
+                    'per_foot',
+                    lambda it: corner.hip_length(INCHES.unit_run, it.corner),
+                    'per_foot_of_common_run',
+                ),
+                make.degrees('backing_bevel', lambda it: backing.bevel(it.corner), 'backing'),
+                make.length('drop_plumb', lambda it: backing.drop_plumb(thick, it.corner), 'drop_both_ways'),
+                make.length(
+                    'drop_square_to_edge', lambda it: backing.drop_square(thick, it.corner), 'drop_both_ways'
+                ),
+            ),
+            notes=(message('note.hips', hip=thick),),
         ),
-        Table(
+        by_pitch(
+            settings,
             'hips',
             'drop-plumb',
-            'Drops, plumb',
-            by_pitch,
-            'inches, plumb, where the planes meet to the square top, by thickness of the hip',
-            drop_plumb_rows,
+            each(make.length, 'drop', THICKNESSES_IN, lambda it, one: backing.drop_plumb(one, it.corner)),
+            datum=message('datum.drop_plumb'),
+            notes=dropped,
+            span=span,
         ),
-        Table(
+        by_pitch(
+            settings,
             'hips',
             'drop-square',
-            'Drops, square to the edge',
-            by_pitch,
-            "inches, square to the hip's edge; also how far a backed face goes down its side",
-            drop_square_rows,
+            each(make.length, 'drop', THICKNESSES_IN, lambda it, one: backing.drop_square(one, it.corner)),
+            datum=message('datum.drop_square'),
+            notes=dropped,
+            span=span,
         ),
     ]

@@ -2,63 +2,40 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from tablegen.geometry import corner, shortening
 from tablegen.geometry.pitch import Pitch
-from tablegen.numbers import text
-from tablegen.numbers.figure import Figure
+from tablegen.messages import message
 from tablegen.settings import Settings
-from tablegen.tables.finish import mark
-from tablegen.tables.former import Table
+from tablegen.tables.columns import Make, by_pitch, each
+from tablegen.tables.table import Table
 
 
-@dataclass(frozen=True, slots=True)
-class JackTakeRow:
-    """Differences and deductions of jacks at one pitch, for the set thicknesses."""
-
-    pitch: Pitch
-    difference: tuple[Figure, ...]
-    """in, along the slope, per space, one a set spacing; the first jack, plate line to hip center line, is one."""
-    off_at_hip_or_valley: Figure
-    """in, along the top edge, hip or valley center line to its side, on the jack's center line."""
-    off_at_ridge: Figure
-    """in, along the top edge, ridge center line to its face: a valley jack's other end."""
-    short_to_long_point: Figure
-    """in, along the top edge, short point to long point of the cheek; half of it each side of the center line."""
-
-
-def take_rows(settings: Settings) -> list[JackTakeRow]:
-    """Return one row a pitch."""
-    rows = []
-    for pitch in settings.pitches:
-        at, slope = pitch.corner, pitch.slope
-        rows.append(
-            JackTakeRow(
-                pitch,
-                tuple(mark(corner.jack_difference(one, at), settings) for one in settings.spacings),
-                mark(shortening.along(shortening.jack_at_hip(settings.hip_thickness, at), slope), settings),
-                mark(shortening.along(shortening.at_ridge(settings.ridge_thickness), slope), settings),
-                mark(
-                    shortening.along(shortening.point_to_point(settings.rafter_thickness, at), slope),
-                    settings,
-                ),
-            )
-        )
-    return rows
-
-
-def listed(settings: Settings) -> list[Table]:
-    """Return the tables of this group."""
-    spacings = tuple(text.rational(one) for one in settings.spacings)
-    return [
-        Table(
-            'jack-deductions',
-            'jacks',
-            'Jacks: differences and deductions',
-            ('pitch', *spacings, 'off: hip', 'off: ridge', 'points'),
-            'inches along the top edge: difference per space on center; off: center line to face, at a hip or valley, '
-            'and of a valley jack at the ridge; points: short point to long point',
-            take_rows,
+def listed(settings: Settings) -> list[Table[Pitch]]:
+    """Return the table of jacks for the set thicknesses; half of the points lies each side of the center line."""
+    make = Make[Pitch](settings)
+    ridge, hip, rafter = settings.ridge_thickness, settings.hip_thickness, settings.rafter_thickness
+    columns = (
+        *each(
+            make.length,
+            'difference',
+            settings.spacings,
+            lambda it, one: corner.jack_difference(one, it.corner),
+            'jack_difference',
         ),
-    ]
+        make.length(
+            'off_at_hip_or_valley',
+            lambda it: shortening.along(shortening.jack_at_hip(hip, it.corner), it.slope),
+            'jack_off',
+        ),
+        make.length(
+            'off_at_ridge', lambda it: shortening.along(shortening.at_ridge(ridge), it.slope), 'jack_off'
+        ),
+        make.length(
+            'short_to_long_point',
+            lambda it: shortening.along(shortening.point_to_point(rafter, it.corner), it.slope),
+            'jack_points',
+        ),
+    )
+    notes = (message('note.jacks', hip=hip, ridge=ridge, rafter=rafter),)
+    datum = message('datum.along_edge')
+    return [by_pitch(settings, 'jack-deductions', 'jacks', columns, datum=datum, notes=notes)]

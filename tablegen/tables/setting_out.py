@@ -2,142 +2,114 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Sequence
 from fractions import Fraction
 from functools import partial
+from typing import Any
 
 from tablegen.geometry import setting_out
-from tablegen.numbers.exact import exact
-from tablegen.numbers.figure import Figure
+from tablegen.messages import Message, message
+from tablegen.numbers.exact import Exact
+from tablegen.numbers.figure import FOOT
+from tablegen.numbers.text import FEET_INCHES
+from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
-from tablegen.tables.finish import deg, inches, part
-from tablegen.tables.former import Table
+from tablegen.tables.columns import Make, each
+from tablegen.tables.table import Needs, Table
 
 WIDTHS_FT = ((4, 6, 8, 10, 12, 14), (16, 18, 20, 22, 24, 26), (28, 30, 32, 34, 36, 40))
 """Widths of one page's columns, ft."""
 LENGTHS_FT = tuple(range(4, 30)), tuple(range(16, 42)), tuple(range(28, 54))
 """Lengths of the rows of the same page, ft."""
 LONGEST_TRIANGLE = 41
-BRACE_LEGS_IN = tuple(range(12, 97, 6))
-OTHER_LEGS_IN = (12, 18, 24, 30, 36, 48)
+TIMES = (2, 3, 4, 5)
+BRACE_LEGS_IN = tuple(map(Fraction, range(12, 97, 6)))
+OTHER_LEGS_IN = tuple(map(Fraction, (12, 18, 24, 30, 36, 48)))
 
 
-@dataclass(frozen=True, slots=True)
-class DiagonalRow:
-    """Diagonals of the rectangles of one length."""
-
-    length_ft: int
-    diagonal_width: tuple[Figure | None, ...]
-    """in, outside corner to opposite outside corner, one a width; None where the width is the longer side."""
-
-
-@dataclass(frozen=True, slots=True)
-class TriangleRow:
-    """A right triangle with whole sides, in any unit, and its multiples."""
-
-    short: int
-    long: int
-    diagonal: int
-    times: tuple[str, ...]
-    """'6-8-10', the same by 2, 3, 4 and 5."""
-
-
-@dataclass(frozen=True, slots=True)
-class BraceRow:
-    """Braces from a post or plate, the first leg given."""
-
-    leg_in: int
-    equal_legs: Figure
-    """in, long point to long point, both legs this long, each measured from the inner corner to a long point."""
-    other_leg: tuple[Figure, ...]
-    """in, the same with the other leg as in OTHER_LEGS_IN."""
-    cut_other_leg: tuple[Figure, ...]
-    """deg, on the brace's side from square, where it meets the FIRST leg; on the other leg 90 less this."""
-
-
-def diagonal_rows(settings: Settings, page: int) -> list[DiagonalRow]:
-    """Return the rows of one page, numbered from 0 like WIDTHS_FT."""
-    return [
-        DiagonalRow(
-            length,
-            tuple(
-                part(setting_out.diagonal(Fraction(12 * length), Fraction(12 * width)), settings)
-                if width <= length
-                else None
-                for width in WIDTHS_FT[page]
-            ),
-        )
-        for length in LENGTHS_FT[page]
-    ]
-
-
-def triangle_rows() -> list[TriangleRow]:
-    """Return the whole triangles up to a diagonal of 41."""
-    return [
-        TriangleRow(a, b, c, tuple(f'{k * a}-{k * b}-{k * c}' for k in (2, 3, 4, 5)))
-        for a, b, c in setting_out.whole_triangles(LONGEST_TRIANGLE)
-    ]
-
-
-def brace_rows(settings: Settings) -> list[BraceRow]:
-    """Return braces for legs of 12 to 96 in by 6."""
-    rows = []
-    for leg in BRACE_LEGS_IN:
-        others = [Fraction(other) for other in OTHER_LEGS_IN]
-        own = Fraction(leg)
-        rows.append(
-            BraceRow(
-                leg,
-                part(setting_out.diagonal(own, own), settings),
-                tuple(part(setting_out.diagonal(own, other), settings) for other in others),
-                tuple(deg(setting_out.brace_cut(own, other)) for other in others),
-            )
-        )
-    return rows
-
-
-def three_four_five(settings: Settings, most: int = 12) -> list[tuple[Figure, Figure, Figure]]:
-    """Return 3-4-5 by 1 to so many feet, in: the two legs and the diagonal."""
-
-    def of(k: int, side: int) -> Figure:
-        return part(exact(12 * k * side), settings)
-
-    return [(of(k, 3), of(k, 4), of(k, 5)) for k in range(1, most + 1)]
-
-
-def listed(settings: Settings) -> list[Table]:
+def listed(settings: Settings) -> list[Table[Any]]:
     """Return the tables of this group."""
-    found = [
-        Table(
-            'set-out',
-            f'diagonals-{page + 1}',
-            f'Diagonals of rectangles, {widths[0]} to {widths[-1]} ft wide',
-            ('ft', *(str(width) for width in widths)),
-            f'{inches(settings)}, outside corner to opposite outside corner; sides in feet',
-            partial(diagonal_rows, page=page),
-            'ft',
-        )
-        for page, widths in enumerate(WIDTHS_FT)
+    diagonals = [
+        _diagonals(settings, f'diagonals-{page}', widths, lengths)
+        for page, (widths, lengths) in enumerate(zip(WIDTHS_FT, LENGTHS_FT, strict=True), 1)
     ]
-    others = tuple(str(other) for other in OTHER_LEGS_IN)
-    return [
-        *found,
-        Table(
-            'set-out',
-            'whole-triangles',
-            'Triangles that are square',
-            ('short', 'long', 'diagonal', '× 2', '× 3', '× 4', '× 5'),
-            'any unit, both legs and the diagonal measured in the same one',
-            lambda settings: triangle_rows(),
-            '',
+    return [*diagonals, _triangles(settings), _braces(settings)]
+
+
+def _reads(settings: Settings) -> Message:
+    """Return what lengths read in, as words."""
+    in_feet = settings.measure.style == FEET_INCHES
+    return message('datum.feet_and_inches' if in_feet else 'datum.inches')
+
+
+def _diagonals(settings: Settings, key: str, widths: Sequence[int], lengths: Sequence[int]) -> Table[int]:
+    """Return diagonals, outside corner to opposite outside corner; none where the width is the longer side."""
+    make, foot = Make[int](settings), INCHES.group
+
+    def diagonal(length: int, width: Fraction) -> Exact | None:
+        return setting_out.diagonal(Fraction(foot * length), foot * width) if width <= length else None
+
+    long = partial(make.length, measure=settings.measure)
+    return Table(
+        key,
+        'set-out',
+        message('table.diagonals', first=widths[0], last=widths[-1]),
+        (
+            make.count('length_ft', lambda length: length),
+            *each(long, 'diagonal_width', tuple(map(Fraction, widths)), diagonal, unit=FOOT),
         ),
-        Table(
-            'set-out',
-            'braces',
-            'Braces',
-            ('leg', 'equal', *others, *(f'cut {other}' for other in others)),
-            f"{inches(settings)}, between the long points; legs from the inner corner to those; cut on the brace's side, "
-            'from square, where it meets the first leg',
-            brace_rows,
+        lambda: lengths,
+        datum=message('datum.diagonals', reads=_reads(settings)),
+        needs=Needs(dashes=False, span=message('table.span.width')),
+    )
+
+
+def _triangles(settings: Settings) -> Table[tuple[int, int, int]]:
+    """Return right triangles with whole sides, in any unit, and their multiples."""
+    make = Make[tuple[int, int, int]](settings)
+    return Table(
+        'whole-triangles',
+        'set-out',
+        message('table.whole_triangles'),
+        (
+            make.count('short', lambda sides: sides[0]),
+            make.count('long', lambda sides: sides[1]),
+            make.count('diagonal', lambda sides: sides[2]),
+            *(
+                make.word(f'times_{times}', partial(_multiple, times), message('head.times', times=times))
+                for times in TIMES
+            ),
         ),
-    ]
+        lambda: setting_out.whole_triangles(LONGEST_TRIANGLE),
+        3,
+        message('datum.whole_triangles'),
+        (message('note.whole_triangles'),),
+        Needs(dashes=False, corner=message('head.sides')),
+    )
+
+
+def _multiple(times: int, sides: tuple[int, int, int]) -> Message:
+    """Return a triangle of so many times the sides."""
+    a, b, c = (times * one for one in sides)
+    return message('table.triangle', a=a, b=b, c=c)
+
+
+def _braces(settings: Settings) -> Table[Fraction]:
+    """Return braces from a post or plate, the first leg given, each leg from the inner corner to a long point."""
+    make = Make[Fraction](settings)
+    long = partial(make.length, measure=settings.measure)
+    lengths = (
+        long('equal_legs', lambda leg: setting_out.diagonal(leg, leg)),
+        *each(long, 'other_leg', OTHER_LEGS_IN, setting_out.diagonal),
+    )
+    # on the other leg 90 degrees less this
+    cuts = each(make.degrees, 'cut_other_leg', OTHER_LEGS_IN, setting_out.brace_cut, 'brace_cut', 'cut')
+    return Table(
+        'braces',
+        'set-out',
+        message('table.braces'),
+        (make.given('leg', lambda leg: leg), *lengths, *cuts),
+        lambda: BRACE_LEGS_IN,
+        datum=message('datum.braces', reads=_reads(settings)),
+        needs=Needs(cuts=(len(lengths), len(cuts)), dashes=False),
+    )

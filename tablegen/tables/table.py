@@ -109,15 +109,25 @@ class Table(Generic[S]):
             yield Row(cells, marks)
 
     def cell(self, key: str, *stubs: Cell) -> Cell:
-        """Return the cell of one column in the row that some stubs name, that cell alone being worked out.
+        """Return the cell of one column in the row that some stubs name, the other cells not being worked out.
+
+        Returned:
+            None where the table has no such row
 
         Errors:
-            KeyError for a column or a row that the table has not
+            KeyError for a column that it has not
         """
-        column = next((one for one in self.columns if one.key == key), None)
-        if column is None:
-            raise KeyError(f'{self.key} has no column {key}')
+        column = self.columns[self.place(key)]
         for subject in self.subjects():
             if all(own.cell(subject) == wanted for own, wanted in zip(self.columns, stubs, strict=False)):
                 return column.cell(subject)
-        raise KeyError(f'{self.key} has no row {stubs}')
+        return None
+
+    def place(self, key: str) -> int:
+        """Return the place of a column, from 0.
+
+        Errors:
+            KeyError for one that the table has not
+        """
+        places = {column.key: place for place, column in enumerate(self.columns)}
+        return places[key]

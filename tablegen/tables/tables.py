@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from tablegen.groups import GROUPS, HOUSE_GROUPS
+from typing import Any
+
 from tablegen.settings import Settings
 from tablegen.tables import (
     cheeks,
@@ -11,7 +12,6 @@ from tablegen.tables import (
     hip,
     hip_seat,
     jacks,
-    longest_seat,
     many_sided,
     ridge,
     seat,
@@ -21,28 +21,27 @@ from tablegen.tables import (
     unequal,
     unequal_ends,
 )
-from tablegen.tables.former import Table
+from tablegen.tables.table import Table
 
-__all__ = ['GROUPS', 'HOUSE_GROUPS', 'MODULES', 'tables']
-MODULES = (
-    setting_out,
-    ridge,
-    seat,
-    hip_seat,
-    longest_seat,
-    tail,
-    hip,
-    jacks,
-    cheeks,
-    trim,
-    gable,
-    unequal,
-    unequal_ends,
-    many_sided,
-    finding_pitch,
+LISTS = (
+    setting_out.listed,
+    ridge.listed,
+    seat.listed,
+    hip_seat.listed,
+    seat.longest,
+    tail.listed,
+    hip.listed,
+    jacks.listed,
+    cheeks.listed,
+    trim.listed,
+    gable.listed,
+    unequal.listed,
+    unequal_ends.listed,
+    many_sided.listed,
+    finding_pitch.listed,
 )
 
 
-def tables(settings: Settings) -> list[Table]:
-    """Return every table, in order; rows are made when a table's function is called with the settings."""
-    return [table for module in MODULES for table in module.listed(settings)]
+def tables(settings: Settings) -> list[Table[Any]]:
+    """Return every table, in order; rows are made when they are asked for."""
+    return [table for listed in LISTS for table in listed(settings)]

@@ -2,169 +2,66 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Callable
 from fractions import Fraction
-from typing import ClassVar
 
 from tablegen.geometry import tail
 from tablegen.geometry.pitch import Pitch
-from tablegen.numbers import text
-from tablegen.numbers.figure import Figure
-from tablegen.numbers.units import INCHES
-from tablegen.roof.cautions import LEAST_STOCK_UNDER_A_TAIL_IN
+from tablegen.messages import Message, message
+from tablegen.numbers.exact import Exact
+from tablegen.numbers.units import INCHES, Stock
+from tablegen.roof.cautions import CANTILEVERS, LEAST_STOCK_UNDER_A_TAIL_IN, LONGEST_NOTCHED_TAIL_IN
 from tablegen.settings import Settings
-from tablegen.tables.finish import parts
-from tablegen.tables.former import Table
-from tablegen.tables.seat import SIZE_HEADS, THIN_HEADS
+from tablegen.tables.columns import Make, by_pitch, each
+from tablegen.tables.table import THIN, Table
 
 OVERHANGS_IN = tuple(map(Fraction, (1, 6, 12, 16, 18, 20, 24)))
 """in, level, square to the eave; lengths for others add up from these, 1 in for every inch over."""
-OUT_HEADS = tuple(text.rational(out) for out in OVERHANGS_IN)
-NEVER_NOTCHED = tuple(int(size.depth_in <= LEAST_STOCK_UNDER_A_TAIL_IN) for size in INCHES.stocks)
-"""Sizes of which any notch leaves less than the code asks for under a tail."""
-THIN_SAID = '; marks: thin: 1 where any notch leaves under 3 1/2 in'
 
 
-@dataclass(frozen=True, slots=True)
-class TailRow:
-    """Tails of one kind of rafter at one pitch."""
-
-    pitch: Pitch
-    tail_overhang: tuple[Figure, ...]
-    """in, along the top edge, plate line (hip: corner of the plates, on its center line) to the plumb line of the
-    tail's end, where a hip has its point, OVERHANGS_IN of the COMMON in turn."""
-
-
-@dataclass(frozen=True, slots=True)
-class PlumbTailCutRow:
-    """The plumb end of a common's tail at one pitch."""
-
-    MARKED: ClassVar[tuple[str, ...]] = ('plumb_cut',)
-    pitch: Pitch
-    plumb_cut: tuple[Figure, ...]
-    """in, PLUMB, top edge to underside, one figure a size of lumber.INCHES.stocks."""
-    thin: tuple[int, ...]
-    """One a size: 1 where any notch at all leaves less stock than the code asks for under a tail, else 0."""
-
-
-@dataclass(frozen=True, slots=True)
-class SquareTailCutRow:
-    """The square end of a common's tail at one pitch."""
-
-    MARKED: ClassVar[tuple[str, ...]] = ('lower_corner_in',)
-    pitch: Pitch
-    lower_corner_in: tuple[Figure, ...]
-    """in, LEVEL, from the upper corner of a SQUARE cut in to the plumb line of its lower corner, one a size."""
-    thin: tuple[int, ...]
-    """As in PlumbTailCutRow."""
-
-
-@dataclass(frozen=True, slots=True)
-class FallRow:
-    """How far a tail falls at one pitch."""
-
-    pitch: Pitch
-    fall_overhang: tuple[Figure, ...]
-    """in, PLUMB, top edge at the plate line to top edge at the tail's end, OVERHANGS_IN in turn."""
-
-
-def common_rows(settings: Settings) -> list[TailRow]:
-    """Return the tails of commons and jacks."""
-    return [
-        TailRow(pitch, parts([tail.common_tail(out, pitch.slope) for out in OVERHANGS_IN], settings))
-        for pitch in settings.pitches
-    ]
-
-
-def hip_rows(settings: Settings) -> list[TailRow]:
-    """Return the tails of regular hips and valleys for the commons' overhangs."""
-    return [
-        TailRow(
-            pitch,
-            parts(
-                [tail.hip_tail(out, pitch.corner) for out in OVERHANGS_IN],
-                settings,
-            ),
-        )
-        for pitch in settings.pitches
-    ]
-
-
-def fall_rows(settings: Settings) -> list[FallRow]:
-    """Return the falls of tails."""
-    return [
-        FallRow(pitch, parts([tail.fall(out, pitch.slope) for out in OVERHANGS_IN], settings))
-        for pitch in settings.pitches
-    ]
-
-
-def plumb_cut_rows(settings: Settings) -> list[PlumbTailCutRow]:
-    """Return how long plumb tail cuts are, by stock."""
-    return [
-        PlumbTailCutRow(
-            pitch,
-            parts([tail.plumb_cut_length(size.depth_in, pitch.slope) for size in INCHES.stocks], settings),
-            NEVER_NOTCHED,
-        )
-        for pitch in settings.pitches
-    ]
-
-
-def square_cut_rows(settings: Settings) -> list[SquareTailCutRow]:
-    """Return how far square tail cuts set the lower corner in, by stock."""
-    return [
-        SquareTailCutRow(
-            pitch,
-            parts([tail.square_cut_set_in(size.depth_in, pitch.slope) for size in INCHES.stocks], settings),
-            NEVER_NOTCHED,
-        )
-        for pitch in settings.pitches
-    ]
-
-
-def listed(settings: Settings) -> list[Table]:
+def listed(settings: Settings) -> list[Table[Pitch]]:
     """Return the tables of this group."""
-    by_out = ('pitch', *OUT_HEADS)
+    long = message('note.long_tail', most=LONGEST_NOTCHED_TAIL_IN, source=CANTILEVERS)
     return [
-        Table(
-            'tail',
-            'tail-common',
-            'Tails of commons and hip jacks',
-            by_out,
-            'inches along the top edge, plate line to tail end, by the level overhang',
-            common_rows,
+        _by_overhang(settings, 'common', 'overhang', lambda it, out: tail.common_tail(out, it.slope), long),
+        _by_overhang(
+            settings,
+            'hip',
+            'overhang_of_commons',
+            lambda it, out: tail.hip_tail(out, it.corner),
+            message('note.tail_hip'),
         ),
-        Table(
-            'tail',
-            'tail-hip',
-            'Tails of hips and valleys',
-            by_out,
-            'inches along the top edge on its center line, corner of the plates to where the eave lines meet: to a '
-            "hip's point, a valley's hollow; by the level overhang of the commons",
-            hip_rows,
+        _by_overhang(settings, 'fall', 'overhang', lambda it, out: tail.fall(out, it.slope)),
+        _by_stock(
+            settings, 'plumb', 'plumb_cut', lambda it, size: tail.plumb_cut_length(size.depth_in, it.slope)
         ),
-        Table(
-            'tail',
-            'tail-fall',
-            'Fall of tails',
-            by_out,
-            'inches, plumb, top edge at the plate line to top edge at the end',
-            fall_rows,
-        ),
-        Table(
-            'tail',
-            'tail-plumb-cut',
-            'Plumb tail cuts',
-            ('pitch', *SIZE_HEADS, *THIN_HEADS),
-            f'inches, plumb, top edge to underside{THIN_SAID}',
-            plumb_cut_rows,
-        ),
-        Table(
-            'tail',
-            'tail-square-cut',
-            'Square tail cuts, lower corner set in',
-            ('pitch', *SIZE_HEADS, *THIN_HEADS),
-            f'inches, level, upper corner of the cut to the plumb line of the lower one{THIN_SAID}',
-            square_cut_rows,
+        _by_stock(
+            settings,
+            'square',
+            'lower_corner_set_in',
+            lambda it, size: tail.square_cut_set_in(size.depth_in, it.slope),
         ),
     ]
+
+
+def _by_overhang(
+    settings: Settings, what: str, span: str, of: Callable[[Pitch, Fraction], Exact], *notes: Message
+) -> Table[Pitch]:
+    column = 'fall_overhang' if what == 'fall' else 'tail_overhang'
+    columns = each(Make[Pitch](settings).length, column, OVERHANGS_IN, of)
+    datum, said = message(f'datum.tail_{what}'), message(f'table.span.{span}')
+    return by_pitch(settings, 'tail', f'tail-{what}', columns, datum=datum, notes=notes, span=said)
+
+
+def _by_stock(settings: Settings, cut: str, column: str, of: Callable[[Pitch, Stock], Exact]) -> Table[Pitch]:
+    columns = each(Make[Pitch](settings).length, column, INCHES.stocks, of, marks=_never_notched)
+    datum, note = (
+        message(f'datum.{cut}_tail_cut'),
+        message('note.any_notch', least=LEAST_STOCK_UNDER_A_TAIL_IN),
+    )
+    return by_pitch(settings, 'tail', f'tail-{cut}-cut', columns, datum=datum, notes=(note,))
+
+
+def _never_notched(it: Pitch, size: Stock) -> tuple[str, ...]:
+    """Mark sizes of which any notch at all leaves less than the code asks for under a tail."""
+    return (THIN,) if size.depth_in <= LEAST_STOCK_UNDER_A_TAIL_IN else ()

@@ -1,7 +1,7 @@
 """The names of figures in the data files of the reference tables, column by column of the printed ones.
 
-A name that ends in * is told twice, NAME_inches in decimals and NAME_text as printed; {} stands for what the printed
-head names.
+A figure is told twice, NAME_inches, NAME_degrees or NAME exactly and NAME_text as printed: a name here ends in what it is told
+in, * being inches; {} stands for what the printed head names.
 """
 
 import re
@@ -12,10 +12,10 @@ STUBS = {
     'A B': ('a', 'b'),
     'sides': ('sides',),
     'ft': ('length_ft',),
-    'leg': ('leg_in',),
+    'leg': ('leg_*',),
     'in 12': ('pitch',),
-    'thickness': ('thickness_in',),
-    'ridge': ('ridge_in',),
+    'thickness': ('thickness_*',),
+    'ridge': ('ridge_*',),
     'degrees': ('degrees',),
 }
 """Names of what a row is called by, from the head of its labels."""
@@ -33,13 +33,13 @@ ALL = {
     'tail-hip': 'tail_overhang_{}_in_*',
     'tail-fall': 'fall_overhang_{}_in_*',
     'tail-plumb-cut': 'plumb_cut_{}_*',
-    'tail-square-cut': 'lower_corner_in_{}_*',
+    'tail-square-cut': 'lower_corner_set_in_{}_*',
     'drop-plumb': 'drop_{}_in_*',
     'drop-square': 'drop_{}_in_*',
     'set-backs': 'set_back_{}_in_*',
     'old-rule': 'low_{}_*',
-    'longest-seat-quarter': 'seats_{}_*',
-    'longest-seat-third': 'seats_{}_*',
+    'longest-seat-quarter': 'seat_{}_*',
+    'longest-seat-third': 'seat_{}_*',
 }
 """Tables whose columns are alike."""
 OF_SIDES = (
@@ -51,7 +51,7 @@ SEATS = ('1-1-2', '3-1-2', '5-1-2')
 HIP_SEATS = 'dropped_height_* dropped_heel_* dropped_seat_* backed_height_* backed_heel_* backed_seat_*'
 VALLEY_SEATS = 'plumb_depth_* height_* heel_* seat_* heel_out_*'
 EACH = {
-    **{f'height-{seat}': ' '.join(['heel_*', *(f'heights_{size}_*' for size in SIZES)]) for seat in SEATS},
+    **{f'height-{seat}': ' '.join(['heel_*', *(f'height_{size}_*' for size in SIZES)]) for seat in SEATS},
     **{f'stock-left-{seat}': ' '.join(['notch_*', *(f'left_{size}_*' for size in SIZES)]) for seat in SEATS},
     'hip-seat-2x10-with-2x8': HIP_SEATS,
     'valley-seat-2x12-with-2x8': VALLEY_SEATS,
@@ -84,7 +84,7 @@ EACH = {
     'sides-peak': 'blade_degrees set_back_level_* reach_* least_post_*',
     **{f'{sides}-sides': OF_SIDES for sides in (5, 6, 8, 10, 12)},
     'degrees-to-pitch': 'rise_inches rise_part_* half_rise_inches',
-    'pitch-to-degrees': 'slope_degrees slope_per_foot_inches gap_24_in_level_* gap_48_in_level_*',
+    'pitch-to-degrees': 'slope_degrees slope_per_foot_inches gap_on_level_24_in_* gap_on_level_48_in_*',
 }  # fmt: skip
 """Tables whose columns each have a name of their own, in the order of the printed heads."""
 
@@ -96,21 +96,14 @@ def names_of(wanted: Labels) -> tuple[str, ...]:
     return tuple(EACH[wanted.key].split())
 
 
-def marks_of(wanted: Labels) -> dict[str, tuple[str, str]]:
-    """Return the columns of marks after them: head of the figures that they stand beside, and the marks that count."""
-    deep, thin = '†‡', '§'
-    if wanted.key.startswith(('height', 'stock-left', 'longest', 'tail-plumb', 'tail-square')):
-        sizes = {slug(one.head): one.head for one in wanted.columns if '×' in one.head}
-        told = {f'marks_{size}': (head, deep) for size, head in sizes.items()}
-        told = {} if wanted.key.startswith(('longest', 'tail')) else told
-        return told | {f'thin_{size}': (head, thin) for size, head in sizes.items()}
-    if wanted.key.startswith('hip-seat'):
-        ways = ('dropped', 'backed')
-        told = {f'marks_{way}': (f'{way} seat', deep) for way in ways}
-        return told | {f'thin_{way}': (f'{way} seat', thin) for way in ways}
-    if wanted.key.startswith('valley-seat'):
-        return {'marks': ('seat', deep), 'thin': ('seat', thin)}
-    return {}
+def marks_of(wanted: Labels, head: str) -> dict[str, str] | None:
+    """Return the marks that may stand beside the figures under a head, by their name in data; None where none may."""
+    deep, thin = {'†': 'past_a_quarter', '‡': 'past_a_third'}, {'§': 'thin'}
+    if wanted.key.startswith(('longest', 'tail-plumb', 'tail-square')):
+        return thin
+    of_sizes = wanted.key.startswith(('height', 'stock-left')) and '×' in head
+    of_seats = wanted.key.startswith(('hip-seat', 'valley-seat')) and head.endswith('seat')
+    return deep | thin if of_sizes or of_seats else None
 
 
 def stubs_of(wanted: Labels) -> tuple[str, ...]:
@@ -120,21 +113,8 @@ def stubs_of(wanted: Labels) -> tuple[str, ...]:
 
 def stub_heads(wanted: Labels) -> tuple[str, ...]:
     """Return the heads of what rows are called by, in the list of tables."""
-    heads = {'in 12': ('pitch',), 'A B': ('A', 'B')}
+    heads = {'A B': ('A', 'B')}
     return TRIANGLES if wanted.key == 'whole-triangles' else heads.get(wanted.corner, (wanted.corner,))
-
-
-def marks_said(wanted: Labels) -> tuple[str, ...]:
-    """Return what the numbers of the marks mean, where a table has any."""
-    names = marks_of(wanted)
-    deep = (
-        ('marks: 1 past a quarter of the depth, 2 past a third',)
-        if any('marks' in name for name in names)
-        else ()
-    )
-    thin = 'where any notch leaves under' if wanted.key.startswith('tail') else 'where under 3 1/2 in is left'
-    said = f'thin: 1 {thin}' + ' 3 1/2 in' * wanted.key.startswith('tail')
-    return (*deep, said) if names else ()
 
 
 def slug(head: str) -> str:

@@ -9,6 +9,23 @@ SLACK = mpf(10) ** -30
 """How far below a half a number may come out that is a half: the model's own error is some 1e-45."""
 
 
+class Printed(str):
+    """Digits as they are printed, with what they were rounded from in nine decimals, rounded the same way."""
+
+    exact: str
+
+    def __new__(cls, digits, exact):
+        made = super().__new__(cls, digits)
+        made.exact = exact
+        return made
+
+    def __add__(self, after):
+        return Printed(super().__add__(after), self.exact)
+
+    def __str__(self):
+        return self
+
+
 def nearest(value, per):
     """Return the whole count of parts that is nearest to a number; a half goes up."""
     return int(mp.floor(mpf(value) * per + mpf(1) / 2 + SLACK))
@@ -36,24 +53,32 @@ def mixed(count, per):
 
 def part(value, per=16):
     """Return a length as it is printed, to the smallest part."""
-    return mixed(nearest(value, per), per)
+    return Printed(mixed(nearest(value, per), per), nine_decimals(value))
 
 
 def limit(value, per=16):
     """Return a greatest length as it is printed: never more than it is."""
-    return mixed(whole_parts(value, per), per)
+    return Printed(mixed(whole_parts(value, per), per), nine_decimals(value, whole_parts))
 
 
 def least(value, per=16):
     """Return a least length as it is printed: never less than it is."""
-    return mixed(no_fewer_parts(value, per), per)
+    return Printed(mixed(no_fewer_parts(value, per), per), nine_decimals(value, no_fewer_parts))
 
 
 def decimal(value, places):
     """Return a number in decimals, as printed."""
-    count = nearest(value, 10**places)
+    return Printed(_decimals(nearest(value, 10**places), places, MINUS), nine_decimals(value))
+
+
+def nine_decimals(value, count=nearest):
+    """Return a number as a data file has it."""
+    return _decimals(count(value, 10**9), 9, '-')
+
+
+def _decimals(count, places, minus):
     whole, rest = divmod(abs(count), 10**places)
-    return f'{MINUS * (count < 0)}{whole}' + (f'.{rest:0{places}d}' if places else '')
+    return f'{minus * (count < 0)}{whole}' + (f'.{rest:0{places}d}' if places else '')
 
 
 def degrees(radians, places=2):

@@ -8,20 +8,20 @@ from dataclasses import replace
 from fractions import Fraction
 
 from mpmath import asin, atan, cos, degrees, mpf, sin, sqrt, tan
-from printed import BOOK, DEPTHS, THICK, T, angles_of, are_nearest, is_nearest, slope_of
+from printed import BOOK, DEPTHS, THICK, T, angles_of, are_nearest, is_nearest, rows_of, slope_of
 
 from tablegen.numbers.units import INCHES
-from tablegen.tables import cheeks, gable, hip, hip_seat, jacks, ridge, seat, tail, trim
-from tablegen.tables.finish import cells
+from tablegen.tables import hip_seat, seat, tail
+from tablegen.tables.columns import THICKNESSES_IN
 from tablegen.written.pitches import pitch
 from tablegen.written.stocks import stock
 
 
 def test_shortening_level():
-    rows = ridge.level_rows(BOOK)
-    assert [row.thickness_in for row in rows] == list(INCHES.thicknesses)
+    rows = rows_of('shortening-level')
+    assert [row.thickness for row in rows] == list(INCHES.thicknesses)
     for row in rows:
-        t = mpf(row.thickness_in.numerator) / row.thickness_in.denominator
+        t = mpf(row.thickness.numerator) / row.thickness.denominator
         are_nearest(
             (row.common, row.shed_on_ledger, row.hip_or_jack, row.end_common), (t / 2, t, t / sqrt(2), t / 2)
         )
@@ -29,15 +29,15 @@ def test_shortening_level():
 
 def test_end_commons_with_hips_on_the_ridge():
     """Half the ridge, and half of the hip's 45-degree thickness."""
-    rows = ridge.ridge_end_rows(BOOK)
-    assert [row.ridge_in for row in rows] == list(ridge.COLUMN_THICKNESSES_IN)
+    rows = rows_of('ridge-ends')
+    assert [row.ridge for row in rows] == list(THICKNESSES_IN)
     for row, own in zip(rows, THICK, strict=True):
         are_nearest(row.end_common_with_hip, [own / 2 + hip / sqrt(2) for hip in THICK])
 
 
 def test_shortening_along_the_edge():
     for common, jack, at_hip in zip(
-        ridge.common_rows(BOOK), ridge.jack_rows(BOOK), ridge.hip_rows(BOOK), strict=True
+        rows_of('shortening-common'), rows_of('shortening-jack'), rows_of('shortening-hip'), strict=True
     ):
         _, theta, h = angles_of(common)
         are_nearest(common.off_along_edge, [t / 2 / cos(theta) for t in THICK])
@@ -46,18 +46,17 @@ def test_shortening_along_the_edge():
 
 
 def test_ridges():
-    for row in ridge.ridge_rows(BOOK):
+    for row in rows_of('ridge-sits-down'):
         are_nearest(row.sits_down, [t / 2 * slope_of(row.pitch) for t in THICK])
 
 
 def test_a_notch_that_leaves_less_than_half_is_left_out():
     """A seat of 3½ in on a 2×4: at 8 in 12 its notch is 1.94 in, at 6 in 12 1.57 in: past a third, and too thin."""
-    eight, six = seat.notch_rows(replace(BOOK, pitches=(pitch('8'), pitch('6'))), Fraction(7, 2))
+    eight, six = rows_of('stock-left-3-1-2', replace(BOOK, pitches=(pitch('8'), pitch('6'))))
 
-    assert eight.left[0] is None
-    assert cells(eight)['left_1'] == ''
-    assert cells(six)['left_1'] == '1 15/16'
-    assert (cells(six)['marks_1'], cells(six)['thin_1']) == ('2', '1')
+    assert (eight.left_2x4, eight.marks['left_2x4']) == (None, ())
+    assert six.left_2x4.text == '1 15/16'
+    assert six.marks['left_2x4'] == ('past_a_third', 'thin')
 
 
 def test_the_settings_own_sizes_and_seat_have_tables():
@@ -72,11 +71,11 @@ def test_the_settings_own_sizes_and_seat_have_tables():
 def test_tails():
     outs = [mpf(out.numerator) / out.denominator for out in tail.OVERHANGS_IN]
     tables = (
-        tail.common_rows(BOOK),
-        tail.hip_rows(BOOK),
-        tail.fall_rows(BOOK),
-        tail.plumb_cut_rows(BOOK),
-        tail.square_cut_rows(BOOK),
+        rows_of('tail-common'),
+        rows_of('tail-hip'),
+        rows_of('tail-fall'),
+        rows_of('tail-plumb-cut'),
+        rows_of('tail-square-cut'),
     )
     for common, at_hip, fall, plumb, square in zip(*tables, strict=True):
         m, theta, _ = angles_of(common)
@@ -84,12 +83,12 @@ def test_tails():
         are_nearest(at_hip.tail_overhang, [out * sqrt(2 + m * m) for out in outs])
         are_nearest(fall.fall_overhang, [out * m for out in outs])
         are_nearest(plumb.plumb_cut, [depth / cos(theta) for depth in DEPTHS])
-        are_nearest(square.lower_corner_in, [depth * sin(theta) for depth in DEPTHS])
+        are_nearest(square.lower_corner_set_in, [depth * sin(theta) for depth in DEPTHS])
 
 
 def test_hips():
     for row, plumb, square in zip(
-        hip.hip_rows(BOOK), hip.drop_plumb_rows(BOOK), hip.drop_square_rows(BOOK), strict=True
+        rows_of('hips'), rows_of('drop-plumb'), rows_of('drop-square'), strict=True
     ):
         m, _, h = angles_of(row)
         bevel = atan(m / sqrt(2 + m * m))
@@ -103,7 +102,7 @@ def test_hips():
 
 def test_jacks():
     spacings = [mpf(12), mpf(16), mpf(96) / 5, mpf(24)]
-    for row in jacks.take_rows(BOOK):
+    for row in rows_of('jacks'):
         _, theta, _ = angles_of(row)
         are_nearest(row.difference, [spacing / cos(theta) for spacing in spacings])
         are_nearest(
@@ -113,12 +112,12 @@ def test_jacks():
 
 
 def test_cheeks():
-    for row in cheeks.cheek_rows(BOOK):
+    for row in rows_of('cheeks'):
         _, theta, h = angles_of(row)
         are_nearest((row.jack_side, row.hip_side), (degrees(theta), degrees(h)))
         are_nearest((row.jack_top, row.hip_top), (degrees(atan(1 / cos(theta))), degrees(atan(1 / cos(h)))))
         are_nearest((row.jack_top_12_and, row.hip_top_12_and), (12 * cos(theta), 12 * cos(h)))
-    for row in cheeks.backed_cheek_rows(BOOK):
+    for row in rows_of('backed-cheeks'):
         _, theta, _ = angles_of(row)
         are_nearest(
             (row.at_ridge_top, row.at_common_top), (degrees(atan(cos(theta))), degrees(atan(1 / cos(theta))))
@@ -128,13 +127,13 @@ def test_cheeks():
 
 def test_where_a_hips_sides_are_cut():
     """At 45 degrees in plan half of the hip's thickness back, level."""
-    for row in cheeks.set_back_rows(BOOK):
+    for row in rows_of('set-backs'):
         _, _, h = angles_of(row)
         are_nearest(row.set_back, [t / 2 / cos(h) for t in THICK])
 
 
 def test_trim():
-    for row in trim.trim_rows(BOOK):
+    for row in rows_of('trim'):
         _, theta, _ = angles_of(row)
         are_nearest(
             (row.square_to_slope_miter, row.square_to_slope_bevel),
@@ -152,7 +151,7 @@ def test_trim():
 
 def test_gables():
     spacings = [mpf(12), mpf(16), mpf(96) / 5, mpf(24)]
-    for row in gable.gable_rows(BOOK):
+    for row in rows_of('gable-and-area'):
         m, theta, _ = angles_of(row)
         are_nearest(row.stud_difference, [spacing * m for spacing in spacings])
         are_nearest(

@@ -8,9 +8,10 @@ from fractions import Fraction
 
 import pytest
 from mpmath import atan, cos, degrees, mpf, pi, radians, sin, sqrt, tan
-from printed import BOOK, T, angles_of, are_nearest, is_least, is_nearest, slope_of
+from printed import T, angles_of, are_nearest, is_least, is_nearest, rows_of, slope_of
 
-from tablegen.tables import finding_pitch, many_sided, setting_out, unequal, unequal_ends
+from layouts.words.say import say
+from tablegen.tables import many_sided, setting_out
 
 
 def _corners(rows):
@@ -23,7 +24,7 @@ def _corners(rows):
 
 
 def test_hips_of_two_pitches():
-    for row, ma, mb, a, b, h in _corners(unequal.hip_rows(BOOK)):
+    for row, ma, mb, a, b, h in _corners(rows_of('unequal-hips')):
         are_nearest((row.plan_from_eave_a, row.plumb_cut), (degrees(a), degrees(h)))
         is_nearest(row.per_foot_of_run_a, 12 / sin(a) / cos(h))
         differences = (row.jack_difference_a, row.jack_difference_b)
@@ -31,7 +32,7 @@ def test_hips_of_two_pitches():
 
 
 def test_cheeks_of_two_pitches():
-    for row, ma, mb, a, b, h in _corners(unequal.cheek_rows(BOOK)):
+    for row, ma, mb, a, b, h in _corners(rows_of('unequal-cheeks')):
         are_nearest((row.jack_a_blade, row.jack_b_blade), (degrees(a), degrees(b)))
         jacks = (12 * cos(atan(ma)) / tan(a), 12 * cos(atan(mb)) / tan(b))
         are_nearest((row.jack_a_12_and, row.jack_b_12_and), jacks)
@@ -41,7 +42,7 @@ def test_cheeks_of_two_pitches():
 
 
 def test_backing_drops_and_eaves_of_two_pitches():
-    for row, ma, mb, a, b, h in _corners(unequal.fit_rows(BOOK)):
+    for row, ma, mb, a, b, h in _corners(rows_of('unequal-fit')):
         bevels = (degrees(atan(ma * cos(a) * cos(h))), degrees(atan(mb * cos(b) * cos(h))))
         are_nearest((row.backing_a, row.backing_b), bevels)
         low, high = T / 2 * ma * cos(a), T / 2 * mb * cos(b)
@@ -52,7 +53,7 @@ def test_backing_drops_and_eaves_of_two_pitches():
 
 def test_slid_hips():
     """Towards eave A: jacks of A end sooner, by the slide over cos a, those of B later, by the slide over cos b."""
-    for row, ma, mb, a, b, h in _corners(unequal_ends.slide_rows(BOOK)):
+    for row, ma, mb, a, b, h in _corners(rows_of('unequal-slide')):
         slide = T / 2 * sin(a - b)
         are_nearest((row.slide, row.drop_once_slid), (slide, T * tan(h) / (tan(a) + tan(b))))
         shorter, longer = slide / cos(a), slide / cos(b)
@@ -65,7 +66,7 @@ def test_slid_hips():
 
 
 def test_shortening_at_two_pitches():
-    for row, _, _, a, b, _ in _corners(unequal_ends.shortening_rows(BOOK)):
+    for row, _, _, a, b, _ in _corners(rows_of('unequal-shortening')):
         are_nearest((row.hip_at_ridge_a, row.hip_at_ridge_b), (T / 2 / sin(a), T / 2 / sin(b)))
         are_nearest((row.jack_a, row.jack_b), (T / 2 / cos(a), T / 2 / cos(b)))
         is_nearest(row.hip_between_commons, max(T / 2 / cos(a), T / 2 / cos(b)))
@@ -73,14 +74,14 @@ def test_shortening_at_two_pitches():
 
 
 def test_where_cheeks_start_at_two_pitches():
-    for row, _, _, a, b, _ in _corners(unequal_ends.points_rows(BOOK)):
+    for row, _, _, a, b, _ in _corners(rows_of('unequal-points')):
         jacks = (row.jack_a_short_to_long_point, row.jack_b_short_to_long_point)
         are_nearest(jacks, (T * tan(a), T * tan(b)))
         are_nearest((row.hip_a_set_back, row.hip_b_set_back), (T / 2 / tan(a), T / 2 / tan(b)))
 
 
 def test_numbers_of_sides():
-    for row in many_sided.sides_rows(BOOK):
+    for row in rows_of('sides'):
         p = pi / row.sides
         are_nearest((row.corner, row.plate_miter), (180 - degrees(2 * p), degrees(p)))
         are_nearest((row.side, row.apothem, row.hip_run), (24 * tan(p), 6 / tan(p), 12 / cos(p)))
@@ -88,7 +89,7 @@ def test_numbers_of_sides():
 
 def test_jacks_and_peaks_of_numbers_of_sides():
     """The hip stands at p from square across a jack's side, and so do its neighbors' half-way planes at the peak."""
-    for jack, peak in zip(many_sided.jack_rows(BOOK), many_sided.peak_rows(BOOK), strict=True):
+    for jack, peak in zip(rows_of('sides-jacks'), rows_of('sides-peak'), strict=True):
         p = pi / jack.sides
         are_nearest((jack.blade, peak.blade), (90 - degrees(p), 90 - degrees(p)))
         are_nearest((jack.off_level, jack.short_to_long_point_level), (T / 2 / sin(p), T / tan(p)))
@@ -102,7 +103,7 @@ def test_jacks_and_peaks_of_numbers_of_sides():
 @pytest.mark.parametrize('sides', many_sided.SIDES)
 def test_many_sided_roofs(sides):
     p = pi / sides
-    for row in many_sided.pitch_rows(BOOK, sides):
+    for row in rows_of(f'{sides}-sides'):
         m, theta, _ = angles_of(row)
         h = atan(m * cos(p))
         are_nearest((row.hip_per_foot, row.hip_plumb_cut), (12 * sqrt(1 / cos(p) ** 2 + m * m), degrees(h)))
@@ -116,25 +117,25 @@ def test_many_sided_roofs(sides):
 
 
 def test_degrees_to_pitch():
-    for row in finding_pitch.degree_rows(BOOK):
+    for row in rows_of('degrees-to-pitch'):
         rise = 12 * tan(radians(row.degrees))
         are_nearest((row.rise, row.rise_part), (rise, rise))
         is_nearest(row.half_rise, 12 * tan(radians(row.degrees + mpf(1) / 2)))
 
 
 def test_half_pitches_to_degrees():
-    assert [row.pitch.rise_in for row in finding_pitch.half_pitch_rows(BOOK)] == [
+    assert [row.pitch.rise_in for row in rows_of('pitch-to-degrees')] == [
         Fraction(n, 2) for n in range(1, 49)
     ]
-    for row in finding_pitch.half_pitch_rows(BOOK):
+    for row in rows_of('pitch-to-degrees'):
         m, theta, _ = angles_of(row)
         are_nearest((row.slope, row.slope_per_foot), (degrees(theta), 12 / cos(theta)))
-        are_nearest(row.gap, (24 * m, 48 * m))
+        are_nearest(row.gap_on_level, (24 * m, 48 * m))
 
 
 @pytest.mark.parametrize('page', range(len(setting_out.WIDTHS_FT)))
 def test_diagonals(page):
-    for row in setting_out.diagonal_rows(BOOK, page):
+    for row in rows_of(f'diagonals-{page + 1}'):
         for width, figure in zip(setting_out.WIDTHS_FT[page], row.diagonal_width, strict=True):
             assert (figure is None) == (width > row.length_ft)
             if figure is not None:
@@ -142,17 +143,19 @@ def test_diagonals(page):
 
 
 def test_triangles_and_their_multiples():
-    for row in setting_out.triangle_rows():
+    for row in rows_of('whole-triangles'):
         assert row.short**2 + row.long**2 == row.diagonal**2
         for k, written in zip((2, 3, 4, 5), row.times, strict=True):
-            assert written == '-'.join(str(k * side) for side in (row.short, row.long, row.diagonal))
-    for k, triple in enumerate(setting_out.three_four_five(BOOK), 1):
-        assert [figure.count for figure in triple] == [16 * 12 * k * side for side in (3, 4, 5)]
+            assert say(written) == '-'.join(str(k * side) for side in (row.short, row.long, row.diagonal))
 
 
 def test_braces():
-    for row in setting_out.brace_rows(BOOK):
-        leg = mpf(row.leg_in)
+    for row in rows_of('braces'):
+        leg = mpf(row.leg.numerator)
         is_nearest(row.equal_legs, leg * sqrt(2))
-        are_nearest(row.other_leg, [sqrt(leg**2 + mpf(other) ** 2) for other in setting_out.OTHER_LEGS_IN])
-        are_nearest(row.cut_other_leg, [degrees(atan(leg / other)) for other in setting_out.OTHER_LEGS_IN])
+        are_nearest(
+            row.other_leg, [sqrt(leg**2 + mpf(int(other)) ** 2) for other in setting_out.OTHER_LEGS_IN]
+        )
+        are_nearest(
+            row.cut_other_leg, [degrees(atan(leg / int(other))) for other in setting_out.OTHER_LEGS_IN]
+        )

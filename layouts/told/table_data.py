@@ -1,0 +1,106 @@
+"""Tables for other programs, in the one dialect: a row as the cells of a CSV file, or as an object of JSON."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from fractions import Fraction
+from typing import Any
+
+from layouts.told import dialect
+from layouts.words.datum import datum_of
+from layouts.words.say import say
+from tablegen.geometry.pitch import Pitch
+from tablegen.messages import Message
+from tablegen.numbers import text
+from tablegen.numbers.figure import Figure
+from tablegen.tables.table import Cell, Column, Kind, Table
+
+MEASURED = (Kind.LENGTH, Kind.DECIMAL, Kind.DEGREES)
+"""Kinds of columns whose cells are told in decimals and as text."""
+MARKS = 'marks'
+
+
+def csv_rows(table: Table[Any]) -> Iterator[list[str]]:
+    """Return the names of a table's columns in CSV, then its rows, one at a time; no figure leaves its cells empty."""
+    yield [name for column in table.columns for name in _names(column)]
+    for row in table.rows():
+        found: list[str] = []
+        for column, cell, marks in zip(table.columns, row.cells, row.marks, strict=True):
+            found += _cells(column, cell)
+            found += [' '.join(marks)] if column.marks else []
+        yield found
+
+
+def json_rows(table: Table[Any]) -> Iterator[dict[str, object]]:
+    """Return a table's rows as objects, one at a time; no figure is null, and marks stand in the figure's own object."""
+    for row in table.rows():
+        told = {column.key: _told(cell) for column, cell in zip(table.columns, row.cells, strict=True)}
+        for column, marks in zip(table.columns, row.marks, strict=True):
+            figure = told[column.key]
+            if column.marks and isinstance(figure, dict):
+                figure[MARKS] = list(marks)
+        yield told
+
+
+def listed(table: Table[Any]) -> dict[str, Any]:
+    """Return what a list of tables says of one: its name, title, and each column with from where to where it is."""
+    columns = [
+        {
+            'key': column.key,
+            'kind': column.kind.value,
+            'unit': dialect.UNITS.get(column.unit, '') if column.kind in MEASURED else '',
+            'head': _line(column.head),
+            'measured': datum_of(table, [column]),
+        }
+        for column in table.columns
+    ]
+    return {
+        'table': table.key,
+        'group': table.group,
+        'title': say(table.title),
+        'measured': datum_of(table, table.columns),
+        'columns': columns,
+    }
+
+
+def csv_list(tables: Iterable[dict[str, Any]]) -> Iterator[list[str]]:
+    """Return a list of tables in CSV: names and heads of all columns of a table, each in one cell."""
+    yield ['table', 'group', 'title', 'columns', 'heads', 'measured']
+    for one in tables:
+        keys, heads = (' | '.join(column[what] for column in one['columns']) for what in ('key', 'head'))
+        yield [one['table'], one['group'], one['title'], keys, heads, one['measured']]
+
+
+def _line(head: Message) -> str:
+    return say(head).replace('\n', ' ')
+
+
+def _names(column: Column[Any]) -> list[str]:
+    if column.kind not in MEASURED:
+        return [column.key]
+    marks = [f'{column.key}_{MARKS}'] if column.marks else []
+    return [*dialect.column_names(column.key, column.unit), *marks]
+
+
+def _cells(column: Column[Any], cell: Cell) -> list[str]:
+    match cell:
+        case Figure() | None:
+            return list(dialect.cells(cell))
+        case Fraction():
+            return [dialect.decimal(cell), text.rational(cell)]
+        case _:
+            return [str(_told(cell))]
+
+
+def _told(cell: Cell) -> Any:
+    match cell:
+        case Figure():
+            return dialect.told(cell)
+        case Fraction():
+            return dialect.length(cell, text.rational(cell))
+        case Pitch():
+            return cell.text
+        case Message():
+            return say(cell)
+        case _:
+            return cell

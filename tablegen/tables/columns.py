@@ -1,0 +1,199 @@
+"""How tables make their columns: lengths to the book's smallest part, angles to hundredths, each under its own name."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import partial
+from typing import Generic, TypeVar
+
+from tablegen.geometry.pitch import Pitch
+from tablegen.messages import Message, message
+from tablegen.numbers import text
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.exact import Exact, Rational
+from tablegen.numbers.figure import (
+    DEGREE,
+    INCH,
+    NEAREST,
+    Figure,
+    Measure,
+    decimal_figure,
+    degree_figure,
+    degrees_known,
+    length_figure,
+)
+from tablegen.numbers.units import INCHES, Stock
+from tablegen.settings import Settings
+from tablegen.tables.table import Cell, Column, Kind, Needs, S, Table
+
+DEGREE_PLACES = 2
+UNIT_PLACES = 3
+THICKNESSES_IN = tuple(map(Fraction, ('3/4', '1', '5/4', '3/2', '5/2', '7/2', '11/2')))
+"""Thicknesses of the columns of rows by thickness, in."""
+Length = Exact | Rational | None
+V = TypeVar('V', Fraction, Stock)
+
+
+@dataclass(frozen=True)  # slots would not do: Make[Pitch](settings) keeps what it was made as
+class Make(Generic[S]):
+    """Makes columns of a book; a head is said under the column's key where none is given, a datum under its name."""
+
+    settings: Settings
+
+    def length(
+        self,
+        key: str,
+        of: Callable[[S], Length],
+        datum: str | Message = '',
+        head: Message | None = None,
+        marks: Callable[[S], tuple[str, ...]] | None = None,
+        way: str = NEAREST,
+        measure: Measure | None = None,
+    ) -> Column[S]:
+        """Return a column of lengths to the smallest part, in plain inches if no measure is given; None for a dash."""
+        reads = measure or Measure(self.settings.measure.per)
+
+        def cell(it: S) -> Cell:
+            value = of(it)
+            return None if value is None else length_figure(value, reads, way)
+
+        return self._column(key, cell, datum, head, Kind.LENGTH, marks=marks)
+
+    def given(self, key: str, of: Callable[[S], Fraction], head: Message | None = None) -> Column[S]:
+        """Return a column of lengths that are what they are: thicknesses, legs."""
+        return self._column(key, of, '', head, Kind.LENGTH)
+
+    def degrees(
+        self,
+        key: str,
+        of: Callable[[S], Angle | Fraction],
+        datum: str | Message = '',
+        head: Message | None = None,
+    ) -> Column[S]:
+        """Return a column of angles to hundredths of a degree; a Fraction is degrees that are known."""
+
+        def cell(it: S) -> Figure:
+            value = of(it)
+            if isinstance(value, Fraction):
+                return degrees_known(value, DEGREE_PLACES)
+            return degree_figure(value, DEGREE_PLACES)
+
+        return self._column(key, cell, datum, head, Kind.DEGREES, DEGREE)
+
+    def decimal(
+        self,
+        key: str,
+        of: Callable[[S], Exact | Rational],
+        datum: str | Message = '',
+        head: Message | None = None,
+        places: int = UNIT_PLACES,
+        unit: str = INCH,
+    ) -> Column[S]:
+        """Return a column of numbers in decimals: lengths per foot of run, factors."""
+        return self._column(
+            key, lambda it: decimal_figure(of(it), places, unit), datum, head, Kind.DECIMAL, unit
+        )
+
+    def count(self, key: str, of: Callable[[S], int], head: Message | None = None) -> Column[S]:
+        """Return a column of whole numbers."""
+        return self._column(key, of, '', head, Kind.COUNT)
+
+    def word(self, key: str, of: Callable[[S], Message], head: Message | None = None) -> Column[S]:
+        """Return a column of words."""
+        return self._column(key, of, '', head, Kind.WORD)
+
+    def pitch(self, of: Callable[[S], Pitch], key: str = 'pitch') -> Column[S]:
+        """Return a column of pitches; where the book has none in degrees, its head says what they stand over."""
+        over_base = key == 'pitch' and all(one.text != one.short for one in self.settings.pitches)
+        usual = message('head.in_base', base=INCHES.base) if over_base else None
+        return self._column(key, of, '', usual, Kind.PITCH)
+
+    def _column(
+        self,
+        key: str,
+        cell: Callable[[S], Cell],
+        datum: str | Message,
+        head: Message | None,
+        kind: Kind,
+        unit: str = INCH,
+        marks: Callable[[S], tuple[str, ...]] | None = None,
+    ) -> Column[S]:
+        measured = message(f'datum.{datum}') if isinstance(datum, str) else datum
+        return Column(
+            key, head or message(f'head.{key}'), cell, measured if datum else None, kind, unit, marks
+        )
+
+
+def each(
+    make: Callable[..., Column[S]],
+    key: str,
+    values: Sequence[V],
+    of: Callable[[S, V], Length | Angle],
+    datum: str | Message = '',
+    head: str = 'number',
+    unit: str = INCH,
+    marks: Callable[[S, V], tuple[str, ...]] | None = None,
+) -> tuple[Column[S], ...]:
+    """Return a column for each of several thicknesses, spacings or sizes, which names it in data and heads it.
+
+    Given:
+        make  the method of Make that the columns are made by
+        of    gives a row's figure for one of the values
+        head  name of the head's words, in which the value stands
+        unit  that values are in, where these are numbers
+    """
+    made = []
+    for value in values:
+        own = partial(_of_value, marks, value) if marks else None
+        named = message(f'head.{head}', number=value.name if isinstance(value, Stock) else value)
+        given = {'marks': own} if own else {}
+        made.append(
+            make(f'{key}_{data_name(value, unit)}', partial(_of_value, of, value), datum, named, **given)
+        )
+    return tuple(made)
+
+
+def _of_value(of: Callable[[S, V], object], value: V, it: S) -> object:
+    return of(it, value)
+
+
+def data_name(value: Fraction | Stock, unit: str = INCH) -> str:
+    """Return a number or a size in letters, digits and underscores: 1_1_2_in, 400_mm, 18_ft, 2x8."""
+    if isinstance(value, Stock):
+        said = value.name.replace('×', 'x')
+    else:
+        said = text.millimeters(value) if text.is_metric(value) else f'{text.rational(value)} {unit}'
+    return re.sub(r'[^a-z0-9]+', '_', said.strip())
+
+
+def by_pitch(
+    settings: Settings,
+    group: str,
+    key: str,
+    columns: tuple[Column[Pitch], ...],
+    title: Message | None = None,
+    datum: Message | None = None,
+    notes: tuple[Message, ...] = (),
+    span: Message | None = None,
+    pitches: Iterable[Pitch] | None = None,
+) -> Table[Pitch]:
+    """Return a table with a row a pitch.
+
+    Given:
+        title    where it is not said under the key
+        span     what the heads have in common
+        pitches  where they are not the book's
+    """
+    return Table(
+        key,
+        group,
+        title or message(f'table.{key.replace("-", "_")}'),
+        (Make[Pitch](settings).pitch(lambda it: it), *columns),
+        lambda: pitches or settings.pitches,
+        datum=datum,
+        notes=notes,
+        needs=Needs(span=span),
+    )
