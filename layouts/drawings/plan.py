@@ -4,17 +4,22 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from fractions import Fraction
 from math import cos, radians, sin
 
 from markupsafe import Markup
 
 from layouts.drawings import svg
+from tablegen.geometry import corner
+from tablegen.geometry.pitch import pitch_of_rise
 
 PANEL, HEIGHT = 76.0, 104.0
 REACH_IN = 2.6
 """Half of what is shown, in thicknesses of the thickest member."""
 POINTS_WIDTH, POINTS_HEIGHT = 241.0, 136.0
 CENTER = '6 1.5 1 1.5'
+DIAGONAL = float(corner.hip_run(Fraction(1), pitch_of_rise(Fraction(12)).corner))
+"""Along a regular hip in plan, for one of common run."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import sqrt
 
 from markupsafe import Markup
 
 from layouts.drawings import svg
-from layouts.drawings.plan import CENTER
+from layouts.drawings.plan import CENTER, DIAGONAL
 
 PANEL, HEIGHT, BETWEEN = 116.0, 104.0, 9.0
 TOP, FOOT, END_SIZE = 12.0, 16.0, 6.5
@@ -37,7 +36,7 @@ class Frame:
 
 def between_commons(ridge: float, hip: float, common: float, frame: Frame) -> RidgeEnd:
     """Return a ridge's end flush with the last side commons, each hip in a corner of two commons, cut to a point."""
-    past, half, wide, aside = common / 2, ridge / 2, common / 2, hip / sqrt(2)
+    past, half, wide, aside = common / 2, ridge / 2, common / 2, hip / DIAGONAL
     far, tall = frame.wide, frame.tall
     return RidgeEnd(
         past,
@@ -58,7 +57,7 @@ def between_commons(ridge: float, hip: float, common: float, frame: Frame) -> Ri
 
 def hips_on_ridge(ridge: float, hip: float, common: float, frame: Frame) -> RidgeEnd:
     """Return a ridge's end between two hips on its sides, one cheek each; a thicker end common is clipped to both."""
-    half, wide, aside, far = ridge / 2, common / 2, hip / sqrt(2), frame.wide
+    half, wide, aside, far = ridge / 2, common / 2, hip / DIAGONAL, frame.wide
     past, bears = half + aside, min(half, wide)
     upper = ((past, bears), (past + wide - bears, wide), (far, wide))
     return RidgeEnd(
@@ -72,10 +71,10 @@ def hips_on_ridge(ridge: float, hip: float, common: float, frame: Frame) -> Ridg
 def _hip(cut: tuple[svg.Point, ...], thickness: float, frame: Frame) -> tuple[svg.Point, ...]:
     """Return a hip from the points of its cheeks out to the frame, at 45 degrees to the ridge."""
     side = 1 if cut[0][1] > 0 else -1
-    long = sqrt(2) * min(frame.wide, frame.tall) - thickness / 2
+    long = DIAGONAL * min(frame.wide, frame.tall) - thickness / 2
 
     def far(point: svg.Point) -> svg.Point:
-        out = (long - (point[0] + side * point[1]) / sqrt(2)) / sqrt(2)
+        out = (long - (point[0] + side * point[1]) / DIAGONAL) / DIAGONAL
         return point[0] + out, point[1] + side * out
 
     return (far(cut[0]), *cut, far(cut[-1]))
@@ -89,7 +88,7 @@ def ridge_ends(
     words:   'between', 'on_ridge' (names of the two), 'ridge' (its end)
     figures: what the ridge runs past in each
     """
-    past, tall = ridge / 2 + hip / sqrt(2), (HEIGHT - TOP - FOOT) / 2
+    past, tall = ridge / 2 + hip / DIAGONAL, (HEIGHT - TOP - FOOT) / 2
     scale = tall / max(1.9 * past, past + 1.6 * common, 1.7 * hip)
     frame = Frame(PANEL / 2 / scale, tall / scale)
     shapes: list[str] = []

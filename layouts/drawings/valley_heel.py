@@ -7,6 +7,7 @@ from collections.abc import Callable
 from markupsafe import Markup
 
 from layouts.drawings import svg
+from layouts.drawings.plan import DIAGONAL
 from layouts.words.drawings import ENDS
 
 WIDTH = 241.0
@@ -48,7 +49,7 @@ def valley_heel(thickness: float, seat: float, words: dict[str, str], title: str
     shapes = []
     for side in (1, -1):
         ends = [(x0, y0), (x0 + reach, y0 - side * reach)]
-        back = PLATE_IN * scale * 2**0.5
+        back = PLATE_IN * scale * DIAGONAL
         plate = [*ends, (ends[1][0] - back, ends[1][1]), (x0 - back, y0)]
         shapes += [svg.hatch(plate, 4.5), svg.path(ends, svg.LINE)]
     board = [(x0 - INWARDS, y0 - half), (x0 + OUTWARDS, y0 - half), (x0 + OUTWARDS, y0 + half), (x0 - INWARDS, y0 + half)]  # fmt: skip
