@@ -5,9 +5,11 @@ from __future__ import annotations
 import json
 import tomllib
 from fractions import Fraction
+from importlib.resources import files
 from pathlib import Path
 
 from asking import ask
+from jsonschema import Draft202012Validator
 from mpmath import mp, mpf
 
 from tablegen.checking.square_file import read_square
@@ -15,6 +17,10 @@ from tablegen.checking.square_judging import SquareCheck, judge_square
 
 AUTHORITIES = Path(__file__).parent / 'authorities'
 mp.dps = 50
+SCHEMA = Draft202012Validator(
+    json.loads(files('layouts.told').joinpath('schemas/check.json').read_text('utf-8'))
+)
+"""Every answer of a check that a test asks for is held against it."""
 
 
 def authority(name: str) -> list[dict]:
@@ -37,7 +43,7 @@ def rounded(number: mpf, per: int) -> int:
 
 def fine(amount) -> mpf:
     """Return an amount's nine decimals for mpmath."""
-    return mpf(amount.fine.count) / 10**9
+    return mpf(amount.decimal)
 
 
 def near(amount, wanted: mpf) -> bool:
@@ -57,7 +63,9 @@ def refuse_float(written: str):
 def data(*argv: str) -> tuple[int, dict]:
     """Return exit status and the object that a check answers with; a float in it is an error."""
     status, out, _ = run_check(*argv, '--format', 'json')
-    return status, json.loads(out, parse_float=refuse_float)
+    found = json.loads(out, parse_float=refuse_float)
+    SCHEMA.validate(found)
+    return status, found
 
 
 def square(content: str) -> SquareCheck:

@@ -27,9 +27,9 @@ def test_a_good_eighth_drifts_half_an_inch_over_twelve_steps():
 
     assert found.verdict == 'right'
     assert (found.nearest.text, found.nearest_book_part.text) == ('13 3/8', '13 7/16')
-    assert (found.difference.sign, found.difference.size.text) == (-1, '0.041')
+    assert (found.difference.sign, found.difference.size) == (-1, '0.041')
     assert (found.repeated.steps, found.repeated.error.sign) == (12, -1)
-    assert found.repeated.error.size.text == '0.497'
+    assert found.repeated.error.size == '0.497'
     assert near(found.repeated.error, 12 * (real('13.375') - sqrt(180)))
 
 
@@ -83,8 +83,8 @@ def test_exactly_half_a_part_off_is_still_right():
     """At 5 in 12 a run of 1 1/2 in is just 1 5/8 in (5, 12, 13): 1 3/4 is half a quarter long."""
     found = check('1 3/4', rise=5, run=Fraction(3, 2))
 
-    assert found.difference.size.text == '0.125'
-    assert found.allowed.text == '1/8'
+    assert found.difference.size == '0.125'
+    assert found.allowed.text == '1/8 in'
     assert found.verdict == 'right'
 
 
@@ -97,8 +97,8 @@ def test_the_tape_s_own_tolerance_comes_on_top():
     """NIST Handbook 44, sec. 5.52: 1/32 in up to 6 ft, here on 1/32 in for a sixteenth."""
     without, tape = check('13 6/16'), check('13 6/16', with_tape=True)
 
-    assert (without.verdict, without.allowed.inches) == ('wrong', Fraction(1, 32))
-    assert (tape.verdict, tape.allowed.inches) == ('right', Fraction(1, 16))
+    assert (without.verdict, without.allowed.total) == ('wrong', Fraction(1, 32))
+    assert (tape.verdict, tape.allowed.total) == ('right', Fraction(1, 16))
 
 
 @pytest.mark.parametrize('rise', ['1', '4.5', '6', '12', '24'])
@@ -127,19 +127,19 @@ def test_the_pitch_that_a_reading_is_exact_for(kind, own):
     found = check('19 1/4', kind=kind)
     slope = sqrt((real('19.25') / 12) ** 2 - own)
 
-    assert near(found.fits.rise_per_foot, 12 * slope)
-    assert near(found.fits.degrees, degrees(atan(slope)))
+    assert near(found.exact_for.rise_per_foot, 12 * slope)
+    assert near(found.exact_for.angle, degrees(atan(slope)))
 
 
 @pytest.mark.parametrize(('kind', 'reads'), [('common', '12'), ('common', '11 7/8'), ('hip-valley', '16.97')])
 def test_no_pitch_fits_what_is_no_longer_than_its_own_run(kind, reads):
-    assert check(reads, kind=kind).fits is None
+    assert check(reads, kind=kind).exact_for is None
 
 
 def test_what_is_left_of_the_total_run_repeats_nothing():
     found = check('13 3/8', total_run_in=Fraction(161)).repeated
 
-    assert (found.steps, found.left_run_in) == (13, 5)
+    assert (found.steps, found.left_run) == (13, 5)
     assert near(found.error, 13 * (real('13.375') - sqrt(180)))
 
 

@@ -10,16 +10,7 @@ from mpmath import floor, sqrt
 
 from tablegen.checking.square_figures import KEYS, LINES, RISES, engraved_table
 from tablegen.checking.square_file import HEADER, ShownRow
-from tablegen.checking.square_judging import (
-    COARSER,
-    CUT_OFF,
-    NOT_SHOWN,
-    RIGHT,
-    ROOT_288,
-    SEVENTEEN,
-    WRONG,
-    judge_square,
-)
+from tablegen.checking.square_judging import Convention, Fit, judge_square
 from tablegen.checking.written import written
 
 ORACLE = {
@@ -69,12 +60,14 @@ def test_the_customary_engraved_cheeks():
         column = 'jack_cheek' if 'jacks' in row['quantity'] else 'hip_cheek'
         judged[row['given']['rise_per_ft'], column] = (row['status'], cell_of(row, column).verdict)
     differs = {
-        key: pair for key, pair in judged.items() if pair not in {('ok', RIGHT), ('rounding', COARSER)}
+        key: pair
+        for key, pair in judged.items()
+        if pair not in {('ok', Fit.RIGHT), ('rounding', Fit.COARSER)}
     }
 
     assert len(judged) == 34
-    assert differs == {(10, 'jack_cheek'): ('ok', COARSER)}
-    assert judged[10, 'hip_cheek'] == ('rounding', COARSER)
+    assert differs == {(10, 'jack_cheek'): ('ok', Fit.COARSER)}
+    assert judged[10, 'hip_cheek'] == ('rounding', Fit.COARSER)
 
 
 def cell_of(row, column):
@@ -115,8 +108,10 @@ def test_published_unit_lengths_are_judged_as_their_rows_say(source, count, roun
     ]
 
     assert len(cells) == count
-    assert {(one.rise, one.column) for one in cells if one.verdict in (CUT_OFF, COARSER)} == rounded_otherwise
-    assert {(one.rise, one.column) for one in cells if one.verdict == WRONG} == wrong
+    assert {
+        (one.rise, one.column) for one in cells if one.verdict in (Fit.CUT_OFF, Fit.COARSER)
+    } == rounded_otherwise
+    assert {(one.rise, one.column) for one in cells if one.verdict == Fit.WRONG} == wrong
 
 
 def test_jack_differences_of_1916_in_eighths():
@@ -130,44 +125,44 @@ def test_jack_differences_of_1916_in_eighths():
                 row['given']['rise_per_ft'], column, f'{feet} ft {inches} in' if feet else f'{inches} in'
             )
             count += 1
-            if found.verdict not in (RIGHT, COARSER):
+            if found.verdict not in (Fit.RIGHT, Fit.COARSER):
                 odd[found.rise, found.column] = (found.verdict, row['status'])
 
     assert count == 34
     assert odd == {
-        (16, 'jack_16'): (WRONG, 'rounding'),  # 26 3/4 printed, 26.667 exact: 26 5/8
-        (15, 'jack_24'): (WRONG, 'rounding'),  # 38 1/2 printed, 38.419 exact: 38 3/8
-        (2, 'jack_16'): (CUT_OFF, 'ok'),  # 16 3/16 printed, 16.221 exact: 16 1/4
-        (2, 'jack_24'): (CUT_OFF, 'rounding'),  # 24 1/4 printed, 24.331 exact: 24 3/8
+        (16, 'jack_16'): (Fit.WRONG, 'rounding'),  # 26 3/4 printed, 26.667 exact: 26 5/8
+        (15, 'jack_24'): (Fit.WRONG, 'rounding'),  # 38 1/2 printed, 38.419 exact: 38 3/8
+        (2, 'jack_16'): (Fit.CUT_OFF, 'ok'),  # 16 3/16 printed, 16.221 exact: 16 1/4
+        (2, 'jack_24'): (Fit.CUT_OFF, 'rounding'),  # 24 1/4 printed, 24.331 exact: 24 3/8
     }
 
 
 @pytest.mark.parametrize(
     ('rise', 'column', 'shown', 'verdict'),
     [
-        (6, 'common', '13.42', RIGHT),
-        (6, 'common', '13.416', RIGHT),  # finer than engraved, and right there
-        (6, 'common', '13.41', CUT_OFF),
-        (6, 'common', '13.4', COARSER),
-        (6, 'common', '13 7/16', COARSER),
-        (6, 'common', '13 3/8', COARSER),
-        (12, 'common', '16 15/16', CUT_OFF),  # √288 is nearer to 17
-        (12, 'common', '16 3/4', WRONG),
-        (8, 'common', '14 5/12', COARSER),  # the twelfths scale: US Army EN0069, lesson 2
-        (6, 'common', '13.43', WRONG),
-        (6, 'common', '13 1/2', WRONG),
-        (6, 'common', '14.42', WRONG),
-        (5, 'common', '13', RIGHT),
-        (8, 'hip_valley', '18.76', RIGHT),
-        (8, 'hip_valley', '18.79', SEVENTEEN),
-        (8, 'hip_valley', '18.78', SEVENTEEN),
-        (8, 'hip_valley', '18.77', WRONG),
-        (9, 'hip_valley', '19.20', CUT_OFF),
-        (8, 'common', '18.78', WRONG),  # 17 has no part in a common rafter
-        (8, 'jack_cheek', '9.98', RIGHT),
-        (8, 'jack_cheek', '9.9', CUT_OFF),
-        (8, 'hip_cheek', '10 7/8', RIGHT),
-        (10, 'hip_cheek', '10 3/8', COARSER),
+        (6, 'common', '13.42', Fit.RIGHT),
+        (6, 'common', '13.416', Fit.RIGHT),  # finer than engraved, and right there
+        (6, 'common', '13.41', Fit.CUT_OFF),
+        (6, 'common', '13.4', Fit.COARSER),
+        (6, 'common', '13 7/16', Fit.COARSER),
+        (6, 'common', '13 3/8', Fit.COARSER),
+        (12, 'common', '16 15/16', Fit.CUT_OFF),  # √288 is nearer to 17
+        (12, 'common', '16 3/4', Fit.WRONG),
+        (8, 'common', '14 5/12', Fit.COARSER),  # the twelfths scale: US Army EN0069, lesson 2
+        (6, 'common', '13.43', Fit.WRONG),
+        (6, 'common', '13 1/2', Fit.WRONG),
+        (6, 'common', '14.42', Fit.WRONG),
+        (5, 'common', '13', Fit.RIGHT),
+        (8, 'hip_valley', '18.76', Fit.RIGHT),
+        (8, 'hip_valley', '18.79', Fit.SEVENTEEN),
+        (8, 'hip_valley', '18.78', Fit.SEVENTEEN),
+        (8, 'hip_valley', '18.77', Fit.WRONG),
+        (9, 'hip_valley', '19.20', Fit.CUT_OFF),
+        (8, 'common', '18.78', Fit.WRONG),  # 17 has no part in a common rafter
+        (8, 'jack_cheek', '9.98', Fit.RIGHT),
+        (8, 'jack_cheek', '9.9', Fit.CUT_OFF),
+        (8, 'hip_cheek', '10 7/8', Fit.RIGHT),
+        (10, 'hip_cheek', '10 3/8', Fit.COARSER),
     ],
 )
 def test_each_way_that_a_figure_comes_about(rise, column, shown, verdict):
@@ -182,8 +177,8 @@ def test_cutting_off_and_seventeen_are_never_the_same_hundredth():
 
 
 def test_a_wrong_figure_that_belongs_to_another_rise_is_traced():
-    assert cell(17, 'jack_cheek', '7 3/16').belongs_to == 16
-    assert cell(17, 'jack_cheek', '7 1/8').belongs_to is None
+    assert cell(17, 'jack_cheek', '7 3/16').belongs_to_rise == 16
+    assert cell(17, 'jack_cheek', '7 1/8').belongs_to_rise is None
 
 
 def test_an_old_square_is_told_from_a_misprinted_one():
@@ -194,9 +189,9 @@ def test_an_old_square_is_told_from_a_misprinted_one():
         )
     )
 
-    assert (old.convention, old.misprints) == (SEVENTEEN, ())
-    assert (old.count(SEVENTEEN), old.count(RIGHT), old.count(WRONG)) == (3, 15, 0)
-    assert misprinted.convention == ROOT_288
+    assert (old.hip_convention, old.misprints) == (Fit.SEVENTEEN, ())
+    assert (old.counts[Fit.SEVENTEEN], old.counts[Fit.RIGHT], old.counts[Fit.WRONG]) == (3, 15, 0)
+    assert misprinted.hip_convention == Convention.ROOT_288
     assert [(one.rise, one.column) for one in misprinted.misprints] == [(8, 'hip_valley'), (18, 'common')]
     assert (old.verdict, misprinted.verdict) == ('wrong', 'wrong')
 
@@ -204,30 +199,32 @@ def test_an_old_square_is_told_from_a_misprinted_one():
 def test_a_misprint_on_an_old_square_is_found_too():
     found = square(changed(OLD_SQUARE, a=('24.04', '24.40')))
 
-    assert found.convention == SEVENTEEN
-    assert [(one.rise, one.column, one.verdict) for one in found.misprints] == [(17, 'hip_valley', WRONG)]
+    assert found.hip_convention == Fit.SEVENTEEN
+    assert [(one.rise, one.column, one.verdict) for one in found.misprints] == [(17, 'hip_valley', Fit.WRONG)]
 
 
 def test_one_figure_of_the_other_convention_is_a_misprint():
     found = square(changed(OLD_SQUARE, a=('24.04', '24.02')))
 
-    assert found.convention == SEVENTEEN
-    assert [(one.rise, one.verdict, one.follows) for one in found.misprints] == [(17, RIGHT, ROOT_288)]
+    assert found.hip_convention == Fit.SEVENTEEN
+    assert [(one.rise, one.verdict, one.follows) for one in found.misprints] == [
+        (17, Fit.RIGHT, Convention.ROOT_288)
+    ]
 
 
 def test_a_draw_between_the_conventions_goes_to_the_true_one():
     found = square(f'{",".join(HEADER)}\n8,,18.78,,,,\n17,,24.02,,,,\n')
 
-    assert found.convention == ROOT_288
+    assert found.hip_convention == Convention.ROOT_288
     assert [one.rise for one in found.misprints] == [8]
 
 
 def test_a_square_without_hip_figures_tells_no_convention():
-    assert square(f'{",".join(HEADER)}\n8,14.42,,,,,\n').convention == NOT_SHOWN
+    assert square(f'{",".join(HEADER)}\n8,14.42,,,,,\n').hip_convention == Convention.NOT_SHOWN
 
 
 def test_a_file_from_a_spreadsheet_may_begin_with_a_byte_order_mark():
-    assert square(f'\ufeff{OLD_SQUARE}').count(SEVENTEEN) == 3
+    assert square(f'\ufeff{OLD_SQUARE}').counts[Fit.SEVENTEEN] == 3
 
 
 def cells_of(rises):
@@ -241,8 +238,8 @@ def test_a_square_with_the_right_figures_is_right(rises):
     lines += [','.join([str(rise), *(one.text for one in figures)]) for rise, *figures in cells_of(rises)]
     found = square('\n'.join(lines))
 
-    assert (found.verdict, found.misprints, found.count(RIGHT)) == ('right', (), 6 * len(rises))
-    assert found.convention == ROOT_288
+    assert (found.verdict, found.misprints, found.counts[Fit.RIGHT]) == ('right', (), 6 * len(rises))
+    assert found.hip_convention == Convention.ROOT_288
 
 
 @settings(max_examples=40, deadline=None)
@@ -255,7 +252,11 @@ def test_hip_lengths_with_seventeen_are_known_whether_rounded_or_cut_off(rises, 
         lines.append(f'{rise},,{count // 100}.{count % 100:02},,,,')
     found = square('\n'.join(lines))
 
-    assert (found.convention, found.misprints, found.count(SEVENTEEN)) == (SEVENTEEN, (), len(rises))
+    assert (found.hip_convention, found.misprints, found.counts[Fit.SEVENTEEN]) == (
+        Fit.SEVENTEEN,
+        (),
+        len(rises),
+    )
 
 
 def test_the_difference_is_from_the_exact_length():

@@ -2,7 +2,7 @@
 
 from check_support import changed, square
 
-from tablegen.checking.square_judging import CUT_OFF, RIGHT
+from tablegen.checking.square_judging import Fit
 
 ROUNDED_SQUARE = """rise,common,hip_valley,jack_16,jack_24,jack_cheek,hip_cheek
 7,13.89,18.36,18.52,27.78,,
@@ -17,7 +17,7 @@ def test_a_lone_figure_that_is_cut_off_is_a_misprint():
     lone = square(changed(ROUNDED_SQUARE, a=('19.21', '19.20')))
 
     assert (whole.misprints, whole.verdict) == ((), 'right')
-    assert [(one.rise, one.column, one.verdict) for one in lone.misprints] == [(9, 'hip_valley', CUT_OFF)]
+    assert [(one.rise, one.column, one.verdict) for one in lone.misprints] == [(9, 'hip_valley', Fit.CUT_OFF)]
     assert lone.verdict == 'wrong'
 
 
@@ -25,8 +25,8 @@ def test_a_column_that_is_cut_off_is_a_convention_and_a_lone_rounded_figure_in_i
     cut = square(changed(ROUNDED_SQUARE, a=('18.36', '18.35'), b=('19.21', '19.20'), c=('19.70', '19.69')))
     lone = square(changed(ROUNDED_SQUARE, a=('18.36', '18.35'), b=('19.21', '19.20')))
 
-    assert (cut.misprints, cut.verdict, cut.count(CUT_OFF)) == ((), 'right', 3)
-    assert [(one.rise, one.verdict) for one in lone.misprints] == [(10, RIGHT)]
+    assert (cut.misprints, cut.verdict, cut.counts[Fit.CUT_OFF]) == ((), 'right', 3)
+    assert [(one.rise, one.verdict) for one in lone.misprints] == [(10, Fit.RIGHT)]
 
 
 def test_as_many_cut_off_as_rounded_tell_nothing():

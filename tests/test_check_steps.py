@@ -24,19 +24,19 @@ def check(step='13 3/8', kind='common', rise=6, run=RUN, **more):
 def test_thirteen_steps_and_five_inches():
     found = check()
 
-    assert (found.whole, found.left_run_in) == (13, 5)
-    assert (found.left_level.text, found.left_rise.text) == ('5', '2 1/2')
-    assert near(found.step, sqrt(180))
-    assert near(found.end, real(161) / 12 * sqrt(180))
+    assert (found.whole_steps, found.odd_run) == (13, 5)
+    assert (found.odd_remainder.body.text, found.odd_remainder.tongue.text) == ('5', '2 1/2')
+    assert near(found.exact_step, sqrt(180))
+    assert near(found.exact_length, real(161) / 12 * sqrt(180))
     assert near(found.error, 13 * (real('13.375') - sqrt(180)))
-    assert near(found.reached, real(161) / 12 * sqrt(180) + 13 * (real('13.375') - sqrt(180)))
-    assert (found.error.size.text, found.error.sign, found.verdict) == ('0.538', -1, 'wrong')
+    assert near(found.last_mark, real(161) / 12 * sqrt(180) + 13 * (real('13.375') - sqrt(180)))
+    assert (found.error.size, found.error.sign, found.verdict) == ('0.538', -1, 'wrong')
 
 
 def test_ten_steps_of_a_good_eighth_are_short_by_two_fifths():
     """6 in 12, ten steps of 13 3/8: 133.75 in against 134.164 in, 0.414 in short; √180 by mpmath."""
     assert near(check(run=Fraction(120)).error, real('133.75') - 10 * sqrt(180))
-    assert check(run=Fraction(120)).error.size.text == '0.414'
+    assert check(run=Fraction(120)).error.size == '0.414'
 
 
 @pytest.mark.parametrize(
@@ -48,16 +48,16 @@ def test_the_odd_remainder_of_a_worked_example(row_id, kind, level):
     (row,) = (row for row in authority('griffith-1916-examples.toml') if row['id'] == row_id)
     found = check(None, kind, 6, Fraction(151))
 
-    assert row['printed'].startswith(f'{found.whole} steps')
-    assert row['printed'].endswith(f'& {found.left_rise.text}')
-    arm = found.left_level if kind == 'common' else found.seventeen.left_level
+    assert row['printed'].startswith(f'{found.whole_steps} steps')
+    assert row['printed'].endswith(f'& {found.odd_remainder.tongue.text}')
+    arm = found.odd_remainder.body if kind == 'common' else found.with_seventeen.odd_body
     assert arm.count == rounded(real(level), 16)
     if kind == 'hip-valley':
-        assert found.left_level.count == rounded(7 * sqrt(2), 16)
+        assert found.odd_remainder.body.count == rounded(7 * sqrt(2), 16)
 
 
 def test_the_drift_of_a_step_that_is_off():
-    assert {drift.per: Fraction(drift.total.fine.count, 10**9) for drift in check().drifts} == {
+    assert {drift.step_off_by.per: Fraction(drift.total.decimal) for drift in check().drift} == {
         64: Fraction(13, 64),
         32: Fraction(13, 32),
         16: Fraction(13, 16),
@@ -78,20 +78,25 @@ def test_the_drift_of_a_step_that_is_off():
 def test_how_small_the_error_of_a_step_must_be(run, within, allowed, setting):
     found = check(run=Fraction(run), within_in=Fraction(within))
 
-    assert (found.step_allowed.size.text, found.setting) == (allowed, setting)
+    assert (found.step_allowed.size, found.set_to and found.set_to.per) == (allowed, setting)
     assert near(found.step_allowed, real(within) / (run // 12))
 
 
 def test_less_than_a_step_has_nothing_to_drift():
     found = check(run=Fraction(11))
 
-    assert (found.whole, found.step_allowed, found.error.sign, found.verdict) == (0, None, 0, 'not-judged')
+    assert (found.whole_steps, found.step_allowed, found.error.sign, found.verdict) == (
+        0,
+        None,
+        0,
+        'not_judged',
+    )
 
 
 def test_a_step_that_is_not_given_is_the_nearest_sixteenth():
     found = check(None)
 
-    assert (found.set_figure.text, found.set_to) == ('13 7/16', None)
+    assert (found.step.text, found.step_given) == ('13 7/16', False)
     assert near(found.error, 13 * (real('13.4375') - sqrt(180)))
 
 
@@ -101,15 +106,15 @@ def test_seventeen_makes_a_hip_too_long(rise):
     found = check(None, 'hip-valley', rise, Fraction(144))
     halves = 2 if rise > 16 else 1
 
-    assert found.whole == 12 * halves
-    assert near(found.seventeen.step, sqrt(289 + rise * rise) / halves)
-    assert near(found.seventeen.error, 12 * (sqrt(289 + rise * rise) - sqrt(288 + rise * rise)))
+    assert found.whole_steps == 12 * halves
+    assert near(found.with_seventeen.step, sqrt(289 + rise * rise) / halves)
+    assert near(found.with_seventeen.error, 12 * (sqrt(289 + rise * rise) - sqrt(288 + rise * rise)))
 
 
 def test_seventeen_at_eight_in_twelve():
     """0.320 in over twelve steps, by mpmath; only hips have it."""
-    assert check(None, 'hip-valley', 8, Fraction(144)).seventeen.error.size.text == '0.320'
-    assert check(None, 'common', 8, Fraction(144)).seventeen is None
+    assert check(None, 'hip-valley', 8, Fraction(144)).with_seventeen.error.size == '0.320'
+    assert check(None, 'common', 8, Fraction(144)).with_seventeen is None
 
 
 def test_the_verdict_turns_at_what_is_allowed():
@@ -123,8 +128,8 @@ def test_each_mark_is_rounded_once_from_the_exact_length():
 
     assert [row.number for row in rows] == list(range(1, 21))
     for row in rows:
-        assert row.figure.count == rounded(row.number * sqrt(352), 16)
-        assert near(row.stepped, row.number * (real('18.75') - sqrt(352)))
+        assert row.mark.count == rounded(row.number * sqrt(352), 16)
+        assert near(row.off, row.number * (real('18.75') - sqrt(352)))
 
 
 @pytest.mark.parametrize(

@@ -37,11 +37,11 @@ def test_length_in_json():
     status, found = data(*LENGTH)
 
     assert (status, found['verdict']) == (0, 'right')
-    assert found['exact'] == {'inches': '13.416407865'}
+    assert found['exact'] == {'inches': '13.416407865', 'text': '13.416'}
     assert found['nearest']['text'] == '13 3/8'
     assert found['difference']['inches'] == '-0.041407865'
-    assert found['repeated']['inches'] == '-0.496894380'
-    assert found['exact_for']['rise_per_foot'] == '5.906828675'
+    assert found['repeated']['error']['inches'] == '-0.496894380'
+    assert found['exact_for']['rise_per_foot']['inches'] == '5.906828675'
 
 
 def test_steps_in_text():
@@ -71,9 +71,10 @@ def test_steps_in_json():
     status, found = data(*STEPS, '--marks')
 
     assert (status, found['whole_steps'], found['odd_remainder']['tongue']['text']) == (1, 13, '2 1/2')
-    assert found['last_mark'] == {'inches': '179.465169944', 'error_inches': '-0.538302245'}
-    assert [mark['step'] for mark in found['marks']] == list(range(1, 14))
-    assert found['marks'][9]['inches'] == '134.164078650'
+    assert found['last_mark'] == {'inches': '179.465169944', 'text': '179.465'}
+    assert found['error'] == {'inches': '-0.538302245', 'text': '−0.538'}
+    assert [mark['number'] for mark in found['marks']] == list(range(1, 14))
+    assert found['marks'][9]['exact']['inches'] == '134.164078650'
 
 
 def test_the_marks_of_steps_stand_in_columns():
@@ -88,8 +89,8 @@ def test_marks_are_those_of_the_step_that_was_set():
     for words, step in ((('--step', '13.42'), '13.42'), ((), '13.4375')):
         _, found = data(*STEPS[:5], *words, '--marks')
         for mark in found['marks']:
-            wanted = mark['step'] * (mpf(step) - sqrt(180))
-            assert abs(mpf(mark['steps_error_inches']) - wanted) <= mpf('0.51e-9')
+            wanted = mark['number'] * (mpf(step) - sqrt(180))
+            assert abs(mpf(mark['off']['inches']) - wanted) <= mpf('0.51e-9')
 
 
 def test_without_a_step_nothing_is_judged():
@@ -100,7 +101,7 @@ def test_without_a_step_nothing_is_judged():
     assert '  nearest 1/16    13 7/16 in: 0.021 in long\n' in out
     assert 'as set' not in out
     assert 'Wrong' not in out
-    assert (found['verdict'], found['step']['given'], found['within_allowed']) == ('not-judged', False, False)
+    assert (found['verdict'], found['step_given'], found['within_allowed']) == ('not_judged', False, False)
     assert found['allowed']['rule'] == 'usual'
 
 
@@ -166,8 +167,9 @@ def test_corner_and_turn_over_in_json():
     _, found = data(*CORNER)
     _, turned = data(*TURN_OVER)
 
-    assert found['out_of_square'] == {'degrees': '0.124404657', 'inches_over_long_side': '0.208441840'}
-    assert turned['error']['degrees'] == '0.111905891'
+    assert found['out'] == {'degrees': '0.124404657'}
+    assert found['over_long_side'] == {'inches': '0.208441840', 'text': '0.208'}
+    assert turned['out']['degrees'] == '0.111905891'
 
 
 def test_jacks_are_checked_by_their_spacing():

@@ -31,7 +31,7 @@ def test_the_square_s_figures_in_text_csv_and_json():
 
     assert status == 0
     assert '   8   14.42        18.76     19.23     28.84          10     10 7/8\n' in out
-    assert '8,14.42,18.76,19.23,28.84,10,10 7/8\n' in table
+    assert '\n8,14.422205102,14.42,18.761663039,18.76,19.229606802,19.23,' in table
     assert [row['rise'] for row in found['rows']] == list(range(2, 19))
     assert [found['rows'][6][key]['text'] for key in KEYS] == [
         '14.42',
@@ -52,9 +52,11 @@ def test_other_rises(given, rises):
 
 def test_what_is_printed_can_be_filled_in_and_read_back(square_file):
     """The right figures are judged right; the empty template is refused until something is filled in."""
-    _, table, _ = run_check('square', '--format', 'csv', '--rises', '1 to 24')
-    status, found = data('square', '--reads', square_file(table))
-    _, blank, _ = run_check('square', '--blank')
+    _, blank, _ = run_check('square', '--blank', '--rises', '1 to 24')
+    right = {str(row['rise']): row for row in data('square', '--rises', '1 to 24')[1]['rows']}
+    head, *rows = (line.split(',') for line in blank.splitlines())
+    filled = [[row[0], *(right[row[0]][key]['text'] for key in head[1:])] for row in rows]
+    status, found = data('square', '--reads', square_file('\n'.join(map(','.join, [head, *filled]))))
     refused, _, said = run_check('square', '--reads', square_file(blank))
 
     assert (status, found['verdict'], found['counts']['right']) == (0, 'right', 144)
@@ -111,11 +113,13 @@ def test_a_square_judged_in_csv_and_json(square_file):
     _, found = data('square', '--reads', path)
 
     assert table.splitlines()[:3] == [
-        'rise,column,shown,right,difference_inches,verdict,belongs_to_rise',
-        '8,common,14.42,14.42,-0.002205102,right,',
-        '8,hip_valley,18.78,18.76,0.018336961,seventeen,',
+        'rise,column,shown_inches,shown_text,right_inches,right_text,difference_inches,difference_text,verdict,'
+        'belongs_to_rise',
+        '8,common,14.420000000,14.42,14.422205102,14.42,-0.002205102,−0.002,right,',
+        '8,hip_valley,18.780000000,18.78,18.761663039,18.76,0.018336961,0.018,seventeen,',
     ]
-    assert (found['hip_convention'], found['misprints']) == ('seventeen', [])
+    assert found['hip_convention'] == 'seventeen'
+    assert not any(cell['misprint'] for cell in found['cells'])
 
 
 def test_a_square_can_come_through_standard_input(monkeypatch):

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Iterator
 from fractions import Fraction
 
 import pytest
-from asking import ask
+from check_support import data
 from fifty_digits import mp, mpf, real
 from labels.told import Told, grouped, inside
 from oracle import square_checks
@@ -27,8 +26,13 @@ def given(value, said: str) -> Told:
 
 
 def counted(value, per: int) -> Told:
-    """Return a figure to a part of an inch."""
-    return {'count': nearest(value, per), 'per': per, 'unit': 'in', 'text': part(value, per)}
+    """Return a length to a part of an inch."""
+    return {'inches': exact(value), 'text': part(value, per)}
+
+
+def thousandths(value) -> Told:
+    """Return a length that is read in decimals."""
+    return {'inches': exact(value), 'text': decimal(value, 3)}
 
 
 def length() -> Told:
@@ -38,30 +42,21 @@ def length() -> Told:
     found = mp.sqrt(read**2 - mpf(36) ** 2) / 36  # the slope that would be so long
     return grouped(
         {
-            '': {
-                'check': 'length',
-                'of': 'common',
-                'pitch': '7 1/2 in 12',
-                'rise_per_foot': exact(rise(AT, 12)),
-            },
+            '': {'check': 'length', 'of': 'common', 'pitch': '7 1/2 in 12', 'part': '1/2 in'},
+            'rise_per_foot': thousandths(rise(AT, 12)),
             'run': given(36, '3 ft'),
-            'read': given(read, '42 1/2 in'),
-            'exact': {'inches': exact(true)},
-            'nearest': {'part': '1/2 in', **counted(true, 2)},
-            'nearest_book_part': {'part': '1/16 in', **counted(true, 16)},
-            'difference': {'inches': exact(off), 'parts': exact(2 * off), 'marks': nearest(2 * off, 1)},
-            'repeated': {
-                **inside('total_run', given(108, '9 ft')),
-                'steps': 3,
-                **inside('left_run', given(0, '0 in')),
-                'inches': exact(3 * off),
-            },
-            'exact_for': {
-                'rise_per_foot': exact(12 * found),
-                'degrees': decimal(mp.degrees(mp.atan2(found, 1)), 9),
-            },
+            'read': given(read, '42 1/2'),
+            'exact': thousandths(true),
+            'nearest': counted(true, 2),
+            'nearest_book_part': counted(true, 16),
+            'difference': thousandths(off),
+            'repeated.total_run': given(108, '9 ft'),
+            'repeated.left_run': given(0, '0 in'),
+            'repeated.error': thousandths(3 * off),
+            'exact_for.rise_per_foot': thousandths(12 * found),
+            'exact_for.angle': {'degrees': decimal(mp.degrees(mp.atan2(found, 1)), 9)},
         }
-    )
+    ) | {'parts_off': exact(2 * off), 'marks_off': nearest(2 * off, 1), 'repeated.steps': 3}
 
 
 def steps() -> Told:
@@ -71,27 +66,28 @@ def steps() -> Told:
     last = 9 * set_to + common_length(AT, odd)
     told = grouped(
         {
-            '': {'check': 'steps', 'of': 'common', 'pitch': '7 1/2 in 12', 'rise_per_foot': exact(rise(AT, 12))},
+            '': {'check': 'steps', 'of': 'common', 'pitch': '7 1/2 in 12', 'set_to': '1/64 in'},
+            'rise_per_foot': thousandths(rise(AT, 12)),
             'run': given(run, '9 ft 5 in'),
             'held.body': counted(12, 16),
             'held.tongue': counted(rise(AT, 12), 16),
-            'step_run': given(12, '1 ft'),
+            'held.run': given(12, '1 ft'),
             'odd_run': given(odd, '5 in'),
             'odd_remainder.body': counted(odd, 16),
             'odd_remainder.tongue': counted(rise(AT, odd), 16),
-            'exact_step': {'inches': exact(step)},
-            'step': {
-                'given': True, 'count': 142, 'per': 10, 'unit': 'in', 'text': '14.2',
-                'error_inches': exact(set_to - step),
-            },
-            'exact_length': {'inches': exact(true)},
-            'last_mark': {'inches': exact(last), 'error_inches': exact(last - true)},
+            'exact_step': thousandths(step),
+            'step': given(set_to, '14.2'),
+            'step_error': thousandths(set_to - step),
+            'exact_length': thousandths(true),
+            'last_mark': thousandths(last),
+            'error': thousandths(last - true),
+            'step_allowed': {'inches': exact(mpf(1) / 8 / 9), 'text': decimal(mpf(1) / 8 / 9, 4)},
         }
-    )  # fmt: skip
+    )
     for place, off in enumerate((64, 32, 16)):
-        told |= inside(f'drift.{place}', {'step_off_by': f'1/{off} in', 'inches': exact(mpf(9) / off)})
-    told |= {'step_allowed.inches': exact(mpf(1) / 8 / 9), 'step_allowed.set_to': '1/64 in'}
-    return told | {'whole_steps': 9, 'with_seventeen': None, 'within_allowed': False}
+        told |= {f'drift.{place}.step_off_by': f'1/{off} in'}
+        told |= inside(f'drift.{place}.total', thousandths(mpf(9) / off))
+    return told | {'whole_steps': 9, 'held.steps_to_a_foot': 1, 'step_given': True, 'within_allowed': False}
 
 
 def out_of_corner() -> Told:
@@ -105,15 +101,14 @@ def out_of_corner() -> Told:
             '': {'check': 'corner'},
             'long_side': given(long, '7 ft'),
             'short_side': given(short, '6 ft'),
-            'diagonal': given(measured, '111 in'),
-            'true_diagonal': {'inches': exact(true)},
-            'difference': {'inches': exact(measured - true)},
-            'out_of_square': {
-                'degrees': exact(mp.degrees(out)),
-                'inches_over_long_side': exact(long * mp.sin(out)),
-            },
+            'diagonal': given(measured, '111'),
+            'true_diagonal': thousandths(true),
+            'difference': thousandths(measured - true),
+            'out': {'degrees': exact(mp.degrees(out))},
+            'over_long_side': thousandths(long * mp.sin(out)),
+            'unseen': thousandths(long * mp.sin(unseen)),
         }
-    ) | {'unseen_inches_over_long_side': exact(long * mp.sin(unseen))}
+    )
 
 
 def turn_over() -> Told:
@@ -122,14 +117,12 @@ def turn_over() -> Told:
     return grouped(
         {
             '': {'check': 'turn-over'},
-            'gap': given(real(Fraction(1, 64)), '1/64 in'),
+            'gap': given(real(Fraction(1, 64)), '1/64'),
             'over': given(16, '1 ft 4 in'),
-            'error': {
-                'degrees': exact(mp.degrees(angle)),
-                'inches_at_over': exact(square_checks.out_over(angle, 16)),
-                'inches_over_24_in': exact(square_checks.out_over(angle, 24)),
-                'inches_over_12_ft': exact(square_checks.out_over(angle, 144)),
-            },
+            'out': {'degrees': exact(mp.degrees(angle))},
+            'error': thousandths(square_checks.out_over(angle, 16)),
+            'over_body': thousandths(square_checks.out_over(angle, 24)),
+            'over_wall': thousandths(square_checks.out_over(angle, 144)),
         }
     )
 
@@ -154,14 +147,14 @@ def flat(told: object, above: str = '') -> Iterator[tuple[str, object]]:
 @pytest.mark.parametrize('check', ASKED)
 def test_every_key(check):
     words, wanted = ASKED[check]
-    _, out, _ = ask('check', check, *words, '--format', 'json')
-    told = {key: value for key, value in flat(json.loads(out)) if not key.startswith(('allowed', 'verdict'))}
+    found = data(check, *words)[1]
+    told = {key: value for key, value in flat(found) if not key.startswith(('allowed', 'verdict'))}
 
     assert told == wanted()
 
 
 def told_of(*words: str) -> dict:
-    return json.loads(ask('check', *words, '--format', 'json')[1])
+    return data(*words)[1]
 
 
 def test_what_seventeen_adds_to_a_hip():
@@ -170,8 +163,8 @@ def test_what_seventeen_adds_to_a_hip():
     rise_in = mpf(15) / 2
     old, true = mp.sqrt(17**2 + rise_in**2), mp.sqrt(288 + rise_in**2)
 
-    assert told['step_inches'] == exact(old)
-    assert told['error_inches'] == exact(9 * (old - true))
+    assert told['step']['inches'] == exact(old)
+    assert told['error']['inches'] == exact(9 * (old - true))
     assert told['odd_body']['text'] == part(mpf(17) * 5 / 12)
 
 
@@ -181,9 +174,9 @@ def test_what_a_tape_may_be_off_by_is_told_apart_from_what_was_said():
         'length', '--pitch', '6', '--run', '1 ft', '--reads', '13 3/8', '--tape', '--within', '1/8'
     )['allowed']
 
-    assert told['own_inches'] == exact(mpf(1) / 8)
-    assert told['tape_inches'] == exact(mpf(1) / 32)
-    assert told['inches'] == exact(mpf(5) / 32)
+    assert told['own']['inches'] == exact(mpf(1) / 8)
+    assert told['tape'] == {'inches': exact(mpf(1) / 32), 'text': '1/32 in'}
+    assert told['total']['inches'] == exact(mpf(5) / 32)
     assert 'Handbook 44' in told['tape_source']
 
 
@@ -195,7 +188,7 @@ def test_what_a_square_shows_is_told_beside_what_is_right(tmp_path):
     (cell,) = [one for one in told_of('square', '--reads', str(path))['cells'] if one['column'] == 'common']
     right = common_length(corner(8), 12)
 
-    assert cell['shown']['text'] == '14.5 in'
+    assert cell['shown']['text'] == '14.5'
     assert cell['right']['text'] == decimal(right, 2)
     assert cell['difference']['inches'] == exact(mpf(29) / 2 - right)
     assert (cell['rise'], cell['verdict']) == (8, 'wrong')

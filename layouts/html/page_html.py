@@ -16,7 +16,6 @@ from layouts.paper.trim import Trim
 from layouts.paper.typeface import advance_em, check_letters, font_address
 from layouts.words import say
 from layouts.words.caution import caution_text
-from tablegen.checking.amounts import signed
 
 SIZES = range(100, 78, -2)
 """Percent of its size in English in which a page may be set; in the last, words are still of 6.7 points, notes of 5.4."""
@@ -39,7 +38,7 @@ def environment() -> Environment:
     )
     made.policies['ext.i18n.trimmed'] = True
     made.install_gettext_callables(say._, say.n_, newstyle=True)  # type: ignore[attr-defined]  # of the extension
-    made.filters |= {'kept': kept, 'signed': signed, 'caution': caution_text}
+    made.filters |= {'kept': kept, 'caution': caution_text}
     return made
 
 

@@ -15,7 +15,6 @@ from layouts.words.drawings import GAUGES_DRAWING, TURN_OVER_DRAWING
 from layouts.words.pages import heading
 from layouts.words.say import _
 from layouts.words.square import DRIFT_BELOW, ENGRAVED, ENGRAVED_BELOW, RISE, STEP, STEPS
-from tablegen.checking.amounts import signed
 from tablegen.checking.book_rows import (
     DIAGONAL_EXCESS,
     STEP_COUNTS,
@@ -114,7 +113,7 @@ def _engraved() -> RowsPage:
 def _drift(measure: Measure) -> RowsPage:
     heads = [(_(RISE), INCHES.over_base), tuple(map(_, STEP)), *((str(n), _(STEPS)) for n in STEP_COUNTS)]
     rows = [
-        (_cell(rise), _cell(step), *((signed(off), '') for off in drifts if isinstance(off, Figure)))
+        (_cell(rise), _cell(step), *((off.signed, '') for off in drifts if isinstance(off, Figure)))
         for rise, step, *drifts in (row.cells for row in drift_table(measure).rows())
     ]
     below = _(DRIFT_BELOW).format(part=text.mixed(1, measure.per))

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 import sys
 
+from layouts.words.say import N_, _
 from tablegen.errors import BookError
+from tablegen.messages import message
 from tablegen.settings import Settings, read_settings
 
 STANDARD_INPUT = '-'
 MOST_BYTES = 1_000_000
-START = 'rafterbook settings > my-book.toml makes one to start from'
+START = N_('rafterbook settings > my-book.toml makes one to start from')
+A_FILE = N_('a settings file')
 
 
 def settings_from(path: str | None) -> Settings:
@@ -27,22 +30,29 @@ def settings_from(path: str | None) -> Settings:
             with open(path, 'rb') as file:
                 content = file.read(MOST_BYTES + 1)
     except FileNotFoundError:
-        raise BookError(path, 'there is no such file', '', START) from None
+        raise BookError(path, _('there is no such file'), '', _(START)) from None
     except IsADirectoryError:
-        raise BookError(path, 'this is a folder', 'a settings file', START) from None
+        raise BookError(path, _('this is a folder'), _(A_FILE), _(START)) from None
     except (OSError, ValueError) as fault:  # ValueError: a zero byte in the name
-        raise BookError(
-            path, f'cannot be read: {getattr(fault, "strerror", fault)}', 'a settings file'
-        ) from None
+        raise BookError(path, unreadable(fault), _(A_FILE)) from None
     if len(content) > MOST_BYTES:
-        raise BookError(path, 'is too long for settings', f'up to {MOST_BYTES:,} bytes', START)
+        most = _('up to {most:,} bytes').format(most=MOST_BYTES)
+        raise BookError(path, _('is too long for settings'), most, _(START))
     try:
         written = content.decode('utf-8-sig')
     except UnicodeDecodeError as fault:
-        raise BookError(
-            path, f'is no UTF-8 text, at byte {fault.start + 1}', 'a settings file', START
-        ) from None
+        raise BookError(path, no_text(fault), _(A_FILE), _(START)) from None
     try:
         return read_settings(written, path)
     except BookError as fault:
-        raise fault.advised('rafterbook settings prints every key') from None
+        raise fault.advised(message('setting.see_keys')) from None
+
+
+def no_text(fault: UnicodeDecodeError) -> str:
+    """Return that a file is no text, and where."""
+    return _('is no UTF-8 text, at byte {place}').format(place=fault.start + 1)
+
+
+def unreadable(fault: Exception) -> str:
+    """Return why a file cannot be read, in the system's words."""
+    return _('cannot be read: {why}').format(why=getattr(fault, 'strerror', None) or fault)

@@ -3,237 +3,157 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from fractions import Fraction
 from textwrap import wrap
 
-from layouts.words.say import N_
-from tablegen.checking import tape
-from tablegen.checking.allowance import NOT_JUDGED, RIGHT, USUAL, Allowance
-from tablegen.checking.amounts import Amount
-from tablegen.checking.corner import CornerCheck, TurnOver
+from layouts.words.say import N_, _, n_, say
+from tablegen.checking.allowance import Allowance, Rule, Verdict
+from tablegen.checking.corner import BODY_IN, WALL_IN, CornerCheck, TurnOver
 from tablegen.checking.reading import LengthCheck
-from tablegen.checking.steps import StepMark, StepsCheck
-from tablegen.checking.written import Written, inches_text
-from tablegen.geometry.stepping import Hold
+from tablegen.checking.written import Part, inches_text
 from tablegen.numbers import text
+from tablegen.numbers.figure import Figure
+from tablegen.numbers.units import INCHES
 
 WIDTH = 78
 NAMES = {
-    'common': 'common rafter',
-    'hip-valley': 'hip or valley',
-    'jack-difference': 'difference of jacks',
-    'rise': 'rise',
+    'common': N_('Common rafter'),
+    'hip-valley': N_('Hip or valley'),
+    'jack-difference': N_('Difference of jacks'),
+    'rise': N_('Rise'),
 }
-PARTS = {2: 'half', 4: 'quarter', 8: 'eighth', 16: 'sixteenth', 32: 'thirty-second', 64: 'sixty-fourth'}
-MESSAGES = {
-    'checks.no_side': N_('a side of 0 makes no corner'),
-    'checks.two_sides': N_('two lengths above 0'),
-    'checks.cannot_join': N_('{across} cannot join sides of {side} and {other}'),
-    'checks.wide_gap': N_('{gap} is not below the distance it is measured at, {over}'),
-    'checks.small_gap': N_('a gap far below the distance'),
-    'checks.nothing_to_check': N_('a length of 0 cannot be checked'),
-    'checks.short_total_run': N_('{total} is shorter than the run that was read'),
-    'checks.nothing_to_step': N_('a length of 0 cannot be stepped'),
-    'checks.past_tape_table': N_('{length} is past the end of the table of tape tolerances'),
-    'checks.leave_out_tape': N_('leave out --tape'),
+RIGHT_TO = {
+    2: N_('Right to the half'),
+    4: N_('Right to the quarter'),
+    8: N_('Right to the eighth'),
+    16: N_('Right to the sixteenth'),
+    32: N_('Right to the thirty-second'),
+    64: N_('Right to the sixty-fourth'),
 }
-DEFER = 'This checks geometry, not strength: local code and a licensed designer decide.'
+DEFER = N_('This checks geometry, not strength: local code and a licensed designer decide.')
+Pairs = list[tuple[str, str]]
 
 
 def length_lines(check: LengthCheck) -> list[str]:
     """Return the lines of a length that was read."""
-    spaced = check.kind == 'jack-difference'
-    over = f'{"spacing" if spaced else "run"} {text.run(check.run_in)}'
-    book = check.nearest_book_part
-    part = check.read.part
+    book, part = check.nearest_book_part, check.part
+    if check.run is not None:
+        over = _('run {length}').format(length=text.run(check.run))
+    else:
+        over = _('spacing {length}').format(length=text.run(check.spacing or Fraction(0)))
     pairs = [
-        ('exact', f'{check.exact.size.text} in'),
-        (f'nearest {part.text}', _marked(check.nearest.text, part.unit)),
-        ('read', _marked(check.read.figure.text, part.unit)),
-        ('difference', f'{way(check.difference)}: {_in_parts(check)}'),
+        (_('exact'), inches(check.exact)),
+        (_('nearest {part}').format(part=part.text), marked(check.nearest)),
+        (_('read'), marked(check.read.figure)),
+        (_('difference'), f'{way(check.difference)}: {_in_parts(check)}'),
     ]
     if (part.unit, part.per) != (book.unit, book.per):
-        pairs.insert(2, (f'nearest 1/{book.per} in', f'{book.text} in'))
+        label = _('nearest {part}').format(part=f'1/{book.per} {book.unit}')
+        pairs.insert(2, (label, marked(book)))
     if check.repeated:
-        again = check.repeated
-        left = f', {text.run(again.left_run_in)} left over' if again.left_run_in else ''
-        name = _count(again.steps, 'space' if spaced else 'step')
-        pairs.append((f'over {name}', f'{way(again.error)} in a run of {text.run(again.total_run_in)}{left}'))
-    if check.fits:
-        pairs.append(
-            ('exact for', f'{check.fits.rise_per_foot.size.text} in 12 ({check.fits.degrees.size.text})')
-        )
+        pairs.append(_repeated(check))
+    fits = check.exact_for
+    if fits:
+        said = f'{fits.rise_per_foot.size} {INCHES.over_base} ({fits.angle.text})'
     else:
-        pairs.append(('exact for', 'no pitch: it is no longer than its own level run'))
+        said = _('no pitch: it is no longer than its own level run')
     return [
-        f'{_capital(NAMES[check.kind])}, {check.pitch.text}, {over}',
-        *_pairs(pairs),
-        *_sentence(
-            f'{right_to(check.read) if check.verdict == RIGHT else "Wrong"}: {allowed(check.allowed, "it")}'
-        ),
-    ]
-
-
-def steps_lines(check: StepsCheck, marks: Sequence[StepMark] = ()) -> list[str]:
-    """Return the lines of a member stepped off."""
-    setting = _marked(check.set_figure.text, check.set_figure.unit)
-    pairs = [
-        ('square held', _held(check.hold)),
-        ('whole steps', f'{check.whole}, each of {check.hold.run_text} of common run'),
-        ('odd remainder', _remainder(check)),
-        ('exact step', f'{check.step.size.text} in'),
-        ('step as set' if check.set_to else 'nearest 1/16', f'{setting}: {way(check.step_error)}'),
-        ('exact length', f'{check.end.size.text} in'),
-        ('last mark', f'{check.reached.size.text} in: {way(check.error)}'),
-    ]
-    for drift in check.drifts if check.whole else ():
-        pairs.append(
-            (f'off by 1/{drift.per}', f'{drift.total.size.text} in after {_count(check.whole, "step")}')
-        )
-    if check.step_allowed:
-        pairs.append(('to stay within', f'{check.allowed.text} in, {_small_enough(check)}'))
-    if check.seventeen:
-        old = check.seventeen
-        pairs.append(('with 17 for √288', f'step {old.step.size.text} in: {way(old.error)} at the last step'))
-        if check.left_run_in:
-            pairs.append(('', f'odd run {old.left_level.text} in on the body'))
-    return [
-        f'{_capital(NAMES[check.kind])}, {check.pitch.text}, run {text.run(check.run_in)}',
-        *_pairs(pairs),
-        *_mark_lines(marks, 'steps as set' if check.set_to else 'steps of nearest 1/16'),
-        *_sentence(f'{_steps_verdict(check)}: {allowed(check.allowed, "the last mark")}'),
-        *_sentence('Measure the whole length once at the end, whatever the steps say.'),
+        f'{_(NAMES[check.of])}, {check.pitch.text}, {over}',
+        *in_pairs([*pairs, (_('exact for'), said)]),
+        *judged(right_to(part) if check.verdict == Verdict.RIGHT else _('Wrong'), check.allowed, _('it')),
     ]
 
 
 def corner_lines(check: CornerCheck) -> list[str]:
     """Return the lines of a corner measured across."""
-    how = {1: 'wider than', -1: 'tighter than', 0: 'exactly'}[check.out.sign]
+    how = {1: _('{angle} wider than 90°'), -1: _('{angle} tighter than 90°'), 0: _('0°: exactly square')}
+    side = {
+        1: _('{length} in {side}, outwards'),
+        -1: _('{length} in {side}, inwards'),
+        0: _('{length} in {side}'),
+    }
+    unseen = _('less than {length}, with a diagonal read to {part}')
     pairs = [
-        ('true diagonal', f'{check.true_diagonal.size.text} in'),
+        (_('true diagonal'), inches(check.true_diagonal)),
+        (_('measured'), f'{marked(check.diagonal.figure)}: {way(check.difference)}'),
+        (_('out of square'), how[check.out.sign].format(angle=check.out.size)),
         (
-            'measured',
-            f'{_marked(check.diagonal.figure.text, check.diagonal.part.unit)}: {way(check.difference)}',
+            _('over long side'),
+            side[check.out.sign].format(length=inches(check.over_long_side), side=text.run(check.long_side)),
         ),
-        ('out of square', f'{check.out.size.text} {how} 90°' if check.out.sign else '0°: exactly square'),
-        ('over long side', f'{check.over_long.size.text} in in {text.run(check.long_in)}{_side(check.out)}'),
         (
-            'cannot be seen',
-            f'less than {check.unseen.size.text} in, with a diagonal read to {check.diagonal.part.text}',
+            _('cannot be seen'),
+            unseen.format(length=inches(check.unseen), part=check.diagonal.part.text),
         ),
     ]
-    verdict = 'Square' if check.verdict == RIGHT else 'Out of square'
+    right = check.verdict == Verdict.RIGHT
+    sides = {'short': text.run(check.short_side), 'long': text.run(check.long_side)}
     return [
-        f'Corner with sides of {text.run(check.short_in)} and {text.run(check.long_in)}',
-        *_pairs(pairs),
-        *_sentence(f'{verdict}: {allowed(check.allowed, "the diagonal")}'),
+        _('Corner with sides of {short} and {long}').format(**sides),
+        *in_pairs(pairs),
+        *judged(_('Square') if right else _('Out of square'), check.allowed, _('the diagonal')),
     ]
 
 
 def turn_over_lines(check: TurnOver) -> list[str]:
     """Return the lines of a square turned over."""
+    over = _('over {length}')
+    at = text.run(check.over)
     pairs = [
-        ('gap', f'{_marked(check.gap.figure.text, check.gap.part.unit)} at {text.run(check.over_in)}'),
-        ('the square’s error', f'{check.out.size.text}, half of what shows'),
-        (f'over {text.run(check.over_in)}', f'{check.error.size.text} in'),
-        ('over 24 in', f'{check.over_body.size.text} in'),
-        ('over 12 ft', f'{check.over_wall.size.text} in'),
+        (_('gap'), _('{gap} at {length}').format(gap=marked(check.gap.figure), length=at)),
+        (_('the square’s error'), _('{angle}, half of what shows').format(angle=check.out.size)),
+        (over.format(length=at), inches(check.error)),
+        (over.format(length=text.in_units(BODY_IN)), inches(check.over_body)),
+        (over.format(length=text.run(WALL_IN)), inches(check.over_wall)),
     ]
-    verdict = 'True' if check.verdict == RIGHT else 'Out of true'
+    right = check.verdict == Verdict.RIGHT
     return [
-        'Square turned over: two lines from one point of a straight edge',
-        *_pairs(pairs),
-        *_sentence(f'{verdict}: {allowed(check.allowed, "the gap")}'),
-        *_sentence(
-            'Far from the point, the first line lies where the body lay first: the angle is under 90°. '
-            'It lies on the other side: over 90°. The edge must be straight, or the test proves nothing.'
+        _('Square turned over: two lines from one point of a straight edge'),
+        *in_pairs(pairs),
+        *judged(_('True') if right else _('Out of true'), check.allowed, _('the gap')),
+        *sentence(
+            _(
+                'Far from the point, the first line lies where the body lay first: the angle is under 90°. '
+                'It lies on the other side: over 90°. The edge must be straight, or the test proves nothing.'
+            )
         ),
     ]
 
 
-def way(amount: Amount) -> str:
+def way(off: Figure) -> str:
     """Return an error in inches with its direction: '0.041 in short', 'exact'."""
-    if not amount.sign:
-        return 'exact'
-    size = f'{amount.size.text} in' if amount.size.count else 'under 0.001 in'
-    return f'{size} {"long" if amount.sign > 0 else "short"}'
+    if not off.sign:
+        return _('exact')
+    size = inches(off) if off.count else _('under {length}').format(length=f'0.001 {off.unit}')
+    return (_('{length} long') if off.sign > 0 else _('{length} short')).format(length=size)
 
 
-def right_to(read: Written) -> str:
+def inches(figure: Figure) -> str:
+    """Return a length without its sign, with its unit."""
+    return f'{figure.size} {figure.unit}'
+
+
+def right_to(part: Part) -> str:
     """Return 'Right to the eighth', or to the decimal that was read."""
-    part = read.part
-    if part.decimals is None and part.per in PARTS:
-        return f'Right to the {PARTS[part.per]}'
-    return f'Right to {part.text}'
+    if part.decimals is None and part.per in RIGHT_TO:
+        return _(RIGHT_TO[part.per])
+    return _('Right to {part}').format(part=part.text)
 
 
 def allowed(rule: Allowance, what: str) -> str:
     """Return the rule of a verdict in words."""
-    said = 'as you said'
-    if rule.rule == USUAL:
-        said = 'taken where nothing else is said'
-    if rule.part is not None:  # half of it: no other rule has a part
-        taken = 'the usual finest part, for none was read' if rule.part.assumed else 'the finest part read'
-        said = f'half of {rule.part.text}, {taken}'
-    if rule.tape_in is not None:
-        said += f', plus {inches_text(rule.tape_in)} in for the tape ({tape.SOURCE})'
-    return f'{what} may be off by {rule.text} in, {said}.'
-
-
-def _in_parts(check: LengthCheck) -> str:
-    parts = f'{check.difference_parts.size.text} of {check.read.part.text}'
-    if not check.marks_off:
-        return f'{parts}, on the nearest mark'
-    way_off = 'past' if check.marks_off > 0 else 'short of'
-    return f'{parts}, {_count(abs(check.marks_off), "mark")} {way_off} the nearest'
-
-
-def _steps_verdict(check: StepsCheck) -> str:
-    """Return whether the last mark falls where it may; what nobody has set is not judged."""
-    if check.verdict != NOT_JUDGED:
-        return 'Right' if check.verdict == RIGHT else 'Wrong'
-    if not check.whole:
-        return 'Nothing to judge, the run is shorter than a step'
-    end = 'within' if check.within else 'outside'
-    return f'Nothing to judge, no --step was given; steps of the nearest 1/16 end {end} what is allowed'
-
-
-def _held(hold: Hold) -> str:
-    halved = (
-        ''
-        if hold.holds == 1
-        else f'; the tongue is too short for a foot of run, so both are {_share(hold.holds)}'
+    said = {Rule.GIVEN: _('as you said'), Rule.USUAL: _('taken where nothing else is said')}.get(
+        rule.rule, ''
     )
-    return f'{hold.text}: plumb along the tongue, level along the body{halved}'
-
-
-def _share(holds: int) -> str:
-    return 'halved' if holds == 2 else f'a {holds}th'
-
-
-def _remainder(check: StepsCheck) -> str:
-    if not check.left_run_in:
-        return 'none'
-    return f'{check.left_level.text} in on the body & {check.left_rise.text} in on the tongue'
-
-
-def _small_enough(check: StepsCheck) -> str:
-    assert check.step_allowed is not None, 'there are whole steps'
-    step = f'a step may be off by {check.step_allowed.size.text} in'
-    if check.setting is None:
-        return f'{step}: no mark is that fine'
-    return f'{step}: set it to 1/{check.setting} or finer'
-
-
-def _side(out: Amount) -> str:
-    return {1: ', outwards', -1: ', inwards', 0: ''}[out.sign]
-
-
-def _mark_lines(marks: Sequence[StepMark], steps: str) -> list[str]:
-    if not marks:
-        return []
-    rows = [('step', 'mark, in', 'exact, in', steps)]
-    rows += [(str(one.number), one.figure.text, one.exact.size.text, way(one.stepped)) for one in marks]
-    return table(rows)
+    if rule.part is not None:  # half of it: no other rule has a part
+        assumed = _('half of {part}, the usual finest part, for none was read')
+        said = (assumed if rule.part_assumed else _('half of {part}, the finest part read')).format(
+            part=rule.part.text
+        )
+    if rule.tape is not None and rule.tape_source is not None:
+        tape = _('{said}, plus {length} for the tape ({source})')
+        said = tape.format(said=said, length=inches_text(rule.tape), source=say(rule.tape_source))
+    return _('{what} may be off by {length}, {said}.').format(what=what, length=rule.text, said=said)
 
 
 def table(rows: Sequence[Sequence[str]], indent: str = '  ') -> list[str]:
@@ -245,8 +165,47 @@ def table(rows: Sequence[Sequence[str]], indent: str = '  ') -> list[str]:
     ]
 
 
-def _pairs(pairs: Sequence[tuple[str, str]]) -> list[str]:
-    widest = max(len(label) for label, _ in pairs)
+def _repeated(check: LengthCheck) -> tuple[str, str]:
+    again = check.repeated
+    assert again is not None, 'the caller has looked'
+    if check.run is not None:
+        label = n_('over {count} step', 'over {count} steps', again.steps)
+    else:
+        label = n_('over {count} space', 'over {count} spaces', again.steps)
+    said = _('{way} in a run of {run}')
+    if again.left_run:
+        said = _('{way} in a run of {run}, {left} left over')
+    run, left = text.run(again.total_run), text.run(again.left_run)
+    return label.format(count=again.steps), said.format(way=way(again.error), run=run, left=left)
+
+
+def _in_parts(check: LengthCheck) -> str:
+    many = abs(check.marks_off)
+    if not many:
+        said = _('{parts} of {part}, on the nearest mark')
+    elif check.marks_off > 0:
+        said = n_(
+            '{parts} of {part}, {count} mark past the nearest',
+            '{parts} of {part}, {count} marks past the nearest',
+            many,
+        )
+    else:
+        said = n_(
+            '{parts} of {part}, {count} mark short of the nearest',
+            '{parts} of {part}, {count} marks short of the nearest',
+            many,
+        )
+    return said.format(parts=check.parts_off.size, part=check.part.text, count=many)
+
+
+def judged(verdict: str, rule: Allowance, what: str) -> list[str]:
+    """Return the lines of a verdict and its rule."""
+    return sentence(f'{verdict}: {allowed(rule, what)}')
+
+
+def in_pairs(pairs: Pairs) -> list[str]:
+    """Return the lines of labels and what is said under each."""
+    widest = max(len(label) for label, _value in pairs)
     lines = []
     for label, value in pairs:
         first, *rest = wrap(value, WIDTH - widest - 4)
@@ -254,17 +213,11 @@ def _pairs(pairs: Sequence[tuple[str, str]]) -> list[str]:
     return lines
 
 
-def _sentence(said: str) -> list[str]:
+def sentence(said: str) -> list[str]:
+    """Return the lines of a sentence."""
     return wrap(said, WIDTH)
 
 
-def _marked(number: str, unit: str) -> str:
-    return f'{number} {unit}'
-
-
-def _count(number: int, what: str) -> str:
-    return f'{number} {what}{"" if number == 1 else "s"}'
-
-
-def _capital(said: str) -> str:
-    return said[0].upper() + said[1:]
+def marked(figure: Figure) -> str:
+    """Return a figure as it is read, with its unit."""
+    return f'{figure.text} {figure.unit}'

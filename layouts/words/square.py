@@ -5,19 +5,8 @@ from __future__ import annotations
 from textwrap import wrap
 
 from layouts.words.checks import WIDTH, table, way
-from layouts.words.say import N_, _, said, say
-from tablegen.checking.square_judging import (
-    COARSER,
-    CUT_OFF,
-    NOT_SHOWN,
-    RIGHT,
-    ROOT_288,
-    SEVENTEEN,
-    VERDICTS,
-    WRONG,
-    Cell,
-    SquareCheck,
-)
+from layouts.words.say import N_, _, n_, said, say
+from tablegen.checking.square_judging import Cell, Convention, Fit, Rounding, SquareCheck
 from tablegen.tables.table import Table
 
 MESSAGES = {
@@ -74,25 +63,32 @@ DRIFT_BELOW = N_(
     'step is 6 in of run. Set 1/32 off, twelve steps are 3/8 off besides.'
 )
 VERDICT_NAMES = {
-    RIGHT: 'right',
-    CUT_OFF: 'cut off instead of rounded',
-    COARSER: 'rounded to a coarser part',
-    SEVENTEEN: 'computed with 17 in place of √288 = 16.9706',
-    WRONG: 'wrong',
+    Fit.RIGHT: N_('right'),
+    Fit.CUT_OFF: N_('cut off instead of rounded'),
+    Fit.COARSER: N_('rounded to a coarser part'),
+    Fit.SEVENTEEN: N_('computed with 17 in place of √288 = 16.9706'),
+    Fit.WRONG: N_('wrong'),
 }
-FIGURES_NOTE = (
+SHORT = {
+    Fit.RIGHT: N_('√288'),
+    Fit.CUT_OFF: N_('cut off'),
+    Fit.COARSER: N_('coarser'),
+    Fit.SEVENTEEN: N_('17'),
+    Fit.WRONG: N_('wrong'),
+}
+FIGURES_NOTE = N_(
     'Inches. Common, hip and valley: length per foot of common run. Jacks: difference in length at 16 and 24 in '
     'on center. Cheeks: on the top edge, left square; held against 12 on the square, marked along the 12.'
 )
 FINDINGS = {
-    ROOT_288: 'Its hip figures follow √288, as they should.',
-    SEVENTEEN: (
+    Convention.ROOT_288: N_('Its hip figures follow √288, as they should.'),
+    Convention.SEVENTEEN: N_(
         'An old square’s convention, no misprint: its hip figures are computed with 17 in place of √288. '
         'They are too long by a little at every step: use the figures given here.'
     ),
-    NOT_SHOWN: 'Nothing on it tells whether 17 or √288 was used for the hip.',
+    Convention.NOT_SHOWN: N_('Nothing on it tells whether 17 or √288 was used for the hip.'),
 }
-SEVENTEEN_MIXED = (
+SEVENTEEN_MIXED = N_(
     'Its hip figures are computed with 17 in place of √288, an old convention; use those given here.'
 )
 
@@ -101,13 +97,13 @@ def figure_lines(carried: Table[int]) -> list[str]:
     """Return the table of what a square should carry."""
     head = tuple(say(column.head) for column in carried.columns)
     cells = [tuple(str(said(cell)) for cell in row.cells) for row in carried.rows()]
-    return [say(carried.title), *table([head, *cells], ''), *wrap(FIGURES_NOTE, WIDTH)]
+    return [say(carried.title), *table([head, *cells], ''), *wrap(_(FIGURES_NOTE), WIDTH)]
 
 
 def judged_lines(check: SquareCheck) -> list[str]:
     """Return what a square's own figures say: each that is not right, the counts, the finding."""
-    listed = [cell for cell in check.cells if cell.verdict != RIGHT or cell in check.misprints]
-    head = ('rise', 'column', 'shown', 'right', 'off', '')
+    listed = [cell for cell in check.cells if cell.verdict != Fit.RIGHT or cell.misprint]
+    head = (_('rise'), _('column'), _('shown'), _('right'), _('off'), '')
     remarks = [_remark(cell, check) for cell in listed]
     widest = max(map(len, remarks), default=0)
     rows = [
@@ -122,31 +118,33 @@ def judged_lines(check: SquareCheck) -> list[str]:
         for cell, remark in zip(listed, remarks, strict=True)
     ]
     return [
-        f'{len(check.cells)} figures read',
+        _('{count} figures read').format(count=len(check.cells)),
         *(table([head, *rows]) if rows else []),
-        *(
-            f'  {check.count(verdict):3} {VERDICT_NAMES[verdict]}'
-            for verdict in VERDICTS
-            if check.count(verdict)
-        ),
+        *(f'  {count:3} {_(VERDICT_NAMES[fit])}' for fit, count in check.counts.items() if count),
         *wrap(_finding(check), WIDTH),
     ]
 
 
 def _remark(cell: Cell, check: SquareCheck) -> str:
-    if cell.verdict != WRONG:
-        short = {CUT_OFF: 'cut off', COARSER: 'coarser', SEVENTEEN: '17', RIGHT: '√288'}[cell.verdict]
-        if cell.verdict == RIGHT and cell.follows == check.convention:
-            short = 'rounded'
-        if cell.verdict == SEVENTEEN and cell.rounding == CUT_OFF:
-            short += ', cut off'
-        return f'{short}, alone' if cell in check.misprints else short
-    return f'wrong: of {cell.belongs_to}' if cell.belongs_to else 'wrong'
+    if cell.verdict == Fit.WRONG:
+        belongs = _('wrong: of {rise}').format(rise=cell.belongs_to_rise)
+        return belongs if cell.belongs_to_rise else _(SHORT[Fit.WRONG])
+    short = _(SHORT[cell.verdict])
+    if cell.verdict == Fit.RIGHT and cell.follows == check.hip_convention:
+        short = _('rounded')
+    if cell.verdict == Fit.SEVENTEEN and cell.rounding == Rounding.CUT_OFF:
+        short = _('17, cut off')
+    return _('{remark}, alone').format(remark=short) if cell.misprint else short
 
 
 def _finding(check: SquareCheck) -> str:
-    if not check.misprints:
-        return FINDINGS[check.convention]
     many = len(check.misprints)
-    told = f'{many} misprint{"" if many == 1 else "s"} or bad reading{"" if many == 1 else "s"}: look again.'
-    return f'{told} {SEVENTEEN_MIXED if check.convention == SEVENTEEN else FINDINGS[check.convention]}'
+    found = _(FINDINGS[check.hip_convention])
+    if not many:
+        return found
+    if check.hip_convention == Convention.SEVENTEEN:
+        found = _(SEVENTEEN_MIXED)
+    told = n_(
+        '{count} misprint or bad reading: look again.', '{count} misprints or bad readings: look again.', many
+    )
+    return f'{told.format(count=many)} {found}'

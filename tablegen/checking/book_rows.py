@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.checking.amounts import PLACES, Amount, amount
+from tablegen.checking.amounts import PLACES, amount
 from tablegen.checking.corner import BODY_IN, TurnOver, sine_of_excess, turn_over
 from tablegen.checking.square_figures import RISES
 from tablegen.checking.written import written
@@ -36,11 +36,11 @@ class DiagonalRow:
     tongue_in: int
     diagonal: Figure
     """Of a true square, to the smallest part."""
-    exact: Amount
+    exact: Figure
     """in."""
     whole: bool
     """Whether the exact diagonal is a whole number of inches."""
-    error: Amount
+    error: Figure
     """Of the square over 24 in, when the diagonal is 1/32 in long."""
 
 

@@ -5,14 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.checking.allowance import Allowance, allowance, verdict
-from tablegen.checking.amounts import Amount, amount, angle_amount
+from tablegen.checking.allowance import Allowance, Verdict, allowance, verdict
+from tablegen.checking.amounts import PLACES, amount
 from tablegen.checking.written import Written, half
 from tablegen.errors import BookError
 from tablegen.messages import message
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, root
+from tablegen.numbers.figure import Figure, degree_figure
 from tablegen.numbers.units import INCHES
 
 BODY_IN = Fraction(24)
@@ -24,22 +25,23 @@ WALL_IN = 12 * INCHES.unit_run
 class CornerCheck:
     """A corner judged from two sides and the diagonal between their ends."""
 
-    long_in: Fraction
-    short_in: Fraction
+    long_side: Fraction
+    """in."""
+    short_side: Fraction
     diagonal: Written
-    true_diagonal: Amount
+    true_diagonal: Figure
     """Of a square corner, in."""
-    difference: Amount
+    difference: Figure
     """Measured less true diagonal, in."""
-    out: Amount
+    out: Figure
     """Corner less 90 degrees; above 0 it is too wide."""
-    over_long: Amount
+    over_long_side: Figure
     """How far the end of the long side lies off the line square to the short one, in; sign as above."""
-    unseen: Amount
+    unseen: Figure
     """The same for a diagonal that is long by half its finest part: less than this cannot be seen, in."""
     allowed: Allowance
-    verdict: str
-    """'right' where the diagonal is within what is allowed, else 'wrong'."""
+    verdict: Verdict
+    """RIGHT where the diagonal is within what is allowed."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,19 +49,19 @@ class TurnOver:
     """A square judged by the gap between two lines drawn from one point, the square turned over between them."""
 
     gap: Written
-    over_in: Fraction
+    over: Fraction
     """Distance from the point, along the lines, at which the gap is measured, in."""
-    out: Amount
+    out: Figure
     """The square's own error in degrees, without a direction: half of what shows."""
-    error: Amount
+    error: Figure
     """Its own error at that distance, in: half of the gap."""
-    over_body: Amount
+    over_body: Figure
     """The same over 24 in."""
-    over_wall: Amount
+    over_wall: Figure
     """The same over 12 ft."""
     allowed: Allowance
-    verdict: str
-    """'right' where the gap is within what is allowed, else 'wrong'."""
+    verdict: Verdict
+    """RIGHT where the gap is within what is allowed."""
 
 
 def check_corner(
@@ -84,10 +86,10 @@ def check_corner(
     """
     across = diagonal.inches
     if not side_in or not other_in:
-        raise BookError('sides', message('checks.no_side'), message('checks.two_sides'))
+        raise BookError('sides', message('check.no_side'), message('check.two_sides'))
     if not abs(side_in - other_in) < across < side_in + other_in:
         one, other = text.run(side_in), text.run(other_in)
-        problem = message('checks.cannot_join', across=text.run(across), side=one, other=other)
+        problem = message('check.cannot_join', across=text.run(across), side=one, other=other)
         least, most = text.run(abs(side_in - other_in)), text.run(side_in + other_in)
         between = message('error.between', least=least, most=most)
         raise BookError('diagonal', problem, between, message('error.measure_again'))
@@ -102,7 +104,7 @@ def check_corner(
         diagonal,
         amount(true),
         amount(across - true),
-        angle_amount(angle_of_sine(sine)),
+        degree_figure(angle_of_sine(sine), PLACES),
         amount(longer * sine),
         amount(longer * sine_of_excess(true, seen, twice)),
         allowed,
@@ -125,14 +127,14 @@ def turn_over(gap: Written, over_in: Fraction, within_in: Fraction | None = None
     2 · over · sin(error).
     """
     if gap.inches >= over_in:
-        problem = message('checks.wide_gap', gap=text.run(gap.inches), over=text.run(over_in))
-        raise BookError('gap', problem, message('checks.small_gap'), message('error.measure_again'))
+        problem = message('check.wide_gap', gap=text.run(gap.inches), over=text.run(over_in))
+        raise BookError('gap', problem, message('check.small_gap'), message('error.measure_again'))
     sine = gap.inches / (2 * over_in)
     allowed = allowance(gap, within_in)
     return TurnOver(
         gap,
         over_in,
-        angle_amount(angle_of_sine(sine)),
+        degree_figure(angle_of_sine(sine), PLACES),
         amount(over_in * sine),
         amount(BODY_IN * sine),
         amount(WALL_IN * sine),

@@ -5,17 +5,17 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.checking.allowance import Allowance, allowance, verdict
-from tablegen.checking.amounts import Amount, amount, angle_amount
+from tablegen.checking.allowance import Allowance, Verdict, allowance, verdict
+from tablegen.checking.amounts import amount
 from tablegen.checking.members import MEMBERS, slope_of
-from tablegen.checking.written import Written
+from tablegen.checking.written import Part, Written
 from tablegen.errors import BookError
 from tablegen.geometry.pitch import Pitch
 from tablegen.messages import message
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact
-from tablegen.numbers.figure import Figure, Measure, length_figure
+from tablegen.numbers.figure import RATIO, Figure, Measure, decimal_figure, degree_figure, length_figure
 from tablegen.numbers.units import INCHES
 
 
@@ -23,12 +23,13 @@ from tablegen.numbers.units import INCHES
 class Repeated:
     """One error made again at every step."""
 
-    total_run_in: Fraction
+    total_run: Fraction
+    """in."""
     steps: int
     """Whole runs of the check in the total run."""
-    left_run_in: Fraction
+    left_run: Fraction
     """What is left over, in, in which nothing is repeated."""
-    error: Amount
+    error: Figure
     """in; above 0 is long."""
 
 
@@ -36,40 +37,45 @@ class Repeated:
 class FittingPitch:
     """The pitch that a reading is exact for."""
 
-    rise_per_foot: Amount
+    rise_per_foot: Figure
     """in per foot of run."""
-    degrees: Amount
+    angle: Figure
+    """Degrees from level."""
 
 
 @dataclass(frozen=True, slots=True)
 class LengthCheck:
     """A reading judged."""
 
-    kind: str
+    of: str
     """A key of members.MEMBERS."""
     pitch: Pitch
-    run_in: Fraction
-    """Level run, in; of a jack difference the spacing."""
+    rise_per_foot: Figure
+    run: Fraction | None
+    """Level run, in; None for a difference of jacks."""
+    spacing: Fraction | None
+    """Of jacks on center, in; None for any other length."""
     read: Written
-    exact: Amount
+    part: Part
+    """The finest part that was read."""
+    exact: Figure
     """in."""
     nearest: Figure
-    """The exact length to the finest part of the reading, in the reading's unit."""
+    """The exact length to that part, in the reading's unit."""
     nearest_book_part: Figure
     """The exact length to the smallest part of the book."""
-    difference: Amount
+    difference: Figure
     """Reading less exact length, in; above 0 is long."""
-    difference_parts: Amount
+    parts_off: Figure
     """The same in finest parts of the reading."""
     marks_off: int
     """Whole parts from the nearest mark to the reading; above 0 is long."""
     repeated: Repeated | None
     """None where no total run is given."""
-    fits: FittingPitch | None
+    exact_for: FittingPitch | None
     """None where no pitch makes the member so short."""
     allowed: Allowance
-    verdict: str
-    """'right' or 'wrong'."""
+    verdict: Verdict
 
 
 def check_length(
@@ -95,9 +101,10 @@ def check_length(
     Errors:
         BookError for a run or a reading of nothing, or a total run below the run
     """
-    for place, given in (('run', run_in), ('reads', read.inches)):
+    of_jacks = kind == 'jack-difference'
+    for place, given in (('spacing' if of_jacks else 'run', run_in), ('reads', read.inches)):
         if given == 0:
-            raise BookError(place, message('checks.nothing_to_check'), message('error.above_zero'))
+            raise BookError(place, message('check.nothing_to_check'), message('error.above_zero'))
     true = MEMBERS[kind].length(run_in, pitch)
     off = read.inches - true
     allowed = allowance(read, within_in, with_tape)
@@ -105,13 +112,16 @@ def check_length(
     return LengthCheck(
         kind,
         pitch,
-        run_in,
+        amount(pitch.rise),
+        None if of_jacks else run_in,
+        run_in if of_jacks else None,
         read,
+        read.part,
         amount(true),
         near,
         length_figure(true, measure),
         amount(off),
-        amount(off / read.part.inches, '', 2),
+        decimal_figure(off / read.part.inches, 2, RATIO),
         read.figure.count - near.count,
         None if total_run_in is None else _repeated(off, run_in, total_run_in),
         _fitting(kind, run_in, read.inches),
@@ -123,7 +133,7 @@ def check_length(
 def _repeated(off: Exact, run_in: Fraction, total_run_in: Fraction) -> Repeated:
     steps, left = divmod(total_run_in, run_in)
     if not steps:
-        problem = message('checks.short_total_run', total=text.run(total_run_in))
+        problem = message('check.short_total_run', total=text.run(total_run_in))
         raise BookError('total-run', problem, message('error.or_more', least=text.run(run_in)))
     return Repeated(total_run_in, int(steps), left, amount(steps * off))
 
@@ -132,4 +142,4 @@ def _fitting(kind: str, run_in: Fraction, length_in: Fraction) -> FittingPitch |
     slope = slope_of(kind, run_in, length_in)
     if slope is None:
         return None
-    return FittingPitch(amount(slope * INCHES.base), angle_amount(Angle(slope), 2))
+    return FittingPitch(amount(slope * INCHES.base), degree_figure(Angle(slope)))

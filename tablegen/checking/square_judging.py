@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import dataclass
+from collections import Counter
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
+from enum import StrEnum
 from fractions import Fraction
 
-from tablegen.checking.amounts import Amount, amount
+from tablegen.checking.allowance import Verdict
+from tablegen.checking.amounts import amount
 from tablegen.checking.square_figures import LINES, RISES, SIXTEENTHS, Line
 from tablegen.checking.square_file import ShownRow
 from tablegen.checking.written import Part, Written
@@ -14,18 +17,36 @@ from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.numbers.exact import Exact, floor_of, nearest
 from tablegen.numbers.figure import Figure
 
-RIGHT = 'right'
-CUT_OFF = 'cut-off'
-COARSER = 'coarser'
-SEVENTEEN = 'seventeen'
-WRONG = 'wrong'
-VERDICTS = (RIGHT, COARSER, CUT_OFF, SEVENTEEN, WRONG)
-"""From the mildest: a cell gets the first that fits it."""
-ROUNDED_OTHERWISE = (CUT_OFF, COARSER)
-ROOT_288, NOT_SHOWN = 'root-288', 'not-shown'
-"""With SEVENTEEN, the conventions that a square's hip figures can follow."""
-ROUNDED = 'rounded'
-"""With CUT_OFF, what a column's last digits can follow."""
+
+class Fit(StrEnum):
+    """How a figure comes from the exact length, from the mildest: a cell gets the first that fits it."""
+
+    RIGHT = 'right'
+    COARSER = 'coarser'
+    """Rounded to a coarser part."""
+    CUT_OFF = 'cut_off'
+    """Cut off instead of rounded."""
+    SEVENTEEN = 'seventeen'
+    """Made with 17 for √288."""
+    WRONG = 'wrong'
+
+
+class Convention(StrEnum):
+    """What a square's hip figures follow."""
+
+    ROOT_288 = 'root_288'
+    SEVENTEEN = 'seventeen'
+    NOT_SHOWN = 'not_shown'
+
+
+class Rounding(StrEnum):
+    """What a column's last digits follow."""
+
+    ROUNDED = 'rounded'
+    CUT_OFF = 'cut_off'
+    NOT_SHOWN = 'not_shown'
+
+
 EIGHTHS, TWELFTHS = 8, 12
 """Parts that squares are also engraved in; NAVEDTRA 14044, p. 2-7, names both."""
 
@@ -39,16 +60,17 @@ class Cell:
     shown: Written
     right: Figure
     """What should stand there."""
-    difference: Amount
+    difference: Figure
     """Shown less exact, in."""
-    verdict: str
-    """One of VERDICTS."""
-    follows: str
-    """The convention that this cell speaks for; 'not-shown' where both, or neither, give its figure."""
-    rounding: str
-    """'rounded' or 'cut-off'; 'not-shown' where both give its figure, and for one that is coarser or wrong."""
-    belongs_to: int | None
+    verdict: Fit
+    follows: Convention
+    """What this cell speaks for; NOT_SHOWN where both, or neither, give its figure."""
+    rounding: Rounding
+    """NOT_SHOWN where rounding and cutting off both give its figure, and for one that is coarser or wrong."""
+    belongs_to_rise: int | None
     """For a wrong cell, the rise whose figure it is in that column; None where there is none."""
+    misprint: bool = False
+    """Whether it is wrong, or leaves the square's own convention, or the rounding of its own column."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,17 +78,17 @@ class SquareCheck:
     """A square judged."""
 
     cells: tuple[Cell, ...]
-    convention: str
-    """What most of the telling hip figures follow: 'root-288' or 'seventeen'; 'not-shown' where none tells."""
-    misprints: tuple[Cell, ...]
-    """Wrong cells, and cells that leave the square's own convention, or the rounding of their own column."""
-    rounded_otherwise: tuple[Cell, ...]
-    verdict: str
-    """'right' where every cell is right or rounded otherwise and none is a misprint; else 'wrong'."""
+    counts: Mapping[Fit, int]
+    """How many cells there are of each."""
+    hip_convention: Convention
+    """What most of the telling hip figures follow; NOT_SHOWN where none tells."""
+    verdict: Verdict
+    """RIGHT where every cell is right or rounded otherwise and none is a misprint."""
 
-    def count(self, verdict: str) -> int:
-        """Return how many cells have a verdict."""
-        return sum(cell.verdict == verdict for cell in self.cells)
+    @property
+    def misprints(self) -> tuple[Cell, ...]:
+        """Return the cells that are misprints."""
+        return tuple(cell for cell in self.cells if cell.misprint)
 
 
 def judge_square(rows: Iterable[ShownRow]) -> SquareCheck:
@@ -78,35 +100,38 @@ def judge_square(rows: Iterable[ShownRow]) -> SquareCheck:
         2. So it is with figures cut off instead of rounded, in each column by itself: where fewer are cut off than
            rounded, those are misprints. A draw tells nothing.
     """
-    cells = tuple(
-        _judged(row.rise, column, shown)
+    cells = [
+        _judged(row.rise, line, shown)
         for row in rows
-        for column, shown in zip(LINES, row.cells, strict=True)
+        for line, shown in zip(LINES, row.cells, strict=True)
         if shown is not None
+    ]
+    follows = Counter(cell.follows for cell in cells)
+    old, new = follows[Convention.SEVENTEEN], follows[Convention.ROOT_288]
+    convention = (
+        Convention.NOT_SHOWN if not old + new else Convention.SEVENTEEN if old > new else Convention.ROOT_288
     )
-    follows = [cell.follows for cell in cells]
-    old, new = follows.count(SEVENTEEN), follows.count(ROOT_288)
-    convention = NOT_SHOWN if not old + new else SEVENTEEN if old > new else ROOT_288
-    strays = [cell for column in LINES for cell in _strays(cells, column)]
-    misprints = tuple(
-        cell
+    strays = [cell for line in LINES for cell in _strays(cells, line)]
+    told = tuple(
+        replace(
+            cell,
+            misprint=cell.verdict == Fit.WRONG
+            or cell.follows not in (convention, Convention.NOT_SHOWN)
+            or cell in strays,
+        )
         for cell in cells
-        if cell.verdict == WRONG or cell.follows not in (convention, NOT_SHOWN) or cell in strays
     )
-    return SquareCheck(
-        cells,
-        convention,
-        misprints,
-        tuple(cell for cell in cells if cell.verdict in ROUNDED_OTHERWISE),
-        WRONG if misprints or any(cell.verdict == SEVENTEEN for cell in cells) else RIGHT,
-    )
+    counts = Counter(cell.verdict for cell in told)
+    wrong = counts[Fit.SEVENTEEN] or any(cell.misprint for cell in told)
+    every = {fit: counts[fit] for fit in Fit}
+    return SquareCheck(told, every, convention, Verdict.WRONG if wrong else Verdict.RIGHT)
 
 
-def _strays(cells: tuple[Cell, ...], column: Line) -> list[Cell]:
+def _strays(cells: Sequence[Cell], line: Line) -> list[Cell]:
     """Return the cells of a column that leave the rounding of the greater number of it."""
     rounded, cut = (
-        [cell for cell in cells if cell.column == column.key and cell.rounding == how]
-        for how in (ROUNDED, CUT_OFF)
+        [cell for cell in cells if cell.column == line.key and cell.rounding == how]
+        for how in (Rounding.ROUNDED, Rounding.CUT_OFF)
     )
     return cut if len(cut) < len(rounded) else rounded if len(rounded) < len(cut) else []
 
@@ -117,10 +142,10 @@ def _judged(rise: int, column: Line, shown: Written) -> Cell:
     how = _fit(shown, true, column)
     by_seventeen = column.seventeen(pitch) if column.seventeen else None
     old = None if by_seventeen is None else _fit(shown, by_seventeen, column)
-    verdict = how or (SEVENTEEN if old else WRONG)
-    follows = NOT_SHOWN
+    verdict = how or (Fit.SEVENTEEN if old else Fit.WRONG)
+    follows = Convention.NOT_SHOWN
     if column.seventeen and bool(how) != bool(old):
-        follows = ROOT_288 if how else SEVENTEEN
+        follows = Convention.ROOT_288 if how else Convention.SEVENTEEN
     return Cell(
         rise,
         column.key,
@@ -130,28 +155,29 @@ def _judged(rise: int, column: Line, shown: Written) -> Cell:
         verdict,
         follows,
         _rounding(how or old, shown, true if how or not old or by_seventeen is None else by_seventeen),
-        _rise_of(column, shown) if verdict == WRONG else None,
+        _rise_of(column, shown) if verdict == Fit.WRONG else None,
     )
 
 
-def _rounding(fit: str | None, shown: Written, value: Exact) -> str:
+def _rounding(fit: Fit | None, shown: Written, value: Exact) -> Rounding:
     """Return what the last digit of a figure follows: a rounded one tells only where cutting off gives another."""
     part = shown.part.inches
-    if fit == CUT_OFF:
-        return CUT_OFF
-    return ROUNDED if fit == RIGHT and floor_of(value / part) * part != shown.inches else NOT_SHOWN
+    if fit == Fit.CUT_OFF:
+        return Rounding.CUT_OFF
+    tells = fit == Fit.RIGHT and floor_of(value / part) * part != shown.inches
+    return Rounding.ROUNDED if tells else Rounding.NOT_SHOWN
 
 
-def _fit(shown: Written, true: Exact, column: Line) -> str | None:
+def _fit(shown: Written, true: Exact, column: Line) -> Fit | None:
     """Return how a figure comes from an exact length, the mildest way first, or None if it does not."""
     parts = _parts(shown.part, column)
     finest = Fraction(1, column.per)
     near = [part for part in parts if nearest(true / part, 1) * part == shown.inches]
     if any(part <= finest for part in near):
-        return RIGHT
+        return Fit.RIGHT
     if near:
-        return COARSER
-    return CUT_OFF if any(floor_of(true / part) * part == shown.inches for part in parts) else None
+        return Fit.COARSER
+    return Fit.CUT_OFF if any(floor_of(true / part) * part == shown.inches for part in parts) else None
 
 
 def _parts(read: Part, column: Line) -> list[Fraction]:

@@ -10,7 +10,7 @@ from tablegen.messages import message
 from tablegen.numbers import text
 from tablegen.numbers.units import INCHES
 
-SOURCE = 'NIST Handbook 44, section 5.52 Linear Measures: metal tapes'
+SOURCE = message('check.tape_source')
 LONGEST_FT = 100
 
 
@@ -49,10 +49,10 @@ def tolerance(length_in: Fraction, place: str = 'tape') -> Fraction:
     Errors:
         BookError past 100 ft, where the handbook's table ends
 
-    Source: see SOURCE.
+    Source: NIST Handbook 44, section 5.52 Linear Measures: metal tapes.
     """
     if length_in > INCHES.group * LONGEST_FT:
-        problem = message('checks.past_tape_table', length=text.run(length_in))
+        problem = message('check.past_tape_table', length=text.run(length_in))
         most = message('error.up_to', most=f'{LONGEST_FT} {INCHES.greater}')
-        raise BookError(place, problem, most, message('checks.leave_out_tape'))
+        raise BookError(place, problem, most, message('check.leave_out_tape'))
     return next(band.tolerance_in for band in reversed(BANDS) if length_in >= INCHES.group * band.from_ft)

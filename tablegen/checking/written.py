@@ -41,12 +41,18 @@ class Part:
     @property
     def text(self) -> str:
         """Return the part with its unit: '1/8 in', '0.01 in', '1 mm'."""
-        return f'{self._of(1).text} {self.unit}'
+        return f'{self.number} {self.unit}'
+
+    @property
+    def number(self) -> str:
+        """Return the part without its unit: '1/8', '0.01', '1'."""
+        return self._of(1).text
 
     def nearest(self, inches: Exact | Rational) -> Figure:
         """Return a length in inches to the nearest part, in the unit of the reading; a half goes up."""
-        count = nearest(exact(inches) / self.unit_in, self.per)
-        return Figure(count, self.per, self.unit, self._of(count))
+        in_units = exact(inches) / self.unit_in
+        count = nearest(in_units, self.per)
+        return Figure(count, self.per, self.unit, self._of(count), in_units)
 
     def _of(self, count: int) -> Parts:
         if self.decimals is None:
@@ -92,10 +98,9 @@ def half(part: Part) -> Fraction:
 
 
 def inches_text(inches: Fraction) -> str:
-    """Return a short exact text of an allowance where there is one, else four decimals."""
-    if (inches * 10**9).denominator == 1:
-        return text.rational(inches)
-    return text.decimal(nearest(inches, 10**4), 4)
+    """Return a short exact text of an allowance where there is one, else four decimals, with the unit."""
+    exactly = (inches * 10**9).denominator == 1
+    return f'{text.rational(inches) if exactly else text.decimal(nearest(inches, 10**4), 4)} {INCHES.unit}'
 
 
 def _part(last: Number, unit: str) -> Part:

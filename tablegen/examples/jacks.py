@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.checking.amounts import Amount, amount
+from tablegen.checking.amounts import amount
 from tablegen.examples import parts
 from tablegen.examples.building import SPACING_IN, Store, garden_store
 from tablegen.examples.commons import mouth_of_commons
@@ -69,7 +69,7 @@ class JackExample:
     """One space more, to the smallest part."""
     hand: Figure
     """The same to thousandths."""
-    drift: Amount
+    drift: Figure
     """How far the last jack is off if each is measured a rounded difference on from the one before; + is long."""
     cautions: tuple[Caution, ...]
     stands: Stands

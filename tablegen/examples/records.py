@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.checking.amounts import Amount
 from tablegen.geometry.pitch import Pitch
 from tablegen.geometry.stepping import Hold
 from tablegen.messages import Message
@@ -144,9 +143,9 @@ class StepOff:
     """One whole step along the top edge, to thousandths."""
     step_set: Figure
     """The same to the book's smallest part."""
-    drift: Amount
+    drift: Figure
     """How far the last whole step is off when every step is set to that, to thousandths; + is long."""
-    seventeen: Amount | None
+    seventeen: Figure | None
     """Hip and valley: how far too long the whole steps are with a full 17 held for √288, to thousandths."""
 
 

@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle, degrees_count
-from tablegen.numbers.exact import Exact, Rational, exact, floor_of, nearest, nearest_root
+from tablegen.numbers.exact import Exact, Rational, exact, floor_of, nearest, nearest_root, sign
 from tablegen.numbers.text import Parts
 from tablegen.numbers.units import INCHES, Units
 
@@ -52,6 +52,29 @@ class Figure:
     def text(self) -> str:
         """Return what is printed."""
         return self.parts.text
+
+    @property
+    def sign(self) -> int:
+        """Return -1, 0 or 1, of what it was rounded from."""
+        match self.value:
+            case None:
+                return (self.count > 0) - (self.count < 0)
+            case Root(square):
+                return int(square > 0)
+            case Angle(tangent):
+                return 1 if tangent is None else sign(tangent)
+            case value:
+                return sign(exact(value))
+
+    @property
+    def size(self) -> str:
+        """Return what is printed, without a sign."""
+        return self.parts._replace(sign='').text
+
+    @property
+    def signed(self) -> str:
+        """Return what is printed with its direction: '+0.084', '−0.096'; '0' for exactly nothing."""
+        return f'{"+" if self.sign > 0 else text.MINUS}{self.size}' if self.sign else '0'
 
     @property
     def decimal(self) -> str:

@@ -5,10 +5,10 @@ from __future__ import annotations
 import argparse
 from typing import TextIO
 
-from layouts.told.check_data import corner_data
 from layouts.verbs.checks import options
 from layouts.verbs.options import Subparsers
 from layouts.words.checks import corner_lines
+from layouts.words.say import _
 from tablegen.checking.corner import check_corner
 from tablegen.checking.written import written
 from tablegen.written.lengths import length
@@ -18,12 +18,12 @@ EXAMPLES = ('rafterbook check corner --sides "6 ft" "8 ft" --diagonal "10 ft 1/8
 
 def add(checks: Subparsers) -> None:
     """Declare the check."""
-    parser = options.add_check(checks, 'corner', 'judge a corner by its diagonal', run, EXAMPLES)
+    parser = options.add_check(checks, 'corner', _('judge a corner by its diagonal'), run, EXAMPLES)
     parser.add_argument(
-        '--sides', nargs=2, required=True, metavar='LENGTH', help='from the corner along each side'
+        '--sides', nargs=2, required=True, metavar='LENGTH', help=_('from the corner along each side')
     )
-    parser.add_argument('--diagonal', required=True, metavar='LENGTH', help='between their ends')
-    options.add_within(parser, 'the diagonal')
+    parser.add_argument('--diagonal', required=True, metavar='LENGTH', help=_('between their ends'))
+    options.add_within(parser, _('what the diagonal may be off by (half of its finest part)'))
     options.add_tape(parser)
     options.add_format(parser)
 
@@ -34,5 +34,4 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     side, other = (length(one, '--sides') for one in args.sides)
     within = options.optional(args.within, '--within')
     check = check_corner(side, other, written(args.diagonal, '--diagonal'), within, args.tape)
-    options.put(form, out, corner_lines(check), corner_data(check))
-    return options.status(check.verdict)
+    return options.tell(form, out, 'corner', check, corner_lines(check))

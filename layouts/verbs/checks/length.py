@@ -5,15 +5,16 @@ from __future__ import annotations
 import argparse
 from typing import TextIO
 
-from layouts.told.check_data import length_data
 from layouts.verbs.checks import options
 from layouts.verbs.options import Subparsers, choice
 from layouts.words.checks import length_lines
+from layouts.words.say import N_, _
 from tablegen.checking.members import MEMBERS
 from tablegen.checking.reading import check_length
 from tablegen.checking.written import written
 from tablegen.errors import BookError
 from tablegen.numbers.figure import Measure
+from tablegen.numbers.units import INCHES
 from tablegen.settings import smallest_part
 from tablegen.written.lengths import length
 
@@ -21,22 +22,28 @@ EXAMPLES = (
     'rafterbook check length --pitch 6 --run 1ft --reads "13 3/8" --total-run 12ft',
     'rafterbook check length --pitch 8 --of hip-valley --run 1ft --reads 18.78',
 )
-READS = 'as it was read: 13 3/8 says eighths, 13 6/16 sixteenths, 13.38 hundredths'
+READS = N_('as it was read: 13 3/8 says eighths, 13 6/16 sixteenths, 13.38 hundredths')
 
 
 def add(checks: Subparsers) -> None:
     """Declare the check."""
     parser = options.add_check(
-        checks, 'length', 'judge a length that was read against the exact one', run, EXAMPLES
+        checks, 'length', _('judge a length that was read against the exact one'), run, EXAMPLES
     )
     options.add_pitch(parser)
     parser.add_argument('--of', metavar='WHAT', default='common', help=f'{", ".join(MEMBERS)} (common)')
-    parser.add_argument('--run', dest='run_', metavar='RUN', help='level run of the common rafter')
-    parser.add_argument('--spacing', metavar='LENGTH', help='of jacks on center, with --of jack-difference')
-    parser.add_argument('--reads', required=True, metavar='LENGTH', help=READS)
-    parser.add_argument('--total-run', metavar='RUN', help='the whole run, in which the error is made again')
-    parser.add_argument('--nearest', default='1/16', metavar='PART', help='smallest part of your book (1/16)')
-    options.add_within(parser, 'the reading')
+    parser.add_argument('--run', dest='run_', metavar='RUN', help=_('level run of the common rafter'))
+    parser.add_argument(
+        '--spacing', metavar='LENGTH', help=_('of jacks on center, with --of jack-difference')
+    )
+    parser.add_argument('--reads', required=True, metavar='LENGTH', help=_(READS))
+    parser.add_argument(
+        '--total-run', metavar='RUN', help=_('the whole run, in which the error is made again')
+    )
+    usual = f'1/{INCHES.part}'
+    smallest = _('smallest part of your book ({usual})').format(usual=usual)
+    parser.add_argument('--nearest', default=usual, metavar='PART', help=smallest)
+    options.add_within(parser, _('what the reading may be off by (half of its finest part)'))
     options.add_tape(parser)
     options.add_format(parser)
 
@@ -56,8 +63,7 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
         options.optional(args.within, '--within'),
         args.tape,
     )
-    options.put(form, out, length_lines(check), length_data(check))
-    return options.status(check.verdict)
+    return options.tell(form, out, 'length', check, length_lines(check))
 
 
 def _level(kind: str, args: argparse.Namespace) -> tuple[str, str]:
@@ -65,6 +71,11 @@ def _level(kind: str, args: argparse.Namespace) -> tuple[str, str]:
     given = {'--run': args.run_, '--spacing': args.spacing}
     option, refused = ('--spacing', '--run') if kind == 'jack-difference' else ('--run', '--spacing')
     if given[option] is None or given[refused] is not None:
-        said = 'is missing' if given[option] is None else f'stands for {kind}, and {refused} does not'
-        raise BookError(option, said, f'{option} with --of {kind}, and no {refused}')
+        said = _('stands for {kind}, and {refused} does not').format(kind=kind, refused=refused)
+        allowed = _('{option} with --of {kind}, and no {refused}')
+        raise BookError(
+            option,
+            _('is missing') if given[option] is None else said,
+            allowed.format(option=option, kind=kind, refused=refused),
+        )
     return option, given[option]

@@ -7,44 +7,54 @@ import csv
 import json
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
-from typing import TextIO
+from typing import Protocol, TextIO
 
+from layouts.told.check_data import check_data
 from layouts.verbs.options import Run, Subparsers, add_steep, add_verb, choice
 from layouts.words.checks import DEFER
-from tablegen.checking.allowance import WRONG
+from layouts.words.say import N_, _
+from tablegen.checking.allowance import Verdict
 from tablegen.geometry.pitch import Pitch
 from tablegen.written.lengths import length
 from tablegen.written.pitches import pitch
 
 TEXT, JSON, CSV = 'text', 'json', 'csv'
 ALL_RIGHT, NOT_RIGHT = 0, 1
-STATUS = 'Exit status: 0 right or nothing to judge, 1 wrong, 2 bad input.'
+STATUS = N_('Exit status: 0 right or nothing to judge, 1 wrong, 2 bad input.')
+
+
+class Judged(Protocol):
+    """A check's record, which a verdict ends."""
+
+    @property
+    def verdict(self) -> Verdict:
+        """Return what was found."""
 
 
 def add_check(
     checks: Subparsers, name: str, summary: str, run: Run, examples: Sequence[str], notes: str = ''
 ) -> argparse.ArgumentParser:
     """Return a new check's parser, whose help ends with examples that can be pasted."""
-    told = '\n'.join(part for part in (notes, STATUS, DEFER) if part)
+    told = '\n'.join(part for part in (notes, _(STATUS), _(DEFER)) if part)
     return add_verb(checks, name, summary, run, examples, told)
 
 
 def add_pitch(parser: argparse.ArgumentParser) -> None:
     """Declare the pitch."""
-    parser.add_argument('--pitch', required=True, help='such as 6, 6/12, 7 1/2 or 26.565 deg')
+    parser.add_argument('--pitch', required=True, help=_('such as 6, 6/12, 7 1/2 or 26.565 deg'))
     add_steep(parser)
 
 
-def add_within(parser: argparse.ArgumentParser, what: str) -> None:
+def add_within(parser: argparse.ArgumentParser, words: str) -> None:
     """Declare what may be off by how much."""
-    parser.add_argument(
-        '--within', metavar='LENGTH', help=f'what {what} may be off by (half of its finest part)'
-    )
+    parser.add_argument('--within', metavar='LENGTH', help=words)
 
 
 def add_tape(parser: argparse.ArgumentParser) -> None:
     """Declare the tape's own tolerance."""
-    parser.add_argument('--tape', action='store_true', help='allow for the tape itself, by NIST Handbook 44')
+    parser.add_argument(
+        '--tape', action='store_true', help=_('allow for the tape itself, by NIST Handbook 44')
+    )
 
 
 def add_format(parser: argparse.ArgumentParser, formats: Sequence[str] = (TEXT, JSON)) -> None:
@@ -80,6 +90,12 @@ def put_rows(out: TextIO, rows: Sequence[Sequence[str]]) -> None:
     csv.writer(out, lineterminator='\n').writerows(rows)
 
 
-def status(verdict: str) -> int:
+def tell(form: str, out: TextIO, name: str, check: Judged, lines: Sequence[str]) -> int:
+    """Write a check's answer and return the exit status of its verdict."""
+    put(form, out, lines, check_data(name, check))
+    return status(check.verdict)
+
+
+def status(verdict: Verdict) -> int:
     """Return the exit status of a verdict."""
-    return NOT_RIGHT if verdict == WRONG else ALL_RIGHT
+    return NOT_RIGHT if verdict == Verdict.WRONG else ALL_RIGHT

@@ -7,11 +7,12 @@ import sys
 from collections.abc import Sequence
 from typing import TextIO
 
-from layouts.told.check_data import figure_rows, figures_data, judged_data, judged_rows
+from layouts.told.check_data import blank_rows, figure_rows, figures_data, judged_rows
 from layouts.verbs.checks import options
 from layouts.verbs.checks.options import CSV, JSON, TEXT
 from layouts.verbs.options import Subparsers
-from layouts.words.say import _, say
+from layouts.verbs.settings_file import no_text, unreadable
+from layouts.words.say import N_, _, say
 from layouts.words.square import figure_lines, judged_lines
 from tablegen.checking.square_figures import RISES, USUAL_RISES, engraved_table
 from tablegen.checking.square_file import RISES_ALLOWED, TEMPLATE, read_square
@@ -26,7 +27,7 @@ EXAMPLES = (
     'rafterbook check square --blank > myscale.csv',
     'rafterbook check square --reads myscale.csv',
 )
-NOTES = 'Fill in what yours shows; a cell may stay empty.'
+NOTES = N_('Fill in what yours shows; a cell may stay empty.')
 FORMATS = (TEXT, CSV, JSON)
 STANDARD_INPUT = '-'
 MOST_CHARACTERS = 1_000_000
@@ -34,13 +35,13 @@ MOST_CHARACTERS = 1_000_000
 
 def add(checks: Subparsers) -> None:
     """Declare the check."""
-    summary = 'print what a square should carry, or judge what yours shows'
-    parser = options.add_check(checks, 'square', summary, run, EXAMPLES, NOTES)
-    parser.add_argument('--rises', metavar='RISES', help="such as '2 to 18' (the usual) or 4,6,8; 1 to 24")
+    summary = _('print what a square should carry, or judge what yours shows')
+    parser = options.add_check(checks, 'square', summary, run, EXAMPLES, _(NOTES))
+    parser.add_argument('--rises', metavar='RISES', help=_("such as '2 to 18' (the usual) or 4,6,8; 1 to 24"))
     parser.add_argument(
-        '--reads', metavar='FILE', help="a CSV of what the square shows; '-' is standard input"
+        '--reads', metavar='FILE', help=_("a CSV of what the square shows; '-' is standard input")
     )
-    parser.add_argument('--blank', action='store_true', help='print such a CSV to fill in')
+    parser.add_argument('--blank', action='store_true', help=_('print such a CSV to fill in'))
     options.add_format(parser, FORMATS)
 
 
@@ -53,9 +54,9 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
 def _print(args: argparse.Namespace, form: str, out: TextIO) -> int:
     carried = engraved_table(_rises(args.rises))
     if args.blank and form == JSON:
-        raise BookError('--blank', 'is a CSV to fill in', '', 'leave out --format json')
+        raise BookError('--blank', _('is a CSV to fill in'), '', _('leave out --format json'))
     if form == CSV or args.blank:
-        options.put_rows(out, figure_rows(carried, args.blank))
+        options.put_rows(out, blank_rows(carried) if args.blank else figure_rows(carried))
     else:
         options.put(form, out, figure_lines(carried), figures_data(carried))
     return options.ALL_RIGHT
@@ -64,13 +65,13 @@ def _print(args: argparse.Namespace, form: str, out: TextIO) -> int:
 def _judge(args: argparse.Namespace, form: str, out: TextIO) -> int:
     for option, given in (('--rises', args.rises is not None), ('--blank', args.blank)):
         if given:
-            raise BookError(option, 'does not go with --reads', '', f'leave out {option}')
+            leave = _('leave out {option}').format(option=option)
+            raise BookError(option, _('does not go with --reads'), '', leave)
     check = judge_square(read_square(_content(args.reads), args.reads))
     if form == CSV:
         options.put_rows(out, judged_rows(check))
-    else:
-        options.put(form, out, judged_lines(check), judged_data(check))
-    return options.status(check.verdict)
+        return options.status(check.verdict)
+    return options.tell(form, out, 'square', check, judged_lines(check))
 
 
 def _rises(given: str | None) -> Sequence[int]:
@@ -91,7 +92,7 @@ def _rises(given: str | None) -> Sequence[int]:
 
 
 def _content(path: str) -> str:
-    allowed = 'a CSV file of what the square shows'
+    allowed = _('a CSV file of what the square shows')
     try:
         if path == STANDARD_INPUT:
             content = sys.stdin.read(MOST_CHARACTERS + 1)
@@ -99,10 +100,10 @@ def _content(path: str) -> str:
             with open(path, encoding='utf-8-sig', newline='') as file:
                 content = file.read(MOST_CHARACTERS + 1)
     except UnicodeDecodeError as fault:
-        raise BookError(path, f'is no UTF-8 text, at byte {fault.start + 1}', allowed) from None
+        raise BookError(path, no_text(fault), allowed) from None
     except (OSError, ValueError) as fault:  # ValueError: a zero byte in the name
-        said = f'cannot be read: {getattr(fault, "strerror", None) or fault}'
-        raise BookError(path, said, allowed, TEMPLATE) from None
+        raise BookError(path, unreadable(fault), allowed, TEMPLATE) from None
     if len(content) > MOST_CHARACTERS:
-        raise BookError(path, 'is too long', f'up to {MOST_CHARACTERS:,} characters')
+        most = _('up to {most:,} characters').format(most=MOST_CHARACTERS)
+        raise BookError(path, _('is too long'), most)
     return content

@@ -5,12 +5,13 @@ from __future__ import annotations
 import argparse
 from typing import TextIO
 
-from layouts.told.check_data import turn_over_data
 from layouts.verbs.checks import options
 from layouts.verbs.options import Subparsers
 from layouts.words.checks import turn_over_lines
+from layouts.words.say import _
 from tablegen.checking.corner import turn_over
 from tablegen.checking.written import written
+from tablegen.geometry.stepping import TONGUE_REACH
 from tablegen.written.lengths import length
 
 EXAMPLES = ('rafterbook check turn-over --gap 1/16 --over "16 in"',)
@@ -18,13 +19,12 @@ EXAMPLES = ('rafterbook check turn-over --gap 1/16 --over "16 in"',)
 
 def add(checks: Subparsers) -> None:
     """Declare the check."""
-    summary = 'judge a square by turning it over on a straight edge'
+    summary = _('judge a square by turning it over on a straight edge')
     parser = options.add_check(checks, 'turn-over', summary, run, EXAMPLES)
-    parser.add_argument('--gap', required=True, metavar='LENGTH', help='between the two lines')
-    parser.add_argument(
-        '--over', default='16 in', metavar='LENGTH', help='how far from their point (16 in, the tongue)'
-    )
-    options.add_within(parser, 'the gap')
+    parser.add_argument('--gap', required=True, metavar='LENGTH', help=_('between the two lines'))
+    far = _('how far from their point ({reach} in, the tongue)').format(reach=TONGUE_REACH)
+    parser.add_argument('--over', default=str(TONGUE_REACH), metavar='LENGTH', help=far)
+    options.add_within(parser, _('what the gap may be off by (half of its finest part)'))
     options.add_format(parser)
 
 
@@ -33,5 +33,4 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     form = options.format_of(args)
     within = options.optional(args.within, '--within')
     check = turn_over(written(args.gap, '--gap'), length(args.over, '--over'), within)
-    options.put(form, out, turn_over_lines(check), turn_over_data(check))
-    return options.status(check.verdict)
+    return options.tell(form, out, 'turn-over', check, turn_over_lines(check))
