@@ -12,10 +12,8 @@ from claimed import claims, strange
 from labels.asked import ASKED, PITCH, RUN
 
 OWN = {
-    'two_pitches.sawn',
     'two_pitches.drop',
     'two_pitches.side.length',
-    'two_pitches.side.tail',
     'many_sided.length',
     'many_sided.shortening',
     'many_sided.jack',

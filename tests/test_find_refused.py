@@ -141,7 +141,7 @@ def test_every_spacing_at_fault_is_told():
         ),
         (
             ['8', '--with', '6', '--corner', '100', '--plate-length', '40 ft'],
-            '--plate-length: is for a hip roof with square corners; next: leave it or --corner out',
+            '--plate-length: is for a hip roof with square corners; next: leave it or the angle of the corner out',
         ),
         (
             ['8', '--shed', 'wall', '--hip-stock', '2x10'],

@@ -14,7 +14,7 @@ from layouts.drawings.valley_heel import valley_heel
 from layouts.pages.reference_drawings import PICTURES
 from layouts.pages.reference_intros import question
 from layouts.words.drawings import ROOF_DRAWINGS
-from tablegen.roof.roof import roof_findings
+from tablegen.roof.answer import regular
 from tablegen.settings import read_settings
 
 NAMES = ROOF_DRAWINGS
@@ -85,5 +85,5 @@ def test_a_valleys_heel_stands_outwards_of_the_corner_where_its_sides_meet_the_p
 )
 def test_no_word_meets_a_line_or_another_word(name, written):
     ask = question(read_settings(written, ''))
-    pictures, _ = PICTURES[name](ask, {group.key: group for group in roof_findings(ask)})
+    pictures, _ = PICTURES[name](ask, regular(ask))
     assert [inked(str(picture)).collisions() for picture in pictures] == [[]] * len(pictures)

@@ -29,17 +29,17 @@ def test_a_pitch_is_found(words, rise):
     """Source: 5-12-13 and 9-12-15; 13¼ over 24 is 6⅝ over 12; 45 degrees rise as they run."""
     found = told('pitch', *words)['pitch_found']
 
-    assert found['rise_per_foot_in'] == rise
-    assert found['angle_deg'] == f'{degrees(atan(float(rise) / 12)):.6f}'
+    assert found['rise_per_foot']['inches'] == rise
+    assert found['angle']['degrees'] == f'{degrees(atan(float(rise) / 12)):.9f}'
 
 
 def test_a_pitch_in_text():
     assert ask('pitch', '--level', '24', '--gap', '13 1/4')[1] == (
         'Pitch found\n'
-        '  rise per foot                 6 5/8   6.625000000 in\n'
-        '  angle                    28.90°        28.902357 deg\n'
+        '  rise per foot                 6 5/8     6.625000000 in\n'
+        '  angle                    28.90°       28.902357036 deg\n'
         '  nearest half pitch  6 1/2 in 12\n'
-        '  off by per foot                 +1/8  0.125000000 in\n'
+        '  off by per foot                 +1/8    0.125000000 in\n'
         '  (rise per 12 in of level run; angle from level; off by: the measured rise less\n'
         '    the nearest half pitch)\n'
     )
@@ -49,9 +49,9 @@ def test_a_diagonal_and_two_that_were_measured():
     """Source: 24 by 18 ft has a diagonal of 30; (d1² − d2²) / 4p, by hand: (361² − 359²) / 1152 = 1.25."""
     both = told('diagonal', '24 ft', '18 ft', '--measured', '361', '359')
 
-    assert both['rectangle']['diagonal_in'] == '360.000000000'
-    assert both['rectangle_check']['push_along_length_in'] == '1.250000000'
-    assert both['rectangle_check']['verdict'] == 'the first diagonal is the longer'
+    assert both['rectangle']['diagonal']['inches'] == '360.000000000'
+    assert both['rectangle_check']['push_along_length']['inches'] == '1.250000000'
+    assert both['rectangle_check']['verdict'] == 'first_is_longer'
     assert ask('diagonal', '24 ft', '18 ft', '--feet-inches')[1].splitlines()[3].split()[:3] == [
         'diagonal',
         '30′',
@@ -62,8 +62,8 @@ def test_a_diagonal_and_two_that_were_measured():
 def test_a_brace():
     brace = told('brace', '3 ft', '2 ft')['brace']
 
-    assert brace['length_in'] == f'{hypot(36, 24):.9f}'
-    assert brace['cut_on_leg_deg'] == f'{degrees(atan(36 / 24)):.6f}'
+    assert brace['length']['inches'] == f'{hypot(36, 24):.9f}'
+    assert brace['cut_on_leg']['degrees'] == f'{degrees(atan(36 / 24)):.9f}'
 
 
 @pytest.mark.parametrize(

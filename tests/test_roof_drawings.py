@@ -23,7 +23,7 @@ from layouts.pages.reference_intros import question
 from tablegen.geometry import backing, cheeks, many_sided, seat, shortening, tail
 from tablegen.geometry.corner import square_corner
 from tablegen.geometry.pitch import pitch_of_rise
-from tablegen.roof.roof import roof_findings
+from tablegen.roof.answer import regular
 from tablegen.settings import Settings, read_settings
 from tablegen.written.pitches import pitch
 
@@ -153,7 +153,7 @@ def test_a_level_shows_the_pitch():
 )
 def test_every_picture_has_a_title_and_no_point_out_of_its_frame(name, written):
     ask = question(read_settings(written, ''))
-    found = {group.key: group for group in roof_findings(ask)}
+    found = regular(ask)
     pictures, _ = PICTURES[name](ask, found)
     for picture in pictures:
         drawing = unquote(str(picture).partition('svg+xml,')[2])

@@ -20,7 +20,7 @@ from layouts.drawings.plan import PlanLabels, jack_points, shortening_plan
 from layouts.drawings.setting_out import level_and_tape
 from layouts.pages.reference_drawings import PICTURES
 from layouts.pages.reference_intros import question
-from tablegen.roof.roof import roof_findings
+from tablegen.roof.answer import regular
 from tablegen.settings import read_settings
 
 ENDS = {'ridge': 'RIDGE', 'tail': 'TAIL'}
@@ -124,7 +124,7 @@ def test_trim_boards_stand_as_they_are_named(rise):
     """As the page draws them: to scale, mitered as in space, the edge longer that the corner in space makes longer."""
     place, lean = corner(Fraction(rise)), degrees(atan(rise / 12))
     ask = question(read_settings(f'pitches = [{rise}]', ''))
-    pictures, _ = PICTURES['trim'](ask, {group.key: group for group in roof_findings(ask)})
+    pictures, _ = PICTURES['trim'](ask, regular(ask))
     drawing = read(pictures[0])
     roofs = [line for line in drawing.lines(svg.LINE) if near(tan(radians(line.direction)), -rise / 12, 0.01)]
     boards = [s for s in drawing.outlines(svg.LINE) if s.fill == '#fff']

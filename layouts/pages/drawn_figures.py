@@ -2,27 +2,16 @@
 
 from __future__ import annotations
 
-from layouts.words.say import N_, _
 from tablegen.geometry.corner import Corner
 from tablegen.numbers.exact import Exact
-from tablegen.numbers.figure import length_figure
-from tablegen.roof.readings import Group, Reading
-from tablegen.roof.roof import RoofQuestion
-
-WAYS = {
-    'low': N_('{length} low'),
-    'high': N_('{length} high'),
-    'below': N_('{length} below'),
-    'above': N_('{length} above'),
-}
-"""A length and which way it is off, by the first word of its name."""
+from tablegen.numbers.figure import Figure, length_figure
+from tablegen.roof.names import Why
+from tablegen.roof.question import RoofQuestion
 
 
-def way(group: Group, *keys: str) -> str:
-    """Return the one of some lengths that a group has, with its way, which its name begins with: '3/8 in low'."""
-    (reading,) = [value for value in group.values if value.key in [f'{key}_in' for key in keys]]
-    assert isinstance(reading, Reading)
-    return _(WAYS[reading.key.partition('_')[0]]).format(length=reading.text)
+def either(*ways: tuple[str, Figure | None]) -> str:
+    """Return the one of two lengths that there is, in the words that say which way it is off: '3/8 in low'."""
+    return next(words.format(length=told(one)) for words, one in ways if one)
 
 
 def regular(ask: RoofQuestion) -> Corner:
@@ -40,6 +29,13 @@ def inches(length: Exact, ask: RoofQuestion) -> str:
     return f'{length_figure(length, ask.measure).text} in'
 
 
-def number(reading: Reading) -> float:
-    """Return a reading for ink."""
-    return float(reading.data)
+def told(length: Figure | Why | None) -> str:
+    """Return a length, which the drawn roof has, with its unit."""
+    assert isinstance(length, Figure)
+    return f'{length.text} in'
+
+
+def number(figure: Figure | Why | None) -> float:
+    """Return a figure, which the drawn roof has, for ink."""
+    assert isinstance(figure, Figure)
+    return float(figure.decimal)

@@ -19,9 +19,9 @@ from layouts.drawings.ridge_end import ridge_ends
 from layouts.drawings.setting_out import level_and_tape, square_layout
 from layouts.drawings.trim_boards import TrimPanel, trim_boards
 from layouts.drawings.valley_heel import valley_heel
-from layouts.pages.drawn_figures import inches, inches_if_any, number, regular, way
-from layouts.told.reading_words import group_of, pick
+from layouts.pages.drawn_figures import either, inches, inches_if_any, number, regular, told
 from layouts.words.drawings import ENDS, ROOF_DRAWINGS
+from layouts.words.say import _
 from tablegen.geometry import cheeks as cheek
 from tablegen.geometry import ridge as past_ridge
 from tablegen.geometry import shortening
@@ -31,10 +31,9 @@ from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle, tangent_of_degrees
 from tablegen.numbers.figure import degree_figure, length_figure, length_rounded_up
-from tablegen.roof.readings import Group
-from tablegen.roof.roof import RoofQuestion
+from tablegen.roof.answer import RegularRoof
+from tablegen.roof.question import RoofQuestion
 
-Found = dict[str, Group]
 Made = tuple[tuple[Markup, ...], dict[str, str]]
 UNEQUAL = Fraction(6), Fraction(12)
 """Rises per foot of the corner of two pitches that is drawn."""
@@ -45,21 +44,22 @@ REACHES = 50, 60, 70
 """Tilts past a saw's scale, degrees, whose reach is told."""
 
 
-def set_out(ask: RoofQuestion, found: Found) -> Made:
+def set_out(ask: RoofQuestion, found: RegularRoof) -> Made:
     words = ROOF_DRAWINGS['set-out']
     return (square_layout(words, words['title']),), {}
 
 
-def ridge(ask: RoofQuestion, found: Found) -> Made:
-    words, off = ROOF_DRAWINGS['ridge'], found['shortening']
-    keys = ('common_at_ridge', 'hip_valley_at_ridge', 'jack_at_hip')
-    common, hip, jack = (pick(off, f'{key}_level_in').text for key in keys)
+def ridge(ask: RoofQuestion, found: RegularRoof) -> Made:
+    words, off = ROOF_DRAWINGS['ridge'], found.shortening
+    common, hip, jack = (
+        told(one.level) for one in (off.common_at_ridge, off.hip_valley_at_ridge, off.jack_at_hip)
+    )
     names = (words['common'], words['hip'], words['jack'])
     labels = PlanLabels(words['title'], names, (common, hip, jack))
     return (shortening_plan(float(ask.ridge_in), float(ask.hip_in), float(ask.rafter_in), labels),), {}
 
 
-def ridge_end(ask: RoofQuestion, found: Found) -> Made:
+def ridge_end(ask: RoofQuestion, found: RegularRoof) -> Made:
     words, at = ROOF_DRAWINGS['ridge-end'] | ENDS, regular(ask)
     past = (
         past_ridge.end_past_commons(ask.rafter_in),
@@ -86,92 +86,96 @@ def ridge_end(ask: RoofQuestion, found: Found) -> Made:
     return (picture,), values
 
 
-def seat(ask: RoofQuestion, found: Found) -> Made:
-    words, told = ROOF_DRAWINGS['seat'], group_of(found['seat'], 'common')
-    height = number(pick(told, 'height_above_plate_in'))
+def seat(ask: RoofQuestion, found: RegularRoof) -> Made:
+    words, mouth = ROOF_DRAWINGS['seat'], found.seat.common
+    height = number(mouth.height_above_plate)
     slope = float(ask.pitch.slope)
     picture = seat_detail(slope, float(ask.stock.depth_in), float(ask.seat_in), height, words, words['title'])
     values = {
         'stock': ask.stock.name,
-        'seat': pick(told, 'seat_in').text,
-        'heel': pick(told, 'heel_in').text,
-        'notch': pick(told, 'notch_depth_in').text,
-        'left': pick(told, 'stock_left_in').text,
-        'height': pick(told, 'height_above_plate_in').text,
+        'seat': told(mouth.seat),
+        'heel': told(mouth.heel),
+        'notch': told(mouth.notch_depth),
+        'left': told(mouth.stock_left),
+        'height': told(mouth.height_above_plate),
     }
     return (picture,), values
 
 
-def hip_seat(ask: RoofQuestion, found: Found) -> Made:
-    words, told = ROOF_DRAWINGS['hip-seat'], found['seat']
-    hip, wrong = group_of(told, 'hip_dropped'), group_of(told, 'hip_by_17_over_12')
-    valley = group_of(told, 'valley')
+def hip_seat(ask: RoofQuestion, found: RegularRoof) -> Made:
+    words, seats = ROOF_DRAWINGS['hip-seat'], found.seat
+    hip, wrong, valley = seats.hip_dropped, seats.hip_by_17_over_12, seats.valley
     at = ask.pitch.corner
     picture = seat_detail(
         float(at.hip_slope),
         float(ask.stock.depth_in),
-        number(pick(hip, 'seat_in')),
-        number(pick(hip, 'height_above_plate_in')),
+        number(hip.seat),
+        number(hip.height_above_plate),
         words,
         words['title'],
-        number(pick(found['drop'], 'plumb_in')),
+        number(found.drop.plumb),
     )
     values = {
         'hip': f'{text.rational(ask.hip_in)} in',
-        'hip_seat': pick(hip, 'seat_in').text,
-        'hip_heel': pick(hip, 'heel_in').text,
-        'hip_height': pick(hip, 'height_above_plate_in').text,
-        'low_dropped': way(wrong, 'low_if_dropped', 'high_if_dropped'),
-        'low_backed': way(wrong, 'low_if_backed', 'high_if_backed'),
-        'valley_seat': pick(valley, 'seat_in').text,
-        'valley_heel': pick(valley, 'heel_in').text,
-        'valley_out': pick(valley, 'heel_back_in').text,
+        'hip_seat': told(hip.seat),
+        'hip_heel': told(hip.heel),
+        'hip_height': told(hip.height_above_plate),
+        'low_dropped': either(
+            (_('{length} low'), wrong.low_if_dropped), (_('{length} high'), wrong.high_if_dropped)
+        ),
+        'low_backed': either(
+            (_('{length} low'), wrong.low_if_backed), (_('{length} high'), wrong.high_if_backed)
+        ),
+        'valley_seat': told(valley.seat),
+        'valley_heel': told(valley.heel),
+        'valley_out': told(valley.heel_back),
     }
     names = ROOF_DRAWINGS['valley-heel']
-    plan = valley_heel(float(ask.hip_in), number(pick(valley, 'seat_in')), names, names['title'])
+    plan = valley_heel(float(ask.hip_in), number(valley.seat), names, names['title'])
     return (picture, plan), values
 
 
-def tail(ask: RoofQuestion, found: Found) -> Made:
-    words, told = ROOF_DRAWINGS['tail'], found['tail']
-    height = number(pick(found['seat'], 'common', 'height_above_plate_in'))
+def tail(ask: RoofQuestion, found: RegularRoof) -> Made:
+    words, end = ROOF_DRAWINGS['tail'], found.tail
+    height = number(found.seat.common.height_above_plate)
     slope, depth = float(ask.pitch.slope), float(ask.stock.depth_in)
     out, face = float(ask.overhang_in), float(ask.tail_face_in)
     picture = tail_detail(slope, depth, height, out, face, words, words['title'])
-    soffit = group_of(told, 'soffit')
     values = {
         'stock': ask.stock.name,
-        'out': pick(told, 'overhang_in').text,
-        'tail': pick(told, 'common_and_jack_in').text,
-        'fall': pick(told, 'fall_in').text,
-        'face': pick(soffit, 'face_in').text,
-        'soffit': pick(soffit, 'level_cut_in').text,
-        'below': way(soffit, 'below_plate', 'above_plate'),
+        'out': told(end.overhang),
+        'tail': told(end.common_and_jack),
+        'fall': told(end.fall),
+        'face': told(end.soffit.face),
+        'soffit': told(end.soffit.level_cut),
+        'below': either(
+            (_('{length} below'), end.soffit.below_plate), (_('{length} above'), end.soffit.above_plate)
+        ),
     }
     return (picture,), values
 
 
-def hips(ask: RoofQuestion, found: Found) -> Made:
+def hips(ask: RoofQuestion, found: RegularRoof) -> Made:
     words = ROOF_DRAWINGS['hips']
-    bevel, square = pick(found['backing'], 'bevel_deg'), pick(found['drop'], 'square_to_edge_in')
-    labels = (words['backed'], bevel.text, words['dropped'], square.text)
+    bevel, square = found.backing.bevel, told(found.drop.square_to_edge)
+    labels = (words['backed'], bevel.text, words['dropped'], square)
     picture = hip_section(float(ask.hip_in), number(bevel), labels, words['title'])
-    plumb = pick(found['drop'], 'plumb_in').text
-    return (picture,), {'hip': f'{text.rational(ask.hip_in)} in', 'plumb': plumb, 'square': square.text}
+    plumb = told(found.drop.plumb)
+    return (picture,), {'hip': f'{text.rational(ask.hip_in)} in', 'plumb': plumb, 'square': square}
 
 
-def jack_deductions(ask: RoofQuestion, found: Found) -> Made:
+def jack_deductions(ask: RoofQuestion, found: RegularRoof) -> Made:
     words = ROOF_DRAWINGS['jacks']
     off = inches(shortening.jack_at_hip(ask.hip_in, regular(ask)), ask)
     labels: dict[str, svg.Words] = {**words, 'off': (words['off'], {'length': off})}
     return (jack_points(float(ask.hip_in), float(ask.rafter_in), labels, words['title']),), {}
 
 
-def cheeks(ask: RoofQuestion, found: Found) -> Made:
+def cheeks(ask: RoofQuestion, found: RegularRoof) -> Made:
     return _faces('cheeks', cheek.jack(regular(ask)))
 
 
-def past_scale(ask: RoofQuestion, found: Found) -> Made:
+def past_scale(ask: RoofQuestion, found: RegularRoof) -> Made:
     picture, _values = _faces('hip-cheeks', cheek.hip_at_ridge(regular(ask)))
     reach = {
         f'reach_{tilt}': length_rounded_up(
@@ -194,7 +198,7 @@ def _faces(words_key: str, cut: Cheek) -> Made:
     return (cheek_faces(saw.count / saw.per, top.count / top.per, labels, words['title']),), {}
 
 
-def hip_ends(ask: RoofQuestion, found: Found) -> Made:
+def hip_ends(ask: RoofQuestion, found: RegularRoof) -> Made:
     words, ends, at = ROOF_DRAWINGS['hip-ends'], ENDS, regular(ask)
     back, cut = shortening.set_back_at_ridge(ask.hip_in, at), cheek.hip_at_ridge(at)
     half = inches(back, ask)
@@ -210,23 +214,22 @@ def hip_ends(ask: RoofQuestion, found: Found) -> Made:
     return (draw_hip_ends(labels, half, words['title']),), values
 
 
-def trim(ask: RoofQuestion, found: Found) -> Made:
+def trim(ask: RoofQuestion, found: RegularRoof) -> Made:
     words = ROOF_DRAWINGS['trim']
     slant = degrees(atan(float(ask.pitch.slope)))
     panels = []
-    stands = (
-        ('standing_plumb', 90 - slant, False), ('square_to_slope', 90.0, True), ('in_the_roof_plane', 0.0, False)
-    )  # fmt: skip
-    for key, turn, upper_longer in stands:
-        cut = group_of(found['trim'], key)
-        miter, bevel = pick(cut, 'miter_deg'), pick(cut, 'bevel_deg')
-        said = ((words['miter'], {'angle': miter.text}), (words['bevel'], {'angle': bevel.text}))
-        panels.append(TrimPanel(words[key], turn, number(miter), upper_longer, said))
+    for key, cut, turn, upper_longer in (
+        ('standing_plumb', found.trim.standing_plumb, 90 - slant, False),
+        ('square_to_slope', found.trim.square_to_slope, 90.0, True),
+        ('in_the_roof_plane', found.trim.in_the_roof_plane, 0.0, False),
+    ):
+        said = ((words['miter'], {'angle': cut.miter.text}), (words['bevel'], {'angle': cut.bevel.text}))
+        panels.append(TrimPanel(words[key], turn, number(cut.miter), upper_longer, said))
     ends = (ENDS['ridge'], ENDS['tail'])
     return (trim_boards(float(ask.pitch.slope), tuple(panels), ends, words['title']),), {}
 
 
-def gable(ask: RoofQuestion, found: Found) -> Made:
+def gable(ask: RoofQuestion, found: RegularRoof) -> Made:
     words, slope = ROOF_DRAWINGS['gable'], ask.pitch.slope
     difference = length_figure(slope * SPACING_IN, ask.measure).text
     spacing = f'{text.rational(SPACING_IN)} in'
@@ -241,7 +244,7 @@ def gable(ask: RoofQuestion, found: Found) -> Made:
     return (picture,), {'spacing': spacing}
 
 
-def unequal(ask: RoofQuestion, found: Found) -> Made:
+def unequal(ask: RoofQuestion, found: RegularRoof) -> Made:
     flat, steep = map(pitch_of_rise, UNEQUAL)
     words = ROOF_DRAWINGS['unequal']
     plan = degree_figure(square_corner(flat.slope, steep.slope).plan_a)
@@ -249,12 +252,12 @@ def unequal(ask: RoofQuestion, found: Found) -> Made:
     return (picture,), {'a': flat.text, 'b': steep.text}
 
 
-def many_sided(ask: RoofQuestion, found: Found) -> Made:
+def many_sided(ask: RoofQuestion, found: RegularRoof) -> Made:
     words = ROOF_DRAWINGS['many-sided']
     return (polygon_plan(POLYGON_SIDES, words, words['title']),), {}
 
 
-def find_pitch(ask: RoofQuestion, found: Found) -> Made:
+def find_pitch(ask: RoofQuestion, found: RegularRoof) -> Made:
     words = ROOF_DRAWINGS['find-pitch']
     gap = length_figure(ask.pitch.slope * LEVEL_IN, ask.measure).text
     labels = {'level': words['level'], 'gap': f'{gap} in', 'pitch': ask.pitch.text} | ENDS

@@ -18,7 +18,8 @@ from tablegen.geometry.pitch import Pitch, pitch_of_rise
 from tablegen.numbers import text
 from tablegen.numbers.figure import Measure
 from tablegen.roof import cautions
-from tablegen.roof.roof import RoofQuestion, roof_findings
+from tablegen.roof.answer import regular
+from tablegen.roof.question import RoofQuestion
 from tablegen.settings import Settings
 
 RUN_IN = Fraction(120)
@@ -96,7 +97,7 @@ def question(settings: Settings) -> RoofQuestion:
 def _maker(name: str, settings: Settings) -> Maker:
     def make(index: Index) -> IntroPage:
         ask = question(settings)
-        found = {group.key: group for group in roof_findings(ask, listed=False)}
+        found = regular(ask, listed=False)
         pictures, values = PICTURES[name](ask, found) if name in PICTURES else ((), {})
         return IntroPage(
             ask.pitch.text,

@@ -5,9 +5,9 @@ from __future__ import annotations
 import argparse
 from typing import TextIO
 
-from layouts.told.reading_words import group_lines
+from layouts.told.walk import told_as
 from layouts.verbs import options
-from layouts.verbs.options import FORMATS, Subparsers, groups_json
+from layouts.verbs.options import FORMATS, Subparsers
 from tablegen.roof.layout import brace
 from tablegen.settings import Settings
 
@@ -29,6 +29,6 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Print the brace."""
     form = options.choice(args.format, '--format', FORMATS)
     measure = options.with_reading(Settings(), args).measure
-    group = brace(options.above_zero(args.leg, 'LEG'), options.above_zero(args.other, 'LEG'), measure)
-    out.write(groups_json([group]) if form == 'json' else '\n'.join(group_lines(group)) + '\n')
+    found = brace(options.above_zero(args.leg, 'LEG'), options.above_zero(args.other, 'LEG'), measure)
+    out.write(told_as(form, {'brace': found}))
     return 0

@@ -5,9 +5,9 @@ from __future__ import annotations
 import argparse
 from typing import TextIO
 
-from layouts.told.reading_words import group_lines
+from layouts.told.walk import told_as
 from layouts.verbs import options
-from layouts.verbs.options import FORMATS, Subparsers, groups_json
+from layouts.verbs.options import FORMATS, Subparsers
 from tablegen.errors import BookError
 from tablegen.roof.layout import rectangle, rectangle_check
 from tablegen.settings import Settings
@@ -39,7 +39,7 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     form = options.choice(args.format, '--format', FORMATS)
     measure = options.with_reading(Settings(), args).measure
     long, wide = options.above_zero(args.length, 'LENGTH'), options.above_zero(args.width, 'WIDTH')
-    groups = [rectangle(long, wide, measure)]
+    found: dict[str, object] = {'rectangle': rectangle(long, wide, measure)}
     if args.measured:
         one, other = (length(written, '--measured') for written in args.measured)
         if not all(abs(long - wide) < measured < long + wide for measured in (one, other)):
@@ -48,9 +48,6 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
                 'no such layout has these diagonals',
                 'between the difference and the sum of its sides',
             )
-        groups.append(rectangle_check(long, wide, one, other, measure))
-    if form == 'json':
-        out.write(groups_json(groups))
-    else:
-        out.write('\n\n'.join('\n'.join(group_lines(group)) for group in groups) + '\n')
+        found['rectangle_check'] = rectangle_check(long, wide, one, other, measure)
+    out.write(told_as(form, found))
     return 0

@@ -7,14 +7,17 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TextIO, TypeVar
 
-from layouts.told.find_answer import answer, shown_groups
+from layouts.told.find_answer import find_json, find_text
 from layouts.verbs import options
-from layouts.verbs.find_options import declare, kind_of, refuse_what_is_not_used
+from layouts.verbs.find_options import declare, kind_of, picked_groups, refuse_what_is_not_used
 from layouts.verbs.options import FORMATS, Subparsers
 from tablegen.errors import BookError
+from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.units import Stock
-from tablegen.roof.question import RoofQuestion
+from tablegen.roof.names import Against
+from tablegen.roof.question import SQUARE_DEGREES, Kind, ManySided, Regular, RoofQuestion, Shed, TwoPitches
 from tablegen.settings import Settings
+from tablegen.written.degrees import degrees
 from tablegen.written.lengths import ALLOWED, length
 from tablegen.written.pitches import pitch
 from tablegen.written.stocks import stock
@@ -53,7 +56,7 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     form = options.choice(args.format, '--format', FORMATS)
     kind = kind_of(args)
     refuse_what_is_not_used(args, kind)
-    shown = shown_groups(args.show, kind, args.all)
+    picked = picked_groups(args, kind)
     settings = options.with_reading(Settings(), args)
     if args.spacing:
         settings = options.changed(settings, 'jacks.spacings', args.spacing, '--spacing')
@@ -61,15 +64,38 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     run_in = length(args.level_run, 'RUN')
     if not run_in:
         raise BookError('RUN', f"'{args.level_run}' is 0, and a run of 0 has no rafter", ALLOWED)
-    ask = _question(args, RoofQuestion(roof, run_in, spacings=settings.spacings, measure=settings.measure))
+    ask = RoofQuestion(roof, run_in, _kind(args, roof), spacings=settings.spacings, measure=settings.measure)
+    ask = _with_boards(args, ask)
     try:
-        out.write(answer(args, kind, form, shown, ask))
+        out.write(find_json(ask, picked) if form == 'json' else find_text(ask, args.all, picked))
     except BookError as fault:
         raise fault.at('--with') if fault.place == 'corner' and args.corner is None else fault from None
     return 0
 
 
-def _question(args: argparse.Namespace, ask: RoofQuestion) -> RoofQuestion:
+def _kind(args: argparse.Namespace, own: Pitch) -> Kind:
+    """Return the kind of roof that is asked about."""
+    if args.other is not None or args.corner is not None:
+        other = own if args.other is None else pitch(args.other, '--with', args.steep)
+        plan = SQUARE_DEGREES if args.corner is None else degrees(args.corner, '--corner', 180)
+        return TwoPitches(other, plan)
+    if args.sides is not None:
+        if not args.sides.isascii() or not args.sides.isdigit() or len(args.sides) > 4:
+            raise BookError(
+                '--sides', f"'{args.sides}' is no number of sides", 'a whole number such as 5, 6, 8, 12'
+            )
+        return ManySided(int(args.sides))
+    if args.shed is None:
+        return Regular()
+    ledger = Settings().ridge_thickness
+    if args.ledger_thickness is not None:
+        ledger = options.thickness(args.ledger_thickness, '--ledger-thickness')
+    run_to = Against(options.choice(args.run_to or Against.WALL, '--run-to', tuple(Against)))
+    against = Against(args.shed)
+    return Shed(against, ledger if against is Against.LEDGER else Fraction(0), run_to)
+
+
+def _with_boards(args: argparse.Namespace, ask: RoofQuestion) -> RoofQuestion:
     """Return the question with what is usual in a book where nothing is said."""
     usual = Settings()
 

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import argparse
 
-from layouts.told.find_answer import CORNER, MANY_SIDED, REGULAR, SHED, SHOWN
+from layouts.told.find_answer import SHED_SHOWN, SHOWN
 from layouts.verbs import options
-from tablegen.errors import BookError
-from tablegen.roof.shed import AGAINST, LEDGER
+from tablegen.errors import BookError, meant
+from tablegen.roof.names import Against
+
+REGULAR, CORNER, MANY_SIDED, SHED = 'regular', 'corner', 'many-sided', 'shed'
 
 KIND_NAMES = {
     REGULAR: 'a roof of one pitch with square corners',
@@ -106,7 +108,7 @@ def refuse_what_is_not_used(args: argparse.Namespace, kind: str) -> None:
         BookError naming it
     """
     unused = list(UNUSED[kind])
-    if kind == SHED and options.choice(args.shed, '--shed', AGAINST) != LEDGER:
+    if kind == SHED and options.choice(args.shed, '--shed', tuple(Against)) != Against.LEDGER:
         unused += ['ledger_thickness', 'run_to']
         if args.ledger_thickness is not None or args.run_to is not None:
             option = '--ledger-thickness' if args.ledger_thickness is not None else '--run-to'
@@ -118,3 +120,22 @@ def refuse_what_is_not_used(args: argparse.Namespace, kind: str) -> None:
             raise BookError(
                 option, f'{KIND_NAMES[kind]} has no use for it', '', f'leave {option} out{ledger}'
             )
+
+
+def picked_groups(args: argparse.Namespace, kind: str) -> list[str]:
+    """Return the groups of an answer that --show names; [] for those that are usual."""
+    names = [name.strip() for names in args.show or () for name in names.split(',')]
+    allowed = SHED_SHOWN if kind == SHED else SHOWN
+    if names and kind in (CORNER, MANY_SIDED):
+        raise BookError(
+            '--show', 'picks from a square corner of one pitch', '', 'leave it out, or give --all'
+        )
+    if names and args.all:
+        raise BookError('--show', 'picks, and --all shows everything', '', 'leave one of the two out')
+    for name in names:
+        if name not in allowed and name in SHOWN:
+            raise BookError('--show', f"a shed has no '{name}'", ', '.join(allowed))
+        if name not in allowed:
+            advice = meant(name, allowed, '--all shows everything')
+            raise BookError('--show', f"'{name}' is unknown", ', '.join(allowed), advice)
+    return names

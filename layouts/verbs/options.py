@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import json
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 from fractions import Fraction
@@ -11,7 +10,6 @@ from typing import Protocol, TextIO
 
 from tablegen.errors import BookError, SettingsFaults
 from tablegen.numbers import text
-from tablegen.roof.readings import Group, as_data
 from tablegen.settings import READERS, Settings, run_faults
 from tablegen.written.lengths import ALLOWED, length
 from tablegen.written.ranges import WrittenRange, split_range
@@ -85,11 +83,6 @@ def above_zero(written: str, place: str) -> Fraction:
 def thickness(written: str, option: str) -> Fraction:
     """Return a board's thickness in inches, as the settings allow it."""
     return changed(Settings(), 'stock.ridge', written, option).ridge_thickness
-
-
-def groups_json(groups: Sequence[Group]) -> str:
-    """Return named findings as one JSON object."""
-    return json.dumps({group.key: as_data(group) for group in groups}, indent=2, ensure_ascii=False) + '\n'
 
 
 def changed(settings: Settings, key: str, value: object, option: str) -> Settings:

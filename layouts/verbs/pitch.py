@@ -4,13 +4,12 @@ from __future__ import annotations
 
 import argparse
 from collections.abc import Callable
-from dataclasses import replace
 from fractions import Fraction
 from typing import TextIO
 
-from layouts.told.reading_words import group_lines
+from layouts.told.walk import told_as
 from layouts.verbs import options
-from layouts.verbs.options import FORMATS, Subparsers, groups_json
+from layouts.verbs.options import FORMATS, Subparsers
 from tablegen.errors import BookError
 from tablegen.geometry import finding_pitch
 from tablegen.numbers.exact import Exact
@@ -72,8 +71,8 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     settings = Settings()
     if args.nearest is not None:
         settings = options.changed(settings, 'smallest_part', args.nearest, '--nearest')
-    group = pitch_found(_slope(args), replace(Measure(), per=settings.measure.per))
-    out.write(groups_json([group]) if form == 'json' else '\n'.join(group_lines(group)) + '\n')
+    found = pitch_found(_slope(args), Measure(settings.measure.per))
+    out.write(told_as(form, {'pitch_found': found}))
     return 0
 
 

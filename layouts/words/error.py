@@ -34,6 +34,13 @@ MESSAGES = {
     'error.longest_seat': N_('a seat of {seat} in leaves half of the stock'),
     'error.side_without_length': N_('a side needs a length'),
     'error.tail_longer_than_run': N_('{overhang} in is more than the run, {run} in: such a tail cannot be'),
+    'error.no_corner': N_('{degrees} degrees is no corner'),
+    'error.no_square_corners': N_('is for a hip roof with square corners'),
+    'error.leave_it_or_the_corner_out': N_('leave it or the angle of the corner out'),
+    'error.inches_or_more': N_('{least} in or more'),
+    'error.hips_meet': N_('{length} in is less than twice the run of the ends: the hips meet before it'),
+    'error.thick_ledger': N_('it is as thick as the run is long'),
+    'error.less_than_the_run': N_('less than the run'),
     'error.up_to_the_run': N_('from 0 up to the run'),
 }
 

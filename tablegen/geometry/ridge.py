@@ -8,7 +8,7 @@ from tablegen.geometry.corner import Corner, run_b
 from tablegen.numbers.exact import Exact, exact
 
 
-def top_of_planes(run_in: Fraction, height_in: Exact, slope: Exact) -> Exact:
+def top_of_planes(run_in: Exact | Fraction, height_in: Exact, slope: Exact) -> Exact:
     """Return the height of the two roof planes' meeting line, in, PLUMB over the plate's top.
 
     Given:

@@ -7,11 +7,10 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from tablegen.geometry import tail
-from tablegen.numbers.exact import sign
 from tablegen.numbers.units import Stock
 from tablegen.roof import cautions, seat
 from tablegen.roof.cautions import Caution
-from tablegen.roof.seat import Mouth
+from tablegen.roof.seat import Notch
 from tablegen.roof.side import Side
 
 
@@ -44,15 +43,21 @@ Calls = list[tuple[Of, Caution]]
 
 def cautions_of(side: Side, with_valley: bool = True) -> tuple[Called, ...]:
     """Return the cautions of a corner whose two sides are alike; none may be called for."""
-    return _gathered([*pitch(Of.ROOF, side), *common(Of.COMMONS, side), *_hips(side, with_valley)])
+    return _gathered(
+        [
+            *_pitch(Of.ROOF, side),
+            *_mouth(Of.COMMONS, seat.common_notch(side), side),
+            *_hips(side, with_valley),
+        ]
+    )
 
 
 def shed_cautions(side: Side) -> tuple[Called, ...]:
     """Return the cautions of a shed, which has no ridge, hip or valley."""
     found = [
-        (of, cautions.LOW_SHED if one is cautions.LOW_SLOPE else one) for of, one in pitch(Of.ROOF, side)
+        (of, cautions.LOW_SHED if one is cautions.LOW_SLOPE else one) for of, one in _pitch(Of.ROOF, side)
     ]
-    return _gathered([*found, *common(Of.RAFTERS, side)])
+    return _gathered([*found, *_mouth(Of.RAFTERS, seat.common_notch(side), side)])
 
 
 def corner_cautions(a: Side, b: Side) -> tuple[Called, ...]:
@@ -63,38 +68,29 @@ def corner_cautions(a: Side, b: Side) -> tuple[Called, ...]:
             (Of.SIDE_A, Of.COMMONS_OF_A, a),
             (Of.SIDE_B, Of.COMMONS_OF_B, b),
         )
-        for called in (*pitch(of, side), *common(commons, side))
+        for called in (*_pitch(of, side), *_mouth(commons, seat.common_notch(side), side))
     ]
     return _gathered([*own, *_hips(a, True)])
 
 
-def pitch(of: Of, side: Side) -> Calls:
+def _pitch(of: Of, side: Side) -> Calls:
     """Return what the pitch alone calls for."""
     return [(of, one) for one in cautions.pitch_cautions(side.slope)]
 
 
-def common(of: Of, side: Side) -> Calls:
-    """Return what the bird's mouth and the tail of commons call for."""
-    if sign(side.seat_in) <= 0:
-        return []
-    depth = side.ask.stock.depth_in
-    found = cautions.seat_cautions(depth, side.seat_in, side.overhang_in, side.slope)
-    return [(of, one) for one in found]
-
-
 def _hips(side: Side, with_valley: bool) -> Calls:
-    ask = side.ask
+    boards = side.boards
     found = [
         *_mouth(Of.HIPS_DROPPED, seat.dropped_hip(side), side),
         *_mouth(Of.HIPS_BACKED, seat.backed_hip(side), side),
-        *_depth(Of.HIPS, ask.hips, side),
+        *_depth(Of.HIPS, boards.hips, side),
     ]
     if with_valley:
-        found += [*_mouth(Of.VALLEYS, seat.valley(side), side), *_depth(Of.VALLEYS, ask.valleys, side)]
+        found += [*_mouth(Of.VALLEYS, seat.valley(side), side), *_depth(Of.VALLEYS, boards.valleys, side)]
     return found
 
 
-def _mouth(of: Of, mouth: Mouth, side: Side) -> Calls:
+def _mouth(of: Of, mouth: Notch, side: Side) -> Calls:
     if mouth.fault:
         return []
     found = [
@@ -105,7 +101,7 @@ def _mouth(of: Of, mouth: Mouth, side: Side) -> Calls:
 
 
 def _depth(of: Of, stock: Stock, side: Side) -> Calls:
-    cut_end = tail.plumb_cut_length(side.ask.stock.depth_in, side.slope)
+    cut_end = tail.plumb_cut_length(side.boards.stock.depth_in, side.slope)
     return [(of, cautions.SHALLOW_HIP)] if cut_end > stock.depth_in else []
 
 

@@ -3,153 +3,161 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import ClassVar
 
 from tablegen.geometry import cheeks, shortening
-from tablegen.geometry.cheeks import Cheek
+from tablegen.geometry.cheeks import Cheek, figure_against_12
 from tablegen.geometry.stepping import RUN_PER_STEP, hold
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact
-from tablegen.numbers.figure import Measure, length_figure
-from tablegen.roof.readings import Group, Reading, degrees, figure, length, words, yes_no
+from tablegen.numbers.figure import degree_figure
+from tablegen.roof.figures import Degrees, Length, TwoWays, record
 from tablegen.roof.side import Side
 
-FACES = (
-    'top: on the top edge, from the line square across it; top figure: held against 12 on the square, the line marked '
-    'along the 12; top held: the same on body & tongue, marked along the body, both halved where the tongue is too '
-    'short; side: the plumb cut, on the side of the board, from the line square across it, and the tilt of the blade from '
-    'square, the shoe on that side'
-)
-"""From which line, on which face, every cheek is read."""
-PAST_SCALE = (
-    "; the tilt is past a saw's scale, 45 degrees: mark top and sides and cut to the lines with a hand saw; a wheel saw "
-    'only if its blade reaches so far (blade reach, along the blade): cut the end plumb and square past the long '
-    'point, set the shoe on that end, tilt the blade by end blade tilt and follow the plumb line on the side'
-)
-SQUARE_TOP = 'its top is left square to the sides; a backed top has another line'
-IN_THE_PLANE = 'its top edge lies in the roof plane'
-JACK_TOP = (
-    f'{IN_THE_PLANE}; so cut are both ends of a cripple between hip and valley, and the lower end of '
-    'a valley jack'
-)
+PAST_SCALE = 'roof.cheek.past_scale'
+SQUARE_TOP = ('roof.cheek.square_top',)
+IN_THE_PLANE = ('roof.cheek.in_the_plane',)
+JACK_TOP = (*IN_THE_PLANE, 'roof.cheek.cripples')
 
 
-def cheek(key: str, cut: Cheek, top: str, crossed_in: Fraction, side: Side, *more: Reading) -> Group:
-    """Return one cheek's readings.
+@record
+class CheekCut:
+    """One cheek."""
+
+    datum: tuple[str, ...]
+    top_from_square: Degrees
+    """On the top edge, from the line square across it."""
+    top_figure_on_12: Length
+    """Held against 12 on the square for that line, which is marked along the 12."""
+    top_held: str
+    """The same, body and tongue."""
+    side_plumb: Degrees
+    """On the side, from the line square across it: the member's plumb cut, which the saw follows."""
+    side_blade_tilt: Degrees
+    """From square, the saw's shoe on that side."""
+    within_saw_scale: bool
+    end_blade_tilt: Degrees | None
+    """Past the saw's scale, from a squared end."""
+    blade_reach: Length | None
+
+
+@record
+class OneCheek(CheekCut):
+    """A cheek over the whole thickness."""
+
+    long_to_short_point: TwoWays
+
+
+@record
+class TwoCheeks(CheekCut):
+    """One of two cheeks that meet in a point on the center line."""
+
+    point_to_side: TwoWays
+
+
+@record
+class BackedHip:
+    """The lines of a hip's cuts on its backed face."""
+
+    datum: ClassVar = ('roof.cheek.backed',)
+    at_ridge_top_from_square: Degrees
+    at_ridge_top_figure_on_12: Length
+    at_ridge_top_held: str
+    at_common_top_from_square: Degrees
+    at_common_top_figure_on_12: Length
+    at_common_top_held: str
+
+
+@record
+class Cheeks:
+    """The cheeks of one side: its jacks, and hips and valleys where they meet what stands on it."""
+
+    datum: ClassVar = ('roof.cheek',)
+    jack: OneCheek
+    hip_at_ridge: OneCheek
+    valley_at_ridge: OneCheek
+    hip_between_commons: TwoCheeks
+    valley_between_ridges: TwoCheeks
+    hip_tail: TwoCheeks
+    valley_tail: TwoCheeks
+    backed_hip: BackedHip
+
+
+Cut = tuple[tuple[str, ...], Degrees, Length, str, Degrees, Degrees, bool, Degrees | None, Length | None]
+
+
+def cut_of(side: Side, cut: Cheek, top: tuple[str, ...], crossed_in: Fraction) -> Cut:
+    """Return what a cheek is marked and sawn by, in the order of CheekCut.
 
     Given:
         top         what its top is
         crossed_in  the thickness that it crosses: half of the board's for each of two cheeks to a point
-        more        readings of its points
     """
-    within, measure = cut.within_scale(), side.ask.measure
-    past = (degrees('end_blade_tilt', cut.from_end()), length('blade_reach', cut.reach(crossed_in), measure))
-    return Group(
-        key,
-        (
-            degrees('top_from_square', cut.top_from_square()),
-            figure('top_figure_on_12', cut.figure(), measure),
-            words('top_held', _held(cut.figure(), measure)),
-            degrees('side_plumb', cut.saw),
-            degrees('side_blade_tilt', cut.blade),
-            yes_no('within_saw_scale', within),
-            *(() if within else past),
-            *more,
-        ),
-        top + ('' if within else PAST_SCALE),
+    within = cut.within_scale()
+    return (
+        top if within else (*top, PAST_SCALE),
+        *_on_top(side, cut.top_from_square()),
+        degree_figure(cut.saw),
+        degree_figure(cut.blade),
+        within,
+        None if within else degree_figure(cut.from_end()),
+        None if within else side.length(cut.reach(crossed_in)),
     )
 
 
-def jack_cheek(side: Side, top: str = JACK_TOP) -> Group:
+def jack_cheek(side: Side, top: tuple[str, ...] = JACK_TOP) -> OneCheek:
     """Return the cheek of a jack or cripple of this side."""
-    points = side.both(
-        'long_to_short_point', shortening.point_to_point(side.ask.rafter_in, side.at), side.slope
-    )
-    return cheek('jack', cheeks.jack(side.at), top, side.ask.rafter_in, side, *points)
+    thick = side.boards.rafter_in
+    points = side.both(shortening.point_to_point(thick, side.at), side.slope)
+    return OneCheek(*cut_of(side, cheeks.jack(side.at), top, thick), points)
 
 
-def cheeks_of(side: Side) -> Group:
-    """Return the cheeks of this side: its jacks, and hips and valleys where they meet what stands on it."""
-    ask, at = side.ask, side.at
-    at_ridge, tail = cheeks.hip_at_ridge(at), cheeks.hip_at_fascia(at)
-    return Group(
-        'cheek',
-        (
-            jack_cheek(side),
-            _one('hip_at_ridge', at_ridge, ask.hip_in, side),
-            _one('valley_at_ridge', at_ridge, ask.valley_thickness_in, side),
-            _two(
-                'hip_between_commons',
-                cheeks.hip_at_common(at),
-                ask.hip_in,
-                shortening.set_back_at_common(ask.hip_in, at),
-                side,
-            ),
-            _two(
-                'valley_between_ridges',
-                at_ridge,
-                ask.valley_thickness_in,
-                shortening.set_back_at_ridge(ask.valley_thickness_in, at),
-                side,
-            ),
-            _two('hip_tail', tail, ask.hip_in, shortening.set_back_at_ridge(ask.hip_in, at), side),
-            _two(
-                'valley_tail',
-                tail,
-                ask.valley_thickness_in,
-                shortening.set_back_at_ridge(ask.valley_thickness_in, at),
-                side,
-            ),
-            backed_of(side),
+def cheeks_of(side: Side) -> Cheeks:
+    """Return the cheeks of a side."""
+    at, hip_in, valley_in = side.at, side.boards.hip_in, side.boards.valley_thickness_in
+    at_ridge, at_common = cheeks.hip_at_ridge(at), shortening.set_back_at_common(hip_in, at)
+    return Cheeks(
+        jack=jack_cheek(side),
+        hip_at_ridge=one_cheek(side, at_ridge, hip_in),
+        valley_at_ridge=one_cheek(side, at_ridge, valley_in),
+        hip_between_commons=two_cheeks(side, cheeks.hip_at_common(at), hip_in, at_common),
+        valley_between_ridges=two_cheeks(side, at_ridge, valley_in, _back(side, valley_in)),
+        hip_tail=tail_cheeks(side, hip_in),
+        valley_tail=tail_cheeks(side, valley_in),
+        backed_hip=BackedHip(
+            *_on_top(side, cheeks.backed_at_ridge(at)), *_on_top(side, cheeks.backed_at_common(at))
         ),
-        'hip or valley at ridge: one cheek over the whole thickness, on the side of a ridge over this side; between '
-        'commons or ridges, and at the tail between two fascias: two cheeks, this one on the side towards this roof '
-        'plane; point to side: level and along, from the mark on the center line to the plumb line where this cheek '
-        "starts on the side: towards the tail from the ridge's end, towards the ridge from a hip's tail, outwards from a "
-        "valley's tail, which is hollow",
     )
 
 
-def backed_of(side: Side) -> Group:
-    """Return the lines of the cuts on a hip's backed face towards this side."""
-    at_ridge, at_common = cheeks.backed_at_ridge(side.at), cheeks.backed_at_common(side.at)
-    measure = side.ask.measure
-    return Group(
-        'backed_hip',
-        (
-            degrees('at_ridge_top_from_square', at_ridge),
-            figure('at_ridge_top_figure_on_12', _against_12(at_ridge), measure),
-            words('at_ridge_top_held', _held(_against_12(at_ridge), measure)),
-            degrees('at_common_top_from_square', at_common),
-            figure('at_common_top_figure_on_12', _against_12(at_common), measure),
-            words('at_common_top_held', _held(_against_12(at_common), measure)),
-        ),
-        'top: on the backed face towards this side, from the line square across the hip; top figure: held against 12 '
-        'on the square, the line marked along the 12; top held: the same on body & tongue, along the body; the saw as for a hip that is not backed',
-    )
+def one_cheek(side: Side, cut: Cheek, thickness_in: Fraction) -> OneCheek:
+    """Return the cheek of a square-topped hip or valley over its whole thickness."""
+    points = side.both(shortening.hip_point_to_point(thickness_in, side.at), side.at.hip_slope)
+    return OneCheek(*cut_of(side, cut, SQUARE_TOP, thickness_in), points)
 
 
-def _one(key: str, cut: Cheek, thickness_in: Fraction, side: Side) -> Group:
-    points = shortening.hip_point_to_point(thickness_in, side.at)
-    return cheek(
-        key, cut, SQUARE_TOP, thickness_in, side, *side.both('long_to_short_point', points, side.at.hip_slope)
-    )
+def two_cheeks(side: Side, cut: Cheek, thickness_in: Fraction, back_in: Exact) -> TwoCheeks:
+    """Return one of two cheeks of a square-topped hip or valley; from their point it lies so far back, level."""
+    points = side.both(back_in, side.at.hip_slope)
+    return TwoCheeks(*cut_of(side, cut, SQUARE_TOP, thickness_in / 2), points)
 
 
-def _two(key: str, cut: Cheek, thickness_in: Fraction, back_in: Exact, side: Side) -> Group:
-    return cheek(
-        key, cut, SQUARE_TOP, thickness_in / 2, side, *side.both('point_to_side', back_in, side.at.hip_slope)
-    )
+def tail_cheeks(side: Side, thickness_in: Fraction) -> TwoCheeks:
+    """Return the cheek at the tail of a hip or valley, to this side's fascia."""
+    return two_cheeks(side, cheeks.hip_at_fascia(side.at), thickness_in, _back(side, thickness_in))
 
 
-def _held(figure_in: Exact, measure: Measure) -> str:
-    """Return how the square is held for a figure against 12: '12 & 10', or '6 & 12 3/8' past the tongue's end."""
+def _back(side: Side, thickness_in: Fraction) -> Exact:
+    return shortening.set_back_at_ridge(thickness_in, side.at)
+
+
+def _on_top(side: Side, from_square: Angle) -> tuple[Degrees, Length, str]:
+    """Return a line on the top: its angle, its figure against 12, and how the square is held for it.
+
+    The square is held '12 & 10', or '6 & 12 3/8' where the figure is past the tongue's end.
+    """
+    figure_in = figure_against_12(from_square)
     halved = hold(RUN_PER_STEP, figure_in).holds
-    on_tongue = length_figure(figure_in / halved, Measure(measure.per))
-    return f'{text.rational(Fraction(RUN_PER_STEP, halved))} & {on_tongue.text}'
-
-
-def _against_12(from_square: Angle) -> Exact:
-    tangent = from_square.complement().tangent
-    assert tangent is not None  # the line is square across nowhere
-    return 12 * tangent
+    held = f'{text.rational(Fraction(RUN_PER_STEP, halved))} & {side.on_square(figure_in / halved).text}'
+    return degree_figure(from_square), side.on_square(figure_in), held

@@ -2,91 +2,137 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+from typing import ClassVar
+
 from tablegen.geometry import corner, shortening
 from tablegen.geometry.stepping import RUN_PER_STEP, SQUARE, Hold, common_hold, hold
 from tablegen.numbers.angles import Angle
-from tablegen.numbers.exact import Exact, Rational
-from tablegen.roof.readings import Group, Reading, degrees, figure, length, words
+from tablegen.numbers.exact import Exact, exact
+from tablegen.numbers.figure import degree_figure, length_figure
+from tablegen.roof.figures import Length, PlumbLevel, record
 from tablegen.roof.side import Side
 
-ON_THE_SIDE = (
-    'on the side of the board, from the line square across it; the level cut is square to the plumb cut'
-)
+
+@record
+class Lengths:
+    """The line lengths of a regular corner."""
+
+    datum: ClassVar = ('roof.length',)
+    common: Length
+    hip_valley: Length
+    rise: Length
 
 
-def lengths_of(side: Side) -> Group:
-    """Return the line lengths of a regular corner."""
-    measure = side.ask.measure
-    return Group(
-        'length',
-        (
-            length('common', shortening.along(side.run_in, side.slope), measure),
-            length('hip_valley', side.hip_length_in, measure),
-            length('rise', side.run_in * side.slope, measure),
-        ),
-        'common: along the slope, plate line to ridge center line; hip or valley: along its own, on its center line, '
-        'corner of the plates to ridge center line; rise: plumb, plate line to ridge center line; nothing is taken off',
+@record
+class SideLengths:
+    """The line lengths of one side's commons."""
+
+    datum: ClassVar = ('roof.length.side',)
+    run: Length
+    common: Length
+    rise: Length
+
+
+@record
+class Cuts:
+    """Cuts of commons and jacks, and of hip or valley."""
+
+    datum: ClassVar = ('roof.cut',)
+    common: PlumbLevel
+    hip_valley: PlumbLevel
+
+
+@record
+class CommonCuts:
+    """Cuts of one side's commons and jacks."""
+
+    datum: ClassVar = ('roof.cut',)
+    common: PlumbLevel
+
+
+@record
+class HipCuts:
+    """Cuts of a corner's hip or valley."""
+
+    datum: ClassVar = ('roof.cut',)
+    hip_valley: PlumbLevel
+
+
+@record
+class Held:
+    """How the framing square is held for one member's steps."""
+
+    held: str
+    """Body and tongue: '12 & 8'."""
+    level_on_body: Length
+    plumb_on_tongue: Length
+    run_of_step: Length
+    """Of the common."""
+
+
+@record
+class Squares:
+    """The square on commons and jacks, and on hip or valley."""
+
+    datum: ClassVar = ('roof.square',)
+    common: Held
+    hip_valley: Held
+
+
+def lengths_of(side: Side, run_in: Fraction) -> Lengths:
+    """Return the line lengths of a regular corner over a run."""
+    return Lengths(
+        common_length(side, run_in),
+        side.length(hip_length_in(side, run_in)),
+        side.length(run_in * side.slope),
     )
 
 
-def cuts_of(side: Side, hip: str = 'hip_valley') -> Group:
-    """Return the plumb and level cuts of the side's commons and jacks, and of its hip.
-
-    Given:
-        hip  what the hip is called
-    """
-    return Group(
-        'cut', (*_both('common', Angle(side.slope)), *_both(hip, corner.hip_angle(side.at))), ON_THE_SIDE
-    )
+def side_lengths_of(side: Side, run_in: Exact) -> SideLengths:
+    """Return the line lengths of one side's commons over a run of theirs."""
+    return SideLengths(side.length(run_in), common_length(side, run_in), side.length(run_in * side.slope))
 
 
-def common_cuts_of(side: Side, name: str = 'common') -> Group:
-    """Return the plumb and level cuts of the side's commons and jacks alone, by the name of its rafters."""
-    return Group('cut', _both(name, Angle(side.slope)), ON_THE_SIDE)
+def common_length(side: Side, run_in: Exact | Fraction) -> Length:
+    """Return the line length of a side's commons over a run."""
+    return side.length(shortening.along(run_in, side.slope))
 
 
-def hip_cuts_of(side: Side) -> Group:
-    """Return the plumb and level cuts of the corner's hip or valley alone."""
-    return Group('cut', _both('hip_valley', corner.hip_angle(side.at)), ON_THE_SIDE)
+def hip_length_in(side: Side, run_in: Exact | Fraction) -> Exact:
+    """Return the line length of the side's hip or valley, along its slope, in, over a run of the side's commons."""
+    return shortening.along(exact(run_in) / side.at.plan_a.sine(), side.at.hip_slope)
 
 
-def _both(key: str, plumb: Angle) -> tuple[Reading, Reading]:
-    return degrees(f'{key}_plumb', plumb), degrees(f'{key}_level', plumb.complement())
+def common_cut(side: Side) -> PlumbLevel:
+    """Return the cuts of the side's commons and jacks."""
+    return plumb_and_level(Angle(side.slope))
 
 
-def squares_of(*held: Group) -> Group:
-    """Return how the framing square is held for each of some members."""
-    return Group(
-        'square',
-        held,
-        "on the board's top edge, in inches; the line along the body is level, the line along the tongue is plumb; a "
-        'figure to the nearest 1/16; where the tongue is too short for the rise both figures are halved',
-    )
+def hip_cut(side: Side) -> PlumbLevel:
+    """Return the cuts of the corner's hip or valley."""
+    return plumb_and_level(corner.hip_angle(side.at))
 
 
-def common_square(side: Side, name: str = 'common') -> Group:
+def plumb_and_level(plumb: Angle) -> PlumbLevel:
+    """Return a member's two cuts."""
+    return PlumbLevel(degree_figure(plumb), degree_figure(plumb.complement()))
+
+
+def hip_hold(side: Side) -> Hold:
+    """Return how the square is held for the corner's hip or valley, for a foot of the side's run."""
+    return hold(RUN_PER_STEP / side.at.plan_a.sine(), RUN_PER_STEP * side.slope)
+
+
+def common_held(side: Side) -> Held:
     """Return how the square is held for the side's commons and jacks."""
-    return _square(name, common_hold(side.slope))
+    return _held(common_hold(side.slope))
 
 
-def hip_square(side: Side, key: str = 'hip_valley') -> Group:
-    """Return how the square is held for the corner's hip or valley, per foot of the side's run."""
-    return _square(key, hip_hold_of(side))
-
-
-def hip_hold_of(side: Side) -> Hold:
+def hip_held(side: Side) -> Held:
     """Return how the square is held for the corner's hip or valley."""
-    level: Exact | Rational = RUN_PER_STEP / side.at.plan_a.sine()
-    return hold(level, RUN_PER_STEP * side.slope)
+    return _held(hip_hold(side))
 
 
-def _square(key: str, held: Hold) -> Group:
-    return Group(
-        key,
-        (
-            words('held', held.text),
-            figure('level_on_body', held.body_in, SQUARE),
-            figure('plumb_on_tongue', held.tongue_in, SQUARE),
-            figure('run_of_step', held.run_in, SQUARE),
-        ),
-    )
+def _held(one: Hold) -> Held:
+    return Held(one.text, one.body, one.tongue, length_figure(one.run_in, SQUARE))

@@ -1,61 +1,117 @@
-"""What brings a hip into the two roof planes, and boards that follow them: backing, drop, trim."""
+"""What brings a hip into the two roof planes, and what follows them: backing, drop, trim, gable studs, area."""
 
 from __future__ import annotations
 
-from tablegen.geometry import backing, trim
-from tablegen.geometry.corner import Corner
-from tablegen.geometry.trim import Miter
-from tablegen.roof.readings import Group, degrees, length
+from typing import ClassVar
+
+from tablegen.geometry import backing, common, gable, trim
+from tablegen.numbers.figure import degree_figure
+from tablegen.roof.figures import Degrees, Length, Ratio, given, ratio, record
+from tablegen.roof.jacks import Difference
 from tablegen.roof.side import Side
 
 
-def backing_of(side: Side) -> Group:
-    """Return the backing bevel of the hip's face towards this side."""
-    depth = backing.drop_square(side.ask.hip_in, side.at)
-    return Group(
-        'backing',
-        (degrees('bevel', backing.bevel(side.at)), length('depth_down_side', depth, side.ask.measure)),
-        'bevel: from the square top, in a section square to the hip, each side of its center line; depth down side: '
-        "on the hip's side, square to its edge, from the top edge to where the backed face ends",
-    )
+@record
+class Backing:
+    """The backing of the hip's face towards a side."""
+
+    datum: ClassVar = ('roof.backing',)
+    bevel: Degrees
+    depth_down_side: Length
 
 
-def drop_of(side: Side) -> Group:
+@record
+class Drop:
+    """The drop of a square-topped hip for a side."""
+
+    datum: ClassVar = ('roof.drop',)
+    plumb: Length
+    square_to_edge: Length
+    hip_thickness: Length
+
+
+@record
+class Miter:
+    """One end of one board."""
+
+    miter: Degrees
+    bevel: Degrees
+
+
+@record
+class Sheathing:
+    """Sheathing cut along a hip or valley."""
+
+    datum: ClassVar = ('roof.sheathing',)
+    from_eave: Degrees
+    plumb_bevel: Degrees
+
+
+@record
+class Trim:
+    """The compound miters of boards on a side, and the cut of sheathing."""
+
+    datum: ClassVar = ('roof.trim',)
+    standing_plumb: Miter
+    square_to_slope: Miter
+    in_the_roof_plane: Miter
+    sheathing: Sheathing
+
+
+@record
+class GableStuds:
+    """Studs under a slope."""
+
+    datum: ClassVar = ('roof.gable_stud',)
+    difference: tuple[Difference, ...]
+    top_cut: Degrees
+
+
+@record
+class Area:
+    """How much roof lies over level plan."""
+
+    datum: ClassVar = ('roof.area',)
+    roof_per_plan: Ratio
+
+
+def backing_of(side: Side) -> Backing:
+    """Return the backing of the hip's face towards this side."""
+    depth = backing.drop_square(side.boards.hip_in, side.at)
+    return Backing(degree_figure(backing.bevel(side.at)), side.length(depth))
+
+
+def drop_of(side: Side) -> Drop:
     """Return the drop of a square-topped hip for this side."""
-    thick, at, measure = side.ask.hip_in, side.at, side.ask.measure
-    return Group(
-        'drop',
-        (
-            length('plumb', backing.drop_plumb(thick, at), measure),
-            length('square_to_edge', backing.drop_square(thick, at), measure),
-            length('hip_thickness', thick, measure),
-        ),
-        'how far the square top of a hip lies under the line where the roof planes meet; two ways to measure one '
-        'lowering; the height above plate and the heel of a dropped hip have it already: nothing more is taken off',
+    thick, at = side.boards.hip_in, side.at
+    plumb, square = backing.drop_plumb(thick, at), backing.drop_square(thick, at)
+    return Drop(side.length(plumb), side.length(square), side.length(thick))
+
+
+def trim_of(side: Side) -> Trim:
+    """Return the cuts of boards and sheathing on this side."""
+    at = side.at
+    return Trim(
+        _miter(trim.standing_plumb(at)),
+        _miter(trim.square_to_slope(at)),
+        _miter(trim.in_the_plane(at)),
+        Sheathing(degree_figure(trim.sheathing_from_eave(at)), degree_figure(trim.sheathing_plumb_bevel(at))),
     )
 
 
-def _miter(key: str, cut: Miter) -> Group:
-    return Group(key, (degrees('miter', cut.miter), degrees('bevel', cut.bevel)))
+def _miter(cut: trim.Miter) -> Miter:
+    return Miter(degree_figure(cut.miter), degree_figure(cut.bevel))
 
 
-def trim_of(at: Corner) -> Group:
-    """Return the compound miters of boards on side A and the cut of sheathing."""
-    return Group(
-        'trim',
-        (
-            _miter('standing_plumb', trim.standing_plumb(at)),
-            _miter('square_to_slope', trim.square_to_slope(at)),
-            _miter('in_the_roof_plane', trim.in_the_plane(at)),
-            Group(
-                'sheathing',
-                (
-                    degrees('from_eave', trim.sheathing_from_eave(at)),
-                    degrees('plumb_bevel', trim.sheathing_plumb_bevel(at)),
-                ),
-                'from eave: on the face of the sheet, from its edge along the eave to the hip; plumb bevel: blade from '
-                'square to the face, for a plumb edge',
-            ),
-        ),
-        "miter: on the board's face, from the line square across it; bevel: blade from square to that face",
+def gable_of(side: Side) -> GableStuds:
+    """Return the difference of gable studs at each spacing and the cut on their tops."""
+    rows = (
+        Difference(given(one), side.length(gable.stud_difference(one, side.slope)))
+        for one in side.boards.spacings
     )
+    return GableStuds(tuple(rows), degree_figure(common.slope_angle(side.slope)))
+
+
+def area_of(side: Side) -> Area:
+    """Return how much roof lies over level plan."""
+    return Area(ratio(gable.area_factor(side.slope)))

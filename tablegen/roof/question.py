@@ -1,4 +1,4 @@
-"""What is asked about one roof."""
+"""What is asked about one roof: its kind, its pitch and run, and the boards that it is framed with."""
 
 from __future__ import annotations
 
@@ -8,16 +8,53 @@ from fractions import Fraction
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.figure import Measure
 from tablegen.numbers.units import INCHES, Stock
+from tablegen.roof.names import Against
+from tablegen.settings import Settings
 from tablegen.written.stocks import stock
+
+SQUARE_DEGREES = Fraction(90)
 
 
 @dataclass(frozen=True, slots=True)
-class RoofQuestion:
-    """What is asked; lengths in inches."""
+class Regular:
+    """A hip roof of one pitch with square corners."""
 
-    pitch: Pitch
-    run_in: Fraction
-    """Level, outside of plate to ridge center line; the apothem of a many-sided roof; of a shed to its wall or ledger."""
+
+@dataclass(frozen=True, slots=True)
+class TwoPitches:
+    """A corner of two pitches."""
+
+    other: Pitch
+    """Of side B; side A is the pitch and run that are asked about."""
+    corner_degrees: Fraction = SQUARE_DEGREES
+    """Plan angle between the eaves, inside the building, above 0 and below 180."""
+
+
+@dataclass(frozen=True, slots=True)
+class ManySided:
+    """A regular roof of many sides; its run is the apothem."""
+
+    sides: int
+
+
+@dataclass(frozen=True, slots=True)
+class Shed:
+    """Rafters of one slope that stand against a wall, or on a ledger on it."""
+
+    against: Against
+    ledger_in: Fraction = Fraction(0)
+    """Thickness of the ledger; 0 at a bare wall."""
+    run_to: Against = Against.WALL
+    """To which face the run goes."""
+
+
+Kind = Regular | TwoPitches | ManySided | Shed
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Boards:
+    """What a roof is framed with, whatever its run; lengths in inches."""
+
     stock: Stock = stock('2×8')
     """Of commons and jacks."""
     hip_stock: Stock | None = None
@@ -28,8 +65,6 @@ class RoofQuestion:
     """Level length of the common's seat: the width of a nominal 4 in plate."""
     overhang_in: Fraction = INCHES.unit_run
     """Level, outside of plate to the tail's end, of the common."""
-    plate_length_in: Fraction | None = None
-    """Outside of plates along the ridge of a hip roof, for the ridge's length; None where that is not asked."""
     tail_face_in: Fraction = Fraction(11, 2)
     """Plumb cut left above a level soffit cut: a nominal 6 in fascia."""
     ridge_in: Fraction = Fraction(3, 2)
@@ -56,3 +91,30 @@ class RoofQuestion:
     def valley_thickness_in(self) -> Fraction:
         """Return the thickness of the valleys."""
         return self.hip_in if self.valley_in is None else self.valley_in
+
+
+@dataclass(frozen=True, slots=True)
+class RoofQuestion(Boards):
+    """What is asked."""
+
+    pitch: Pitch
+    run_in: Fraction
+    """Level, outside of plate to ridge center line; the apothem of a many-sided roof; of a shed to its wall or ledger."""
+    roof: Kind = Regular()
+    plate_length_in: Fraction | None = None
+    """Outside of plates along the ridge of a hip roof, for the ridge's length; None where that is not asked."""
+
+
+def boards_of(settings: Settings) -> Boards:
+    """Return the boards of a book, its lengths being told in inches whatever its run tables read in."""
+    return Boards(
+        stock=settings.rafters,
+        hip_stock=settings.hips,
+        valley_stock=settings.valleys,
+        seat_in=settings.seat,
+        ridge_in=settings.ridge_thickness,
+        hip_in=settings.hip_thickness,
+        rafter_in=settings.rafter_thickness,
+        spacings=settings.spacings,
+        measure=Measure(settings.measure.per),
+    )

@@ -2,73 +2,91 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+from typing import ClassVar
+
 from tablegen.errors import BookError
-from tablegen.geometry import ridge
-from tablegen.numbers import text
+from tablegen.geometry import corner, ridge
+from tablegen.geometry.corner import Corner
+from tablegen.messages import message
 from tablegen.numbers.exact import Exact, sign
-from tablegen.roof.readings import Group, Reading, at_least, length
+from tablegen.numbers.figure import Measure, length_rounded_up
+from tablegen.roof.figures import Length, record
+from tablegen.roof.question import Boards
 from tablegen.roof.side import Side
 
 
-def ridge_of(side: Side) -> Group:
-    """Return the height of a ridge over this side, and what each end of a hip roof's ridge is lengthened by.
+@record
+class HipRoofRidge:
+    """The ridge of a hip roof whose plates are so long, both ends alike."""
+
+    datum: ClassVar = ('roof.ridge.hip_roof',)
+    plate_length: Length
+    center_lines: Length
+    sawn_between_commons: Length
+    sawn_hips_on_ridge: Length
+
+
+@record
+class Ridge:
+    """A ridge over one side, and its ends where the corners are square."""
+
+    datum: ClassVar = ('roof.ridge',)
+    top_of_planes: Length
+    sits_down: Length
+    top_of_ridge: Length
+    past_end_between_commons: Length | None
+    past_end_hips_on_ridge: Length | None
+    hip_roof: HipRoofRidge | None
+    """None where the plates' length was not asked about."""
+
+
+def ridge_of(side: Side, run_in: Fraction, plate_length_in: Fraction | None) -> Ridge:
+    """Return the ridge over a side of such a run.
 
     Errors:
         BookError for a plate length that is no hip roof's, or at a corner that is not square
     """
-    ask, slope, measure = side.ask, side.slope, side.ask.measure
-    down = ridge.sits_down(ask.ridge_in, slope)
-    top = slope * side.run_in + side.height_in
-    if ask.plate_length_in is not None and not side.square:
-        raise BookError(
-            'plate length', 'is for a hip roof with square corners', '', 'leave it or --corner out'
-        )
-    return Group(
-        'ridge',
-        (
-            length('top_of_planes', top, measure),
-            length('sits_down', down, measure),
-            length('top_of_ridge', top - down, measure),
-            *(_ends(side) if side.square else ()),
-        ),
-        "heights: plumb over the plate's top, of the line where the roof planes meet and of the square top of the ridge, "
-        'which sits down under it; past end: level, what each end of the ridge of a hip roof runs past its theoretical '
-        'end, where its center line and those of the hips meet: hips between commons, or hips on the ridge',
-    )
-
-
-def _ends(side: Side) -> tuple[Reading | Group, ...]:
-    ask, measure = side.ask, side.ask.measure
-    ends = (ridge.end_past_commons(ask.rafter_in), ridge.end_past_hips(ask.ridge_in, ask.hip_in, side.at))
-    return (
-        length('past_end_between_commons', ends[0], measure),
-        length('past_end_hips_on_ridge', ends[1], measure),
-        *_hip_roof(side, ends),
-    )
-
-
-def _hip_roof(side: Side, ends: tuple[Exact, Exact]) -> tuple[Group, ...]:
-    ask = side.ask
-    if ask.plate_length_in is None:
-        return ()
-    ends_take = 2 * (side.slope * side.run_in / side.at.slope_b)
-    bare = ask.plate_length_in - ends_take
-    if sign(bare) < 0:
+    slope = side.slope
+    if plate_length_in is not None and not side.square:
         raise BookError(
             'plate length',
-            f'{text.rational(ask.plate_length_in)} in is less than twice the run of the ends: the hips meet before it',
-            f'{at_least("", ends_take, ask.measure).text} or more',
+            message('error.no_square_corners'),
+            '',
+            message('error.leave_it_or_the_corner_out'),
         )
-    return (
-        Group(
-            'hip_roof',
-            (
-                length('plate_length', ask.plate_length_in, ask.measure),
-                length('center_lines', bare, ask.measure),
-                length('sawn_between_commons', bare + 2 * ends[0], ask.measure),
-                length('sawn_hips_on_ridge', bare + 2 * ends[1], ask.measure),
-            ),
-            'level: center lines from where the hips of one end meet to where those of the other do, both ends alike; '
-            'sawn: what to cut, hips between commons or hips on the ridge',
-        ),
+    top = ridge.top_of_planes(run_in, side.height_in, slope)
+    sits_down = ridge.sits_down(side.boards.ridge_in, slope)
+    between, on_ridge = past_ends(side.boards, side.at)
+    return Ridge(
+        side.length(top),
+        side.length(sits_down),
+        side.length(top - sits_down),
+        side.length(between) if side.square else None,
+        side.length(on_ridge) if side.square else None,
+        None if plate_length_in is None else _hip_roof(side, run_in, plate_length_in),
+    )
+
+
+def past_ends(boards: Boards, at: Corner) -> tuple[Exact, Exact]:
+    """Return what a ridge over A runs past its theoretical end, in: between commons, and with hips on it."""
+    on_ridge = ridge.end_past_hips(boards.ridge_in, boards.hip_in, at)
+    return ridge.end_past_commons(boards.rafter_in), on_ridge
+
+
+def _hip_roof(side: Side, run_in: Fraction, plate_length_in: Fraction) -> HipRoofRidge:
+    bare = ridge.unequal_ridge_length(plate_length_in, run_in, side.at)
+    if sign(bare) < 0:
+        least = length_rounded_up(2 * corner.run_b(run_in, side.at), Measure(side.boards.measure.per))
+        raise BookError(
+            'plate length',
+            message('error.hips_meet', length=plate_length_in),
+            message('error.inches_or_more', least=least),
+        )
+    between, on_ridge = past_ends(side.boards, side.at)
+    return HipRoofRidge(
+        side.length(plate_length_in),
+        side.length(bare),
+        side.length(bare + 2 * between),
+        side.length(bare + 2 * on_ridge),
     )

@@ -2,89 +2,118 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+from typing import ClassVar
 
-from tablegen.geometry import shortening
-from tablegen.numbers.exact import Exact, exact
-from tablegen.roof.lengths import common_cuts_of, common_square, squares_of
-from tablegen.roof.readings import Group, Reading, length, words
-from tablegen.roof.roof import area_of, gable_of
-from tablegen.roof.seat import common_seat_of
-from tablegen.roof.shortening import common_less
+from tablegen.errors import BookError
+from tablegen.geometry import ridge, shortening
+from tablegen.messages import message
+from tablegen.numbers.exact import Exact, exact, sign
+from tablegen.roof.called import Called, shed_cautions
+from tablegen.roof.figures import Length, PlumbLevel, TwoWays, record
+from tablegen.roof.lengths import Held, common_cut, common_held, common_length
+from tablegen.roof.names import Against, Why
+from tablegen.roof.planes import Area, GableStuds, area_of, gable_of
+from tablegen.roof.question import Shed
+from tablegen.roof.seat import Mouth, common_mouth
 from tablegen.roof.side import Side
-from tablegen.roof.tail import shed_tail_of
-
-WALL, LEDGER = 'wall', 'ledger'
-AGAINST = (WALL, LEDGER)
+from tablegen.roof.tail import ShedTail, shed_tail_of
 
 
-@dataclass(frozen=True, slots=True)
-class Shed:
-    """What a shed's rafters stand against."""
+@record
+class ShedLengths:
+    """The line lengths to the face that the run goes to."""
 
-    against: str
-    """WALL or LEDGER."""
-    ledger_in: Fraction
-    """Thickness of the ledger; 0 at a bare wall."""
-    run_to: str
-    """WALL or LEDGER: to which face the run that is asked about goes."""
-
-    @property
-    def off_in(self) -> Exact:
-        """Return what comes off the run, level: the whole ledger where the run goes to the wall behind it."""
-        takes = self.against == LEDGER and self.run_to == WALL
-        return shortening.at_ledger(self.ledger_in) if takes else exact(0)
-
-    @property
-    def face(self) -> str:
-        """Return in words where the run ends."""
-        return "the ledger's face" if self.run_to == LEDGER else "the wall's face"
+    datum: tuple[str, ...]
+    rafter: Length
+    rise: Length
 
 
-def shed_findings(side: Side, shed: Shed) -> tuple[Group, ...]:
-    """Return all that is found of a shed: length, cut, square, shed, seat, tail, gable_stud, area."""
-    return (
-        _lengths(side, shed),
-        common_cuts_of(side, 'rafter'),
-        squares_of(common_square(side, 'rafter')),
-        _upper_end(side, shed),
-        Group('seat', (common_seat_of(side, 'rafter'),)),
+@record
+class ShedCuts:
+    """Cuts of the rafters."""
+
+    datum: ClassVar = ('roof.cut',)
+    rafter: PlumbLevel
+
+
+@record
+class ShedSquares:
+    """The square on the rafters."""
+
+    datum: ClassVar = ('roof.square',)
+    rafter: Held
+
+
+@record
+class UpperEnd:
+    """The rafters where they stand against wall or ledger."""
+
+    datum: tuple[str, ...]
+    against: Against
+    run_to: Against
+    ledger_thickness: Length | None
+    off: TwoWays
+    sawn: Length | Why
+    top_at_upper_end: Length
+
+
+@record
+class ShedSeat:
+    """The bird's mouth of the rafters."""
+
+    rafter: Mouth
+
+
+@record
+class ShedRoof:
+    """All that is found of a shed."""
+
+    length: ShedLengths
+    cut: ShedCuts
+    square: ShedSquares
+    shed: UpperEnd
+    seat: ShedSeat
+    tail: ShedTail
+    gable_stud: GableStuds
+    area: Area
+    caution: tuple[Called, ...]
+
+
+def off_in(shed: Shed) -> Exact:
+    """Return what comes off the run, level, in: the whole ledger where the run goes to the wall behind it."""
+    takes = shed.against is Against.LEDGER and shed.run_to is Against.WALL
+    return shortening.at_ledger(shed.ledger_in) if takes else exact(0)
+
+
+def shed_roof(side: Side, shed: Shed, run_in: Fraction) -> ShedRoof:
+    """Return all about a shed.
+
+    Errors:
+        BookError for a ledger as thick as the run is long
+    """
+    off = off_in(shed)
+    if sign(run_in - off) <= 0:
+        raise BookError('ledger thickness', message('error.thick_ledger'), message('error.less_than_the_run'))
+    ledger = side.length(shed.ledger_in) if shed.against is Against.LEDGER else None
+    return ShedRoof(
+        ShedLengths(
+            (f'roof.length.to_{shed.run_to}',), common_length(side, run_in), side.length(run_in * side.slope)
+        ),
+        ShedCuts(common_cut(side)),
+        ShedSquares(common_held(side)),
+        UpperEnd(
+            (f'roof.shed.to_{shed.run_to}',),
+            shed.against,
+            shed.run_to,
+            ledger,
+            side.both(off, side.slope),
+            side.common_less(run_in, off),
+            side.length(ridge.top_of_planes(run_in - off, side.height_in, side.slope)),
+        ),
+        ShedSeat(common_mouth(side)),
         shed_tail_of(side),
         gable_of(side),
         area_of(side),
-    )
-
-
-def _lengths(side: Side, shed: Shed) -> Group:
-    measure = side.ask.measure
-    return Group(
-        'length',
-        (
-            length('rafter', shortening.along(side.run_in, side.slope), measure),
-            length('rise', side.run_in * side.slope, measure),
-        ),
-        f'rafter: along the slope, plate line to {shed.face}, nothing taken off; rise: plumb, between the same two',
-    )
-
-
-def _upper_end(side: Side, shed: Shed) -> Group:
-    measure, off = side.ask.measure, shed.off_in
-    ledger: tuple[Reading, ...] = (
-        (length('ledger_thickness', shed.ledger_in, measure),) if shed.against == LEDGER else ()
-    )
-    top = side.slope * (side.run_in - off) + side.height_in
-    return Group(
-        'shed',
-        (
-            words('against', shed.against),
-            words('run_to', shed.run_to),
-            *ledger,
-            *side.both('off', off, side.slope),
-            length('sawn', common_less(side, off), measure),
-            length('top_at_upper_end', top, measure),
-        ),
-        f'off: what comes off the run to {shed.face}, level, and off the length, along the top edge; sawn: along the top '
-        'edge, plate line to the plumb cut at the upper end, rounded once; top at upper end: of the rafter there, plumb '
-        "over the plate's top; no ridge, hip or jack",
+        shed_cautions(side),
     )

@@ -1,152 +1,184 @@
-"""Everything about a regular roof of many sides."""
+"""A regular roof of many sides."""
 
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import ClassVar
 
-from tablegen.geometry import cheeks, many_sided, shortening, tail
-from tablegen.geometry.cheeks import Cheek
-from tablegen.roof.cheeks import FACES, IN_THE_PLANE, SQUARE_TOP, cheek, jack_cheek
-from tablegen.roof.jacks import jacks_of
-from tablegen.roof.lengths import common_square, cuts_of, hip_square, squares_of
-from tablegen.roof.planes import backing_of, drop_of, trim_of
-from tablegen.roof.question import RoofQuestion
-from tablegen.roof.readings import Group, Reading, at_least, length, set_degrees, whole
-from tablegen.roof.seat import common_seat_of, hip_seats_of
-from tablegen.roof.side import Side, side_a
-from tablegen.roof.tail import common_tail_of, hip_tails
+from tablegen.geometry import many_sided, shortening
+from tablegen.numbers.figure import degrees_known, length_rounded_up
+from tablegen.numbers.units import INCHES
+from tablegen.roof.cheeks import (
+    IN_THE_PLANE,
+    SQUARE_TOP,
+    CheekCut,
+    OneCheek,
+    TwoCheeks,
+    cut_of,
+    jack_cheek,
+    tail_cheeks,
+)
+from tablegen.roof.figures import Degrees, Length, PlumbLevel, TwoWays, record
+from tablegen.roof.jacks import Jacks, jacks_of
+from tablegen.roof.lengths import (
+    Held,
+    common_cut,
+    common_held,
+    common_length,
+    hip_cut,
+    hip_held,
+    hip_length_in,
+)
+from tablegen.roof.planes import Backing, Drop, Trim, backing_of, drop_of, trim_of
+from tablegen.roof.seat import Mouth, common_mouth, hip_mouths
+from tablegen.roof.side import Side
+from tablegen.roof.tail import ManySidedTail, many_sided_tail_of
 
 
-def sided(ask: RoofQuestion, sides: int) -> Side:
-    """Return a side of a regular roof of so many; the run asked for is the apothem.
+@record
+class Plan:
+    """The plates."""
 
-    Errors:
-        BookError for fewer than 3 sides, or a seat or overhang that cannot be
-    """
-    return side_a(ask, many_sided.regular_corner(ask.pitch.slope, sides))
+    datum: ClassVar = ('roof.plan',)
+    sides: int
+    corner: Degrees
+    plate_miter: Degrees
+    apothem: Length
+    side: Length
+    middle_to_corner: Length
 
 
-def many_sides(side: Side, sides: int, listed: bool = True) -> Group:
-    """Return all that a pitch says about a regular roof of so many sides.
+@record
+class ManySidedLengths:
+    """The line lengths to the axis."""
+
+    datum: ClassVar = ('roof.length.many_sided',)
+    common: Length
+    hip: Length
+    hip_per_foot_of_apothem: Length
+    rise: Length
+
+
+@record
+class ManySidedCuts:
+    """Cuts of commons and jacks, and of the hips."""
+
+    datum: ClassVar = ('roof.cut',)
+    common: PlumbLevel
+    hip: PlumbLevel
+
+
+@record
+class ManySidedSquares:
+    """The square on commons and jacks, and on the hips."""
+
+    datum: ClassVar = ('roof.square',)
+    common: Held
+    hip: Held
+
+
+@record
+class ManySidedShortening:
+    """What comes off jacks, and off hips at the smallest post."""
+
+    datum: ClassVar = ('roof.level_and_along', 'roof.shortening.many_sided')
+    jack_at_hip: TwoWays
+    hip_at_least_post: TwoWays
+
+
+@record
+class ManySidedSeats:
+    """The bird's mouths of commons and hips."""
+
+    common: Mouth
+    hip_dropped: Mouth
+    hip_backed: Mouth
+
+
+@record
+class ManySidedCheeks:
+    """The cheeks of jacks, and of hips at the peak and at their tails."""
+
+    datum: ClassVar = ('roof.cheek.faces', 'roof.cheek.many_sided')
+    jack: OneCheek
+    hip_at_peak: CheekCut
+    hip_tail: TwoCheeks
+
+
+@record
+class Peak:
+    """Where all hips meet."""
+
+    datum: ClassVar = ('roof.peak',)
+    point: TwoWays
+    least_post_across_flats: Length
+
+
+@record
+class ManySides:
+    """All that a pitch says about a roof of many sides."""
+
+    datum: ClassVar = ('roof.many_sided',)
+    plan: Plan
+    length: ManySidedLengths
+    cut: ManySidedCuts
+    square: ManySidedSquares
+    shortening: ManySidedShortening
+    jack: Jacks
+    seat: ManySidedSeats
+    tail: ManySidedTail
+    cheek: ManySidedCheeks
+    peak: Peak
+    backing: Backing
+    drop: Drop
+    trim: Trim
+
+
+def many_sides(side: Side, sides: int, run_in: Fraction, listed: bool = True) -> ManySides:
+    """Return all about a roof of so many sides.
 
     Given:
+        side    one of them: at many_sided.regular_corner
+        run_in  the apothem
         listed  whether each jack is told, or their differences only
     """
-    return Group(
-        'many_sided',
-        (
-            _plan(side, sides),
-            _lengths(side),
-            cuts_of(side, 'hip'),
-            squares_of(common_square(side), hip_square(side, 'hip')),
-            _shortening(side, sides),
-            jacks_of(side, with_valley=False, listed=listed),
-            Group('seat', (common_seat_of(side), *hip_seats_of(side))),
-            _tail(side),
-            _cheeks(side, sides),
-            _peak(side, sides),
-            backing_of(side),
-            drop_of(side),
-            trim_of(side.at),
+    boards, at = side.boards, side.at
+    point = many_sided.peak_point(boards.hip_in, sides)
+    peak = many_sided.peak_cheek(side.slope, sides)
+    return ManySides(
+        _plan(side, sides, run_in),
+        ManySidedLengths(
+            common_length(side, run_in),
+            side.length(hip_length_in(side, run_in)),
+            side.length(hip_length_in(side, INCHES.unit_run)),
+            side.length(run_in * side.slope),
         ),
-        'apothem: level, the middle of the plan to the outside of the middle of a plate',
-    )
-
-
-def _plan(side: Side, sides: int) -> Group:
-    measure, run_in = side.ask.measure, side.ask.run_in
-    return Group(
-        'plan',
-        (
-            whole('sides', sides),
-            set_degrees('corner', many_sided.plan_corner_degrees(sides)),
-            set_degrees('plate_miter', Fraction(180, sides)),
-            length('apothem', run_in, measure),
-            length('side', many_sided.side_from_apothem(run_in, sides), measure),
-            length('middle_to_corner', many_sided.radius_from_apothem(run_in, sides), measure),
+        ManySidedCuts(common_cut(side), hip_cut(side)),
+        ManySidedSquares(common_held(side), hip_held(side)),
+        ManySidedShortening(
+            side.both(shortening.jack_at_hip(boards.hip_in, at), side.slope), side.both(point, at.hip_slope)
         ),
-        'level, outside of plates; side: corner to corner; plate miter: on top of a plate, from the line square across it',
-    )
-
-
-def _lengths(side: Side) -> Group:
-    measure = side.ask.measure
-    return Group(
-        'length',
-        (
-            length('common', shortening.along(side.run_in, side.slope), measure),
-            length('hip', side.hip_length_in, measure),
-            length('hip_per_foot_of_apothem', 12 * side.hip_length_in / side.run_in, measure),
-            length('rise', side.run_in * side.slope, measure),
-        ),
-        'to the axis in the middle, nothing taken off; common: in the middle of a side, along the slope from the plate '
-        'line; hip: along its own on its center line, from the corner of the plates; rise: plumb',
-    )
-
-
-def _shortening(side: Side, sides: int) -> Group:
-    ask, at = side.ask, side.at
-    post = shortening.at_ridge(2 * many_sided.peak_point(ask.hip_in, sides))
-    return Group(
-        'shortening',
-        (
-            *side.both('jack_at_hip', shortening.jack_at_hip(ask.hip_in, at), side.slope),
-            *side.both('hip_at_least_post', post, at.hip_slope),
-        ),
-        "level: in plan, along the member's own center line; along: the same on its top edge; jack at hip: from the hip's "
-        'center line to its face; hip at least post: from the axis to the face of the smallest post on which all hips '
-        'find room, cut plumb and square; on a wider post half of its width across flats',
-    )
-
-
-def _tail(side: Side) -> Group:
-    common = common_tail_of(side)
-    hip = hip_tails(side, with_valley=False)
-    plumb = length(
-        'hip_plumb_cut',
-        tail.plumb_cut_length(side.ask.hips.depth_in, side.at.hip_slope),
-        side.ask.measure,
-    )
-    line = (
-        '; hip: along the top edge, corner of the plates to the point on the center line where the eave lines meet; hip '
-        'sides: to the plumb lines where the two cheeks to the fascias start'
-    )
-    return Group('tail', (*common.values[:-1], *hip, plumb, common.values[-1]), common.from_line + line)
-
-
-def _cheeks(side: Side, sides: int) -> Group:
-    back = shortening.set_back_at_ridge(side.ask.hip_in, side.at)
-    return Group(
-        'cheek',
-        (
+        jacks_of(side, run_in, with_valley=False, listed=listed),
+        ManySidedSeats(common_mouth(side), *hip_mouths(side)),
+        many_sided_tail_of(side),
+        ManySidedCheeks(
             jack_cheek(side, IN_THE_PLANE),
-            _hip('hip_at_peak', many_sided.peak_cheek(side.pitch.slope, sides), side),
-            _hip(
-                'hip_tail',
-                cheeks.hip_at_fascia(side.at),
-                side,
-                *side.both('point_to_side', back, side.at.hip_slope),
-            ),
+            CheekCut(*cut_of(side, peak, SQUARE_TOP, boards.hip_in / 2)),
+            tail_cheeks(side, boards.hip_in),
         ),
-        f'{FACES}; hip at peak: both cheeks, where all hips meet without a post; hip tail: both cheeks, to the fascias; point to side: '
-        'level and along, from the point on the center line to the plumb line where a cheek starts on the side, towards '
-        'the ridge',
+        Peak(side.both(point, at.hip_slope), length_rounded_up(2 * point, boards.measure)),
+        backing_of(side),
+        drop_of(side),
+        trim_of(side),
     )
 
 
-def _hip(key: str, cut: Cheek, side: Side, *more: Reading) -> Group:
-    return cheek(key, cut, SQUARE_TOP, side.ask.hip_in / 2, side, *more)
-
-
-def _peak(side: Side, sides: int) -> Group:
-    point, measure = many_sided.peak_point(side.ask.hip_in, sides), side.ask.measure
-    return Group(
-        'peak',
-        (
-            length('point_level', point, measure),
-            length('point_along', shortening.along(point, side.at.hip_slope), measure),
-            at_least('least_post_across_flats', 2 * point, measure),
-        ),
-        'point: along the hip, from the axis to where the hip is full width, both cheeks cut; least post: on which that '
-        'many square-cut hips find room side by side; each is shortened by half of the post',
+def _plan(side: Side, sides: int, run_in: Fraction) -> Plan:
+    return Plan(
+        sides,
+        degrees_known(many_sided.plan_corner_degrees(sides)),
+        degrees_known(Fraction(180, sides)),
+        side.length(run_in),
+        side.length(many_sided.side_from_apothem(run_in, sides)),
+        side.length(many_sided.radius_from_apothem(run_in, sides)),
     )

@@ -2,104 +2,144 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-from fractions import Fraction
+from typing import ClassVar
 
 from tablegen.geometry import shortening, tail
 from tablegen.numbers.exact import Exact, sign
-from tablegen.roof.readings import Group, Reading, board, length, words
+from tablegen.roof.figures import Length, board, record, size
+from tablegen.roof.names import Why
 from tablegen.roof.side import Side
 
 
-def tail_of(side: Side) -> Group:
-    """Return the tails at a corner whose two sides are alike."""
-    return Group(
-        'tail',
-        (
-            *_common(side),
-            *hip_tails(side),
-            length(
-                'hip_plumb_cut',
-                tail.plumb_cut_length(side.ask.hips.depth_in, side.at.hip_slope),
-                side.ask.measure,
-            ),
-            _soffit(side),
-        ),
-        'overhang: level, square to the eave, outside of plate to tail end; common and jack: along the top edge, plate '
-        'line to tail end; hip and valley: along the top edge, corner of the plates to the point on the center line where '
-        'the eave lines meet; sides: to the plumb lines where the two cheeks to the fascias start, short of that point on '
-        'a hip, past it on a valley; fall and plumb cuts, top edge to underside: plumb; square cut: where its lower corner '
-        'stands, inset level, below plumb',
+@record
+class Soffit:
+    """The level cut under a tail that carries a level soffit."""
+
+    datum: ClassVar = ('roof.soffit',)
+    face: Length
+    level_cut: Length | Why
+    below_plate: Length | None
+    above_plate: Length | None
+
+
+@record
+class CommonTail:
+    """The tails of a side's commons and jacks."""
+
+    overhang: Length
+    common_and_jack: Length
+    fall: Length
+    common_plumb_cut: Length
+    square_cut_inset: Length
+    square_cut_below: Length
+    soffit: Soffit
+
+
+@record
+class Tail(CommonTail):
+    """The tails at one side of a corner."""
+
+    datum: ClassVar = ('roof.tail', 'roof.tail.hip_valley', 'roof.tail.cuts')
+    hip_valley: Length
+    hip_side: Length | Why
+    valley_side: Length | Why
+    hip_plumb_cut: Length
+
+
+@record
+class ManySidedTail(CommonTail):
+    """The tails at one side of a roof of many sides, which has no valley."""
+
+    datum: ClassVar = ('roof.tail', 'roof.tail.hip', 'roof.tail.cuts')
+    hip: Length
+    hip_side: Length | Why
+    hip_plumb_cut: Length
+
+
+@record
+class ShedTail:
+    """The tail of a shed's rafters."""
+
+    datum: ClassVar = ('roof.tail.rafter', 'roof.tail.cuts')
+    overhang: Length
+    rafter: Length
+    fall: Length
+    rafter_plumb_cut: Length
+    square_cut_inset: Length
+    square_cut_below: Length
+    soffit: Soffit
+
+
+def tail_of(side: Side) -> Tail:
+    """Return the tails at one side of a corner."""
+    at = side.at
+    back, valley_back = (
+        tail.hip_tail_set_back(thick, at) for thick in (side.boards.hip_in, side.boards.valley_thickness_in)
+    )
+    return Tail(
+        *_common(side),
+        side.length(hip_tail_in(side)),
+        _hip_board(side, _own(side) - back),
+        _hip_board(side, _own(side) + valley_back),
+        _hip_plumb_cut(side),
     )
 
 
-def common_tail_of(side: Side) -> Group:
-    """Return the tails of the side's commons and jacks alone."""
-    return Group(
-        'tail',
-        (*_common(side), _soffit(side)),
-        'overhang: level, square to the eave, outside of plate to tail end; common and jack: along the top edge, plate '
-        'line to tail end; fall and plumb cut, top edge to underside: plumb; square cut: where its lower corner stands, '
-        'inset level, below plumb',
+def many_sided_tail_of(side: Side) -> ManySidedTail:
+    """Return the tails at one side of a roof of many sides."""
+    back = tail.hip_tail_set_back(side.boards.hip_in, side.at)
+    return ManySidedTail(
+        *_common(side),
+        side.length(hip_tail_in(side)),
+        _hip_board(side, _own(side) - back),
+        _hip_plumb_cut(side),
     )
 
 
-def shed_tail_of(side: Side) -> Group:
+def shed_tail_of(side: Side) -> ShedTail:
     """Return the tail of a shed's rafters."""
-    common = common_tail_of(side)
-    values = tuple(
-        replace(one, key=one.key.replace('common_and_jack', 'rafter').replace('common', 'rafter'))
-        if isinstance(one, Reading)
-        else one
-        for one in common.values
-    )
-    return Group(common.key, values, common.from_line.replace('common and jack', 'rafter'))
+    return ShedTail(*_common(side))
 
 
-def hip_tails(side: Side, with_valley: bool = True) -> tuple[Reading, ...]:
-    """Return the tails of hip and valley to their point, and of their sides towards this side."""
-    at, measure = side.at, side.ask.measure
-    level = side.overhang_in / at.plan_a.sine()
-
-    def along(key: str, inches: Exact | Fraction) -> Reading:
-        made = length if key in ('hip', 'hip_valley') else board
-        return made(key, shortening.along(inches, at.hip_slope), measure)
-
-    hip = along('hip_sides', level - tail.hip_tail_set_back(side.ask.hip_in, at))
-    if not with_valley:
-        return along('hip', level), hip
-    valley = along('valley_sides', level + tail.hip_tail_set_back(side.ask.valley_thickness_in, at))
-    return along('hip_valley', level), hip, valley
+def hip_tail_in(side: Side) -> Exact:
+    """Return the tail of hip or valley, in, along its top edge, to the point where the eave lines meet."""
+    return shortening.along(_own(side), side.at.hip_slope)
 
 
-def _common(side: Side) -> tuple[Reading, ...]:
-    slope, depth, measure = side.slope, side.ask.stock.depth_in, side.ask.measure
+def _own(side: Side) -> Exact:
+    """Return the overhang in the hip's own direction, level, in."""
+    return side.overhang_in / side.at.plan_a.sine()
+
+
+def _hip_board(side: Side, level_in: Exact) -> Length | Why:
+    return board(shortening.along(level_in, side.at.hip_slope), side.boards.measure)
+
+
+def _hip_plumb_cut(side: Side) -> Length:
+    return side.length(tail.plumb_cut_length(side.boards.hips.depth_in, side.at.hip_slope))
+
+
+def _common(side: Side) -> tuple[Length, Length, Length, Length, Length, Length, Soffit]:
+    slope, depth, out = side.slope, side.boards.stock.depth_in, side.overhang_in
     return (
-        length('overhang', side.overhang_in, measure),
-        length('common_and_jack', tail.common_tail(side.overhang_in, slope), measure),
-        length('fall', side.overhang_in * slope, measure),
-        length('common_plumb_cut', tail.plumb_cut_length(depth, slope), measure),
-        length('square_cut_inset', tail.square_cut_set_in(depth, slope), measure),
-        length('square_cut_below', tail.square_cut_lower(depth, slope), measure),
+        side.length(out),
+        side.length(tail.common_tail(out, slope)),
+        side.length(out * slope),
+        side.length(tail.plumb_cut_length(depth, slope)),
+        side.length(tail.square_cut_set_in(depth, slope)),
+        side.length(tail.square_cut_lower(depth, slope)),
+        soffit_of(side),
     )
 
 
-def _soffit(side: Side) -> Group:
-    face, slope, measure = side.ask.tail_face_in, side.slope, side.ask.measure
-    under = tail.soffit_cut(side.ask.stock.depth_in, face, slope)
+def soffit_of(side: Side) -> Soffit:
+    """Return the level cut that leaves the boards' face at the tail's end."""
+    face, slope = side.boards.tail_face_in, side.slope
+    under = tail.soffit_cut(side.boards.stock.depth_in, face, slope)
     below = side.overhang_in * slope + face - side.height_in
-    cut: tuple[Reading, ...]
+    stands, told = side.length(size(below)), side.length(face)
     if under <= 0:
-        cut = (words('level_cut', 'none: the plumb cut is no longer than the face'),)
-    elif under > side.overhang_in:
-        cut = (words('level_cut', 'none: it would run in past the outside of plate'),)
-    else:
-        over = sign(below) < 0
-        stands = length('above_plate' if over else 'below_plate', -below if over else below, measure)
-        cut = (length('level_cut', under, measure), stands)
-    return Group(
-        'soffit',
-        (length('face', face, measure), *cut),
-        "face: plumb, from the top edge down; level cut: from the tail's end to the underside; below or above plate: "
-        "plumb, from the plate's top to that cut",
-    )
+        return Soffit(told, Why.NO_LONGER_THAN_FACE, None, None)
+    if under > side.overhang_in:
+        return Soffit(told, Why.PAST_THE_PLATE, None, None)
+    return Soffit(told, side.length(under), *((None, stands) if sign(below) < 0 else (stands, None)))

@@ -25,6 +25,7 @@ from labels.told import (
     grouped,
     inches,
     inside,
+    length,
     level_and_along,
     spaced,
     turns,
@@ -39,7 +40,7 @@ def lengths(at) -> Told:
 
 
 def plumb_and_level(name: str, plumb, level) -> Told:
-    return turns(**{f'{name}_plumb': plumb, f'{name}_level': level})
+    return inside(name, turns(plumb=plumb, level=level))
 
 
 def held(run, up) -> Told:
@@ -94,21 +95,24 @@ def commons_sawn(at, run) -> dict[str, object]:
     }
 
 
-def sawn_lengths(at) -> Told:
-    """Return members of a regular corner as sawn."""
-    ridge = sawn.ridge_face(at, RUN, RIDGE)
+def sawn_lengths(at, run=RUN) -> Told:
+    """Return members as sawn, of side A and at what stands on it."""
+    ridge, common = sawn.ridge_face(at, run, RIDGE), sawn.common_face(at, run, RAFTER)
 
     def to(thickness, side, cut):
         return sawn.to_cut(at, thickness, side, cut)[1]
 
+    def to_first(thickness, cuts):
+        return min(to(thickness, CENTER, cut) for cut in cuts)
+
     return inches(
-        **commons_sawn(at, RUN),
-        hip_between_commons_point=to(HIP, CENTER, sawn.common_face(at, RUN, RAFTER)),
-        hip_between_commons_sides=to(HIP, RIGHT, sawn.common_face(at, RUN, RAFTER)),
+        **commons_sawn(at, run),
+        hip_between_commons_point=to_first(HIP, (common, sawn.common_face_b(at, run, RAFTER))),
+        hip_between_commons_side=to(HIP, RIGHT, common),
         hip_at_ridge_long_point=to(HIP, RIGHT, ridge),
         hip_at_ridge_short_point=to(HIP, LEFT, ridge),
-        valley_between_ridges_point=to(VALLEY, CENTER, ridge),
-        valley_between_ridges_sides=to(VALLEY, LEFT, ridge),
+        valley_between_ridges_point=to_first(VALLEY, (ridge, sawn.ridge_face_b(at, run, RIDGE))),
+        valley_between_ridges_side=to(VALLEY, LEFT, ridge),
         valley_at_ridge_long_point=to(VALLEY, RIGHT, ridge),
         valley_at_ridge_short_point=to(VALLEY, LEFT, ridge),
     )
@@ -194,9 +198,8 @@ def asked(at, pitch: str) -> Told:
     return {
         'pitch': f'{pitch} in 12',
         **inches(rise_per_foot=rise(at, 12)),
-        'run_in': decimal(RUN, DATA_PLACES),
-        'run_text': '10 ft 5 in',
-        'nearest': '1/16 in',
+        **length('run', decimal(RUN, DATA_PLACES), '10 ft 5 in'),
+        **length('nearest', '0.062500000', '1/16'),
         'rafters': RAFTERS,
     }
 

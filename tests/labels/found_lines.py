@@ -28,7 +28,7 @@ def _length(key: str) -> tuple[str, ...]:
 
 
 def _cut(name: str, cuts: str, held: str) -> Rows:
-    return {name: (f'angle {cuts}_plumb', f'angle {cuts}_level', f'{held}.held')}
+    return {name: (f'angle {cuts}.plumb', f'angle {cuts}.level', f'{held}.held')}
 
 
 def _cheek(key: str) -> tuple[str, ...]:
@@ -41,7 +41,7 @@ def _cheek(key: str) -> tuple[str, ...]:
 
 
 def _both(key: str) -> tuple[str, ...]:
-    return f'measure {key}_level', f'measure {key}_along'
+    return f'measure {key}.level', f'measure {key}.along'
 
 
 def _mouth(key: str) -> tuple[str, ...]:
@@ -89,8 +89,8 @@ REGULAR: Blocks = {
     TAILS: {
         'common and jack, plate line to tail end': ('measure tail.common_and_jack',),
         'hip/valley, plate corner to its point': ('measure tail.hip_valley',),
-        'hip, plate corner to each side’s line': ('measure tail.hip_sides',),
-        'valley, plate corner to each side’s line': ('measure tail.valley_sides',),
+        'hip, plate corner to each side’s line': ('measure tail.hip_side',),
+        'valley, plate corner to each side’s line': ('measure tail.valley_side',),
     },
     POINTS: {
         'jack, long to short point': _both('cheek.jack.long_to_short_point'),
@@ -136,13 +136,13 @@ TWO_PITCHES: Blocks = {
     SIDES: {
         'pitch': ('side_a.pitch', 'side_b.pitch'),
         'run of the commons, level': _of_both('length.run'),
-        'off a common at a ridge, level': _of_both('shortening.common_at_ridge_level'),
-        'off the hip at a ridge over it, level': _of_both('shortening.hip_valley_at_ridge_level'),
-        'off a jack at the hip, level': _of_both('shortening.jack_at_hip_level'),
-        'off an end common, hips at commons, level': _of_both('shortening.end_common.between_commons_level'),
-        'off an end common, hips on the ridge, level': _of_both('shortening.end_common.hips_on_ridge_level'),
+        'off a common at a ridge, level': _of_both('shortening.common_at_ridge.level'),
+        'off the hip at a ridge over it, level': _of_both('shortening.hip_valley_at_ridge.level'),
+        'off a jack at the hip, level': _of_both('shortening.jack_at_hip.level'),
+        'off an end common, hips at commons, level': _of_both('shortening.end_common.between_commons.level'),
+        'off an end common, hips on the ridge, level': _of_both('shortening.end_common.hips_on_ridge.level'),
         'tail of a common, along': _of_both('tail.common_and_jack'),
-        'overhang, for eaves that meet': ('measure eaves.overhang_a', 'measure eaves.overhang_b'),
+        'overhang, for eaves that meet': _of_both('tail.overhang'),
         'backing, from the square top': _of_both('backing.bevel', angle=True),
         'drop that it asks for, plumb': _of_both('drop.plumb'),
     },
@@ -202,6 +202,8 @@ SHED: Blocks = {
 }
 
 
+WORDS = {'side_b': 'side B', 'side_a': 'side A', 'towards_eave_b': 'towards eave B'}
+"""What is said of what a program is told by name, where it is not the same."""
 SENTENCES = {
     'regular': (
         'Held <square.common.held>: mark plumb along the tongue (<measure square.common.plumb_on_tongue>), level along '
@@ -218,8 +220,8 @@ SENTENCES = {
         'Drop the hip <measure drop.plumb> in, plumb, which its bird’s mouth has already; on <drop.gap_on> it then lies '
         '<measure drop.gap_plumb> in under the roof plane.',
         'Or slide it <measure slide.aside> in <slide.way> and drop it <measure slide.drop_plumb> in: jacks of A '
-        '<slide.jacks_of_a.become> by <measure slide.jacks_of_a.by_level> in, jacks of B <slide.jacks_of_b.become> by '
-        '<measure slide.jacks_of_b.by_level> in, level.',
+        '<slide.jacks_of_a.become> by <measure slide.jacks_of_a.by.level> in, jacks of B <slide.jacks_of_b.become> by '
+        '<measure slide.jacks_of_b.by.level> in, level.',
     ),
     'eight sides': (
         'Plates: ends cut <angle plan.plate_miter> from square. Smallest center post '
@@ -241,10 +243,10 @@ def figure(wanted: str, told: Told, group: str = '') -> str:
     how, space, key = wanted.rpartition(' ')
     key = f'{group}{key}'
     if not space:
-        return str(told[key])
+        return WORDS.get(str(told[key]), str(told[key]))
     if how == 'angle':
-        return f'{decimal(mpf(told[f"{key}_deg"]), 2)}°'
-    measure, exact = str(told[f'{key}_text']).removesuffix(' in'), mpf(told[f'{key}_in'])
+        return f'{decimal(mpf(told[f"{key}.degrees"]), 2)}°'
+    measure, exact = str(told[f'{key}.text']), mpf(told[f'{key}.inches'])
     if how == 'measure':
         return measure
     if how == 'exact':

@@ -141,12 +141,12 @@ def tail(at, height, overhang=OVERHANG) -> Told:
     }
 
 
-def hip_tails(at) -> Told:
-    """Return the tails of hip and valley at a regular corner."""
-    fascia = sawn.fascia(at, OVERHANG)
+def hip_tails(at, overhang=OVERHANG) -> Told:
+    """Return the tails of hip and valley, and their sides to the fascia of A."""
+    fascia = sawn.fascia(at, overhang)
     return inches(
         hip_valley=sawn.towards_tail(at, HIP, CENTER, fascia),
-        hip_sides=sawn.towards_tail(at, HIP, RIGHT, fascia),
-        valley_sides=sawn.towards_tail(at, VALLEY, LEFT, fascia),
+        hip_side=sawn.towards_tail(at, HIP, RIGHT, fascia),
+        valley_side=sawn.towards_tail(at, VALLEY, LEFT, fascia),
         hip_plumb_cut=tails.hip_plumb_cut_length(at, real(DEPTHS[HIPS])),
     )

@@ -16,7 +16,6 @@ from labels.found_cheeks import cheek, of_hip, of_jack, past_scale
 from labels.found_seats import common_seat, height_of_commons, hip_seat, tail
 from labels.told import (
     DATA_PLACES,
-    DEGREE_PLACES,
     HIP,
     HIPS,
     OVERHANG,
@@ -50,7 +49,7 @@ def many_sides(at, pitch: str, sides: int) -> Told:
     groups = {
         'plan': {
             'sides': sides,
-            'corner_deg': decimal(mp.degrees(unequal.corner_degrees(at)), DEGREE_PLACES),
+            **turns(corner=unequal.corner_degrees(at)),
             **turns(plate_miter=unequal.plate_cut(at)),
             **inches(apothem=RUN, side=unequal.side(at, RUN), middle_to_corner=hip_run(at, RUN)),
         },
@@ -81,7 +80,7 @@ def many_sides(at, pitch: str, sides: int) -> Told:
             **tail(at, height),
             **inches(
                 hip=sawn.towards_tail(at, HIP, CENTER, fascia),
-                hip_sides=sawn.towards_tail(at, HIP, RIGHT, fascia),
+                hip_side=sawn.towards_tail(at, HIP, RIGHT, fascia),
                 hip_plumb_cut=tails.hip_plumb_cut_length(at, real(DEPTHS[HIPS])),
             ),
         },

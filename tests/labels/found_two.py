@@ -7,34 +7,31 @@ from oracle import cuts, hip_ends, sawn, seats, tails, unequal
 from oracle.corner import common_length, hip_length, hip_plan_angle, hip_run, rise, run_of_b
 from oracle.planes import LEVEL, meet
 from oracle.rounding import decimal
-from oracle.sawn import CENTER, LEFT, RIGHT
 
 from labels.expected import DEPTHS
 from labels.found import (
     asked,
     backing,
-    commons_sawn,
     drop,
     heights,
     held,
     jacks,
     miters,
     plumb_and_level,
+    sawn_lengths,
     shortened,
 )
 from labels.found_cheeks import cheeks
-from labels.found_seats import common_seat, height_of_commons, hip_seat, tail, valley_seat
+from labels.found_seats import common_seat, height_of_commons, hip_seat, hip_tails, tail, valley_seat
 from labels.told import (
-    DEGREE_PLACES,
+    DATA_PLACES,
     HIP,
     HIPS,
     OVERHANG,
     RAFTER,
     RAFTERS,
-    RIDGE,
     RUN,
     SEAT,
-    VALLEY,
     VALLEYS,
     Told,
     grouped,
@@ -59,44 +56,18 @@ def hip_of_two(at) -> Told:
     }
 
 
-def sawn_of_two(at) -> Told:
-    """Return members of two pitches as sawn."""
-    run_b = run_of_b(at, RUN)
-    faces = {'a': sawn.ridge_face(at, RUN, RIDGE), 'b': sawn.ridge_face_b(at, RUN, RIDGE)}
-    commons = {'a': sawn.common_face(at, RUN, RAFTER), 'b': sawn.common_face_b(at, RUN, RAFTER)}
-
-    def to(thickness, side, cut):
-        return sawn.to_cut(at, thickness, side, cut)[1]
-
-    told = inches(
-        **{f'{name}_a': long for name, long in commons_sawn(at, RUN).items()},
-        **{f'{name}_b': long for name, long in commons_sawn(at.turned, run_b).items()},
-        hip_between_commons_center_line=min(to(HIP, CENTER, face) for face in commons.values()),
-        hip_between_commons_side_a=to(HIP, RIGHT, commons['a']),
-        hip_between_commons_side_b=to(HIP, LEFT, commons['b']),
-    )
-    for name, thickness in (('hip', HIP), ('valley', VALLEY)):
-        for side, face in faces.items():
-            ends = [to(thickness, edge, face) for edge in (LEFT, RIGHT)]
-            told |= inches(
-                **{
-                    f'{name}_at_ridge_over_{side}_long_point': max(ends),
-                    f'{name}_at_ridge_over_{side}_short_point': min(ends),
-                }
-            )
+def double_cheek(at) -> Told:
+    """Return where the two cheeks of a hip between commons meet."""
     aside = hip_ends.point_aside(at, RAFTER, RAFTER)
-    return (
-        told
-        | inches(double_cheek_point_aside=abs(aside))
-        | {'double_cheek_point': f'towards side {"B" if aside > 0 else "A"}'}
-    )
+    return {**inches(aside=abs(aside)), 'point': f'towards_side_{"b" if aside > 0 else "a"}'}
 
 
 def side(at, pitch: str, run, seat, height, overhang) -> Told:
     """Return one side of a corner of two pitches, as side A."""
     groups = {
         'seat': inside('common', common_seat(at, seat)),
-        'tail': tail(at, height, overhang),
+        'tail': {**tail(at, height, overhang), **hip_tails(at, overhang)},
+        'sawn': sawn_lengths(at, run),
         'length': inches(run=run, common=common_length(at, run), rise=rise(at, run)),
         'cut': plumb_and_level('common', cuts.plumb_cut(at), cuts.level_cut(at)),
         'shortening': shortened(at),
@@ -120,7 +91,7 @@ def slid(at) -> Told:
     }
     told = {
         **inches(aside=unequal.slide(flat, HIP), drop_plumb=unequal.slid_drop(flat, HIP)),
-        'way': 'towards eave B',
+        'way': 'towards_eave_b',
     }
     for name, (become, both) in ways.items():
         told |= inside(name, {'become': become, **level_and_along(by=both)})
@@ -136,14 +107,9 @@ def _hip_slid(at, flat, ridge):
 
 
 def seats_of_two(at) -> Told:
-    """Return seats of two pitches that stand at one height above plate."""
+    """Return seats of the hips and valleys of two pitches that stand at one height above plate."""
     height = height_of_commons(at)
     return {
-        **inches(
-            height_above_plate=height,
-            seat_a=SEAT,
-            seat_b=seats.seat_of_height(at.turned, real(DEPTHS[RAFTERS]), height),
-        ),
         **inside('hip_dropped', hip_seat(at, height, HIPS, HIP)),
         **inside('hip_backed', hip_seat(at, height, HIPS)),
         **inside('valley', valley_seat(at, height, VALLEYS)),
@@ -151,22 +117,11 @@ def seats_of_two(at) -> Told:
 
 
 def eaves(at) -> Told:
-    """Return the eaves of two pitches: overhangs that end at one height, or one plate raised."""
-    other = tails.matching_overhang(at, OVERHANG)
-    a, b = sawn.fascia(at, OVERHANG), sawn.fascia_b(at, other)
+    """Return the eaves of two pitches: one plate raised, so that equal overhangs end at one height."""
     falls = [tails.fall(one, OVERHANG) for one in (at, at.turned)]
     return {
-        **inches(
-            overhang_a=OVERHANG,
-            overhang_b=other,
-            hip_valley_tail=sawn.towards_tail(at, HIP, CENTER, a),
-            hip_tail_side_a=sawn.towards_tail(at, HIP, RIGHT, a),
-            hip_tail_side_b=sawn.towards_tail(at, HIP, LEFT, b),
-            valley_tail_side_a=sawn.towards_tail(at, VALLEY, LEFT, a),
-            valley_tail_side_b=sawn.towards_tail(at, VALLEY, RIGHT, b),
-            raise_for_equal_overhangs=abs(falls[0] - falls[1]),
-        ),
-        'raised': f'plate {"A" if falls[0] > falls[1] else "B"}',
+        **inches(raise_for_equal_overhangs=abs(falls[0] - falls[1])),
+        'raised': f'plate_{"a" if falls[0] > falls[1] else "b"}',
     }
 
 
@@ -182,16 +137,16 @@ def two_pitches(at, pitches: tuple[str, str]) -> Told:
     seat_b = seats.seat_of_height(at.turned, real(DEPTHS[RAFTERS]), height)
     overhang_b = tails.matching_overhang(at, OVERHANG)
     groups = {
-        '': {'corner_deg': decimal(at.degrees, DEGREE_PLACES)},
+        '': {'corner.degrees': decimal(at.degrees, DATA_PLACES)},
         'hip_valley': hip_of_two(at),
         'cut': plumb_and_level('hip_valley', cuts.hip_plumb_cut(at), cuts.hip_level_cut(at)),
         'square': square,
-        'sawn': sawn_of_two(at),
+        'double_cheek': double_cheek(at),
         'side_a': side(at, pitches[0], RUN, SEAT, height, OVERHANG),
         'side_b': side(at.turned, pitches[1], run_of_b(at, RUN), seat_b, height, overhang_b),
         'drop': {
             **inches(plumb=max(drops), gap_plumb=abs(drops[0] - drops[1])),
-            'gap_on': f'side {"AB"[drops[0] > drops[1]]}',
+            'gap_on': f'side_{"ab"[drops[0] > drops[1]]}',
         },
         'slide': slid(at),
         'seat': seats_of_two(at),

@@ -1,4 +1,4 @@
-"""How `find` tells a program its figures: each under a name with its unit, in decimals and as a tape shows it."""
+"""How `find` tells a program its figures: a length in decimals of an inch and as a tape shows it, an angle in degrees."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from fractions import Fraction
 from fifty_digits import mp
 from oracle.rounding import decimal, least, limit, no_fewer_parts, part, whole_parts
 
-DATA_PLACES, DEGREE_PLACES = 9, 6
+DATA_PLACES = 9
 SPACINGS = {'12': Fraction(12), '16': Fraction(16), '19.2': Fraction(96, 5), '24': Fraction(24)}
 RUN = Fraction(125)
 RIDGE, HIP, VALLEY, RAFTER = Fraction(3, 4), Fraction(7, 2), Fraction(5, 2), Fraction(7, 4)
@@ -15,11 +15,7 @@ SEAT, OVERHANG, PLATE = Fraction(7, 2), Fraction(16), Fraction(372)
 RAFTERS, HIPS, VALLEYS = '2×8', '2×10', '2×12'
 FACE = Fraction(11, 2)
 """Height of a fascia's plumb cut above a soffit, where nothing else is asked."""
-MARKS = (
-    'not past a quarter of the depth',
-    'past a quarter of the depth: a mark to look at, local code decides',
-    'past a third of the depth: a mark to look at, local code decides',
-)
+MARKS = ('within_a_quarter', 'past_a_quarter', 'past_a_third')
 Told = dict[str, object]
 
 
@@ -27,8 +23,13 @@ def inches(**figures) -> Told:
     """Return lengths under their names: in decimals, and as a tape shows them."""
     told: Told = {}
     for name, value in figures.items():
-        told |= {f'{name}_in': decimal(value, DATA_PLACES), f'{name}_text': f'{part(value)} in'}
+        told |= length(name, decimal(value, DATA_PLACES), part(value))
     return told
+
+
+def length(name: str, exact: str, text: str) -> Told:
+    """Return one length under its name."""
+    return {f'{name}.inches': exact, f'{name}.text': text}
 
 
 def at_most(**figures) -> Told:
@@ -36,10 +37,7 @@ def at_most(**figures) -> Told:
     told: Told = {}
     for name, value in figures.items():
         count = whole_parts(value, 10**DATA_PLACES)
-        told |= {
-            f'{name}_in': decimal(Fraction(count, 10**DATA_PLACES), DATA_PLACES),
-            f'{name}_text': f'{limit(value)} in',
-        }
+        told |= length(name, decimal(Fraction(count, 10**DATA_PLACES), DATA_PLACES), limit(value))
     return told
 
 
@@ -48,29 +46,26 @@ def at_least(**figures) -> Told:
     told: Told = {}
     for name, value in figures.items():
         count = no_fewer_parts(value, 10**DATA_PLACES)
-        told |= {
-            f'{name}_in': decimal(Fraction(count, 10**DATA_PLACES), DATA_PLACES),
-            f'{name}_text': f'{least(value)} in',
-        }
+        told |= length(name, decimal(Fraction(count, 10**DATA_PLACES), DATA_PLACES), least(value))
     return told
 
 
 def turns(**angles) -> Told:
     """Return angles under their names, in degrees."""
-    return {f'{name}_deg': decimal(mp.degrees(angle), DEGREE_PLACES) for name, angle in angles.items()}
+    return {f'{name}.degrees': decimal(mp.degrees(angle), DATA_PLACES) for name, angle in angles.items()}
 
 
 def level_and_along(**figures) -> Told:
     """Return pairs of lengths, level and along the top edge."""
     told: Told = {}
     for name, (level, along) in figures.items():
-        told |= inches(**{f'{name}_level': level, f'{name}_along': along})
+        told |= inside(name, inches(level=level, along=along))
     return told
 
 
 def spaced(said: str, on) -> Told:
     """Return a spacing as it was asked for."""
-    return {'spacing_in': decimal(on, DATA_PLACES), 'spacing_text': f'{said} in'}
+    return length('spacing', decimal(on, DATA_PLACES), said)
 
 
 def inside(name: str, told: Told) -> Told:

@@ -4,7 +4,7 @@ A's eave runs along x; the plates' corner is the origin. A line along a member's
 line over that corner, or over the plate line, by its level part over the cosine of the member's own slope.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cached_property
 
@@ -12,10 +12,9 @@ import pytest
 from fifty_digits import mp, mpf
 from oracle.planes import LEVEL, Plane, dot, level, meet, member, roof_corner, scaled, size
 
-from tablegen.roof.corner import corner_sides, two_pitches
-from tablegen.roof.question import RoofQuestion
-from tablegen.roof.readings import as_data
-from tablegen.roof.roof import roof_findings
+from layouts.told.walk import as_data
+from tablegen.roof.answer import answer
+from tablegen.roof.question import RoofQuestion, TwoPitches
 from tablegen.written.pitches import pitch
 from tablegen.written.stocks import stock
 
@@ -54,8 +53,8 @@ class Case:
 
     @cached_property
     def told(self):
-        a, b = corner_sides(ask(self.rise_a), pitch(self.rise_b), Fraction(self.angle))
-        return as_data(two_pitches(a, b, Fraction(self.angle)))
+        asked = replace(ask(self.rise_a), roof=TwoPitches(pitch(self.rise_b), Fraction(self.angle)))
+        return as_data(answer(asked))['two_pitches']
 
     @cached_property
     def roof(self):
@@ -134,32 +133,44 @@ def near(told, model):
 def test_hips_and_valleys_to_a_ridge_have_a_long_and_a_short_point(pair, side):
     for name, thickness in (('hip', HIP), ('valley', VALLEY)):
         points = [pair.on_hip(thickness, where, pair.ridge_face(side)) for where in 'ab']
-        key = f'{name}_at_ridge_over_{side}'
-        assert near(pair.told['sawn'][f'{key}_long_point_in'], max(points))
-        assert near(pair.told['sawn'][f'{key}_short_point_in'], min(points))
+        told = pair.told[f'side_{side}']['sawn']
+        assert near(told[f'{name}_at_ridge_long_point']['inches'], max(points))
+        assert near(told[f'{name}_at_ridge_short_point']['inches'], min(points))
         cheek = pair.told[f'side_{side}']['cheek'][f'{name}_at_ridge']
-        assert near(cheek['long_to_short_point_along_in'], max(points) - min(points))
+        assert near(cheek['long_to_short_point']['along']['inches'], max(points) - min(points))
 
 
 @EACH
 def test_a_hip_between_commons_stops_at_the_first_face_and_each_side_at_its_own(pair):
-    told, faces = pair.told['sawn'], {side: pair.common_face(side) for side in 'ab'}
+    faces = {side: pair.common_face(side) for side in 'ab'}
     center = min(pair.on_hip(HIP, 'center', faces[side]) for side in 'ab')
 
-    assert near(told['hip_between_commons_center_line_in'], center)
     for side in 'ab':
-        assert near(told[f'hip_between_commons_side_{side}_in'], pair.on_hip(HIP, side, faces[side]))
+        told = pair.told[f'side_{side}']['sawn']
+        assert near(told['hip_between_commons_point']['inches'], center)
+        assert near(told['hip_between_commons_side']['inches'], pair.on_hip(HIP, side, faces[side]))
+
+
+@EACH
+def test_a_valley_between_ridges_stops_at_the_first_face_and_each_side_at_its_own(pair):
+    faces = {side: pair.ridge_face(side) for side in 'ab'}
+    center = min(pair.on_hip(VALLEY, 'center', faces[side]) for side in 'ab')
+
+    for side, away in (('a', 'b'), ('b', 'a')):  # a valley's side at A's ridge is the one away from its plane
+        told = pair.told[f'side_{side}']['sawn']
+        assert near(told['valley_between_ridges_point']['inches'], center)
+        assert near(told['valley_between_ridges_side']['inches'], pair.on_hip(VALLEY, away, faces[side]))
 
 
 @EACH
 def test_the_point_of_a_double_cheek_lies_where_the_two_faces_cross(pair):
-    told = pair.told['sawn']
+    told = pair.told['double_cheek']
     at = meet(pair.common_face('a'), pair.common_face('b'), LEVEL)
     aside = pair.hip(HIP).center.height(at)  # the normal is on the left of the hip, towards B
-    way = 'on the center line' if abs(aside) < NEAR else f'towards side {"B" if aside > 0 else "A"}'
+    way = 'on_the_center_line' if abs(aside) < NEAR else f'towards_side_{"b" if aside > 0 else "a"}'
 
-    assert near(told['double_cheek_point_aside_in'], abs(aside))
-    assert told['double_cheek_point'] == way
+    assert near(told['aside']['inches'], abs(aside))
+    assert told['point'] == way
 
 
 @EACH
@@ -169,13 +180,13 @@ def test_tails_reach_their_fascias(pair, side):
     fall = mpf(OUT) * mpf(pair.rise_a) / 12
     out = fall / (mpf(pair.rise_a if side == 'a' else pair.rise_b) / 12)
     fascia = Plane(pair.inwards(side), -out)
-    told = pair.told['eaves']
+    told = pair.told[f'side_{side}']['tail']
 
-    assert near(told[f'overhang_{side}_in'], out)
-    assert near(told['hip_valley_tail_in'], -pair.on_hip(HIP, 'center', fascia))
-    assert near(told[f'hip_tail_side_{side}_in'], -pair.on_hip(HIP, side, fascia))
+    assert near(told['overhang']['inches'], out)
+    assert near(told['hip_valley']['inches'], -pair.on_hip(HIP, 'center', fascia))
+    assert near(told['hip_side']['inches'], -pair.on_hip(HIP, side, fascia))
     over_eave = 'b' if side == 'a' else 'a'  # a valley's side over A's eave is the one away from its plane
-    assert near(told[f'valley_tail_side_{side}_in'], -pair.on_hip(VALLEY, over_eave, fascia))
+    assert near(told['valley_side']['inches'], -pair.on_hip(VALLEY, over_eave, fascia))
 
 
 @EACH
@@ -187,10 +198,10 @@ def test_each_hip_jack_is_told_to_its_points(pair, side):
     assert [row['number'] for row in rows] == list(range(1, len(rows) + 1))
     for row in rows:
         center, long, short = pair.jack(side, row['number'], HIP, below=True)
-        assert near(row['line_length_in'], center)
-        assert near(row['long_point_in'], long)
-        assert near(row['short_point_in'], short)
-        assert row['spacing_in'] == '16.000000000'
+        assert near(row['line_length']['inches'], center)
+        assert near(row['long_point']['inches'], long)
+        assert near(row['short_point']['inches'], short)
+        assert row['spacing']['inches'] == '16.000000000'
     assert pair.jack(side, len(rows) + 1, HIP, below=True)[0] >= whole - NEAR  # the next would pass the ridge
 
 
@@ -205,36 +216,24 @@ def test_each_valley_jack_is_told_from_its_cut_at_the_ridge(pair, side):
     assert rows
     for row in rows:
         center, high, low = pair.jack(side, row['number'], VALLEY, below=False)
-        assert near(row['line_length_in'], whole - center)
-        assert near(row['long_point_in'], whole - off - low)
-        assert near(row['short_point_in'], whole - off - high)
+        assert near(row['line_length']['inches'], whole - center)
+        assert near(row['long_point']['inches'], whole - off - low)
+        assert near(row['short_point']['inches'], whole - off - high)
 
 
 @pytest.mark.parametrize('rise', ['5', '7.5', '12'])
 def test_a_regular_roof_says_what_a_corner_of_one_pitch_says(rise):
     """The one road: the plain answer is that of a corner whose two sides are alike, number for number."""
-    plain = {group.key: as_data(group) for group in roof_findings(ask(rise))}
+    plain = as_data(answer(ask(rise)))
     corner = Case(rise, rise, 90).told
-    side = corner['side_a']
 
-    for key in ('shortening', 'jack', 'cheek', 'backing', 'drop', 'trim'):
-        assert plain[key] == side[key]
-    assert plain['seat']['common'] == side['seat']['common']
+    for side in (corner['side_a'], corner['side_b']):
+        for key in ('shortening', 'sawn', 'jack', 'tail', 'cheek', 'backing', 'drop', 'trim'):
+            assert plain[key] == side[key]
+        assert plain['seat']['common'] == side['seat']['common']
     for key in ('hip_dropped', 'hip_backed', 'valley'):
         assert plain['seat'][key] == corner['seat'][key]
-    assert plain['length']['hip_valley_in'] == corner['hip_valley']['length_in']
-    assert plain['tail']['hip_sides_in'] == corner['eaves']['hip_tail_side_a_in']
-    assert plain['tail']['valley_sides_in'] == corner['eaves']['valley_tail_side_b_in']
-    for mine, theirs in (
-        ('hip_between_commons_point_in', 'hip_between_commons_center_line_in'),
-        ('hip_between_commons_sides_in', 'hip_between_commons_side_b_in'),
-        ('hip_at_ridge_long_point_in', 'hip_at_ridge_over_a_long_point_in'),
-        ('hip_at_ridge_short_point_in', 'hip_at_ridge_over_b_short_point_in'),
-        ('valley_at_ridge_long_point_in', 'valley_at_ridge_over_b_long_point_in'),
-        ('end_common_hips_on_ridge_in', 'end_common_hips_on_ridge_b_in'),
-        ('common_in', 'common_a_in'),
-    ):
-        assert plain['sawn'][mine] == corner['sawn'][theirs]
+    assert plain['length']['hip_valley'] == corner['hip_valley']['length']
 
 
 @pytest.mark.parametrize('pair', CASES[:3], ids=str)
@@ -249,10 +248,13 @@ def test_the_end_common_stops_at_the_ridges_end_in_both_arrangements(pair):
     )
 
     assert abs(dot(end, pair.roof.in_b) - run_b) < NEAR
-    assert near(told['between_commons_level_in'], real(RAFTER) / 2)
-    assert near(told['hips_on_ridge_level_in'], run_b - cheek_end)
-    assert near(pair.told['sawn']['end_common_between_commons_b_in'], (run_b - real(RAFTER) / 2) * slope)
-    assert near(pair.told['sawn']['end_common_hips_on_ridge_b_in'], cheek_end * slope)
+    assert near(told['between_commons']['level']['inches'], real(RAFTER) / 2)
+    assert near(told['hips_on_ridge']['level']['inches'], run_b - cheek_end)
+    assert near(
+        pair.told['side_b']['sawn']['end_common_between_commons']['inches'],
+        (run_b - real(RAFTER) / 2) * slope,
+    )
+    assert near(pair.told['side_b']['sawn']['end_common_hips_on_ridge']['inches'], cheek_end * slope)
     side_of_common = Plane(pair.roof.eave_b, mpf(RUN) - real(RAFTER) / 2)
     on_hip = dot(meet(hip.left, side_of_common, LEVEL), pair.roof.in_b)
-    assert near(told['clip_in'], cheek_end - on_hip)
+    assert near(told['clip']['inches'], cheek_end - on_hip)

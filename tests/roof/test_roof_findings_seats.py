@@ -3,6 +3,7 @@
 The plates' tops are at z = 0, their outer faces plumb over the eave lines; the corner is the origin.
 """
 
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
@@ -21,11 +22,9 @@ from oracle.planes import (
     square_top,
 )
 
-from tablegen.roof.corner import corner_sides, two_pitches
-from tablegen.roof.question import RoofQuestion
-from tablegen.roof.readings import as_data
-from tablegen.roof.roof import roof_findings
-from tablegen.roof.sides import many_sides, sided
+from layouts.told.walk import as_data
+from tablegen.roof.answer import answer
+from tablegen.roof.question import ManySided, RoofQuestion, TwoPitches
 from tablegen.written.pitches import pitch
 from tablegen.written.stocks import stock
 
@@ -46,6 +45,11 @@ def ask(rise):
         hip_in=Fraction(7, 2),
         valley_in=Fraction(5, 2),
     )
+
+
+def two_pitches(rise_a, rise_b, angle):
+    asked = replace(ask(rise_a), roof=TwoPitches(pitch(rise_b), Fraction(angle)))
+    return as_data(answer(asked))['two_pitches']
 
 
 def near(told, model):
@@ -99,11 +103,11 @@ class Stood:
         corner = tuple(-outwards * part / size(self.way) for part in self.way)
         notch = under.height(corner)
         return {
-            'height_above_plate_in': height,
-            'heel_in': heel,
-            'seat_in': seat,
-            'notch_depth_in': notch,
-            'stock_left_in': -top.height(corner),
+            'height_above_plate': height,
+            'heel': heel,
+            'seat': seat,
+            'notch_depth': notch,
+            'stock_left': -top.height(corner),
         }
 
     def back(self):
@@ -118,30 +122,27 @@ class Stood:
 
 
 def same(told, model):
-    assert all(near(told[key], value) for key, value in model.items())
+    assert all(near(told[key]['inches'], value) for key, value in model.items())
 
 
 @pytest.mark.parametrize(('rise_a', 'rise_b', 'angle'), PAIRS)
 def test_hips_and_valleys_have_heel_and_seat_of_their_own_stock(rise_a, rise_b, angle):
-    a, b = corner_sides(ask(rise_a), pitch(rise_b), Fraction(angle))
-    told = as_data(two_pitches(a, b, Fraction(angle)))
+    told = two_pitches(rise_a, rise_b, angle)
     stood = Stood(rise_a, rise_b, angle)
 
     same(told['seat']['hip_dropped'], stood.mouth(stood.dropped(), DEPTHS['2x10'], HIP, mpf(0)))
     same(told['seat']['hip_backed'], stood.mouth(stood.backed(), DEPTHS['2x10'], HIP, mpf(0)))
     same(told['seat']['valley'], stood.mouth(stood.backed(), DEPTHS['2x12'], VALLEY, stood.back()))
-    assert near(told['seat']['valley']['heel_back_in'], stood.back())
-    assert near(told['side_b']['seat']['common']['height_above_plate_in'], stood.height)
+    assert near(told['seat']['valley']['heel_back']['inches'], stood.back())
+    assert near(told['side_b']['seat']['common']['height_above_plate']['inches'], stood.height)
     seat_b = (DEPTHS['2x8'] * mp.sqrt(1 + stood.slopes[1] ** 2) - stood.height) / stood.slopes[1]
-    assert near(told['side_b']['seat']['common']['seat_in'], seat_b)
-    assert near(told['seat']['seat_b_in'], seat_b)
+    assert near(told['side_b']['seat']['common']['seat']['inches'], seat_b)
 
 
 @pytest.mark.parametrize(('rise_a', 'rise_b', 'angle'), PAIRS)
 def test_the_greater_drop_leaves_a_gap_on_the_other_side(rise_a, rise_b, angle):
     """How far the dropped hip's two edges lie under the planes, plumb: one in its plane, the other not."""
-    a, b = corner_sides(ask(rise_a), pitch(rise_b), Fraction(angle))
-    told = as_data(two_pitches(a, b, Fraction(angle)))['drop']
+    told = two_pitches(rise_a, rise_b, angle)['drop']
     stood = Stood(rise_a, rise_b, angle)
     top, board = stood.dropped(), stood.board(HIP)
     over_corner = plane(ORIGIN, stood.way)
@@ -152,27 +153,29 @@ def test_the_greater_drop_leaves_a_gap_on_the_other_side(rise_a, rise_b, angle):
     wide = max(gaps, key=lambda name: gaps[name])
 
     assert min(gaps.values()) < NEAR
-    assert near(told['gap_plumb_in'], gaps[wide])
-    assert told['gap_on'] == (f'side {wide}' if gaps[wide] > NEAR else 'neither side')
+    assert near(told['gap_plumb']['inches'], gaps[wide])
+    assert told['gap_on'] == (f'side_{wide.lower()}' if gaps[wide] > NEAR else 'neither_side')
     low = meet(stood.backed(), board.center, over_corner)[2] - meet(top, board.center, over_corner)[2]
-    assert near(told['plumb_in'], low)
+    assert near(told['plumb']['inches'], low)
 
 
 @pytest.mark.parametrize(('rise_a', 'rise_b', 'angle'), [*PAIRS, ('7.5', '5', 100)])
 def test_a_slid_hip_has_both_edges_in_their_planes_and_changes_the_jacks(rise_a, rise_b, angle):
     """The hip moved aside as told and dropped as told; jacks then meet its center line elsewhere."""
-    a, b = corner_sides(ask(rise_a), pitch(rise_b), Fraction(angle))
-    told = as_data(two_pitches(a, b, Fraction(angle)))['slide']
+    told = two_pitches(rise_a, rise_b, angle)['slide']
     stood = Stood(rise_a, rise_b, angle)
     board = stood.board(HIP)
-    aside = mpf(told['aside_in']) * {'towards eave A': -1, 'not needed': 0, 'towards eave B': 1}[told['way']]
+    aside = (
+        mpf(told['aside']['inches'])
+        * {'towards_eave_a': -1, 'not_needed': 0, 'towards_eave_b': 1}[told['way']]
+    )
     over_corner = plane(ORIGIN, stood.way)
     lows = [
         meet(stood.backed(), board.center, over_corner)[2] - meet(own, side.moved(aside), over_corner)[2]
         for side, own in ((board.right, stood.a), (board.left, stood.b))
     ]
 
-    assert all(near(told['drop_plumb_in'], low) for low in lows)
+    assert all(near(told['drop_plumb']['inches'], low) for low in lows)
     moved = board.center.moved(aside)
     for name, eave, inwards in (
         ('jacks_of_a', stood.roof.eave_a, stood.roof.in_a),
@@ -180,24 +183,24 @@ def test_a_slid_hip_has_both_edges_in_their_planes_and_changes_the_jacks(rise_a,
     ):
         jack = Plane(eave, mpf(48))
         longer = dot(meet(jack, moved, LEVEL), inwards) - dot(meet(jack, board.center, LEVEL), inwards)
-        word = 'as they were' if abs(longer) < NEAR else 'longer' if longer > 0 else 'shorter'
+        word = 'as_they_were' if abs(longer) < NEAR else 'longer' if longer > 0 else 'shorter'
         assert told[name]['become'] == word
-        assert abs(mpf(told[name]['by_level_in']) - abs(longer)) < 4 * NEAR
+        assert abs(mpf(told[name]['by']['level']['inches']) - abs(longer)) < 4 * NEAR
 
 
 def test_the_issue_of_a_valley_at_eight_in_twelve():
     """2×8, 3 1/2 seat, 1 1/2 valley: seat D·√(1 + 2/9)/(√2/3) …, worked in planes above; here 4.2186 and 1.9886."""
-    found = {group.key: as_data(group) for group in roof_findings(RoofQuestion(pitch('8'), Fraction(120)))}
+    found = as_data(answer(RoofQuestion(pitch('8'), Fraction(120))))
 
-    assert found['seat']['valley']['seat_in'].startswith('4.2185')
-    assert found['seat']['valley']['seat_text'] == '4 3/16 in'
-    assert found['seat']['valley']['heel_in'].startswith('1.9886')
-    assert found['seat']['valley']['heel_text'] == '2 in'
-    assert found['seat']['hip_dropped']['seat_in'] == found['seat']['valley']['seat_in']
+    assert found['seat']['valley']['seat']['inches'].startswith('4.2185')
+    assert found['seat']['valley']['seat']['text'] == '4 3/16'
+    assert found['seat']['valley']['heel']['inches'].startswith('1.9886')
+    assert found['seat']['valley']['heel']['text'] == '2'
+    assert found['seat']['hip_dropped']['seat']['inches'] == found['seat']['valley']['seat']['inches']
 
 
 def test_a_many_sided_roof_has_no_valley():
-    roof = as_data(many_sides(sided(ask('8'), 8), 8))
+    roof = as_data(answer(replace(ask('8'), roof=ManySided(8))))['many_sided']
     stood = Stood('8', '8', 135)
 
     assert set(roof['seat']) == {'common', 'hip_dropped', 'hip_backed'}

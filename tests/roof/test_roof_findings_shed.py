@@ -1,14 +1,15 @@
 """Findings of a shed: what comes off at a wall or a ledger, and what is not there."""
 
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
 from fifty_digits import mp, mpf
 
-from tablegen.roof.question import RoofQuestion
-from tablegen.roof.readings import as_data
-from tablegen.roof.shed import Shed, shed_findings
-from tablegen.roof.side import side_a
+from layouts.told.walk import as_data
+from tablegen.roof.answer import answer
+from tablegen.roof.names import Against
+from tablegen.roof.question import RoofQuestion, Shed
 from tablegen.written.pitches import pitch
 
 RISE, RUN, LEDGER = mpf('4.5'), mpf(100), Fraction(7, 4)
@@ -17,8 +18,8 @@ NEAR = mpf('0.51e-9')
 
 
 def found(against, run_to='wall', ledger=LEDGER):
-    shed = Shed(against, ledger if against == 'ledger' else Fraction(0), run_to)
-    return {group.key: as_data(group) for group in shed_findings(side_a(ASK), shed)}
+    shed = Shed(Against(against), ledger if against == 'ledger' else Fraction(0), Against(run_to))
+    return as_data(answer(replace(ASK, roof=shed)))
 
 
 def near(told, model):
@@ -36,18 +37,28 @@ def test_the_whole_ledger_comes_off_a_run_to_the_wall_and_nothing_else_ever(agai
     stretch = mp.sqrt(1 + slope**2)
     height = mpf('7.25') * stretch - mpf('3.5') * slope
 
-    assert near(told['shed']['off_level_in'], off)
-    assert near(told['shed']['off_along_in'], off * stretch)
-    assert near(told['shed']['sawn_in'], (RUN - off) * stretch)
-    assert near(told['shed']['top_at_upper_end_in'], height + (RUN - off) * slope)
-    assert near(told['length']['rafter_in'], RUN * stretch)
-    assert near(told['length']['rise_in'], RUN * slope)
+    assert near(told['shed']['off']['level']['inches'], off)
+    assert near(told['shed']['off']['along']['inches'], off * stretch)
+    assert near(told['shed']['sawn']['inches'], (RUN - off) * stretch)
+    assert near(told['shed']['top_at_upper_end']['inches'], height + (RUN - off) * slope)
+    assert near(told['length']['rafter']['inches'], RUN * stretch)
+    assert near(told['length']['rise']['inches'], RUN * slope)
 
 
 def test_it_has_no_ridge_hip_valley_or_jack():
     for against in ('wall', 'ledger'):
         told = found(against)
-        assert set(told) == {'length', 'cut', 'square', 'shed', 'seat', 'tail', 'gable_stud', 'area'}
+        assert set(told) == {
+            'length',
+            'cut',
+            'square',
+            'shed',
+            'seat',
+            'tail',
+            'gable_stud',
+            'area',
+            'caution',
+        }
         assert not [
             word for word in ('ridge_', 'hip_', 'valley', 'jack_', 'common') if word in str(_keys(told))
         ]
@@ -60,7 +71,7 @@ def _keys(told):
 
 def test_it_says_what_it_stands_against():
     assert (found('wall')['shed']['against'], found('ledger')['shed']['against']) == ('wall', 'ledger')
-    assert found('ledger')['shed']['ledger_thickness_in'] == '1.750000000'
-    assert 'ledger_thickness_in' not in found('wall')['shed']
+    assert found('ledger')['shed']['ledger_thickness']['inches'] == '1.750000000'
+    assert 'ledger_thickness' not in found('wall')['shed']
     assert "the ledger's face" in found('ledger', 'ledger')['length']['from']
     assert "the wall's face" in found('ledger')['length']['from']

@@ -1,0 +1,148 @@
+"""Any record of an answer told as it is: its fields as an object for programs, or as lines for a terminal."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator, Sequence
+from dataclasses import fields, is_dataclass
+from enum import StrEnum
+from textwrap import wrap
+from typing import Any
+
+from layouts.told import dialect
+from layouts.told.columns import LEFT, MIXED, RIGHT, columns
+from layouts.words.caution import caution_source, caution_text
+from layouts.words.fields import label
+from layouts.words.roof import datum_words, name_words
+from layouts.words.say import _
+from tablegen.numbers.figure import DEGREE, INCH, Figure
+from tablegen.roof.called import Called
+from tablegen.roof.figures import PlumbLevel, TwoWays
+
+WIDTH = 80
+LONGEST_IN_A_COLUMN = 24
+"""Letters; longer words get lines of their own."""
+DATUM, FROM = 'datum', 'from'
+"""The field, or constant of a class, that names from which line a record's figures are measured; its key for programs."""
+
+
+def values_of(record: Any) -> dict[str, Any]:
+    """Return a record's fields by name, those that it has not left out."""
+    known = ((field.name, getattr(record, field.name)) for field in fields(record) if field.name != DATUM)
+    return {name: value for name, value in known if value is not None}
+
+
+def as_data(value: Any) -> Any:
+    """Return a record, or any value in one, for JSON: figures by the dialect, what is said by name as its name."""
+    match value:
+        case Figure():
+            return dialect.told(value)
+        case StrEnum():
+            return value.value
+        case Called():
+            return {
+                'name': value.caution.key,
+                'of': [one.value for one in value.of],
+                'text': caution_text(value.caution),
+                'source': caution_source(value.caution),
+            }
+        case tuple():
+            return [as_data(one) for one in value]
+        case _ if is_dataclass(value):
+            found = {name: as_data(one) for name, one in values_of(value).items()}
+            line = datum_words(getattr(value, DATUM, ()))
+            return found | {FROM: line} if line else found
+    return value
+
+
+def lines_of(record: Any, name: str) -> Iterator[str]:
+    """Return the lines of a record and of the records in it, each under its whole name."""
+    readings, tables, inner = _parted(record)
+    line = datum_words(getattr(record, DATUM, ()))
+    if readings or tables or line:
+        yield name
+    short = [(said, value) for said, value in readings if len(told(value)) <= LONGEST_IN_A_COLUMN]
+    if short:
+        rows = [(said, told(value), _exact(value)) for said, value in short]
+        yield from columns([('', '', ''), *rows], (LEFT, MIXED, RIGHT))[1:]
+    for said, value in readings:
+        if (said, value) not in short:
+            yield from wrapped(f'{said}: {told(value)}', '  ')
+    for said, table in tables:
+        yield from _table_lines(said, table)
+    if line:
+        yield from wrapped(f'({line})', '  ')
+    for said, one in inner:
+        yield from lines_of(one, f'{name}: {said}')
+
+
+def told(value: Any) -> str:
+    """Return a value as a person reads it; of a length the measure, without its unit."""
+    match value:
+        case Figure():
+            return value.text
+        case StrEnum():
+            return name_words(value)
+        case bool():
+            return _('yes') if value else _('no')
+    return str(value)
+
+
+def capital(words: str) -> str:
+    """Return words with a capital."""
+    return words[:1].upper() + words[1:]
+
+
+def wrapped(words: str, indent: str) -> list[str]:
+    """Return words in lines, those after the first further in."""
+    return wrap(words, WIDTH, initial_indent=indent, subsequent_indent=indent + '  ')
+
+
+Named = list[tuple[str, Any]]
+
+
+def _parted(record: Any) -> tuple[Named, Named, Named]:
+    """Return a record's single values, its tables and its records, by what each is called."""
+    readings: Named = []
+    tables: Named = []
+    inner: Named = []
+    for field, value in values_of(record).items():
+        if isinstance(value, (TwoWays, PlumbLevel)):
+            ways = values_of(value).items()
+            readings += [
+                (_('{what} {way}').format(what=label(field), way=label(way)), one) for way, one in ways
+            ]
+        elif isinstance(value, tuple):
+            tables += [(label(field), value)] if value else []
+        else:
+            (inner if is_dataclass(value) and not isinstance(value, Figure) else readings).append(
+                (label(field), value)
+            )
+    return readings, tables, inner
+
+
+def _table_lines(name: str, table: Sequence[Any]) -> Iterator[str]:
+    """Return records alike in columns under the names of their fields."""
+    heads = tuple(map(label, values_of(table[0])))
+    rows = [tuple(map(told, values_of(one).values())) for one in table]
+    if name not in heads:
+        yield f'  {name}'
+    for line in columns([heads, *rows], (MIXED,) * len(heads)):
+        yield f'  {line}'
+
+
+def _exact(value: Any) -> str:
+    unit = {INCH: 'in', DEGREE: 'deg'}.get(value.unit) if isinstance(value, Figure) else None
+    return f'{value.decimal} {unit}' if unit else ''
+
+
+def told_as(form: str, found: dict[str, Any]) -> str:
+    """Return some records by name, as 'json' or as lines."""
+    if form == 'json':
+        return json_text({name: as_data(one) for name, one in found.items()})
+    return '\n\n'.join('\n'.join(lines_of(one, capital(label(name)))) for name, one in found.items()) + '\n'
+
+
+def json_text(told: dict[str, Any]) -> str:
+    """Return an object as it is printed."""
+    return json.dumps(told, indent=2, ensure_ascii=False) + '\n'
