@@ -156,4 +156,4 @@ def datum_of(table: Table[S], columns: Sequence[Column[S]]) -> str:
     """Return from where to where some columns of a table are measured: what it says as a whole, then each clause once."""
     own = dict.fromkeys(say(column.datum) for column in columns if column.datum)
     whole = [say(table.datum)] if table.datum else []
-    return ' '.join([*whole, *(['; '.join(own)] if own else [])])
+    return ' '.join([*whole, *(['; '.join(own)] if own else [])]).rstrip(',;:')

@@ -9,7 +9,6 @@ from layouts.words.say import N_
 
 MESSAGES = {
     'head.number': N_('{number}'),
-    'head.size': N_('{number}'),
     'head.in_base': N_('in\n{base}'),
     'head.pitch': N_('pitch'),
     'head.run': N_('run'),

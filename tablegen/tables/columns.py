@@ -62,9 +62,9 @@ class Make(Generic[S]):
 
         return self._column(key, cell, datum, head, Kind.LENGTH, marks=marks)
 
-    def given(self, key: str, of: Callable[[S], Fraction], head: Message | None = None) -> Column[S]:
+    def given(self, key: str, of: Callable[[S], Fraction]) -> Column[S]:
         """Return a column of lengths that are what they are: thicknesses, legs."""
-        return self._column(key, of, '', head, Kind.LENGTH)
+        return self._column(key, of, '', None, Kind.LENGTH)
 
     def degrees(
         self,
@@ -97,11 +97,13 @@ class Make(Generic[S]):
             key, lambda it: decimal_figure(of(it), places, unit), datum, head, Kind.DECIMAL, unit
         )
 
-    def count(self, key: str, of: Callable[[S], int], head: Message | None = None) -> Column[S]:
+    def count(
+        self, key: str, of: Callable[[S], int], datum: str | Message = '', head: Message | None = None
+    ) -> Column[S]:
         """Return a column of whole numbers."""
-        return self._column(key, of, '', head, Kind.COUNT)
+        return self._column(key, of, datum, head, Kind.COUNT)
 
-    def word(self, key: str, of: Callable[[S], Message], head: Message | None = None) -> Column[S]:
+    def word(self, key: str, of: Callable[[S], Message], head: Message) -> Column[S]:
         """Return a column of words."""
         return self._column(key, of, '', head, Kind.WORD)
 

@@ -112,7 +112,7 @@ def _of_sides(settings: Settings, sides: int) -> Table[At]:
         make.length(
             'peak_12_and', lambda it: many_sided.peak_cheek(it.pitch.slope, sides).figure(), 'top_edge_12'
         ),
-        make.degrees('backing_bevel', lambda it: backing.bevel(it.at)),
+        make.degrees('backing_bevel', lambda it: backing.bevel(it.at), 'backing'),
         make.length('drop_plumb', lambda it: backing.drop_plumb(hip, it.at), 'drop', message('head.drop')),
     )
     return Table(

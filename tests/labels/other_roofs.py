@@ -207,7 +207,7 @@ def _of_sides(sides: int) -> Labels:
             col('drop', lambda at: cuts.drop_plumb(at, HIP)),
         ),
         ('hip per foot of apothem', 'its plumb cut on the side, from square', 'jacks along the slope',
-         '12 &: the square, top edge, hip left square, marked along the 12', 'drop plumb'),
+         '12 &: the square, top edge, hip left square, marked along the 12', 'backing of each face, from the square top', 'drop plumb'),
     )  # fmt: skip
 
 

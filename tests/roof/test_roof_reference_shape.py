@@ -1,23 +1,30 @@
 """The shape of reference tables: columns that run one way, pages that hold them, names and words."""
 
 import re
-from dataclasses import replace
+from dataclasses import fields, is_dataclass, replace
 from fractions import Fraction
+from importlib import import_module
 from itertools import pairwise
+from pathlib import Path
 
 import pytest
 from mpmath import acos, cos, degrees, pi, sqrt, tan
 from printed import BOOK, is_nearest, rows_of
 
+from layouts.words import datum, head, note
+from layouts.words import table as table_words
 from layouts.words.datum import datum_of
 from layouts.words.say import say
 from tablegen.geometry.pitch import Pitch
 from tablegen.groups import GROUPS, HOUSE_GROUPS
 from tablegen.messages import Message
 from tablegen.numbers.figure import Figure, Measure
+from tablegen.tables import tables as listing
+from tablegen.tables.run_data import run_table
 from tablegen.tables.table import MARKS, Kind
 from tablegen.tables.tables import tables
 from tablegen.written.pitches import pitch
+from tablegen.written.stocks import stock
 
 EVERY = tables(BOOK)
 HOUSE = [one for one in EVERY if one.group in HOUSE_GROUPS]
@@ -76,7 +83,8 @@ def test_a_table_says_what_it_is(table):
     assert not [key for key in keys if not re.fullmatch(r'[a-z][a-z0-9]*(_[a-z0-9]+)*', key)]
     assert all(map(say, (table.title, *table.notes)))
     assert all(
-        datum_of(table, [column]) for column in table.columns[table.stubs :] if column.key != 'backing_bevel'
+        datum_of(table, [column]).strip(',;: ') == datum_of(table, [column]) != ''
+        for column in table.columns[table.stubs :]
     )
 
 
@@ -140,6 +148,40 @@ def test_every_group_has_tables_and_they_stand_together():
     assert tuple(dict.fromkeys(groups)) == GROUPS
     assert groups == sorted(groups, key=GROUPS.index)
     assert set(HOUSE_GROUPS) < set(GROUPS)
+
+
+def test_every_word_of_the_catalogue_is_some_tables():
+    """Over books in inches, in feet, and of pitches in degrees."""
+    feet = replace(BOOK, measure=Measure(16, 'feet-inches'), hips=stock('2×10'))
+    degrees_ = replace(BOOK, pitches=(pitch('30 deg'),))
+    used = {
+        name
+        for settings in (BOOK, feet, degrees_)
+        for table in (run_table(settings), *tables(settings))
+        for name in names_in([table, *(row.cells for row in table.rows() if table.key != 'runs')])
+    }
+
+    assert {*datum.MESSAGES, *head.MESSAGES, *note.MESSAGES, *table_words.MESSAGES} - used == {'table.part'}
+
+
+def names_in(found):
+    """Return the names of all messages in a record, and in what it holds."""
+    if isinstance(found, Message):
+        yield found.name
+        found = [value for _, value in found.values]
+    elif is_dataclass(found) and not isinstance(found, (Figure, Pitch)):
+        found = [getattr(found, one.name) for one in fields(found)]
+    for one in found if isinstance(found, (list, tuple)) else ():
+        yield from names_in(one)
+
+
+def test_every_module_of_tables_is_listed():
+    """Whatever lists tables in that room is in the book."""
+    room = Path(listing.__file__).parent
+    modules = [import_module(f'tablegen.tables.{path.stem}') for path in room.glob('*.py')]
+    made = {module.listed for module in modules if hasattr(module, 'listed')}
+
+    assert made <= set(listing.LISTS)
 
 
 def test_no_two_tables_have_one_name():
