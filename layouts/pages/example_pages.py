@@ -15,24 +15,20 @@ from layouts.paper.trim import trim_of
 from layouts.words.drawings import ENDS
 from layouts.words.examples import BOARD_TITLE, MARKS
 from layouts.words.pages import heading
-from layouts.words.say import say
+from layouts.words.say import _, say
 from tablegen import examples as worked
-from tablegen.examples.commons import CommonExample
-from tablegen.examples.hips import HipExample
-from tablegen.examples.jacks import JackExample
-from tablegen.examples.records import Mark, Member
-from tablegen.examples.valleys import ValleyExample
+from tablegen.examples.records import Example, JackExample
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure
 from tablegen.roof import cautions
+from tablegen.roof.member import Kind, Line, Member, known
 from tablegen.settings import Settings
 
-Example = CommonExample | HipExample | JackExample | ValleyExample
 WHOLE = ('table', 'mouth', 'board', 'steps')
 FEW_MARKS = 4
-HEADS = {'porch': 'wall', 'jacks': 'hip'}
+HEADS = {Kind.SHED_RAFTER: 'wall', Kind.HIP_JACK: 'hip'}
 """What stands at the upper end of a board, where it is no ridge."""
-EXAMPLES: tuple[tuple[str, Callable[[Settings], Example | None], str, tuple[str, ...]], ...] = (
+EXAMPLES: tuple[tuple[str, Callable[[Settings], Example | JackExample | None], str, tuple[str, ...]], ...] = (
     ('store', worked.store, 'common', ('table', 'board')),
     ('hip', worked.store_hip, 'hip-valley', WHOLE),
     ('jacks', worked.hip_jacks, 'jacks', ('table', 'board')),
@@ -47,7 +43,7 @@ class ExamplePage:
     """One page of a worked example."""
 
     key: str
-    example: Example
+    example: Example | JackExample
     at: dict[str, tuple[Place, ...]]
     """Places of each step's figures."""
     words: dict[str, str]
@@ -84,36 +80,33 @@ def example_block(settings: Settings) -> Block | None:
     return Block(tuple(drafts), opens_left=True) if drafts else None
 
 
-def _maker(key: str, example: Example, settings: Settings) -> Maker:
+def _maker(key: str, example: Example | JackExample, settings: Settings) -> Maker:
     def make(index: Index) -> ExamplePage:
-        member = _member(example)
+        member = example.member
         places = Places(member.pitch, index, settings, trim_of(settings))
-        at = places.of(member.stands)
-        if isinstance(member, JackExample):
-            at |= {'lines': places.of_rows([one.source for one in member.jacks])}
-        numbers = {mark.key: number for number, mark in enumerate(member.marks, 1)}
-        numbered = tuple((numbers[mark.key], MARKS[key][mark.key], mark.at.text) for mark in member.marks)
+        at = places.of(example.stands)
+        if isinstance(example, JackExample):
+            at |= {'lines': places.of_rows([one.source for one in example.jacks])}
+        numbers = {mark.line: number for number, mark in enumerate(member.marks, 1)}
+        numbered = tuple(
+            (numbers[mark.line], _(MARKS[member.kind][mark.line]), mark.at.text) for mark in member.marks
+        )
         return ExamplePage(
             key,
             example,
             at,
-            _words(member, settings),
+            _words(example, settings),
             unit_after(settings),
             _in_rows(numbered),
-            numbers['center'],
-            numbers['plate'],
-            _board(key, member),
+            numbers[Line.CENTER],
+            numbers[Line.PLATE],
+            _board(member),
             next((index[name] for name in ('example:store',) if name in index), 0),
             next((index[name] for name in ('care', 'cautions') if name in index), 0),
             say(cautions.DEFERS),
         )
 
     return make
-
-
-def _member(example: Example) -> Member | JackExample:
-    """Return what is on the board of an example: both kinds have pitch, stock, bird's mouth and marks."""
-    return example if isinstance(example, JackExample) else example.member
 
 
 def _in_rows(numbered: tuple[tuple[int, str, str], ...]) -> tuple[tuple[tuple[int, str, str], ...], ...]:
@@ -123,14 +116,14 @@ def _in_rows(numbered: tuple[tuple[int, str, str], ...]) -> tuple[tuple[tuple[in
     return tuple(numbered[place::half] for place in range(half))
 
 
-def _words(member: Member | JackExample, settings: Settings) -> dict[str, str]:
-    jacks = member if isinstance(member, JackExample) else None
+def _words(example: Example | JackExample, settings: Settings) -> dict[str, str]:
+    roof, jacks = example.roof, example if isinstance(example, JackExample) else None
     return {
-        'pitch': member.pitch.text,
-        'run': text.run(member.run_in),
-        'whole_run': text.run(member.run_in + member.overhang_in),
-        'width': text.run(2 * member.run_in),
-        'overhang': text.run(member.overhang_in),
+        'pitch': roof.pitch.text,
+        'run': text.run(roof.run_in),
+        'whole_run': text.run(roof.run_in + roof.overhang_in),
+        'width': text.run(2 * roof.run_in),
+        'overhang': text.run(roof.overhang_in),
         'seat': text.run(settings.seat),
         'ridge': text.rational(settings.ridge_thickness),
         'hip': text.rational(settings.hip_thickness),
@@ -138,7 +131,6 @@ def _words(member: Member | JackExample, settings: Settings) -> dict[str, str]:
         'rafters': settings.rafters.name,
         'hips': settings.hips.name,
         'valleys': settings.valleys.name,
-        'part': text.mixed(1, settings.measure.per),
         'last': str(jacks.jacks[-1].number) if jacks else '',
         'spacing': text.rational(jacks.spacing_in) if jacks else '',
     }
@@ -148,39 +140,35 @@ def _inches(figure: Figure) -> float:
     return figure.count / figure.per
 
 
-def _board(key: str, member: Member | JackExample) -> Markup:
-    at = {mark.key: _inches(mark.at) for mark in member.marks}
-    slope, mouth = float(member.pitch.slope), member.mouth
+def _board(member: Member) -> Markup:
+    at = {mark.line: _inches(mark.at) for mark in member.marks}
+    mouth = member.mouth
+    heel, seat = (known(mouth.heel), known(mouth.seat)) if mouth else (None, None)
     board = BoardMarks(
-        slope / 2**0.5 if key in ('hip', 'valley') else slope,
+        float(member.slope),
         float(member.stock.depth_in),
-        float(member.thickness_in) if key in ('hip', 'valley', 'jacks') else 0.0,
+        float(member.thickness_in) if member.head else 0.0,
         _head(at),
         _tail(at),
-        at['plate'],
-        at.get('heel', at['plate']),
-        _inches(mouth.heel) if mouth else 0.0,
-        _inches(mouth.seat) if mouth else 0.0,
+        at[Line.PLATE],
+        at.get(Line.HEEL, at[Line.PLATE]),
+        _inches(heel) if heel else 0.0,
+        _inches(seat) if seat else 0.0,
         tuple(at.values()),
-        _distances(member.marks),
+        tuple((at[mark.line], mark.at.text) for mark in member.marks if mark.line in (Line.PLATE, Line.TAIL)),
     )
-    words = (mouth.heel.text, mouth.seat.text) if mouth else ('', '')
-    return marked_board(board, words, BOARD_TITLE, ENDS[HEADS.get(key, 'ridge')])
+    words = (heel.text, seat.text) if heel and seat else ('', '')
+    return marked_board(board, words, BOARD_TITLE, ENDS[HEADS.get(member.kind, 'ridge')])
 
 
-def _head(at: dict[str, float]) -> End:
-    if 'long' in at:
-        return End(at['long'], at['cut'], at['short'])
-    if 'side' in at:
-        return End(at['side'], at['point'], at['side'])
-    return End(at['cut'], at['cut'], at['cut'])
+def _head(at: dict[Line, float]) -> End:
+    if Line.LONG in at:
+        return End(at[Line.LONG], at[Line.CUT], at[Line.SHORT])
+    if Line.SIDE in at:
+        return End(at[Line.SIDE], at[Line.POINT], at[Line.SIDE])
+    return End(at[Line.CUT], at[Line.CUT], at[Line.CUT])
 
 
-def _tail(at: dict[str, float]) -> End:
-    side = at.get('tail_side', at['tail'])
-    return End(side, at['tail'], side)
-
-
-def _distances(marks: tuple[Mark, ...]) -> tuple[tuple[float, str], ...]:
-    """Return the two distances that the tables give, drawn from the line they are measured from."""
-    return tuple((_inches(mark.at), mark.at.text) for mark in marks if mark.key in ('plate', 'tail'))
+def _tail(at: dict[Line, float]) -> End:
+    side = at.get(Line.TAIL_SIDE, at[Line.TAIL])
+    return End(side, at[Line.TAIL], side)

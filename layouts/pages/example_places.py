@@ -63,8 +63,8 @@ class Places:
             Place(
                 page,
                 '',
-                PLACES['rows' if len(rows) > 1 else 'row'].format(rows[0], rows[-1]),
-                PLACES['column'].format(head),
+                _said('rows' if len(rows) > 1 else 'row', rows[0], rows[-1]),
+                _said('column', head),
             )
             for (page, head), rows in found.items()
         )
@@ -77,19 +77,18 @@ class Places:
         )
 
     def _in_table(self, source: Source) -> Place:
-        words = PLACES
         if source.row in OPENING_ROWS:
-            row, column = OPENING_ROWS[source.row]
+            row, column = (_(one) if one else '' for one in OPENING_ROWS[source.row])
             page = self.index[f'{source.table}:{self.pitch.text}']
-            return Place(page, '', words['head'].format(row), words['head'].format(column) if column else '')
-        row = words['row'].format(source.row)
+            return Place(page, '', _said('head', row), _said('head', column) if column else '')
+        row = _said('row', source.row)
         if source.table == JACK_LENGTHS:
             number = int(source.row)
             page = page_of_jack(self.index, number, source.place, self.pitch, self.settings, self.trim)
-            return Place(page, '', row, words['jack'].format(source.column))
+            return Place(page, '', row, _said('jack', source.column))
         page = self.index[cell_key(source.table, source.row, source.place)]
-        title = words['title'].format(_title(source.table, self.settings))
-        return Place(page, title, row, words['head'].format(said(source.column)))
+        title = _said('title', _title(source.table, self.settings))
+        return Place(page, title, row, _said('head', source.column))
 
     def _in_runs(self, source: RunSource, tabled: Fraction) -> Place:
         """Return a place in a table of runs.
@@ -97,19 +96,19 @@ class Places:
         Given:
             tabled  the run that a small run is added to, in
         """
-        words, run, table = PLACES, source.run_in, source.table
+        run, table = source.run_in, source.table
         pitch, settings, trim = self.pitch, self.settings, self.trim
         listed = not is_grid(settings)
-        column = words['head'].format(_(COLUMN_HEADS[table])) if listed else ''
+        column = _said('head', _(COLUMN_HEADS[table])) if listed else ''
         if source.added:
             page = page_of_addition(self.index, table, run, tabled, pitch, settings, trim)
-            row = words['row'].format(text.run(run)) if listed else words['add'].format(text.rational(run))
+            row = _said('row', text.run(run)) if listed else _said('add', text.rational(run))
             return Place(page, '', row, column)
         page = page_of_run(self.index, table, run, pitch, settings, trim)
         if listed:
-            return Place(page, '', words['row'].format(text.run(run)), column)
+            return Place(page, '', _said('row', text.run(run)), column)
         feet = run // 12
-        return Place(page, '', words['row'].format(f'{feet} ft'), f'{text.rational(run - 12 * feet)} in')
+        return Place(page, '', _said('row', f'{feet} ft'), f'{text.rational(run - 12 * feet)} in')
 
 
 def _together(places: list[Place]) -> tuple[Place, ...]:
@@ -118,9 +117,14 @@ def _together(places: list[Place]) -> tuple[Place, ...]:
     for place in places:
         found.setdefault((place.page, place.table, place.row), []).append(place.column)
     return tuple(
-        Place(*where, PLACES['column'].format(PLACES['and'].join(heads)) if any(heads) else '')
+        Place(*where, _said('column', _(PLACES['and']).join(heads)) if any(heads) else '')
         for where, heads in found.items()
     )
+
+
+def _said(place: str, *words: object) -> str:
+    """Return words of PLACES with what they place."""
+    return _(PLACES[place]).format(*map(said, words))
 
 
 def _title(key: str, settings: Settings) -> str:

@@ -2,83 +2,95 @@
 
 from __future__ import annotations
 
+from layouts.words.say import N_
+from tablegen.roof.member import Kind, Line
+
 PLACES = {
-    'title': '“{}”',
-    'row': 'row {}',
-    'rows': 'rows {} to {}',
-    'add': 'at the foot, for {}',
-    'column': 'under {}',
-    'head': '“{}”',
-    'and': ' and ',
-    'jack': '{}: line, long, short',
+    'title': N_('“{}”'),
+    'row': N_('row {}'),
+    'rows': N_('rows {} to {}'),
+    'add': N_('at the foot, for {}'),
+    'column': N_('under {}'),
+    'head': N_('“{}”'),
+    'and': N_(' and '),
+    'jack': N_('{}: line, long, short'),
 }
-LEVEL, ALONG = 'level', 'along top'
-ANGLE, PLUMB = 'top edge, angle', 'side, plumb'
-SIDES, BETWEEN, RIDGE = 'Hip, two cheeks: point back', 'Hip between commons', 'Hip or valley, ridge'
+LEVEL, ALONG = N_('level'), N_('along top')
+ANGLE, PLUMB = N_('top edge, angle'), N_('side, plumb')
+SIDES, BETWEEN, RIDGE = (
+    N_('Hip, two cheeks: point back'),
+    N_('Hip between commons'),
+    N_('Hip or valley, ridge'),
+)
 OPENING_ROWS = {
-    'plumb_cut': ('Plumb cut', ''),
-    'level_cut': ('Level cut', ''),
-    'ridge_level': ('At a ridge', LEVEL),
-    'ridge_along': ('At a ridge', ALONG),
-    'height': ('Height above plate', ''),
-    'heel': ('Heel', ''),
-    'notch': ('Notch', ''),
-    'left': ('Wood left over the notch', ''),
+    'plumb_cut': (N_('Plumb cut'), ''),
+    'level_cut': (N_('Level cut'), ''),
+    'ridge_level': (N_('At a ridge'), LEVEL),
+    'ridge_along': (N_('At a ridge'), ALONG),
+    'height': (N_('Height above plate'), ''),
+    'heel': (N_('Heel'), ''),
+    'notch': (N_('Notch'), ''),
+    'left': (N_('Wood left over the notch'), ''),
     'hip_level': (RIDGE, LEVEL),
     'hip_along': (RIDGE, ALONG),
     'between_level': (BETWEEN, LEVEL),
     'between_along': (BETWEEN, ALONG),
     'side_level': (SIDES, LEVEL),
     'side_along': (SIDES, ALONG),
-    'hip_top': ('Hip, valley', ANGLE),
-    'hip_side': ('Hip, valley', PLUMB),
-    'drop': ('Drop', ''),
-    'backing': ('Backing', ''),
-    'dropped_height': ('Dropped hip', 'height, plumb'),
-    'dropped_heel': ('Dropped hip', 'heel, plumb'),
-    'dropped_seat': ('Dropped hip', 'seat, level'),
-    'dropped_left': ('Dropped hip', 'wood left, square'),
-    'valley_height': ('Valley', 'height, plumb'),
-    'valley_heel': ('Valley', 'heel, plumb'),
-    'valley_seat': ('Valley', 'seat, level'),
-    'valley_left': ('Valley', 'wood left, square'),
-    'valley_out': ('Valley’s heel', ''),
-    'jack_level': ('Jack at a hip or valley', LEVEL),
-    'jack_along': ('Jack at a hip or valley', ALONG),
-    'jack_top': ('Jack', ANGLE),
-    'jack_side': ('Jack', PLUMB),
-    'jack_points': ('Jack: short to long point', ALONG),
+    'hip_top': (N_('Hip, valley'), ANGLE),
+    'hip_side': (N_('Hip, valley'), PLUMB),
+    'drop': (N_('Drop'), ''),
+    'backing': (N_('Backing'), ''),
+    'dropped_height': (N_('Dropped hip'), N_('height, plumb')),
+    'dropped_heel': (N_('Dropped hip'), N_('heel, plumb')),
+    'dropped_seat': (N_('Dropped hip'), N_('seat, level')),
+    'dropped_left': (N_('Dropped hip'), N_('wood left, square')),
+    'valley_height': (N_('Valley'), N_('height, plumb')),
+    'valley_heel': (N_('Valley'), N_('heel, plumb')),
+    'valley_seat': (N_('Valley'), N_('seat, level')),
+    'valley_left': (N_('Valley'), N_('wood left, square')),
+    'valley_out': (N_('Valley’s heel'), ''),
+    'jack_level': (N_('Jack at a hip or valley'), LEVEL),
+    'jack_along': (N_('Jack at a hip or valley'), ALONG),
+    'jack_top': (N_('Jack'), ANGLE),
+    'jack_side': (N_('Jack'), PLUMB),
+    'jack_points': (N_('Jack: short to long point'), ALONG),
 }
 """How a row of a pitch's opening by member begins, and what its column is headed, '' for a row of one figure."""
 COMMON_MARKS = {
-    'center': 'ridge center line',
-    'cut': 'ridge cut',
-    'plate': 'plate line: heel',
-    'tail': 'tail cut',
+    Line.CENTER: N_('ridge center line'),
+    Line.CUT: N_('ridge cut'),
+    Line.PLATE: N_('plate line: heel'),
+    Line.TAIL: N_('tail cut'),
 }
 HIP_MARKS = {
-    'center': 'ridge center line',
-    'long': 'long point, far side',
-    'cut': 'the cut, on the center of the top',
-    'short': 'short point, near side',
-    'plate': 'corner of the plates: heel',
-    'tail_side': 'tail, both sides',
-    'tail': 'tail’s point, on the center',
+    Line.CENTER: N_('ridge center line'),
+    Line.LONG: N_('long point, far side'),
+    Line.CUT: N_('the cut, on the center of the top'),
+    Line.SHORT: N_('short point, near side'),
+    Line.PLATE: N_('corner of the plates: heel'),
+    Line.TAIL_SIDE: N_('tail, both sides'),
+    Line.TAIL: N_('tail’s point, on the center'),
 }
-MARKS = {
-    'store': COMMON_MARKS,
-    'porch': COMMON_MARKS | {'center': 'face of the wall', 'cut': 'cut at the ledger'},
-    'hip': HIP_MARKS,
-    'jacks': HIP_MARKS | {'center': 'hip center line', 'plate': 'plate line: heel', 'tail': 'tail cut'},
-    'valley': {
-        'center': 'where the ridges’ center lines meet',
-        'point': 'the point, on the center of the top',
-        'side': 'both cheeks, on the sides',
-        'plate': 'inside corner of the plates',
-        'heel': 'heel of the bird’s mouth',
-        'tail': 'tail’s hollow, on the center',
-        'tail_side': 'tail, both sides',
+JACK_MARKS = {
+    Line.CENTER: N_('hip center line'),
+    Line.PLATE: N_('plate line: heel'),
+    Line.TAIL: N_('tail cut'),
+}
+MARKS: dict[Kind, dict[Line, str]] = {
+    Kind.COMMON: COMMON_MARKS,
+    Kind.SHED_RAFTER: COMMON_MARKS | {Line.CENTER: N_('face of the wall'), Line.CUT: N_('cut at the ledger')},
+    Kind.HIP: HIP_MARKS,
+    Kind.HIP_JACK: HIP_MARKS | JACK_MARKS,
+    Kind.VALLEY: {
+        Line.CENTER: N_('where the ridges’ center lines meet'),
+        Line.POINT: N_('the point, on the center of the top'),
+        Line.SIDE: N_('both cheeks, on the sides'),
+        Line.PLATE: N_('inside corner of the plates'),
+        Line.HEEL: N_('heel of the bird’s mouth'),
+        Line.TAIL: N_('tail’s hollow, on the center'),
+        Line.TAIL_SIDE: N_('tail, both sides'),
     },
 }
-"""What each numbered mark of a board is, by example."""
-BOARD_TITLE = 'The board with its marks'
+"""What each numbered mark of a board is, by what the board is."""
+BOARD_TITLE = N_('The board with its marks')

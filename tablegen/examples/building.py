@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from tablegen.geometry.corner import Corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.exact import Exact
+from tablegen.numbers.units import INCHES
+from tablegen.roof.framing import Plane, plane
+from tablegen.roof.question import boards_of
+from tablegen.roof.side import side
 from tablegen.settings import Settings
 from tablegen.tables.lookup import addends
 
@@ -18,34 +21,41 @@ STORE_WIDTH_IN = Fraction(134)
 PORCH_RUN_IN = Fraction(429, 8)
 """Outside of the porch's plate to the store's wall."""
 STORE_OVERHANG_IN, PORCH_OVERHANG_IN = Fraction(8), Fraction(6)
-ROOM_IN = 12
+ROOM_IN = INCHES.unit_run
 """What a book's runs must have left for an overhang."""
-SPACING_IN = Fraction(16)
+SPACING_IN = INCHES.spacing
 """Of the jacks, where the book has it."""
 
 
 @dataclass(frozen=True, slots=True)
-class Store:
-    """The store's roof."""
+class Roof:
+    """The roof of the store, or of its porch; the store's hips and valleys stand at regular corners."""
 
     pitch: Pitch
-    at: Corner
-    """Its hips' and valleys' corner: square, one pitch on both sides."""
     run_in: Fraction
     overhang_in: Fraction
 
-    @property
-    def width_in(self) -> Fraction:
-        return 2 * self.run_in
+    def plane(self, settings: Settings) -> Plane:
+        """Return what its members have in common, of the book's boards."""
+        boards = replace(boards_of(settings), overhang_in=self.overhang_in)
+        return plane(side(self.pitch, boards), self.run_in, settings.measure)
 
 
-def garden_store(settings: Settings) -> Store | None:
+def garden_store(settings: Settings) -> Roof | None:
     """Return the store: 11 ft 2 in wide, 6 in 12 or the book's nearest pitch; None where the book's runs are too short."""
-    run, overhang = reachable(STORE_WIDTH_IN / 2, STORE_OVERHANG_IN, settings)
-    if run <= STORE_OVERHANG_IN or overhang <= 0:
+    return _roof(STORE_RISE, STORE_WIDTH_IN / 2, STORE_OVERHANG_IN, settings)
+
+
+def lean_to_porch(settings: Settings) -> Roof | None:
+    """Return the porch: run 4 ft 5 5/8 in to the wall, 4 in 12 or the nearest in the book."""
+    return _roof(PORCH_RISE, PORCH_RUN_IN, PORCH_OVERHANG_IN, settings)
+
+
+def _roof(rise_in: Fraction, run_in: Fraction, overhang_in: Fraction, settings: Settings) -> Roof | None:
+    run, overhang = reachable(run_in, overhang_in, settings)
+    if run <= overhang_in or overhang <= 0:
         return None
-    pitch = nearest_pitch(settings, STORE_RISE)
-    return Store(pitch, pitch.corner, run, overhang)
+    return Roof(nearest_pitch(settings, rise_in), run, overhang)
 
 
 def nearest_pitch(settings: Settings, rise_in: Fraction) -> Pitch:

@@ -1,21 +1,20 @@
-"""What a worked example is made of: figures with the places where they stand, deductions with reasons, cuts, marks."""
+"""What a worked example is made of: members, where their figures stand in the book, lengths as they are read, steps."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.geometry.pitch import Pitch
-from tablegen.geometry.stepping import Hold
+from tablegen.examples.building import Roof
 from tablegen.messages import Message
 from tablegen.numbers.figure import Figure
-from tablegen.numbers.units import Stock
-from tablegen.roof.cautions import Caution
+from tablegen.roof.member import Member
+from tablegen.roof.seat import Mouth
 
 
 @dataclass(frozen=True, slots=True)
 class Source:
-    """A figure that stands in a row of a table, or of the opening by member of its pitch."""
+    """A place in a table, or in the opening by member of its pitch."""
 
     table: str
     """'values', 'hip-values' or 'jack-lengths' of the example's pitch, or a reference table's key."""
@@ -25,19 +24,17 @@ class Source:
     """The head that it stands under there; '' where the row has one figure, or its name says the column too."""
     place: int
     """Which column that is, from 0."""
-    figure: Figure
 
 
 @dataclass(frozen=True, slots=True)
 class RunSource:
-    """A figure that stands in a table of runs of the example's pitch."""
+    """A place in a table of runs of the example's pitch."""
 
     table: str
     """'common', 'hip-valley' or 'rise'."""
     run_in: Fraction
-    figure: Figure
     added: bool
-    """Whether it stands in the line of small runs to add."""
+    """Whether it is in the line of small runs to add."""
 
 
 Sources = tuple[Source | RunSource, ...]
@@ -49,87 +46,19 @@ Stands = dict[str, Sources]
 class Length:
     """A length from the ridge's center line, read from a table of runs."""
 
-    run_in: Fraction
-    """Level run of the common, in."""
-    readings: tuple[tuple[Fraction, Figure], ...]
-    """Run and figure of what is read and added up; none where its table is left out of the book."""
+    readings: tuple[Figure, ...]
+    """What is read and added up; none where its table is left out of the book."""
     total: Figure
     """Sum of what is read."""
     direct: Figure
     """The exact length, rounded once: the sum may be one part off."""
-
-
-@dataclass(frozen=True, slots=True)
-class Deduction:
-    """What comes off a line length, and why."""
-
-    reason: str
-    """'ridge', 'ledger', 'hip', 'between' two commons, 'corner' of two ridges: the face that stops the member."""
-    thickness_in: Fraction
-    """Of the thing that stops it, in."""
-    level: Figure
-    """in, LEVEL, from the center line (of a ledger: the wall) to the face, in the member's own direction."""
-    along: Figure
-    """The same measured along the member's top edge."""
-
-
-@dataclass(frozen=True, slots=True)
-class CheekCut:
-    """A plumb cut on the skew, on a top edge left square."""
-
-    plumb: Figure
-    """deg, on the SIDE, from square across."""
-    blade: Figure
-    """deg, tilt of the blade from square, the shoe on the side."""
-    top: Figure
-    """deg, on the TOP edge, from square across."""
-    on_12: Figure
-    """in, held against 12 for that line, which is marked along the 12."""
-    double: bool
-    """Whether two of them meet at a point on the center line."""
-    side_level: Figure
-    """in, level, from the mark on the center line to where the cut leaves either side: of a single cheek one side's
-    towards the ridge, its long point, and the other's as far towards the tail."""
-    side_along: Figure
-    """The same along the top edge."""
-
-
-@dataclass(frozen=True, slots=True)
-class Mouth:
-    """A bird's mouth: a level seat and a plumb heel."""
-
-    plumb_depth: Figure
-    """in, plumb, top edge to underside of the stock."""
-    height: Figure
-    """in, plumb, plate's top to top edge, over the plate line (hip and valley: over the corner, on the center line)."""
-    heel: Figure
-    """in, plumb, from the seat down to the underside."""
-    seat: Figure
-    """in, level, from the heel towards the ridge."""
-    out: Figure
-    """in, level, how far the heel stands outwards of the plate line, towards the tail: 0 but for a valley."""
-    notch: Figure
-    """in, square to the edge, underside to the notch's corner."""
-    left: Figure
-    """in, square to the edge, the wood left over the notch."""
-    cautions: tuple[Caution, ...]
-    """What the notch and the tail outside it call for."""
-
-
-@dataclass(frozen=True, slots=True)
-class Mark:
-    """A plumb line on the board."""
-
-    key: str
-    at: Figure
-    """in, along the top edge from the line that the example measures from; below 0 is towards the ridge."""
+    sources: Sources
 
 
 @dataclass(frozen=True, slots=True)
 class StepOff:
-    """The same length by stepping off with the square."""
+    """The same length by stepping off with the square, held as the member's steps are."""
 
-    hold: Hold
     whole: int
     """Steps, each of the hold's common run."""
     left_level: Figure
@@ -149,33 +78,99 @@ class StepOff:
     """Hip and valley: how far too long the whole steps are with a full 17 held for √288, to thousandths."""
 
 
-@dataclass(frozen=True, slots=True)
-class Member:
-    """One member, from the run of its common to the marks on its board."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Worked:
+    """A member that an example shows on the board, and where its figures stand."""
 
-    key: str
-    pitch: Pitch
-    stock: Stock
-    thickness_in: Fraction
-    """As the book's settings have it, in."""
-    run_in: Fraction
-    """Level run of the common, plate line to ridge center line (or to the wall), in."""
-    overhang_in: Fraction
-    """Of the commons, level, in."""
+    roof: Roof
+    member: Member
+    stands: Stands
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Example(Worked):
+    """One member from the run of its common to the marks on its board."""
+
     length: Length
     """Ridge center line to plate line."""
     whole: Length
     """Ridge center line to the tail's end, run and overhang together."""
-    off: Deduction
-    mouth: Mouth | None
-    """None where the seat would cut through the stock, or a shallow hip does not reach the plate."""
-    marks: tuple[Mark, ...]
-    """From the ridge end to the tail."""
-    overall: Figure
-    """in, along the top edge, from the first point of the cut board to its last."""
-    stick: Figure
-    """in, the shortest board that it can be cut from, tip to tip: rounded up."""
     steps: StepOff
-    cautions: tuple[Caution, ...]
-    """What its numbers call for."""
-    stands: Stands
+
+
+@dataclass(frozen=True, slots=True)
+class RidgeEnd:
+    """How far the ridge runs on past the point where the center lines meet, and its end common."""
+
+    past: Figure
+    """in, level, theoretical end to sawn end: just what comes off the end common."""
+    over: Figure
+    """in, plumb, how far its square top then stands over the end's plane, to be planed off; count 0 for nothing."""
+    clip: Figure | None
+    """in, level, how far back each side of the end common is clipped to hips on the ridge; count 0 for nothing."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HipExample(Example):
+    """A whole hip; its member is framed against the ridge, and dropped."""
+
+    between: Member
+    """The same hip between commons."""
+    ridge: RidgeEnd
+    ridge_between: RidgeEnd
+    """Of the two ways in which the ridge's end is framed."""
+    drop: Figure
+    """in, plumb: what a hip left square is lowered by; its bird's mouth has it already."""
+    backing: Figure
+    """deg, each side of a backed hip's top, from square: in place of the drop."""
+    commons_height: Figure
+    """in, plumb over the plate: of the commons, and of a backed hip."""
+    backed: Mouth | None
+    """The bird's mouth of a backed hip."""
+    least_depth: Figure
+    """in, square to its edge, rounded up: the stock that just reaches the plate."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ValleyExample(Example):
+    """A whole valley, whose upper end stands in the corner of the store's ridge and the wing's."""
+
+    stands_over: Figure
+    """in, plumb: how far its jacks stand over its square edges; a valley is not dropped."""
+    least_depth: Figure
+    """in, square to its edge, rounded up: the stock that just reaches the plate."""
+
+
+@dataclass(frozen=True, slots=True)
+class Jack:
+    """One jack; every length along its top edge, worked from its run and rounded once."""
+
+    number: int
+    """From the corner."""
+    source: Sources
+    """Where its line length stands."""
+    line: Figure
+    """Plate line to the hip's center line, on the jack's own center line."""
+    long: Figure
+    short: Figure
+    """Plate line to the long point, and to the short point, of the cut against the hip."""
+    overall: Figure
+    """Long point to the tail's end."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class JackExample(Worked):
+    """The jacks of one side of the hip at one spacing, the last one's board; the other side has left and right changed over."""
+
+    spacing_in: Fraction
+    jacks: tuple[Jack, ...]
+    points: Figure
+    """in, along the top edge, short to long point of every jack."""
+    tail: Figure
+    """in, along the top edge, plate line to the tail's end: the same on every jack."""
+    difference: Figure
+    """One space more, to the smallest part."""
+    hand: Figure
+    """The same to thousandths."""
+    drift: Figure
+    """How far the last jack is off if each is measured a rounded difference on from the one before; + is long."""

@@ -8,7 +8,7 @@ from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, root
 
 
-def line_length(run_in: Fraction, slope: Exact) -> Exact:
+def line_length(run_in: Exact | Fraction, slope: Exact) -> Exact:
     """Return the line length of a common rafter.
 
     Given:

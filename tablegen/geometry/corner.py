@@ -88,7 +88,7 @@ def square_corner(slope_a: Exact, slope_b: Exact) -> Corner:
     return corner(slope_a, slope_b)
 
 
-def hip_run(run_a_in: Fraction, at: Corner) -> Exact:
+def hip_run(run_a_in: Exact | Fraction, at: Corner) -> Exact:
     """Return the hip's own level run, in: from the corner of the plates to where A's run ends.
 
     Given:
@@ -107,7 +107,7 @@ def run_b(run_a_in: Exact | Fraction, at: Corner) -> Exact:
     return at.slope_a * run_a_in / at.slope_b
 
 
-def hip_length(run_a_in: Fraction, at: Corner) -> Exact:
+def hip_length(run_a_in: Exact | Fraction, at: Corner) -> Exact:
     """Return the line length of the hip or valley, in, along its own slope.
 
     Given:

@@ -1,0 +1,89 @@
+"""The store's common rafter, and the rafter of its porch, a shed roof on a ledger."""
+
+from __future__ import annotations
+
+from tablegen.examples.building import Roof, garden_store, lean_to_porch
+from tablegen.examples.records import Example, Sources, Stands
+from tablegen.examples.sources import Book
+from tablegen.examples.steps import read_lengths, step_off
+from tablegen.roof.framing import common, shed_rafter
+from tablegen.roof.member import Deduction, Member, Stop, known
+from tablegen.roof.seat import Mouth
+from tablegen.settings import Settings
+from tablegen.tables.columns import data_name
+
+
+def store(settings: Settings) -> Example | None:
+    """Return the store's common; None where the book ends before it."""
+    roof = garden_store(settings)
+    return _worked(common('store', roof.plane(settings)), roof, settings) if roof else None
+
+
+def porch(settings: Settings) -> Example | None:
+    """Return the porch's rafter, on a ledger of its own stock; None where the book ends before it."""
+    roof = lean_to_porch(settings)
+    if roof is None:
+        return None
+    return _worked(shed_rafter('porch', roof.plane(settings), settings.rafter_thickness), roof, settings)
+
+
+def mouth_stands(mouth: Mouth | None, book: Book) -> Stands:
+    """Return where a common's heel, height and notch stand: in the tables of its seat, or the heel in the rises."""
+    if mouth is None:
+        return {}
+    pitch, seat, heel = book.pitch, _seat(book.settings), known(mouth.heel)
+    left = f'stock-left-{seat}'
+    return {
+        'heel': book.stands(('heel',), (f'height-{seat}', pitch, 'heel', heel)) or book.in_rises(heel),
+        'height': height_stands(mouth, book),
+        'notch': book.stands(
+            ('notch', 'left'),
+            (left, pitch, 'notch', known(mouth.notch_depth)),
+            (left, pitch, 'left', known(mouth.stock_left), book.settings.rafters),
+        ),
+    }
+
+
+def height_stands(mouth: Mouth, book: Book) -> Sources:
+    """Return where the commons' height above plate stands."""
+    settings = book.settings
+    table = f'height-{_seat(settings)}'
+    cell = (table, book.pitch, 'height', mouth.height_above_plate, settings.rafters)
+    return book.stands(('height',), cell)
+
+
+def _seat(settings: Settings) -> str:
+    return data_name(settings.seat, '').replace('_', '-')
+
+
+def _off_stands(off: Deduction, book: Book) -> Sources:
+    level, thick = 'shortening-level', off.thickness_in
+    if off.stop == Stop.LEDGER:
+        return book.in_table(level, thick, 'shed_on_ledger', off.level)
+    return book.stands(
+        ('ridge_level', 'ridge_along'),
+        (level, thick, 'common', off.level),
+        ('shortening-common', book.pitch, 'off_along_edge', off.along, thick),
+    )
+
+
+def _worked(member: Member, roof: Roof, settings: Settings) -> Example | None:
+    book = Book(member.pitch, settings)
+    read = read_lengths(member, roof, book)
+    if read is None:
+        return None
+    stands = {
+        'length': read[0].sources,
+        'whole': read[1].sources,
+        'off': _off_stands(member.off, book),
+        'cuts': book.stands(('plumb_cut', 'level_cut')),
+        **mouth_stands(member.mouth, book),
+    }
+    return Example(
+        roof=roof,
+        member=member,
+        stands=stands,
+        length=read[0],
+        whole=read[1],
+        steps=step_off(member, roof, settings),
+    )

@@ -1,0 +1,42 @@
+"""A member worked out for the book: its length as it is read, and by stepping off."""
+
+from __future__ import annotations
+
+from tablegen.checking.amounts import amount
+from tablegen.examples.building import Roof
+from tablegen.examples.records import Length, StepOff
+from tablegen.examples.sources import Book
+from tablegen.geometry import seventeen
+from tablegen.geometry.stepping import SQUARE, drift, steps
+from tablegen.numbers.figure import Measure, decimal_figure, length_figure
+from tablegen.roof.member import Member
+from tablegen.settings import Settings
+
+
+def read_lengths(member: Member, roof: Roof, book: Book) -> tuple[Length, Length] | None:
+    """Return its line length and that to its tail's end as the book gives them; None where it ends before them."""
+    table = 'hip-valley' if member.kind.in_corner else 'common'
+    length, whole = (book.read(table, one) for one in (member.run_in, member.run_in + roof.overhang_in))
+    return None if length is None or whole is None else (length, whole)
+
+
+def step_off(member: Member, roof: Roof, settings: Settings) -> StepOff:
+    """Return a member's stepping off, by the run of the COMMON in or beside it."""
+    held, per = member.hold, settings.measure.per
+    stepped, of_tail = steps(member.run_in, held), steps(roof.overhang_in, held)
+    stamped = None
+    if member.kind.in_corner:
+        over = seventeen.hip_length(held.run_in, member.pitch.slope) - stepped.step_in
+        stamped = amount(stepped.whole * over)
+    return StepOff(
+        stepped.whole,
+        length_figure(stepped.left_level_in, SQUARE),
+        length_figure(stepped.left_rise_in, SQUARE),
+        of_tail.whole,
+        length_figure(of_tail.left_level_in, SQUARE),
+        length_figure(of_tail.left_rise_in, SQUARE),
+        decimal_figure(stepped.step_in, 3),
+        length_figure(stepped.step_in, Measure(per)),
+        amount(drift(stepped, per)),
+        stamped,
+    )

@@ -1,0 +1,160 @@
+"""A member: one board of a roof by its name on the plan, what comes off it and why, how it is cut, every mark on it.
+
+Every length of a board is along its top edge, on the center of that edge, and every mark is measured from ONE line: the
+center line of what stops it, at its upper end. framing.py makes members.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+from fractions import Fraction
+
+from tablegen.geometry.pitch import Pitch
+from tablegen.geometry.stepping import Hold
+from tablegen.numbers.exact import Exact, exact
+from tablegen.numbers.figure import Figure
+from tablegen.numbers.units import Stock
+from tablegen.roof.cautions import Caution
+from tablegen.roof.cheeks import OneCheek, TwoCheeks
+from tablegen.roof.figures import Length, PlumbLevel, TwoWays
+from tablegen.roof.names import Why
+from tablegen.roof.seat import Mouth
+
+
+class Kind(StrEnum):
+    """What a member is."""
+
+    COMMON = 'common'
+    SHED_RAFTER = 'shed_rafter'
+    HIP_JACK = 'hip_jack'
+    HIP = 'hip'
+    VALLEY = 'valley'
+
+    @property
+    def in_corner(self) -> bool:
+        """Return whether it runs along the line where two roof planes meet."""
+        return self in (Kind.HIP, Kind.VALLEY)
+
+
+class Stop(StrEnum):
+    """What stops a member at its upper end: it is cut to the face of that."""
+
+    RIDGE = 'ridge'
+    LEDGER = 'ledger'
+    HIP = 'hip'
+    COMMONS = 'commons'
+    """The corner of the last side common and the end common."""
+    RIDGES = 'ridges'
+    """The corner of two ridges of one height."""
+
+
+class Line(StrEnum):
+    """A plumb line on a member."""
+
+    CENTER = 'center'
+    """The center line of what stops it; of a ledger, the face of the wall behind."""
+    LONG = 'long'
+    """Where one cheek leaves the side that it makes the longer."""
+    CUT = 'cut'
+    """On the center of the top edge: a square cut, or one cheek."""
+    SHORT = 'short'
+    POINT = 'point'
+    """Where two cheeks meet, on the center of the top edge."""
+    SIDE = 'side'
+    """Where two cheeks leave both sides."""
+    PLATE = 'plate'
+    """The plate line, or the corner of the plates; the heel too, but for a valley."""
+    HEEL = 'heel'
+    """Of a valley, outwards of the inside corner."""
+    TAIL = 'tail'
+    """The tail's end, on the center of the top edge."""
+    TAIL_SIDE = 'tail_side'
+    """Where two cheeks at the tail leave both sides."""
+
+
+@dataclass(frozen=True, slots=True)
+class Deduction:
+    """What comes off a line length, and why."""
+
+    stop: Stop
+    thickness_in: Fraction
+    """Of what stops it."""
+    level: Length
+    """LEVEL, from the center line (of a ledger: the wall) to the face, in the member's own direction."""
+    along: Length
+    """The same ALONG its top edge."""
+
+
+@dataclass(frozen=True, slots=True)
+class End:
+    """How one end is cut, plumb, with cheeks."""
+
+    cut: OneCheek | TwoCheeks
+    """Each of its cheeks: its angles on the SIDE and on the TOP edge, each from the line square across."""
+    back: TwoWays
+    """From the mark on the center line to where a cheek leaves either side; one cheek's long point lies as far the
+    other way."""
+    hollow: bool = False
+    """Whether two cheeks have their long points on the sides, as at a valley's tail."""
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """A plumb line on the board."""
+
+    line: Line
+    at: Length
+    """ALONG the top edge from Line.CENTER; below 0 is towards the ridge."""
+
+
+@dataclass(frozen=True, slots=True)
+class Member:
+    """One board."""
+
+    name: str
+    """Its mark: what it is called on the plan."""
+    kind: Kind
+    pitch: Pitch
+    slope: Exact
+    """The member's own: of a hip or valley, over its own run."""
+    stock: Stock
+    thickness_in: Fraction
+    run_in: Fraction
+    """Level run of the common in or beside it, plate line to the center line of what stops it."""
+    overhang_in: Exact
+    """Level, of the commons."""
+    cut: PlumbLevel
+    """Its two cuts, on the SIDE, from the line square across; the seat is marked by the level one."""
+    hold: Hold
+    """How the square is held for one step of it."""
+    off: Deduction
+    head: End | None
+    tail: End | None
+    """None where it is cut square across."""
+    mouth: Mouth | None
+    """None where its stock does not reach the plate, or the seat would cut it through or take half of its run."""
+    marks: tuple[Mark, ...]
+    """From the ridge end to the tail."""
+    overall: Length
+    """ALONG the top edge, from the first point of the cut board to its last."""
+    stick: Length
+    """Of the shortest board that it can be cut from, tip to tip: rounded up."""
+    cautions: tuple[Caution, ...]
+    """What its numbers call for."""
+
+    def at(self, line: Line) -> Exact:
+        """Return where a mark is, in, which nothing has rounded."""
+        return next(inches_of(mark.at) for mark in self.marks if mark.line == line)
+
+
+def known(figure: Figure | Why | None) -> Figure:
+    """Return a figure that an answer has."""
+    assert isinstance(figure, Figure)
+    return figure
+
+
+def inches_of(figure: Figure) -> Exact:
+    """Return the length that a figure was rounded from, in."""
+    assert isinstance(figure.value, Exact | Fraction)
+    return exact(figure.value)
