@@ -2,24 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import fields, is_dataclass
-from enum import StrEnum
-from fractions import Fraction
 from typing import Any
 
 from layouts.told import dialect
-from layouts.words.say import say
+from layouts.told.objects import as_data
 from tablegen.checking.square_file import HEADER
 from tablegen.checking.square_judging import SquareCheck
-from tablegen.checking.written import Part, Written
-from tablegen.geometry.pitch import Pitch
-from tablegen.messages import Message
-from tablegen.numbers import text
-from tablegen.numbers.exact import Exact
-from tablegen.numbers.figure import DEGREE, INCH, RATIO, Figure
+from tablegen.numbers.figure import INCH, Figure
 from tablegen.tables.table import Table
-from tablegen.written.lengths import inches_in
 
 JUDGED_HEADER = (
     'rise',
@@ -35,37 +25,6 @@ JUDGED_HEADER = (
 def check_data(name: str, check: Any) -> dict[str, Any]:
     """Return a check's record as an object that says which check it is of."""
     return {'check': name, **as_data(check)}
-
-
-def as_data(value: Any) -> Any:
-    """Return a record, or any value in one, for JSON; what a record has left out is left out."""
-    match value:
-        case Figure(unit=unit, value=Exact() as exactly) if unit not in (
-            INCH,
-            DEGREE,
-            RATIO,
-        ):  # a reading's own
-            return dialect.length(exactly * inches_in(unit), f'{value.text} {unit}')
-        case Figure():
-            return dialect.told(value)
-        case Written():
-            return as_data(value.figure)
-        case Fraction():
-            return dialect.length(value, text.run(value))
-        case Part() | Pitch():
-            return value.text
-        case Message():
-            return say(value)
-        case StrEnum():
-            return value.value
-        case tuple():
-            return [as_data(one) for one in value]
-        case Mapping():
-            return {as_data(key): as_data(one) for key, one in value.items()}
-        case _ if is_dataclass(value):
-            known = {field.name: getattr(value, field.name) for field in fields(value)}
-            return {key: as_data(one) for key, one in known.items() if one is not None}
-    return value
 
 
 def figures_data(carried: Table[int]) -> dict[str, Any]:

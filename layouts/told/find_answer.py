@@ -9,7 +9,8 @@ from fractions import Fraction
 from layouts.told import dialect
 from layouts.told.blocks import cautions_block, defers, joined
 from layouts.told.find_short import short_text
-from layouts.told.walk import as_data, capital, json_text, lines_of, values_of
+from layouts.told.objects import as_data, json_text, values_of
+from layouts.told.walk import capital, lines_of
 from layouts.words.fields import label
 from layouts.words.say import _, say
 from tablegen.numbers import text
@@ -22,6 +23,8 @@ from tablegen.roof.question import ManySided, Regular, RoofQuestion, Shed, TwoPi
 from tablegen.roof.shed import ShedRoof
 
 CAUTION = 'caution'
+ASKED = ('pitch', 'rafters'), ('rise_per_foot', 'run', 'nearest')
+"""What was asked, under these keys: names, and lengths."""
 
 
 def _names(record: type[RegularRoof] | type[ShedRoof]) -> tuple[str, ...]:

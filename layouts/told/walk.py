@@ -1,58 +1,24 @@
-"""Any record of an answer told as it is: its fields as an object for programs, or as lines for a terminal."""
+"""Any record of an answer as lines for a terminal: what each value is called, as it is measured and exactly."""
 
 from __future__ import annotations
 
-import json
 from collections.abc import Iterator, Sequence
-from dataclasses import fields, is_dataclass
+from dataclasses import is_dataclass
 from enum import StrEnum
 from textwrap import wrap
 from typing import Any
 
-from layouts.told import dialect
 from layouts.told.columns import LEFT, MIXED, RIGHT, columns
-from layouts.words.caution import caution_source, caution_text
+from layouts.told.objects import DATUM, as_data, json_text, values_of
 from layouts.words.fields import label
 from layouts.words.roof import datum_words, name_words
 from layouts.words.say import _
 from tablegen.numbers.figure import DEGREE, INCH, Figure
-from tablegen.roof.called import Called
 from tablegen.roof.figures import PlumbLevel, TwoWays
 
 WIDTH = 80
 LONGEST_IN_A_COLUMN = 24
 """Letters; longer words get lines of their own."""
-DATUM, FROM = 'datum', 'from'
-"""The field, or constant of a class, that names from which line a record's figures are measured; its key for programs."""
-
-
-def values_of(record: Any) -> dict[str, Any]:
-    """Return a record's fields by name, those that it has not left out."""
-    known = ((field.name, getattr(record, field.name)) for field in fields(record) if field.name != DATUM)
-    return {name: value for name, value in known if value is not None}
-
-
-def as_data(value: Any) -> Any:
-    """Return a record, or any value in one, for JSON: figures by the dialect, what is said by name as its name."""
-    match value:
-        case Figure():
-            return dialect.told(value)
-        case StrEnum():
-            return value.value
-        case Called():
-            return {
-                'name': value.caution.key,
-                'of': [one.value for one in value.of],
-                'text': caution_text(value.caution),
-                'source': caution_source(value.caution),
-            }
-        case tuple():
-            return [as_data(one) for one in value]
-        case _ if is_dataclass(value):
-            found = {name: as_data(one) for name, one in values_of(value).items()}
-            line = datum_words(getattr(value, DATUM, ()))
-            return found | {FROM: line} if line else found
-    return value
 
 
 def lines_of(record: Any, name: str) -> Iterator[str]:
@@ -141,8 +107,3 @@ def told_as(form: str, found: dict[str, Any]) -> str:
     if form == 'json':
         return json_text({name: as_data(one) for name, one in found.items()})
     return '\n\n'.join('\n'.join(lines_of(one, capital(label(name)))) for name, one in found.items()) + '\n'
-
-
-def json_text(told: dict[str, Any]) -> str:
-    """Return an object as it is printed."""
-    return json.dumps(told, indent=2, ensure_ascii=False) + '\n'

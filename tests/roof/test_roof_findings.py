@@ -7,7 +7,7 @@ import pytest
 from mpmath import mp, mpf
 from near import NEAR
 
-from layouts.told.walk import as_data
+from layouts.told.objects import as_data
 from layouts.words.error import error_line, error_lines
 from tablegen.errors import BookError
 from tablegen.numbers.exact import exact

@@ -5,7 +5,7 @@ from fractions import Fraction
 
 import pytest
 
-from layouts.told.walk import as_data
+from layouts.told.objects import as_data
 from tablegen.geometry.many_sided import regular_corner
 from tablegen.roof.called import cautions_of, corner_cautions, shed_cautions
 from tablegen.roof.question import Boards, RoofQuestion

@@ -21,7 +21,7 @@ from oracle.planes import (
 )
 from oracle.planes import sub as less
 
-from layouts.told.walk import as_data
+from layouts.told.objects import as_data
 from tablegen.roof.answer import answer
 from tablegen.roof.question import ManySided, RoofQuestion, TwoPitches
 from tablegen.written.pitches import pitch

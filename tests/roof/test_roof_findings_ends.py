@@ -12,7 +12,7 @@ import pytest
 from fifty_digits import mp, mpf
 from oracle.planes import LEVEL, Plane, dot, level, meet, member, roof_corner, scaled, size
 
-from layouts.told.walk import as_data
+from layouts.told.objects import as_data
 from tablegen.roof.answer import answer
 from tablegen.roof.question import RoofQuestion, TwoPitches
 from tablegen.written.pitches import pitch

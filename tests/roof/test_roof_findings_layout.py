@@ -2,7 +2,7 @@
 
 from fractions import Fraction
 
-from layouts.told.walk import as_data
+from layouts.told.objects import as_data
 from tablegen.geometry import finding_pitch
 from tablegen.numbers.figure import Measure
 from tablegen.roof.layout import brace, pitch_found, rectangle, rectangle_check

@@ -22,7 +22,7 @@ from oracle.planes import (
     square_top,
 )
 
-from layouts.told.walk import as_data
+from layouts.told.objects import as_data
 from tablegen.roof.answer import answer
 from tablegen.roof.question import ManySided, RoofQuestion, TwoPitches
 from tablegen.written.pitches import pitch

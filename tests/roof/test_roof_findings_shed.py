@@ -6,7 +6,7 @@ from fractions import Fraction
 import pytest
 from fifty_digits import mp, mpf
 
-from layouts.told.walk import as_data
+from layouts.told.objects import as_data
 from tablegen.roof.answer import answer
 from tablegen.roof.names import Against
 from tablegen.roof.question import RoofQuestion, Shed
