@@ -63,8 +63,7 @@ def test_find_says_the_same():
     lengths = json.loads(ask('find', '30 deg', '55 1/2', '--format', 'json')[1])['length']
 
     for name in ('common', 'hip_valley', 'rise'):
-        assert lengths[f'{name}_in'] == row[f'{name}_inches']
-        assert lengths[f'{name}_text'] == f'{row[f"{name}_text"]} in'
+        assert lengths[name] == {'inches': row[f'{name}_inches'], 'text': row[f'{name}_text']}
 
 
 def test_lengths_read_as_asked():

@@ -10,7 +10,7 @@ from tablegen.roof.framing import common, shed_rafter
 from tablegen.roof.member import Deduction, Member, Stop, known
 from tablegen.roof.seat import Mouth
 from tablegen.settings import Settings
-from tablegen.tables.columns import data_name
+from tablegen.tables.seat import key_of
 
 
 def store(settings: Settings) -> Example | None:
@@ -31,10 +31,10 @@ def mouth_stands(mouth: Mouth | None, book: Book) -> Stands:
     """Return where a common's heel, height and notch stand: in the tables of its seat, or the heel in the rises."""
     if mouth is None:
         return {}
-    pitch, seat, heel = book.pitch, _seat(book.settings), known(mouth.heel)
-    left = f'stock-left-{seat}'
+    pitch, wide, heel = book.pitch, book.settings.seat, known(mouth.heel)
+    left = key_of('stock-left', wide)
     return {
-        'heel': book.stands(('heel',), (f'height-{seat}', pitch, 'heel', heel)) or book.in_rises(heel),
+        'heel': book.stands(('heel',), (key_of('height', wide), pitch, 'heel', heel)) or book.in_rises(heel),
         'height': height_stands(mouth, book),
         'notch': book.stands(
             ('notch', 'left'),
@@ -47,13 +47,8 @@ def mouth_stands(mouth: Mouth | None, book: Book) -> Stands:
 def height_stands(mouth: Mouth, book: Book) -> Sources:
     """Return where the commons' height above plate stands."""
     settings = book.settings
-    table = f'height-{_seat(settings)}'
-    cell = (table, book.pitch, 'height', mouth.height_above_plate, settings.rafters)
+    cell = (key_of('height', settings.seat), book.pitch, 'height', mouth.height_above_plate, settings.rafters)
     return book.stands(('height',), cell)
-
-
-def _seat(settings: Settings) -> str:
-    return data_name(settings.seat, '').replace('_', '-')
 
 
 def _off_stands(off: Deduction, book: Book) -> Sources:

@@ -3,18 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from typing import Any, NamedTuple
 
-from tablegen.geometry import backing, seat
-from tablegen.geometry.corner import Corner, hip_angle
+from tablegen.geometry import seat, tail
 from tablegen.geometry.pitch import Pitch
 from tablegen.messages import message
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.units import Stock
 from tablegen.roof.cautions import LEAST_STOCK_UNDER_A_TAIL_IN
+from tablegen.roof.question import boards_of
+from tablegen.roof.seat import Notch, backed_hip, common_notch, dropped_hip, valley
+from tablegen.roof.side import side
 from tablegen.settings import Settings
 from tablegen.tables.columns import Make, by_pitch, data_name, each
-from tablegen.tables.seat import common_height, notch_marks
+from tablegen.tables.seat import is_tabled, marks_of
 from tablegen.tables.table import Column, S, Table
 from tablegen.written.stocks import stock
 
@@ -22,31 +25,21 @@ HIP_STOCK = tuple(map(stock, ('2×6', '2×8', '2×10', '2×12')))
 """Sizes that hips and valleys are tabled in on rafters of the same size, besides the settings' own."""
 
 
-class Mouth(NamedTuple):
-    """A bird's mouth of a hip or valley on its center line; no heel and no seat where it is not tabled."""
-
-    height: Exact | None = None
-    """in, plumb, height above plate over the plates' corner; None where the common's own bird's mouth is not tabled."""
-    heel: Exact | None = None
-    """in, plumb, seat to underside."""
-    seat: Exact | None = None
-    """in, level along the member, from its heel inwards."""
-    marks: tuple[str, ...] = ()
-
-
 class Hip(NamedTuple):
-    """A hip at one pitch: its square top lowered by its drop, which is in the height, or its top backed."""
+    """A hip at one pitch; no bird's mouth of either where the common's own is not tabled."""
 
     pitch: Pitch
-    dropped: Mouth = Mouth()
-    backed: Mouth = Mouth()
+    dropped: Notch | None = None
+    """Of a square top, lowered by its drop, which is in its height."""
+    backed: Notch | None = None
+    """Of a hip whose ridge stands as high as the commons."""
 
 
 class Valley(NamedTuple):
     """A valley at one pitch, which is not dropped."""
 
     pitch: Pitch
-    mouth: Mouth = Mouth()
+    mouth: Notch | None = None
 
 
 def listed(settings: Settings) -> list[Table[Any]]:
@@ -69,28 +62,24 @@ def key_of(member: str, rafters: Stock, own: Stock) -> str:
 def _hips(settings: Settings, rafters: Stock, hips: Stock) -> Table[Hip]:
     """Return the bird's mouths of hips, dropped and backed, at the plates' corner."""
     make = Make[Hip](settings)
+    boards = replace(boards_of(settings), stock=rafters, hip_stock=hips)
 
     def hip(it: Pitch) -> Hip:
-        height = common_height(it, rafters, settings.seat)
-        if height is None:
-            return Hip(it)
-        lowered = seat.hip_height_above_plate(height, backing.drop_plumb(settings.hip_thickness, it.corner))
-        heels = (seat.hip_heel(hips.depth_in, one, it.corner) for one in (lowered, height))
-        dropped, backed = (
-            _mouth(one, heel, hips, it.corner) for one, heel in zip((lowered, height), heels, strict=True)
-        )
-        return Hip(it, dropped, backed)
+        own = side(it, boards)
+        return Hip(it, dropped_hip(own), backed_hip(own)) if is_tabled(common_notch(own)) else Hip(it)
 
     columns = (
         make.pitch(lambda it: it.pitch),
-        make.length('dropped_height', lambda it: it.dropped.height, 'hip_height'),
-        make.length('dropped_heel', lambda it: it.dropped.heel, 'hip_height'),
+        make.length('dropped_height', lambda it: _height(it.dropped), 'hip_height'),
+        make.length('dropped_heel', lambda it: _heel(it.dropped), 'hip_height'),
         make.length(
-            'dropped_seat', lambda it: it.dropped.seat, 'hip_seat', marks=lambda it: it.dropped.marks
+            'dropped_seat', lambda it: _seat(it.dropped), 'hip_seat', marks=lambda it: _marks(it.dropped)
         ),
-        make.length('backed_height', lambda it: it.backed.height, 'hip_height'),
-        make.length('backed_heel', lambda it: it.backed.heel, 'hip_height'),
-        make.length('backed_seat', lambda it: it.backed.seat, 'hip_seat', marks=lambda it: it.backed.marks),
+        make.length('backed_height', lambda it: _height(it.backed), 'hip_height'),
+        make.length('backed_heel', lambda it: _heel(it.backed), 'hip_height'),
+        make.length(
+            'backed_seat', lambda it: _seat(it.backed), 'hip_seat', marks=lambda it: _marks(it.backed)
+        ),
     )
     return _seats(settings, 'hip', rafters, hips, columns, hip)
 
@@ -98,23 +87,39 @@ def _hips(settings: Settings, rafters: Stock, hips: Stock) -> Table[Hip]:
 def _valleys(settings: Settings, rafters: Stock, valleys: Stock) -> Table[Valley]:
     """Return the bird's mouths of valleys, whose heel stands outwards of the plates' inside corner."""
     make, thick, depth = Make[Valley](settings), settings.hip_thickness, valleys.depth_in
+    boards = replace(boards_of(settings), stock=rafters, valley_stock=valleys)
 
-    def valley(it: Pitch) -> Valley:
-        height = common_height(it, rafters, settings.seat)
-        if height is None:
-            return Valley(it)
-        heel = seat.valley_heel(depth, height, thick, it.corner)
-        return Valley(it, _mouth(height, heel, valleys, it.corner))
+    def of(it: Pitch) -> Valley:
+        own = side(it, boards)
+        return Valley(it, valley(own)) if is_tabled(common_notch(own)) else Valley(it)
 
     columns = (
         make.pitch(lambda it: it.pitch),
-        make.length('plumb_depth', lambda it: depth / hip_angle(it.pitch.corner).cosine(), 'valley_plumb'),
-        make.length('height', lambda it: it.mouth.height, 'valley_plumb'),
-        make.length('heel', lambda it: it.mouth.heel, 'valley_plumb'),
-        make.length('seat', lambda it: it.mouth.seat, 'valley_level', marks=lambda it: it.mouth.marks),
+        make.length(
+            'plumb_depth', lambda it: tail.plumb_cut_length(depth, it.pitch.corner.hip_slope), 'valley_plumb'
+        ),
+        make.length('height', lambda it: _height(it.mouth), 'valley_plumb'),
+        make.length('heel', lambda it: _heel(it.mouth), 'valley_plumb'),
+        make.length('seat', lambda it: _seat(it.mouth), 'valley_level', marks=lambda it: _marks(it.mouth)),
         make.length('heel_out', lambda it: seat.valley_heel_back(thick, it.pitch.corner), 'valley_level'),
     )
-    return _seats(settings, 'valley', rafters, valleys, columns, valley)
+    return _seats(settings, 'valley', rafters, valleys, columns, of)
+
+
+def _height(mouth: Notch | None) -> Exact | None:
+    return mouth.height_in if mouth else None
+
+
+def _heel(mouth: Notch | None) -> Exact | None:
+    return mouth.heel_in if mouth and is_tabled(mouth) else None
+
+
+def _seat(mouth: Notch | None) -> Exact | None:
+    return mouth.seat_in if mouth and is_tabled(mouth) else None
+
+
+def _marks(mouth: Notch | None) -> tuple[str, ...]:
+    return marks_of(mouth) if mouth else ()
 
 
 def _seats(
@@ -140,24 +145,15 @@ def _seats(
     )
 
 
-def _mouth(height: Exact, heel: Exact, size: Stock, at: Corner) -> Mouth:
-    """Return the bird's mouth of a member, without heel and seat where geometry.seat.is_tabled says no."""
-    level, notch = seat.hip_seat(heel, at), seat.hip_notch_depth(heel, at)
-    if not seat.is_tabled(size.depth_in, level, notch):
-        return Mouth(height)
-    return Mouth(height, heel, level, notch_marks(size.depth_in, notch))
-
-
 def _old_rule(settings: Settings) -> Table[Pitch]:
     """Return how far too low an old rule, a seat of 17/12 of the common's, puts a dropped hip of the rafters' stock."""
 
+    boards = boards_of(settings)
+
     def low(it: Pitch, size: Stock) -> Exact | None:
-        height = common_height(it, size, settings.seat)
-        if height is None:
-            return None
-        drop = backing.drop_plumb(settings.hip_thickness, it.corner)
+        own = side(it, replace(boards, stock=size, hip_stock=size))
         as_said = seat.shortcut_hip_height(size.depth_in, settings.seat, it.corner)
-        return seat.hip_height_above_plate(height, drop) - as_said
+        return dropped_hip(own).height_in - as_said if is_tabled(common_notch(own)) else None
 
     return by_pitch(
         settings,

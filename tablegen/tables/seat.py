@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from dataclasses import replace
 from fractions import Fraction
 from functools import partial
+from typing import NamedTuple
 
 from tablegen.geometry import seat
 from tablegen.geometry.pitch import Pitch
@@ -12,93 +15,96 @@ from tablegen.numbers.exact import Exact, exact
 from tablegen.numbers.figure import DOWN
 from tablegen.numbers.units import INCHES, Stock
 from tablegen.roof.cautions import LEAST_STOCK_UNDER_A_TAIL_IN, too_thin_for_a_tail
+from tablegen.roof.names import Mark
+from tablegen.roof.question import boards_of
+from tablegen.roof.seat import Notch, common_notch
+from tablegen.roof.side import side
 from tablegen.settings import Settings
 from tablegen.tables.columns import Make, by_pitch, data_name, each
-from tablegen.tables.table import PAST_A_QUARTER, PAST_A_THIRD, THIN, Column, Table
+from tablegen.tables.table import THIN, Table
 
 SEATS_IN = (Fraction(3, 2), Fraction(7, 2), Fraction(11, 2))
 """Seats, in, level: the least bearing on wood in the residential code (IRC 2006 to 2024 R802.6), and the widths of
 nominal 4 and 6 in plates; the book's own seat is added. Local code decides."""
-PAST = dict(zip(('quarter', 'third'), seat.MARKS, strict=True))
+SHARES = dict(zip(('quarter', 'third'), seat.MARKS, strict=True))
 """Shares of the depth past which a notch is marked, by name."""
+Told = tuple[str, Callable[[Notch], Exact]]
+"""A column and the words of what it is measured from, both under one name; and what it tells of a bird's mouth."""
+HEEL: Told = ('heel', lambda it: it.heel_in)
+HEIGHT: Told = ('height', lambda it: it.height_in)
+NOTCH: Told = ('notch', lambda it: it.notch_in)
+LEFT: Told = ('left', lambda it: it.left_in)
 
 
-def listed(settings: Settings) -> list[Table[Pitch]]:
-    """Return the tables of bird's mouths of commons: a height and what is left for each seat."""
-    seats = sorted({*SEATS_IN, settings.seat})
-    return [table for wide in seats for table in (_heights(settings, wide), _stock_left(settings, wide))]
+class Commons(NamedTuple):
+    """The bird's mouths of commons with one seat, at one pitch, on each size of stock."""
+
+    pitch: Pitch
+    notches: dict[Stock, Notch]
+
+
+def listed(settings: Settings) -> list[Table[Commons]]:
+    """Return the tables of bird's mouths of commons: heights, and what is left, for each seat."""
+    return [
+        table
+        for wide in sorted({*SEATS_IN, settings.seat})
+        for table in (
+            _of_seat(settings, 'height', wide, HEEL, HEIGHT),
+            _of_seat(settings, 'stock-left', wide, NOTCH, LEFT),
+        )
+    ]
 
 
 def longest(settings: Settings) -> list[Table[Pitch]]:
     """Return the tables of the seats at which the notch just reaches a mark; no longer when rounded."""
-    return [_longest(settings, name, share) for name, share in PAST.items()]
+    return [_longest(settings, name, share) for name, share in SHARES.items()]
 
 
-def notch_marks(depth_in: Fraction, notch_in: Exact) -> tuple[str, ...]:
-    """Return the marks of a notch, in, square to the edge, in stock of a depth."""
-    past = (PAST_A_QUARTER, PAST_A_THIRD)[: seat.notch_marks(depth_in, notch_in)][-1:]
-    return (*past, THIN) if too_thin_for_a_tail(depth_in - notch_in) else past
+def key_of(what: str, seat_in: Fraction) -> str:
+    """Return the key of a table of commons, 'height' or 'stock-left', for a seat."""
+    return f'{what}-{data_name(seat_in, "").replace("_", "-")}'
 
 
-def _heights(settings: Settings, seat_in: Fraction) -> Table[Pitch]:
-    make = Make[Pitch](settings)
-
-    def height(it: Pitch, size: Stock) -> Exact | None:
-        return common_height(it, size, seat_in)
-
-    columns = (
-        make.length('heel', lambda it: seat.heel(seat_in, it.slope), 'common_heel'),
-        *each(
-            make.length,
-            'height',
-            INCHES.stocks,
-            height,
-            'common_height',
-            marks=lambda it, size: notch_marks(size.depth_in, seat.notch_depth(seat_in, it.slope)),
-        ),
-    )
-    return _of_seat(settings, 'height', seat_in, columns, 'plumb')
+def is_tabled(notch: Notch) -> bool:
+    """Return whether a table gives a bird's mouth: see geometry.seat.is_tabled."""
+    return seat.is_tabled(notch.stock.depth_in, notch.seat_in, notch.notch_in)
 
 
-def _stock_left(settings: Settings, seat_in: Fraction) -> Table[Pitch]:
-    make = Make[Pitch](settings)
-
-    def left(it: Pitch, size: Stock) -> Exact | None:
-        is_tabled = common_height(it, size, seat_in) is not None
-        return seat.stock_left(size.depth_in, seat_in, it.slope) if is_tabled else None
-
-    columns = (
-        make.length('notch', lambda it: seat.notch_depth(seat_in, it.slope), 'notch'),
-        *each(
-            make.length,
-            'left',
-            INCHES.stocks,
-            left,
-            'left',
-            marks=lambda it, size: notch_marks(size.depth_in, seat.notch_depth(seat_in, it.slope)),
-        ),
-    )
-    return _of_seat(settings, 'stock-left', seat_in, columns, 'square_to_edge')
+def marks_of(notch: Notch) -> tuple[str, ...]:
+    """Return the marks that stand beside a bird's mouth."""
+    past = () if notch.mark is Mark.WITHIN_A_QUARTER else (notch.mark.value,)
+    return (*past, THIN) if notch.thin else past
 
 
-def common_height(it: Pitch, size: Stock, seat_in: Fraction) -> Exact | None:
-    """Return the commons' height above plate, in, None where geometry.seat.is_tabled says no."""
-    if not seat.is_tabled(size.depth_in, seat_in, seat.notch_depth(seat_in, it.slope)):
-        return None
-    return seat.height_above_plate(size.depth_in, seat_in, it.slope)
+def _of_seat(settings: Settings, what: str, seat_in: Fraction, whole: Told, by_size: Told) -> Table[Commons]:
+    """Return a table for one seat: a figure that is the same on any stock, then one for each size."""
+    name, make = what.replace('-', '_'), Make[Commons](settings)
+    boards = [replace(boards_of(settings), seat_in=seat_in, stock=size) for size in INCHES.stocks]
 
+    def commons(it: Pitch) -> Commons:
+        return Commons(it, {one.stock: common_notch(side(it, one)) for one in boards})
 
-def _of_seat(
-    settings: Settings, what: str, seat_in: Fraction, columns: tuple[Column[Pitch], ...], datum: str
-) -> Table[Pitch]:
-    name = what.replace('-', '_')
-    return by_pitch(
-        settings,
+    def of_size(it: Commons, size: Stock) -> Exact | None:
+        return by_size[1](it.notches[size]) if is_tabled(it.notches[size]) else None
+
+    return Table(
+        key_of(what, seat_in),
         'seat',
-        f'{what}-{data_name(seat_in, "").replace("_", "-")}',
-        columns,
-        title=message(f'table.{name}', seat=seat_in),
-        datum=message(f'datum.seat_{datum}'),
+        message(f'table.{name}', seat=seat_in),
+        (
+            make.pitch(lambda it: it.pitch),
+            make.length(whole[0], lambda it: whole[1](it.notches[INCHES.stocks[0]]), f'common_{whole[0]}'),
+            *each(
+                make.length,
+                by_size[0],
+                INCHES.stocks,
+                of_size,
+                f'common_{by_size[0]}',
+                marks=lambda it, size: marks_of(it.notches[size]),
+            ),
+        ),
+        lambda: map(commons, settings.pitches),
+        datum=message(f'datum.{name}'),
         notes=(message('note.notches_and_dashes', least=LEAST_STOCK_UNDER_A_TAIL_IN),),
     )
 

@@ -11,13 +11,14 @@ from typing import Generic, TypeVar
 from tablegen.geometry.pitch import Pitch
 from tablegen.messages import Message
 from tablegen.numbers.figure import INCH, Figure
+from tablegen.roof.names import Mark
 
 Cell = Figure | Pitch | Fraction | int | Message | None
 """A figure is finished; a Fraction is a length that is given, in its column's unit, which nothing rounds; None is told
 as missing."""
 S = TypeVar('S')
 """What a row is about: a pitch with its corner, a run, a thickness."""
-PAST_A_QUARTER, PAST_A_THIRD, THIN = 'past_a_quarter', 'past_a_third', 'thin'
+PAST_A_QUARTER, PAST_A_THIRD, THIN = Mark.PAST_A_QUARTER.value, Mark.PAST_A_THIRD.value, 'thin'
 """Marks beside a figure: a notch deeper than a share of the stock, too little left under a tail."""
 MARKS = (PAST_A_QUARTER, PAST_A_THIRD, THIN)
 
