@@ -2,78 +2,24 @@
 
 from __future__ import annotations
 
-import argparse
 import io
 import os
 import re
 import sys
 from collections.abc import Sequence
 from contextlib import redirect_stdout, suppress
-from typing import Any, NoReturn, TextIO
+from typing import TextIO
 
 from layouts.verbs import VERBS, module_of
-from layouts.words.say import LANGUAGE, SOURCE, _, use
+from layouts.verbs.parser import Parser, UsageError, see_help
+from layouts.words.say import LANGUAGE, N_, SOURCE, _, use
 from tablegen.errors import BookError, meant
 
 NAME = 'rafterbook'
-ABOUT = 'Makes a pocket book of rafter tables, and looks its figures up in a terminal.'
+ABOUT = N_('Makes a pocket book of rafter tables, and looks its figures up in a terminal.')
 USER_FAULT, STOPPED, READER_LEFT = 2, 130, 141
 """Exit statuses: a mistake of the user's; Ctrl-C; the reader of a pipe has gone (as shells count them)."""
 MINUS_SIGN = '\u2212'
-
-
-class UsageError(BookError):
-    """A mistake in the words of the command itself; its place is the command."""
-
-
-class Once(argparse.Action):
-    """Takes a value; an option that holds one is refused the second time, never the last one taken."""
-
-    def __call__(
-        self,
-        parser: argparse.ArgumentParser,
-        namespace: argparse.Namespace,
-        values: str | Sequence[object] | None,
-        option_string: str | None = None,
-    ) -> None:
-        given = namespace.__dict__.setdefault('given_options', set())
-        if option_string and self.dest in given:
-            problem = _('{option} is given twice').format(option=option_string)
-            raise UsageError(parser.prog, problem, '', _('leave one of the two out'))
-        given.add(self.dest)
-        setattr(namespace, self.dest, self.const if self.nargs == 0 else values)
-
-
-class OnceTrue(Once):
-    """A flag, which takes no value; given twice it is refused too."""
-
-    def __init__(self, option_strings: Sequence[str], dest: str, help: str | None = None) -> None:
-        super().__init__(option_strings, dest, nargs=0, const=True, default=False, help=help)
-
-
-class Parser(argparse.ArgumentParser):
-    """A parser that raises its complaint instead of printing its usage and leaving."""
-
-    def __init__(
-        self, *args: Any, **kwargs: Any
-    ) -> None:  # handed on whole: argparse makes verbs' parsers itself
-        super().__init__(*args, **kwargs)
-        self.register('action', None, Once)
-        self.register('action', 'store', Once)
-        self.register('action', 'store_true', OnceTrue)
-
-    def error(self, message: str) -> NoReturn:
-        problem = message
-        if missing := re.fullmatch(r'the following arguments are required: (.*)', message):
-            names = missing[1].replace(', ', ' and ')
-            problem = f'{names} {"are" if " and " in names else "is"} missing'
-        elif wanting := re.fullmatch(r'argument (\S+): expected .*', message):
-            problem = f'{wanting[1]} needs a value after it'
-        elif unknown := re.fullmatch(r"argument (\S+): invalid choice: '(.*)' \(choose from (.*)\)", message):
-            known = re.findall(r'[\w-]+', unknown[3])
-            advice = meant(unknown[2], known, f'see {self.prog} --help')
-            raise UsageError(self.prog, f"'{unknown[2]}' is no {unknown[1]}", ', '.join(known), advice)
-        raise UsageError(self.prog, problem, '', f'see {self.prog} --help')
 
 
 def main(
@@ -99,7 +45,7 @@ def main(
     except BookError as fault:
         return _tell(fault.advised(_help_of(words)), err)
     except KeyboardInterrupt:
-        print(f'{NAME}: stopped', file=err)
+        print(_('{name}: stopped').format(name=NAME), file=err)
         return STOPPED
     except BrokenPipeError:
         if stdout is None:
@@ -108,8 +54,8 @@ def main(
     except OSError as fault:
         if stdout is None:
             _let_go(out)
-        place, problem = str(fault.filename or 'output'), fault.strerror or str(fault)
-        return _tell(BookError(place, problem, '', 'mend that and give the command again'), err)
+        place, problem = str(fault.filename or _('output')), fault.strerror or str(fault)
+        return _tell(BookError(place, problem, '', _('mend that and give the command again')), err)
     return status
 
 
@@ -121,12 +67,11 @@ def _answer(words: list[str], out: TextIO, err: TextIO) -> int:
         print(f'{NAME} {version(NAME)}', file=out)
         return 0
     if verb not in ('-h', '--help') and verb not in VERBS:
-        raise UsageError(
-            NAME, f"'{verb}' is no verb", ', '.join(VERBS), meant(verb, VERBS, f'see {NAME} --help')
-        )
-    parser = Parser(prog=NAME, description=ABOUT)
-    parser.add_argument('--version', action='store_true', help='print the version and leave')
-    verbs = parser.add_subparsers(title='verbs', metavar='VERB', dest='verb')
+        problem = _("'{word}' is no verb").format(word=verb)
+        raise UsageError(NAME, problem, VERBS, meant(verb, VERBS, see_help(NAME)))
+    parser = Parser(prog=NAME, description=_(ABOUT))
+    parser.add_argument('--version', action='store_true', help=_('print the version and leave'))
+    verbs = parser.add_subparsers(title=_('verbs'), metavar='VERB', dest='verb')
     for name in [verb] if verb in VERBS else VERBS:
         module_of(name).add(verbs)
     try:
@@ -140,33 +85,25 @@ def _answer(words: list[str], out: TextIO, err: TextIO) -> int:
         status: int = args.run(args, out, err)
         return status
     except BookError as fault:
-        raise _at_option(fault, args.parser, words).advised(f'see {args.parser.prog} --help') from None
+        raise _at_option(fault, args.parser, words).advised(args.parser.see_help()) from None
 
 
-def _unasked(beyond: list[str], parser: argparse.ArgumentParser) -> UsageError:
+def _unasked(beyond: list[str], parser: Parser) -> UsageError:
     """Return the error for words that a verb does not take."""
-    see = f'see {parser.prog} --help'
     odd = next((word for word in beyond if word.startswith('-')), None)
     if odd:
-        name = odd.partition('=')[0]
-        known = _options(parser)
-        return UsageError(parser.prog, f"'{name}' is unknown", ', '.join(known), meant(name, known, see))
-    return UsageError(
-        parser.prog,
-        f"'{beyond[0]}' is one word too many",
-        '',
-        f'put quotes round what has spaces; {see}',
-    )
+        name, known = odd.partition('=')[0], parser.options()
+        problem = _("'{name}' is unknown").format(name=name)
+        return UsageError(parser.prog, problem, known, meant(name, known, parser.see_help()))
+    problem = _("'{word}' is one word too many").format(word=beyond[0])
+    advice = _('put quotes round what has spaces; {see}').format(see=parser.see_help())
+    return UsageError(parser.prog, problem, '', advice)
 
 
-def _at_option(fault: BookError, parser: argparse.ArgumentParser, words: list[str]) -> BookError:
+def _at_option(fault: BookError, parser: Parser, words: list[str]) -> BookError:
     """Return a fault of what is asked by name as one of the option of that name: seat is --seat."""
     option = f'--{fault.place}'.replace('_', '-').replace(' ', '-')
-    return fault.at(option) if option in _options(parser) and fault.place not in words else fault
-
-
-def _options(parser: argparse.ArgumentParser) -> list[str]:
-    return list(dict.fromkeys(re.findall(r'--[a-z][a-z-]*', parser.format_usage())))
+    return fault.at(option) if option in parser.options() and fault.place not in words else fault
 
 
 def _plain_minus(word: str) -> str:
@@ -175,7 +112,7 @@ def _plain_minus(word: str) -> str:
 
 
 def _help_of(words: list[str]) -> str:
-    return f'see {NAME} {words[0]} --help' if words and words[0] in VERBS else f'see {NAME} --help'
+    return see_help(f'{NAME} {words[0]}' if words and words[0] in VERBS else NAME)
 
 
 def _tell(fault: BookError, err: TextIO) -> int:

@@ -235,4 +235,4 @@ def test_a_pipe_gets_utf_8_whatever_the_terminal_speaks():
     told, remarks = started('data', '--runs', '1 ft', '--pitches', '30 deg', env=speaking).communicate()
 
     assert remarks == b''
-    assert told.decode('utf-8').splitlines()[1].startswith('30°,12.000000000,13.856406461,13 7/8,')
+    assert told.decode('utf-8').splitlines()[1].startswith('30°,12.000000000,12,13.856406461,13 7/8,')

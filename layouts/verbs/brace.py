@@ -8,6 +8,7 @@ from typing import TextIO
 from layouts.told.walk import told_as
 from layouts.verbs import options
 from layouts.verbs.options import FORMATS, Subparsers
+from layouts.words.say import _
 from tablegen.roof.layout import brace
 from tablegen.settings import Settings
 
@@ -17,11 +18,11 @@ EXAMPLES = ('rafterbook brace "3 ft" "3 ft"', 'rafterbook brace "3 ft" "2 ft" --
 def add(subparsers: Subparsers) -> None:
     """Declare the verb."""
     parser = options.add_verb(
-        subparsers, 'brace', 'length and cuts of a brace between two legs', run, EXAMPLES
+        subparsers, 'brace', _('length and cuts of a brace between two legs'), run, EXAMPLES
     )
-    parser.add_argument('leg', metavar='LEG', help="inner corner to the brace's long point, along one leg")
-    parser.add_argument('other', metavar='LEG', help='the same along the leg square to it')
-    parser.add_argument('--format', metavar='FORMAT', default='text', help='text (default) or json')
+    parser.add_argument('leg', metavar='LEG', help=_("inner corner to the brace's long point, along one leg"))
+    parser.add_argument('other', metavar='LEG', help=_('the same along the leg square to it'))
+    options.add_format(parser)
     options.add_reading(parser)
 
 

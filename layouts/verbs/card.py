@@ -9,11 +9,12 @@ from typing import TextIO
 from layouts.cards.formats import FORMATS, USUAL
 from layouts.verbs.make import OUTPUT
 from layouts.verbs.options import Subparsers, add_steep, add_verb, with_pitches, with_steep
-from layouts.verbs.settings_file import settings_from
+from layouts.verbs.settings_file import add_settings_file, settings_from
+from layouts.words.say import N_, _
 
-NOTES = """\
+NOTES = N_("""\
 Several pitches make a card of all pitches, a row each, and how to use it; one
-pitch makes a card of its runs. What fits the size is chosen, and said."""
+pitch makes a card of its runs. What fits the size is chosen, and said.""")
 EXAMPLES = (
     'rafterbook card',
     'rafterbook card --size index --pitches "3 to 12" --out my-card',
@@ -24,20 +25,18 @@ EXAMPLES = (
 def add(subparsers: Subparsers) -> None:
     """Declare the verb."""
     parser = add_verb(
-        subparsers, 'card', 'make a card for the toolbox, to cut and laminate', run, EXAMPLES, NOTES
+        subparsers, 'card', _('make a card for the toolbox, to cut and laminate'), run, EXAMPLES, _(NOTES)
     )
-    parser.add_argument(
-        'settings', nargs='?', metavar='SETTINGS.toml', help="settings file; '-' is standard input"
-    )
+    add_settings_file(parser)
+    sizes = _('{sizes} ({pocket}; for large print {large})').format(sizes=', '.join(FORMATS), **USUAL)
     parser.add_argument(
         '--size',
         metavar='SIZE',
-        help=f'{", ".join(FORMATS)} ({USUAL["pocket"]}; for large print {USUAL["large"]})',
+        help=sizes,
     )
-    parser.add_argument('--pitches', metavar='LIST', help='such as 6, "4,6,8,12" or "4 to 12 by 1/2"')
-    parser.add_argument(
-        '--out', default=OUTPUT, metavar='DIR', help=f'where the file goes (default: {OUTPUT})'
-    )
+    parser.add_argument('--pitches', metavar='LIST', help=_('such as 6, "4,6,8,12" or "4 to 12 by 1/2"'))
+    where = _('where the file goes (default: {folder})').format(folder=OUTPUT)
+    parser.add_argument('--out', default=OUTPUT, metavar='DIR', help=where)
     add_steep(parser)
 
 
@@ -51,5 +50,5 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     size = USUAL[settings.trim] if args.size is None else args.size
     made = build_cards(settings, size, Path(args.out))
     print(f'{made.path}: {made.said[0]}', *made.said[1:], sep='\n', file=out)
-    print(f'made in {made.seconds:.1f} s', file=err)
+    print(_('made in {seconds:.1f} s').format(seconds=made.seconds), file=err)
     return 0

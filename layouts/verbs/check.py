@@ -8,6 +8,7 @@ from typing import Protocol, TextIO
 from layouts.verbs.checks import corner, length, square, steps, turn_over
 from layouts.verbs.checks.options import STATUS
 from layouts.verbs.options import Subparsers, add_verb
+from layouts.words.say import N_, _
 
 
 class Check(Protocol):
@@ -27,7 +28,7 @@ CHECKS: dict[str, Check] = {
     'corner': corner,
     'turn-over': turn_over,
 }
-NOTES = f'{STATUS}\nEach check has its own help: rafterbook check length --help'
+NOTES = N_('Each check has its own help: rafterbook check length --help')
 EXAMPLES = (
     'rafterbook check length --pitch 6 --run "1 ft" --reads "13 3/8"',
     'rafterbook check square',
@@ -39,8 +40,8 @@ EXAMPLES = (
 
 def add(subparsers: Subparsers) -> None:
     """Declare the verb and its checks."""
-    summary = 'check the tool in your hand: a reading, a square, steps, a corner'
-    parser = add_verb(subparsers, 'check', summary, run, EXAMPLES, NOTES)
+    summary = _('check the tool in your hand: a reading, a square, steps, a corner')
+    parser = add_verb(subparsers, 'check', summary, run, EXAMPLES, f'{_(STATUS)}\n{_(NOTES)}')
     checks = parser.add_subparsers(dest='check', metavar='CHECK', required=True)
     for module in CHECKS.values():
         module.add(checks)

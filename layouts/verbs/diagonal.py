@@ -8,6 +8,7 @@ from typing import TextIO
 from layouts.told.walk import told_as
 from layouts.verbs import options
 from layouts.verbs.options import FORMATS, Subparsers
+from layouts.words.say import N_, _
 from tablegen.errors import BookError
 from tablegen.roof.layout import rectangle, rectangle_check
 from tablegen.settings import Settings
@@ -17,20 +18,20 @@ EXAMPLES = (
     'rafterbook diagonal "24 ft" "16 ft"',
     'rafterbook diagonal "24 ft" "16 ft" --measured "28 ft 10 1/2" "28 ft 9"',
 )
-NOTES = """\
+NOTES = N_("""\
 Sides and diagonals run outside to outside, to the same corners. --measured
-takes the two diagonals of a layout whose opposite sides are equal."""
+takes the two diagonals of a layout whose opposite sides are equal.""")
 
 
 def add(subparsers: Subparsers) -> None:
     """Declare the verb."""
     parser = options.add_verb(
-        subparsers, 'diagonal', 'lay a rectangle out square by its diagonals', run, EXAMPLES, NOTES
+        subparsers, 'diagonal', _('lay a rectangle out square by its diagonals'), run, EXAMPLES, _(NOTES)
     )
-    parser.add_argument('length', metavar='LENGTH', help='one side')
-    parser.add_argument('width', metavar='WIDTH', help='the side square to it')
-    parser.add_argument('--measured', metavar='LENGTH', nargs=2, help='both diagonals, as measured')
-    parser.add_argument('--format', metavar='FORMAT', default='text', help='text (default) or json')
+    parser.add_argument('length', metavar='LENGTH', help=_('one side'))
+    parser.add_argument('width', metavar='WIDTH', help=_('the side square to it'))
+    parser.add_argument('--measured', metavar='LENGTH', nargs=2, help=_('both diagonals, as measured'))
+    options.add_format(parser)
     options.add_reading(parser)
 
 
@@ -45,8 +46,8 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
         if not all(abs(long - wide) < measured < long + wide for measured in (one, other)):
             raise BookError(
                 '--measured',
-                'no such layout has these diagonals',
-                'between the difference and the sum of its sides',
+                _('no such layout has these diagonals'),
+                _('between the difference and the sum of its sides'),
             )
         found['rectangle_check'] = rectangle_check(long, wide, one, other, measure)
     out.write(told_as(form, found))

@@ -8,10 +8,14 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import Protocol, TextIO
 
+from layouts.words.say import _, n_
 from tablegen.errors import BookError, SettingsFaults
+from tablegen.messages import message
 from tablegen.numbers import text
+from tablegen.numbers.units import INCHES
 from tablegen.settings import READERS, Settings, run_faults
 from tablegen.written.lengths import ALLOWED, length
+from tablegen.written.pitches import STEEPEST
 from tablegen.written.ranges import WrittenRange, split_range
 
 FORMATS = ('text', 'json')
@@ -29,7 +33,6 @@ class Subparsers(Protocol):
         help: str,
         description: str,
         epilog: str,
-        formatter_class: type[argparse.HelpFormatter],
         allow_abbrev: bool,
     ) -> argparse.ArgumentParser:
         """Return a new parser under a name."""
@@ -40,12 +43,12 @@ def add_verb(
 ) -> argparse.ArgumentParser:
     """Return a new verb's parser, whose help ends with examples that can be pasted."""
     shown = '\n'.join(f'  {example}' for example in examples)
+    heading = n_('example', 'examples', len(examples))
     parser = subparsers.add_parser(
         name,
         help=summary,
         description='\n\n'.join(part for part in (f'{summary[0].upper()}{summary[1:]}.', notes) if part),
-        epilog=f'{"examples" if len(examples) > 1 else "example"}:\n{shown}',
-        formatter_class=argparse.RawDescriptionHelpFormatter,
+        epilog=f'{heading}:\n{shown}',
         allow_abbrev=False,
     )
     parser.set_defaults(run=run, parser=parser)
@@ -54,21 +57,35 @@ def add_verb(
 
 def add_reading(parser: argparse.ArgumentParser) -> None:
     """Declare how lengths are rounded and read."""
-    parser.add_argument(
-        '--nearest', metavar='PART', help='round lengths to this part of an inch: 1/2 to 1/64'
-    )
-    parser.add_argument('--feet-inches', action='store_true', help='read lengths as feet and inches')
+    add_nearest(parser)
+    parser.add_argument('--feet-inches', action='store_true', help=_('read lengths as feet and inches'))
+
+
+def add_nearest(parser: argparse.ArgumentParser) -> None:
+    """Declare how lengths are rounded."""
+    first, last = INCHES.smallest_parts[0], INCHES.smallest_parts[-1]
+    words = _('round lengths to this part of an inch: {first} to {last}').format(first=first, last=last)
+    parser.add_argument('--nearest', metavar='PART', help=words)
+
+
+def add_format(parser: argparse.ArgumentParser) -> None:
+    """Declare how the answer is written."""
+    parser.add_argument('--format', metavar='FORMAT', default='text', help=_('text (default) or json'))
 
 
 def add_steep(parser: argparse.ArgumentParser) -> None:
     """Declare that a pitch may be steep."""
-    parser.add_argument('--steep', action='store_true', help='let pitches over 24 in 12 pass')
+    parser.add_argument(
+        '--steep',
+        action='store_true',
+        help=_('let pitches over {most} pass').format(most=f'{STEEPEST} {INCHES.over_base}'),
+    )
 
 
 def choice(value: str, option: str, allowed: Sequence[str]) -> str:
     """Return a value that is one of those allowed."""
     if value not in allowed:
-        raise BookError(option, f"'{value}' is unknown", ', '.join(allowed))
+        raise BookError(option, message('error.unknown', value=f"'{value}'"), tuple(allowed))
     return value
 
 
@@ -76,7 +93,7 @@ def above_zero(written: str, place: str) -> Fraction:
     """Return a length in inches that is not 0."""
     inches = length(written, place)
     if not inches:
-        raise BookError(place, f"'{written}' measures nothing", ALLOWED)
+        raise BookError(place, message('error.measures_nothing', length=f"'{written}'"), ALLOWED)
     return inches
 
 

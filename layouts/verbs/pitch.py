@@ -10,6 +10,7 @@ from typing import TextIO
 from layouts.told.walk import told_as
 from layouts.verbs import options
 from layouts.verbs.options import FORMATS, Subparsers
+from layouts.words.say import N_, _
 from tablegen.errors import BookError
 from tablegen.geometry import finding_pitch
 from tablegen.numbers.exact import Exact
@@ -19,7 +20,13 @@ from tablegen.settings import Settings
 from tablegen.written.degrees import degrees
 from tablegen.written.lengths import length
 
-MEASURED = ('rise', 'run', 'length', 'level', 'gap')
+MEASURED = {
+    'rise': N_('plumb rise'),
+    'run': N_('level run under that rise or length'),
+    'length': N_('length along the slope'),
+    'level': N_('length of a level held level'),
+    'gap': N_("plumb from the level's free end to the roof"),
+}
 WAYS: dict[frozenset[str], Callable[[Fraction, Fraction], Exact]] = {
     frozenset(('rise', 'run')): finding_pitch.from_rise_and_run,
     frozenset(('level', 'gap')): finding_pitch.from_level_and_tape,
@@ -28,11 +35,13 @@ WAYS: dict[frozenset[str], Callable[[Fraction, Fraction], Exact]] = {
 }
 """What two measures give a pitch, and how; each function takes them in this order."""
 ORDER = ('length', 'rise', 'level', 'run', 'gap')
-ALLOWED = '--rise and --run, --level and --gap, --length and --run, --length and --rise, or --degrees alone'
-NOTES = """\
+ALLOWED = N_(
+    '--rise and --run, --level and --gap, --length and --run, --length and --rise, or --degrees alone'
+)
+NOTES = N_("""\
 Give two measures between the same two plumb lines, or degrees. --level is how
 much of a level, one end on the roof and held level, lies over it; --gap is
-plumb from its underside down to the roof at the far end."""
+plumb from its underside down to the roof at the far end.""")
 EXAMPLES = (
     'rafterbook pitch --rise 52 --run "8 ft"',
     'rafterbook pitch --level 24 --gap "13 1/4"',
@@ -43,26 +52,13 @@ EXAMPLES = (
 
 def add(subparsers: Subparsers) -> None:
     """Declare the verb."""
-    parser = options.add_verb(
-        subparsers, 'pitch', "find a roof's pitch from what is measured on it", run, EXAMPLES, NOTES
-    )
-    for name, said in zip(
-        MEASURED,
-        (
-            'plumb rise',
-            'level run under that rise or length',
-            'length along the slope',
-            'length of a level held level',
-            "plumb from the level's free end to the roof",
-        ),
-        strict=True,
-    ):
-        parser.add_argument(f'--{name}', metavar='LENGTH', dest=f'measured_{name}', help=said)
-    parser.add_argument('--degrees', metavar='NUMBER', help='slope from level')
-    parser.add_argument('--format', metavar='FORMAT', default='text', help='text (default) or json')
-    parser.add_argument(
-        '--nearest', metavar='PART', help='round lengths to this part of an inch: 1/2 to 1/64'
-    )
+    summary = _("find a roof's pitch from what is measured on it")
+    parser = options.add_verb(subparsers, 'pitch', summary, run, EXAMPLES, _(NOTES))
+    for name, said in MEASURED.items():
+        parser.add_argument(f'--{name}', metavar='LENGTH', dest=f'measured_{name}', help=_(said))
+    parser.add_argument('--degrees', metavar='NUMBER', help=_('slope from level'))
+    options.add_format(parser)
+    options.add_nearest(parser)
 
 
 def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
@@ -82,6 +78,6 @@ def _slope(args: argparse.Namespace) -> Exact:
     if args.degrees is not None and not given:
         return finding_pitch.from_degrees(degrees(args.degrees, '--degrees', 90))
     if args.degrees is not None or frozenset(given) not in WAYS:
-        raise BookError('pitch', 'these measures do not make a pitch', ALLOWED)
+        raise BookError('pitch', _('these measures do not make a pitch'), _(ALLOWED))
     first, second = (length(given[name], f'--{name}') for name in ORDER if name in given)
     return WAYS[frozenset(given)](first, second)

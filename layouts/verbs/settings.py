@@ -6,6 +6,7 @@ import argparse
 from typing import TextIO
 
 from layouts.verbs.options import Subparsers, add_verb
+from layouts.words.say import _
 from tablegen.settings import starter
 
 
@@ -14,7 +15,7 @@ def add(subparsers: Subparsers) -> None:
     add_verb(
         subparsers,
         'settings',
-        'print a settings file to start from, every key explained',
+        _('print a settings file to start from, every key explained'),
         run,
         ['rafterbook settings > my-book.toml'],
     )

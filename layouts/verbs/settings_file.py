@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import argparse
 import sys
 
 from layouts.words.say import N_, _
@@ -13,6 +14,12 @@ STANDARD_INPUT = '-'
 MOST_BYTES = 1_000_000
 START = N_('rafterbook settings > my-book.toml makes one to start from')
 A_FILE = N_('a settings file')
+
+
+def add_settings_file(parser: argparse.ArgumentParser) -> None:
+    """Declare the file."""
+    words = _("settings file; '-' is standard input")
+    parser.add_argument('settings', nargs='?', metavar='SETTINGS.toml', help=words)
 
 
 def settings_from(path: str | None) -> Settings:
