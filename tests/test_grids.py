@@ -20,12 +20,13 @@ from run_books import (
 )
 from strategies import parts, styles
 from table_pages import as_read, cells, heads, joined, layers, pages_of, runs_in
+from table_rows import run_rows
 
 from layouts.paper.trim import FIGURE_SPACE, trim_of
 from tablegen.numbers import text
 from tablegen.numbers.figure import Measure, length_of_count
 from tablegen.settings import BOOK_PARTS, Runs, Settings, read_settings
-from tablegen.tables.runs import part_runs, run_rows
+from tablegen.tables.runs import part_runs
 from tablegen.written.pitches import pitch
 
 HAIR = 0.3

@@ -6,13 +6,13 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from run_books import book_settings, grids_of, sixteenths
 from table_pages import as_read, cells, joined, pages_of
+from table_rows import jack_rows
 
 from layouts.pages.jack_pages import page_of_jack
 from layouts.paper.page import Index
 from layouts.paper.trim import trim_of
 from tablegen.numbers import text
 from tablegen.settings import Settings
-from tablegen.tables.runs import jack_rows
 
 JACK_HEADS = {'line': 'lengths', 'long': 'long_points', 'short': 'short_points'}
 

@@ -7,12 +7,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from strategies import parts, rises, runs
+from table_rows import run_row
 
 from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.numbers.figure import Measure
 from tablegen.settings import Runs, Settings
 from tablegen.tables.lookup import addends, look_up
-from tablegen.tables.runs import part_runs, run_row
+from tablegen.tables.runs import part_runs
 from tablegen.written.pitches import pitch
 
 BOOK = Settings()

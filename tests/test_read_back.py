@@ -10,10 +10,11 @@ from made_books import ANYWHERE_ELSE, misplaced
 from printed_words import Word
 from run_books import is_grid
 from table_pages import as_read
+from table_rows import run_rows
 
 from layouts.pages.contents_pages import ContentsPage
 from layouts.pages.how_to_page import HowToPage
-from tablegen.tables.runs import part_runs, run_rows
+from tablegen.tables.runs import part_runs
 
 SIX = '6 in 12'
 FIELDS = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}

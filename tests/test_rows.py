@@ -7,12 +7,14 @@ from itertools import pairwise
 
 import pytest
 from fifty_digits import CLEAR, count_of, mp, mpf, real
+from table_rows import jack_rows, run_row, run_rows
 
 from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.numbers import text
 from tablegen.numbers.figure import Measure
 from tablegen.settings import Runs, Settings
-from tablegen.tables.runs import coarse_part, jack_rows, part_runs, pitch_values, run_row, run_rows
+from tablegen.tables.pitch_values import pitch_values
+from tablegen.tables.runs import coarse_part, part_runs
 from tablegen.written.pitches import pitch
 
 BOOK = Settings()

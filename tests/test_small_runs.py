@@ -17,13 +17,14 @@ from run_books import (
     sixteenths,
 )
 from table_pages import FRACTIONS, HEADS, as_read, joined, number_of, pages_of, runs_in
+from table_rows import run_rows
 
 from layouts.pages.pitch_pages import page_of_addition, page_of_run
 from layouts.paper.page import Index
 from layouts.paper.trim import trim_of
 from tablegen.numbers import text
 from tablegen.settings import Runs
-from tablegen.tables.runs import part_runs, run_rows
+from tablegen.tables.runs import part_runs
 from tablegen.written.lengths import length
 
 

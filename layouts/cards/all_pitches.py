@@ -34,7 +34,7 @@ from tablegen.numbers.exact import nearest
 from tablegen.numbers.figure import length_of_count
 from tablegen.roof.cautions import LOW_SLOPE, STEEP
 from tablegen.settings import Settings
-from tablegen.tables.runs import PitchValues, pitch_values
+from tablegen.tables.pitch_values import PitchValues, pitch_values
 
 PART_PLACES = 3
 HEAD_LINES = 3

@@ -9,7 +9,7 @@ from fractions import Fraction
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure
 from tablegen.settings import Settings
-from tablegen.tables.runs import PitchValues
+from tablegen.tables.pitch_values import PitchValues
 
 FIRST_SPACINGS = (Fraction(16), Fraction(24))
 """Spacings of jacks that are wanted before others (common practice, no source)."""

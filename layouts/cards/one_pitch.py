@@ -23,10 +23,10 @@ from layouts.words.cards import (
 from tablegen.errors import BookError
 from tablegen.numbers import text
 from tablegen.settings import Runs, Settings
-from tablegen.tables.runs import RunRow, cells_of_foot, offsets_of_foot, part_runs, pitch_values, run_rows
+from tablegen.tables.pitch_values import pitch_values
+from tablegen.tables.runs import SQUARES, cells_of_foot, figures_by_run, offsets_of_foot, part_runs, run_table
 
 FOOT = Fraction(12)
-FIELDS = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}
 PER = 16
 """Parts of an inch that a card has room to add, at most."""
 FEWEST_TO_THE_FOOT = 3
@@ -61,14 +61,13 @@ def _by_the_inch(settings: Settings, form: Format) -> tuple[TableFace, TableFace
     if offsets is None or not FEWEST_TO_THE_FOOT <= len(offsets) <= FOOT:
         return None
     pitch = settings.pitches[0]
-    found = {row.run_in: row for row in run_rows(pitch, settings.runs, settings.measure)}
-    feet = sorted({int(run // FOOT) for run in found})
+    feet = sorted({int(run // FOOT) for run in settings.runs})
     values = pitch_values(pitch, settings)
     foot = foot_lines(f'{values_lines(values)[0]} {CAUTION}', form)
     heads = [('ft', 'in'), *(('', text.rational(offset)) for offset in offsets)]
     sides = []
     for name, (title, line) in TABLES.items():
-        figures = {run: getattr(row, FIELDS[name]) for run, row in found.items()}
+        figures = figures_by_run(run_table(settings), name)
         rows = [
             Row(str(foot), tuple(cell_of(figure) for figure in cells_of_foot(figures, foot, offsets)))
             for foot in feet
@@ -120,10 +119,8 @@ def _odd_inches(settings: Settings, form: Format) -> tuple[TableFace, str]:
 
 
 def _rows(settings: Settings, runs: Sequence[Fraction]) -> list[tuple[Cell, ...]]:
-    def cells(row: RunRow) -> tuple[Cell, ...]:
-        return tuple(cell_of(getattr(row, field)) for field in FIELDS.values())
-
-    return [cells(row) for row in run_rows(settings.pitches[0], runs, settings.measure)]
+    columns = [figures_by_run(run_table(settings, runs=runs), name) for name in SQUARES]
+    return [tuple(cell_of(column[run]) for column in columns) for run in runs]
 
 
 def _standing(
@@ -137,7 +134,7 @@ def _standing(
 ) -> TableFace:
     """Return a face, or an error where even its least type is too wide."""
     face = table_face(
-        form, title, [head, *(run_head(table, settings.measure) for table in FIELDS)], rows, foot, breaks
+        form, title, [head, *(run_head(table, settings.measure) for table in SQUARES)], rows, foot, breaks
     )
     if face is None:
         said = f"'{form.name}' is too small for the runs of {title.figure} {title.unit}".rstrip()

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cached_property
 from itertools import pairwise
@@ -21,25 +21,19 @@ from layouts.words.say import _
 from tablegen.geometry import corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
+from tablegen.numbers.figure import Figure
 from tablegen.settings import Settings
+from tablegen.tables.jack_lengths import jack_table
 from tablegen.tables.lookup import set_of_tabled
 from tablegen.tables.members import Members, members
-from tablegen.tables.runs import (
-    JackRow,
-    PitchValues,
-    RunRow,
-    cells_of_foot,
-    jack_rows,
-    part_runs,
-    pitch_values,
-    run_rows,
-)
+from tablegen.tables.pitch_values import PitchValues, pitch_values
+from tablegen.tables.runs import cells_of_foot, figures_by_run, part_runs, run_table
+from tablegen.tables.table import Row
 
 FEET_LABEL, RUN_LABEL = 17.0, 60.5
 """Widths of the columns that name a row, in units."""
 HEAD_SIZES, LEAST_HEAD_SIZE = ((2, 2.9), (5, 2.0), (7, 1.6), (9, 1.2)), 0.9
 """Letters of a pitch's name, at most, and the size in rem at which they have room."""
-FIELD = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,13 +79,13 @@ class PitchTables:
     def members(self) -> Members:
         return members(self.pitch, self.settings)
 
-    @cached_property
-    def rows(self) -> list[RunRow]:
-        return list(run_rows(self.pitch, self.settings.runs, self.settings.measure))
+    def figures(self, name: str, runs: Iterable[Fraction] | None = None) -> dict[Fraction, Figure]:
+        """Return the figures of a table by their runs, of all the book's runs if none are named."""
+        return figures_by_run(run_table(self.settings, [self.pitch], runs), name)
 
     @cached_property
-    def jacks(self) -> list[JackRow]:
-        return jack_rows(self.pitch, self.settings)
+    def jacks(self) -> list[Row]:
+        return list(jack_table(replace(self.settings, pitches=(self.pitch,))).rows())
 
     @cached_property
     def head(self) -> Head:
@@ -191,15 +185,14 @@ def _grid_maker(
     tables: PitchTables, name: str, laid: Fit, band: range, cut: Sequence[Fraction], turn: Sequence[Fraction]
 ) -> Maker:
     def make(index: Index) -> FiguresPage:
-        figures = {row.run_in: getattr(row, FIELD[name]) for row in tables.rows}
+        figures = tables.figures(name)
         rows = [(str(feet), cells_of_foot(figures, feet, cut)) for feet in band]
         whole = all(
             offset.denominator == 1 for offset in cut
         )  # beside a fraction there is no room for a unit
         heads = [text.rational(offset) for offset in cut]
         heads = [_(INCHES).format(number=head) for head in heads] if whole else heads
-        small = run_rows(tables.pitch, turn, tables.settings.measure)
-        mine = additions(turn, (getattr(row, FIELD[name]) for row in small), tables.settings, tables.trim)
+        mine = additions(tables.figures(name, turn), tables.settings, tables.trim)
         values = tables.values
         return tables.page(
             name,
@@ -235,10 +228,8 @@ def _list_maker(
     tables: PitchTables, wanted: Sequence[str], laid: Fit, runs: Sequence[Fraction], added: bool
 ) -> Maker:
     def make(index: Index) -> FiguresPage:
-        rows = [
-            (text.run(row.run_in), [getattr(row, FIELD[name]) for name in wanted])
-            for row in run_rows(tables.pitch, runs, tables.settings.measure)
-        ]
+        columns = [tables.figures(name, runs) for name in wanted]
+        rows = [(text.run(run), [column[run] for column in columns]) for run in runs]
         heads = [_(COLUMN_HEADS[name]) for name in wanted]
         return tables.page('small-runs' if added else 'list', figures_grid(rows, heads, _(RUN), laid))
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
@@ -83,19 +83,14 @@ def rows_taken(settings: Settings, trim: Trim, cuts: int) -> int:
     )
 
 
-def additions(
-    turn: Sequence[Fraction], figures: Iterable[Figure], settings: Settings, trim: Trim
-) -> tuple[Additions, ...]:
+def additions(figures: dict[Fraction, Figure], settings: Settings, trim: Trim) -> tuple[Additions, ...]:
     """Return the lines of one page's small runs.
 
     Given:
-        figures  what each adds
+        figures  what each run adds, in order
     """
-    columns = lie(turn, settings, trim).columns
-    pairs = [
-        (text.rational(run), figure.parts._replace(mark='').text)
-        for run, figure in zip(turn, figures, strict=True)
-    ]
+    columns = lie(list(figures), settings, trim).columns
+    pairs = [(text.rational(run), figure.parts._replace(mark='').text) for run, figure in figures.items()]
     column, tab = tab_stop(_column(columns, trim), trim)
     cuts = [pairs[at : at + columns] for at in range(0, len(pairs), max(1, columns))]
     return tuple(

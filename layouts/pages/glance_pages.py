@@ -13,7 +13,7 @@ from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure
 from tablegen.settings import Settings
-from tablegen.tables.runs import PitchValues, pitch_values
+from tablegen.tables.pitch_values import PitchValues, pitch_values
 
 ROWS = 24
 """Pitches on an opening."""

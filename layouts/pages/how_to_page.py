@@ -17,9 +17,9 @@ from layouts.words.say import _
 from tablegen.examples import nearest_pitch
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
-from tablegen.numbers.figure import length_figure
 from tablegen.settings import Settings
-from tablegen.tables.lookup import EXACT_LENGTH, addends, look_up
+from tablegen.tables.lookup import addends, look_up
+from tablegen.tables.runs import run_length
 
 TABLES = ('common', 'hip-valley', 'rise')
 """The first of these that is in the book is shown."""
@@ -99,4 +99,4 @@ def _picture(table: str, run: Fraction, pitch: Pitch, settings: Settings) -> Mar
 
 
 def _text(table: str, run: Fraction, pitch: Pitch, settings: Settings) -> str:
-    return length_figure(EXACT_LENGTH[table](run, pitch), settings.measure).text if run else ''
+    return run_length(table, run, pitch, settings.measure).text if run else ''

@@ -17,7 +17,8 @@ from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure
 from tablegen.settings import Settings
-from tablegen.tables.runs import JackRow
+from tablegen.tables.jack_lengths import STUBS
+from tablegen.tables.table import Row
 
 LABEL = 24.0
 """Width of the column of jacks' numbers, in units."""
@@ -25,7 +26,7 @@ LEAST_COLUMN = 25.0
 """Width that the longest head of a column needs, in units."""
 LINES_BELOW = 1
 """Rows that the words below the table take, beside what every table leaves free."""
-COLUMNS = ('lengths', 'long_points', 'short_points')
+COLUMNS = ('line', 'long_point', 'short_point')
 """Of one spacing, as the rows have them."""
 
 
@@ -105,10 +106,7 @@ def _spacings_on_a_page(settings: Settings, trim: Trim) -> int:
 def _maker(tables: PitchTables, share: JackShare, right: bool) -> Maker:
     def make(index: Index) -> FiguresPage:
         settings = tables.settings
-        rows = [
-            (str(row.number), _cells(row, share.spacings))
-            for row in tables.jacks[share.rows[0] - 1 : share.rows[-1]]
-        ]
+        rows = [(str(number), _cells(tables.jacks[number - 1], share.spacings)) for number in share.rows]
         names = [_(INCHES).format(number=text.rational(settings.spacings[place])) for place in share.spacings]
         heads = [_(COLUMN_HEADS[column]) for name in names for column in COLUMNS]
         laid = _fitted(settings, tables.trim, len(names))
@@ -123,5 +121,8 @@ def _maker(tables: PitchTables, share: JackShare, right: bool) -> Maker:
     return make
 
 
-def _cells(row: JackRow, spacings: Sequence[int]) -> list[Figure | None]:
-    return [getattr(row, column)[place] for place in spacings for column in COLUMNS]
+def _cells(row: Row, spacings: Sequence[int]) -> list[Figure | None]:
+    """Return the figures of some spacings in a row of jacks, after its pitch and its number."""
+    figures = row.cells[STUBS:]
+    cells = [figures[place * len(COLUMNS) + nth] for place in spacings for nth in range(len(COLUMNS))]
+    return [cell if isinstance(cell, Figure) else None for cell in cells]

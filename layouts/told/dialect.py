@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from tablegen.numbers.exact import Exact
-from tablegen.numbers.figure import DEGREE, FOOT, INCH, Figure, decimal_figure
+from tablegen.numbers import text
+from tablegen.numbers.exact import Exact, nearest
+from tablegen.numbers.figure import DATA_PLACES, DEGREE, FOOT, INCH, Figure
 
 UNITS = {INCH: 'inches', DEGREE: 'degrees', FOOT: 'feet'}
 """What a figure's unit is called in a file; a ratio has none."""
@@ -32,7 +33,7 @@ def length(inches: Fraction | Exact, said: str) -> dict[str, str]:
 
 def decimal(number: Fraction | Exact) -> str:
     """Return a number in the decimals of a figure."""
-    return decimal_figure(number, 0).decimal
+    return text.plain_decimal(nearest(number, 10**DATA_PLACES), DATA_PLACES)
 
 
 def column_names(key: str, unit: str) -> tuple[str, str]:

@@ -14,7 +14,7 @@ from layouts.verbs.settings_file import settings_from
 from layouts.words.say import _
 from tablegen.errors import BookError, meant
 from tablegen.settings import Settings
-from tablegen.tables.run_data import RUNS, run_table
+from tablegen.tables.runs import RUNS, run_table
 from tablegen.tables.table import Table
 from tablegen.tables.tables import tables
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from layouts.words.say import N_, _
 from tablegen.numbers import text
 from tablegen.numbers.figure import Measure
-from tablegen.tables.runs import PitchValues
+from tablegen.tables.pitch_values import PitchValues
 
 CAUTION = N_('Geometry, not strength: code and a licensed designer decide.')
 ALL_PITCHES = N_('Degrees: from square across')

@@ -77,6 +77,9 @@ MESSAGES = {
         "inches, square to the hip's edge; also how far a backed face goes down its side"
     ),
     # jacks
+    'datum.jack_line': N_('line: from the plate line to the hip’s or valley’s center line, nothing off'),
+    'datum.jack_long_point': N_('long: to the long point of its cheek'),
+    'datum.jack_short_point': N_('short: to the short point'),
     'datum.along_edge': N_('inches along the top edge:'),
     'datum.jack_difference': N_('difference per space on center'),
     'datum.jack_off': N_('off: center line to face, at a hip or valley, and of a valley jack at the ridge'),

@@ -54,6 +54,10 @@ MESSAGES = {
     'head.drop_plumb': N_('drop: plumb'),
     'head.drop_square_to_edge': N_('drop: square'),
     # jacks
+    'head.jack_number': N_('jack'),
+    'head.jack_line': N_('line, {number} in'),
+    'head.jack_long_point': N_('long, {number} in'),
+    'head.jack_short_point': N_('short, {number} in'),
     'head.off_at_hip_or_valley': N_('off: hip'),
     'head.off_at_ridge': N_('off: ridge'),
     'head.short_to_long_point': N_('points'),

@@ -45,9 +45,9 @@ COLUMN_HEADS = {
     'common': N_('common'),
     'hip-valley': N_('hip, valley'),
     'rise': N_('rise'),
-    'lengths': N_('line'),
-    'long_points': N_('long'),
-    'short_points': N_('short'),
+    'line': N_('line'),
+    'long_point': N_('long'),
+    'short_point': N_('short'),
 }
 """Heads of a list's columns, and of a jack's three lengths."""
 FOOT, RUN, JACK = N_('ft'), N_('run'), N_('jack')

@@ -8,11 +8,12 @@ from fractions import Fraction
 from tablegen.examples.records import Length, RunSource, Source, Sources
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
-from tablegen.numbers.figure import Figure, length_figure
+from tablegen.numbers.figure import Figure
 from tablegen.numbers.units import Stock
 from tablegen.settings import Settings
 from tablegen.tables.columns import data_name
-from tablegen.tables.lookup import EXACT_LENGTH, look_up
+from tablegen.tables.lookup import look_up
+from tablegen.tables.runs import run_length
 from tablegen.tables.tables import tables
 
 JACK_LENGTHS = 'jack-lengths'
@@ -80,7 +81,7 @@ class Book:
         if found is None:
             return None
         if table not in self.settings.parts:
-            direct = length_figure(EXACT_LENGTH[table](run_in, self.pitch), self.settings.measure)
+            direct = run_length(table, run_in, self.pitch, self.settings.measure)
             return Length((), direct, direct, ())
         sources = tuple(RunSource(table, one.run_in, one.added) for one in found.readings)
         return Length(tuple(one.figure for one in found.readings), found.total, found.direct, sources)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 from fractions import Fraction
-from math import isqrt, lcm
+from math import floor, isqrt, lcm
 
 Rational = int | Fraction
 NEAR = 10**70  # steps in one of the rational that stands for a sum of roots, where a square must be rational
@@ -162,9 +162,11 @@ def nearest(x: Exact | Rational, per: Rational) -> int:
         a count of parts; of a number's size a half goes up, and the sign is put on after
 
     Notes:
-        1. With s the size in parts, the count is (floor(2s) + 1) // 2.
+        1. With s the size in parts, the count is (floor(2s) + 1) // 2. A rational is counted in whole numbers alone.
     """
-    x = exact(x)
+    if not isinstance(x, Exact):
+        count = (floor(2 * per * (x if x > 0 else -x)) + 1) // 2
+        return -count if x < 0 else count
     negative = sign(x) < 0
     count = (floor_of(-x if negative else x, 2 * per) + 1) // 2
     return -count if negative else count

@@ -2,22 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.geometry import common, corner
 from tablegen.geometry.pitch import Pitch
-from tablegen.numbers.exact import Exact
-from tablegen.numbers.figure import Figure, Measure, length_figure, length_of_count
+from tablegen.numbers.figure import Figure, length_of_count
 from tablegen.settings import Settings
-from tablegen.tables.runs import coarse_part, part_runs
-
-EXACT_LENGTH: dict[str, Callable[[Fraction, Pitch], Exact]] = {
-    'common': lambda run_in, pitch: common.line_length(run_in, pitch.slope),
-    'hip-valley': lambda run_in, pitch: corner.hip_length(run_in, pitch.corner),
-    'rise': lambda run_in, pitch: common.rise(run_in, pitch.slope),
-}
+from tablegen.tables.runs import coarse_part, part_runs, run_length
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,18 +67,14 @@ def look_up(table: str, run_in: Fraction, pitch: Pitch, settings: Settings) -> F
         return None
     tabled = set_of_tabled(settings, wanted)
     readings = tuple(
-        Reading(run, _figure(table, run, pitch, settings.measure), place > 0 or run not in tabled)
+        Reading(run, run_length(table, run, pitch, settings.measure), place > 0 or run not in tabled)
         for place, run in enumerate(wanted)
     )
     total = length_of_count(sum(reading.figure.count for reading in readings), settings.measure)
-    return Found(table, run_in, readings, total, _figure(table, run_in, pitch, settings.measure))
+    return Found(table, run_in, readings, total, run_length(table, run_in, pitch, settings.measure))
 
 
 def set_of_tabled(settings: Settings, runs: list[Fraction]) -> set[Fraction]:
     """Return those of some runs that stand in the main tables."""
     first, last, step = settings.runs.first, settings.runs.last, settings.runs.step
     return {run for run in runs if first <= run <= last and (run - first) % step == 0}
-
-
-def _figure(table: str, run_in: Fraction, pitch: Pitch, measure: Measure) -> Figure:
-    return length_figure(EXACT_LENGTH[table](run_in, pitch), measure)

@@ -1,176 +1,94 @@
-"""Rows: the figures of every table, finished, knowing nothing of pages."""
+"""The tables of runs: common rafter, hip or valley and rise over every run of a pitch, and the small runs added to them."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.geometry import backing, cheeks, common, corner, shortening
+from tablegen.geometry import common, corner
 from tablegen.geometry.pitch import Pitch
+from tablegen.messages import message
 from tablegen.numbers import text
-from tablegen.numbers.angles import Angle
-from tablegen.numbers.exact import Exact, exact
-from tablegen.numbers.figure import (
-    Figure,
-    Measure,
-    decimal_figure,
-    degree_figure,
-    length_figure,
-    length_of_root,
-)
+from tablegen.numbers.figure import Figure, Measure, length_of_root
 from tablegen.numbers.units import INCHES
 from tablegen.settings import Runs, Settings
+from tablegen.tables.columns import Make
+from tablegen.tables.table import Column, Table
 
-DEGREE_PLACES = 2
-UNIT_PLACES = 3
-
-
-@dataclass(frozen=True, slots=True)
-class RunRow:
-    """The lengths of one run at one pitch."""
-
-    run_in: Fraction
-    """Level run of the common rafter, in."""
-    common: Figure
-    """Common rafter: plate line to ridge center line, along the slope."""
-    hip_valley: Figure
-    """Hip or valley beside it: plate corner to ridge center line, along its own slope."""
-    rise: Figure
-    """Plumb, plate line to ridge center line."""
+RUNS = 'runs'
+"""Name of the table, in data."""
+SQUARES: dict[str, Callable[[Pitch], Fraction]] = {
+    'common': lambda pitch: common.line_length_squared(pitch.slope),
+    'hip-valley': lambda pitch: corner.hip_length_squared(pitch.corner),
+    'rise': lambda pitch: pitch.slope.squared(),
+}
+"""Of each table, by its name among a book's parts: the square of a length over one inch of run."""
+KEYS = {'common': 'common', 'hip-valley': 'hip_valley', 'rise': 'rise'}
+"""The column of each in the table of runs."""
+STUBS = 2
+"""Columns that name a row: pitch and run."""
 
 
 @dataclass(frozen=True, slots=True)
-class PitchValues:
-    """What one pitch has but once: cuts, lengths per foot of run, bevels."""
+class Run:
+    """One run at one pitch."""
 
     pitch: Pitch
-    rise_per_foot: Figure
-    """in per foot of run, to thousandths."""
-    plumb_cut: Figure
-    """deg, common, from square across the board's side."""
-    level_cut: Figure
-    """deg, common, its complement: the seat cut."""
-    hip_plumb_cut: Figure
-    hip_level_cut: Figure
-    common_per_foot: Figure
-    """in, to thousandths."""
-    common_per_foot_part: Figure
-    """The same to the smallest part."""
-    hip_per_foot: Figure
-    """in per foot of COMMON run, to thousandths."""
-    hip_per_foot_part: Figure
-    jack_cheek: Figure
-    """deg, on the jack's top edge, from the line square across it."""
-    jack_cheek_figure: Figure
-    """in, against 12 on the square."""
-    hip_cheek: Figure
-    """deg, on the hip's square top edge, from the line square across it."""
-    hip_cheek_figure: Figure
-    backing_bevel: Figure
-    """deg, each side of a backed hip's top, from square."""
-    hip_drop: Figure
-    """in, plumb, for the set hip thickness, to the smallest part."""
-    jack_differences: tuple[Figure, ...]
-    """in, one a spacing, to the smallest part."""
+    run_in: Fraction
+    """Level run of the common rafter, in."""
+    square: Fraction
+    """Of the run."""
+    squares: dict[str, Fraction]
+    """SQUARES at this pitch."""
 
 
-@dataclass(frozen=True, slots=True)
-class JackRow:
-    """Jack number n from the corner, at each spacing; every length ALONG its top edge, rounded once by itself.
+def run_table(
+    settings: Settings, pitches: Iterable[Pitch] | None = None, runs: Iterable[Fraction] | None = None
+) -> Table[Run]:
+    """Return the table of runs, its rows made one at a time.
 
-    A hip jack is measured from the plate line. A valley jack n spaces from its valley's ridge end is as long: from the
-    ridge center line.
+    Given:
+        pitches, runs  where they are not the book's
     """
+    make, measure = Make[Run](settings), settings.measure
 
-    number: int
-    lengths: tuple[Figure | None, ...]
-    """To the hip's or valley's center line, nothing taken off, one a spacing; None past the longest run."""
-    long_points: tuple[Figure | None, ...]
-    """To the long point of its cheek, for the set thicknesses of hip and rafter. The long point of a hip jack is on
-    the side away from the corner, of a valley jack towards it."""
-    short_points: tuple[Figure | None, ...]
-    """To the short point; None too where the hip takes all of the jack's edge."""
+    def subjects() -> Iterator[Run]:
+        for pitch in settings.pitches if pitches is None else pitches:
+            squares = {name: square(pitch) for name, square in SQUARES.items()}
+            for run_in in settings.runs if runs is None else runs:
+                yield Run(pitch, run_in, run_in * run_in, squares)
 
+    def length(name: str) -> Column[Run]:
+        def cell(it: Run) -> Figure:
+            return length_of_root(it.squares[name] * it.square, measure)
 
-def run_row(pitch: Pitch, run_in: Fraction, measure: Measure) -> RunRow:
-    """Return the row of one run, in inches."""
-    return next(run_rows(pitch, [run_in], measure))
+        key = KEYS[name]
+        return Column(key, message(f'head.{key}'), cell, message(f'datum.{key}'))
 
-
-def run_rows(pitch: Pitch, runs: Iterable[Fraction], measure: Measure) -> Iterator[RunRow]:
-    """Return the rows of many runs of one pitch, one at a time."""
-    common_square = common.line_length_squared(pitch.slope)
-    hip_square = corner.hip_length_squared(pitch.corner)
-    rise_square = pitch.slope.squared()
-    for run_in in runs:
-        square = run_in * run_in
-        yield RunRow(
-            run_in,
-            length_of_root(common_square * square, measure),
-            length_of_root(hip_square * square, measure),
-            length_of_root(rise_square * square, measure),
-        )
-
-
-def pitch_values(pitch: Pitch, settings: Settings) -> PitchValues:
-    """Return the figures that a pitch has once."""
-    slope, at, measure = pitch.slope, pitch.corner, settings.measure
-    plumb, hip_plumb = common.slope_angle(slope), corner.hip_angle(at)
-    jack_cheek, hip_cheek = cheeks.jack(at), cheeks.hip_at_ridge(at)
-    foot = Fraction(12)
-    in_inches = Measure(measure.per)  # a square's figures and unit lengths are inches, however lengths read
-
-    def deg(angle: Angle) -> Figure:
-        return degree_figure(angle, DEGREE_PLACES)
-
-    return PitchValues(
-        pitch=pitch,
-        rise_per_foot=decimal_figure(pitch.rise, UNIT_PLACES),
-        plumb_cut=deg(plumb),
-        level_cut=deg(plumb.complement()),
-        hip_plumb_cut=deg(hip_plumb),
-        hip_level_cut=deg(hip_plumb.complement()),
-        common_per_foot=decimal_figure(common.line_length(foot, slope), UNIT_PLACES),
-        common_per_foot_part=length_figure(common.line_length(foot, slope), in_inches),
-        hip_per_foot=decimal_figure(corner.hip_length(foot, at), UNIT_PLACES),
-        hip_per_foot_part=length_figure(corner.hip_length(foot, at), in_inches),
-        jack_cheek=deg(jack_cheek.top),
-        jack_cheek_figure=length_figure(jack_cheek.figure(), in_inches),
-        hip_cheek=deg(hip_cheek.top),
-        hip_cheek_figure=length_figure(hip_cheek.figure(), in_inches),
-        backing_bevel=deg(backing.bevel(at)),
-        hip_drop=length_figure(backing.drop_plumb(settings.hip_thickness, at), in_inches),
-        jack_differences=tuple(
-            length_figure(corner.jack_difference(spacing, at), in_inches) for spacing in settings.spacings
-        ),
+    columns = (
+        make.pitch(lambda it: it.pitch),
+        make.given('run', lambda it: it.run_in),
+        *map(length, SQUARES),
     )
+    return Table(RUNS, RUNS, message('table.runs'), columns, subjects, STUBS)
 
 
-def jack_rows(pitch: Pitch, settings: Settings) -> list[JackRow]:
-    """Return the jacks from the corner as far as the runs go, each spacing to its own last jack."""
-    last = settings.runs.last
-    most = max(last // spacing for spacing in settings.spacings)
-    at = pitch.corner
-    off = shortening.along(shortening.jack_at_hip(settings.hip_thickness, at), pitch.slope)
-    half = shortening.along(shortening.point_to_point(settings.rafter_thickness, at), pitch.slope) / 2
+def run_length(table: str, run_in: Fraction, pitch: Pitch, measure: Measure) -> Figure:
+    """Return the length of a run, rounded once.
 
-    spaced = [(spacing, corner.jack_difference(spacing, at)) for spacing in settings.spacings]
-
-    def figures(number: int, less: Exact) -> tuple[Figure | None, ...]:
-        return tuple(
-            _jack_figure(number * difference - less, settings.measure) if number * spacing <= last else None
-            for spacing, difference in spaced
-        )
-
-    return [
-        JackRow(number, figures(number, exact(0)), figures(number, off - half), figures(number, off + half))
-        for number in range(1, int(most) + 1)
-    ]
+    Given:
+        table   'common', 'hip-valley' or 'rise'
+        run_in  level run of the common rafter, in
+    """
+    return length_of_root(SQUARES[table](pitch) * run_in * run_in, measure)
 
 
-def _jack_figure(length: Exact, measure: Measure) -> Figure | None:
-    return length_figure(length, measure) if length > 0 else None
+def figures_by_run(table: Table[Run], name: str) -> dict[Fraction, Figure]:
+    """Return the figures of one of the lengths by their runs, of a table of one pitch."""
+    column = table.columns[table.place(KEYS[name])]
+    cells = ((it.run_in, column.cell(it)) for it in table.subjects())
+    return {run_in: cell for run_in, cell in cells if isinstance(cell, Figure)}
 
 
 def part_runs(runs: Runs, per: int) -> list[Fraction]:

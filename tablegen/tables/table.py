@@ -101,12 +101,16 @@ class Table(Generic[S]):
 
     def rows(self) -> Iterator[Row]:
         """Return the rows, each made as it is taken."""
+        told, unmarked = [column.cell for column in self.columns], ((),) * len(self.columns)
+        any_marks = any(column.marks for column in self.columns)
         for subject in self.subjects():
-            cells = tuple(column.cell(subject) for column in self.columns)
-            marks = tuple(
-                column.marks(subject) if column.marks and cell is not None else ()
-                for column, cell in zip(self.columns, cells, strict=True)
-            )
+            cells = tuple([cell(subject) for cell in told])
+            marks: tuple[tuple[str, ...], ...] = unmarked
+            if any_marks:
+                marks = tuple(
+                    column.marks(subject) if column.marks and cell is not None else ()
+                    for column, cell in zip(self.columns, cells, strict=True)
+                )
             yield Row(cells, marks)
 
     def cell(self, key: str, *stubs: Cell) -> Cell:

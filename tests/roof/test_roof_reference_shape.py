@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 from mpmath import acos, cos, degrees, pi, sqrt, tan
 from printed import BOOK, is_nearest, rows_of
+from tablegen.tables.run_data import run_table
 
 from layouts.words import datum, head, note
 from layouts.words import table as table_words
@@ -20,7 +21,6 @@ from tablegen.groups import GROUPS, HOUSE_GROUPS
 from tablegen.messages import Message
 from tablegen.numbers.figure import Figure, Measure
 from tablegen.tables import tables as listing
-from tablegen.tables.run_data import run_table
 from tablegen.tables.table import MARKS, Kind
 from tablegen.tables.tables import tables
 from tablegen.written.pitches import pitch

@@ -1,0 +1,77 @@
+"""The jacks of a pitch by their number from the corner: line length, long point and short point at each spacing."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import partial
+
+from tablegen.geometry import corner, shortening
+from tablegen.geometry.pitch import Pitch
+from tablegen.messages import message
+from tablegen.numbers.exact import Exact, exact, sign
+from tablegen.settings import Settings
+from tablegen.tables.columns import Make, each
+from tablegen.tables.table import Column, Table
+
+STUBS = 2
+"""Columns that name a row: pitch and number."""
+
+
+@dataclass(frozen=True, slots=True)
+class Jack:
+    """One jack from the corner, at every spacing.
+
+    A hip jack is measured from the plate line. A valley jack n spaces from its valley's ridge end is as long: from the
+    ridge center line.
+    """
+
+    pitch: Pitch
+    number: int
+    differences: dict[Fraction, Exact]
+    """Of one jack and the next, in, by their spacing."""
+    off: Exact
+    """What comes off at the hip or valley, in, along the top edge."""
+    half: Exact
+    """From its center line to either point of its cheek, in, along the top edge."""
+
+
+def jack_table(settings: Settings) -> Table[Jack]:
+    """Return the table of jacks as far as the runs go, each spacing to its own last one; each length is rounded once."""
+    last, make = settings.runs.last, Make[Jack](settings)
+    length_of = partial(make.length, measure=settings.measure)
+
+    def subjects() -> Iterator[Jack]:
+        for pitch in settings.pitches:
+            at = pitch.corner
+            off = shortening.along(shortening.jack_at_hip(settings.hip_thickness, at), pitch.slope)
+            points = shortening.along(shortening.point_to_point(settings.rafter_thickness, at), pitch.slope)
+            differences = {spacing: corner.jack_difference(spacing, at) for spacing in settings.spacings}
+            for number in range(1, most_jacks(settings) + 1):
+                yield Jack(pitch, number, differences, off, points / 2)
+
+    def lengths(key: str, less: Callable[[Jack], Exact]) -> tuple[Column[Jack], ...]:
+        def length(it: Jack, spacing: Fraction) -> Exact | None:
+            if it.number * spacing > last:
+                return None
+            found = it.number * it.differences[spacing] - less(it)
+            return found if sign(found) > 0 else None
+
+        return each(length_of, key, settings.spacings, length, f'jack_{key}', f'jack_{key}')
+
+    lines = lengths('line', lambda it: exact(0))
+    long_points = lengths('long_point', lambda it: it.off - it.half)
+    short_points = lengths('short_point', lambda it: it.off + it.half)
+    by_spacing = zip(lines, long_points, short_points, strict=True)
+    columns = (
+        make.pitch(lambda it: it.pitch),
+        make.count('number', lambda it: it.number, message('head.jack_number')),
+        *(column for spacing in by_spacing for column in spacing),
+    )
+    return Table('jack-lengths', 'jacks', message('table.jack_lengths'), columns, subjects, STUBS)
+
+
+def most_jacks(settings: Settings) -> int:
+    """Return the number of the last jack at the spacing that has most."""
+    return int(max(settings.runs.last // spacing for spacing in settings.spacings))
