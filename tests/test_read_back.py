@@ -168,7 +168,7 @@ def test_the_how_to_leads_to_its_figure(small_book):
     ]
 
     assert cell_is_on(small_book, how.page, 'common', run, how.pitch)
-    assert figures_of(small_book, 'common', how.pitch)[run] == how.answer
+    assert f'{figures_of(small_book, "common", how.pitch)[run]} in' in how.found
 
 
 def test_the_contents_lead_to_what_they_name(small_book):
