@@ -22,10 +22,11 @@ from tablegen.geometry import corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure
+from tablegen.roof import side as roof
+from tablegen.roof.question import boards_of
 from tablegen.settings import Settings
 from tablegen.tables.jack_lengths import jack_table
 from tablegen.tables.lookup import set_of_tabled
-from tablegen.tables.members import Members, members
 from tablegen.tables.pitch_values import PitchValues, pitch_values
 from tablegen.tables.runs import cells_of_foot, figures_by_run, part_runs, run_table
 from tablegen.tables.table import Row
@@ -76,8 +77,8 @@ class PitchTables:
         return pitch_values(self.pitch, self.settings)
 
     @cached_property
-    def members(self) -> Members:
-        return members(self.pitch, self.settings)
+    def side(self) -> roof.Side:
+        return roof.side(self.pitch, boards_of(self.settings))
 
     def figures(self, name: str, runs: Iterable[Fraction] | None = None) -> dict[Fraction, Figure]:
         """Return the figures of a table by their runs, of all the book's runs if none are named."""

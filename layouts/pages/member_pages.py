@@ -9,12 +9,16 @@ from markupsafe import Markup
 from layouts.drawings.framing_square import square_on_board
 from layouts.drawings.wedge import measured_wedge
 from layouts.grid.run_tables import Head, PitchTables
-from layouts.pages.member_rows import MemberRows, common_rows, hip_rows, wood_mark
+from layouts.pages.member_rows import MemberRows, common_rows, hip_rows, thousandths, wood_mark
 from layouts.paper.page import Index, Unplaced
 from layouts.words.caution import caution_text
 from layouts.words.say import say
+from tablegen.geometry.stepping import common_hold
+from tablegen.numbers.units import INCHES
 from tablegen.roof import cautions
-from tablegen.tables.members import NoMouth
+from tablegen.roof.lengths import common_cut, common_length
+from tablegen.roof.names import Why
+from tablegen.roof.seat import common_notch, dropped_hip, valley
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,28 +60,29 @@ def member_pages(tables: PitchTables) -> list[Unplaced]:
 
 
 def _common_page(tables: PitchTables, index: Index) -> CommonPage:
-    pitch, values = tables.pitch, tables.members.common
+    pitch, side = tables.pitch, tables.side
     rise = tables.values.rise_per_foot.text.rstrip('0').rstrip('.')
-    mouth = values.mouth
+    notch, per_foot = common_notch(side), thousandths(common_length(side, INCHES.unit_run))
     return CommonPage(
         tables.head,
-        measured_wedge(pitch, ('12', rise, values.per_foot.text), values.plumb_cut, pitch.text),
-        square_on_board(values.hold, pitch.text),
-        common_rows(values, tables.settings),
-        mouth.stock.name if isinstance(mouth, NoMouth) else '',
+        measured_wedge(pitch, ('12', rise, per_foot.text), common_cut(side).plumb, pitch.text),
+        square_on_board(common_hold(side.slope), pitch.text),
+        common_rows(side, tables.settings),
+        notch.stock.name if notch.fault else '',
         tuple(map(caution_text, cautions.pitch_cautions(pitch.slope))),
-        () if isinstance(mouth, NoMouth) else tuple(map(caution_text, mouth.cautions)),
+        tuple(map(caution_text, notch.cautions(side.overhang_in))),
         say(cautions.DEFERS),
         _caution_page(index),
     )
 
 
 def _hip_page(tables: PitchTables, index: Index) -> HipPage:
-    hip = tables.members.hip
+    side = tables.side
+    through = common_notch(side).fault is Why.CUT_THROUGH
     return HipPage(
         tables.head,
-        hip_rows(hip, tables.members.jack, tables.settings),
-        any(map(wood_mark, (hip.dropped, hip.valley))),
+        hip_rows(side, tables.settings),
+        not through and any(map(wood_mark, (dropped_hip(side), valley(side)))),
         _caution_page(index),
     )
 

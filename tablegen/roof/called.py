@@ -91,13 +91,7 @@ def _hips(side: Side, with_valley: bool) -> Calls:
 
 
 def _mouth(of: Of, mouth: Notch, side: Side) -> Calls:
-    if mouth.fault:
-        return []
-    found = [
-        *cautions.notch_cautions(mouth.stock.depth_in, mouth.notch_in, side.overhang_in),
-        *cautions.bearing_cautions(mouth.seat_in),
-    ]
-    return [(of, one) for one in found]
+    return [(of, one) for one in mouth.cautions(side.overhang_in)]
 
 
 def _depth(of: Of, stock: Stock, side: Side) -> Calls:

@@ -69,20 +69,6 @@ def pitch_cautions(slope: Exact) -> tuple[Caution, ...]:
     return tuple(found + ([STEEP] if slope * 12 > STEEP_RISE_IN else []))
 
 
-def seat_cautions(
-    depth_in: Fraction, seat_in: Exact | Fraction, overhang_in: Exact | Fraction, slope: Exact
-) -> tuple[Caution, ...]:
-    """Return what a common's bird's mouth and the tail outside it call for.
-
-    Given:
-        depth_in     of the stock, square to its edge
-        seat_in      level
-        overhang_in  level, 0 for no tail
-    """
-    notch = seat.notch_depth(seat_in, slope)
-    return (*notch_cautions(depth_in, notch, overhang_in), *bearing_cautions(seat_in))
-
-
 def bearing_cautions(seat_in: Exact | Fraction) -> tuple[Caution, ...]:
     """Return what the level length of any member's seat calls for, in."""
     if seat_in < LEAST_SEAT_IN:

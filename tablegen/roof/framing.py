@@ -11,7 +11,7 @@ from tablegen.geometry import tail as tails
 from tablegen.geometry.stepping import common_hold, hip_hold
 from tablegen.numbers.exact import Exact, exact
 from tablegen.numbers.figure import Measure, length_figure, length_rounded_up
-from tablegen.roof.cautions import Caution, bearing_cautions, notch_cautions, pitch_cautions
+from tablegen.roof.cautions import Caution, pitch_cautions
 from tablegen.roof.cheeks import Cheeks, OneCheek, TwoCheeks, cheeks_of
 from tablegen.roof.figures import TwoWays
 from tablegen.roof.lengths import common_cut, hip_cut
@@ -139,8 +139,7 @@ def _mouth(kind: Kind, of: Plane) -> tuple[Mouth | None, tuple[Caution, ...]]:
     own = corner.hip_run(of.run_in, side.at)
     if notch.fault or (kind.in_corner and 2 * notch.seat_in > own):
         return None, ()
-    called = notch_cautions(notch.stock.depth_in, notch.notch_in, side.overhang_in)
-    return mouth, (*called, *bearing_cautions(notch.seat_in))
+    return mouth, notch.cautions(side.overhang_in)
 
 
 def _places(

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 from typing import Any, ClassVar
 
 from tablegen.geometry import backing, seat, tail
 from tablegen.numbers.exact import Exact, sign
 from tablegen.numbers.figure import length_rounded_down, length_rounded_up
 from tablegen.numbers.units import Stock
-from tablegen.roof.cautions import too_thin_for_a_tail
+from tablegen.roof.cautions import Caution, bearing_cautions, notch_cautions, too_thin_for_a_tail
 from tablegen.roof.figures import Length, Ratio, ratio, record, size
 from tablegen.roof.names import Mark, Why
 from tablegen.roof.side import Side
@@ -47,6 +48,13 @@ class Notch:
     def mark(self) -> Mark:
         """Return which share of the depth it is past."""
         return tuple(Mark)[seat.notch_marks(self.stock.depth_in, self.notch_in)]
+
+    def cautions(self, overhang_in: Exact | Fraction) -> tuple[Caution, ...]:
+        """Return what it calls for under a tail so long, level; nothing where it cannot be."""
+        if self.fault:
+            return ()
+        called = notch_cautions(self.stock.depth_in, self.notch_in, overhang_in)
+        return (*called, *bearing_cautions(self.seat_in))
 
     @property
     def thin(self) -> bool:

@@ -11,9 +11,13 @@ from layouts.words.caution import caution_source, caution_text
 from layouts.words.error import error_line
 from tablegen.errors import BookError
 from tablegen.geometry import seat
+from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.numbers.exact import exact
 from tablegen.numbers.units import INCHES
 from tablegen.roof import cautions
+from tablegen.roof.question import Boards
+from tablegen.roof.seat import common_notch
+from tablegen.roof.side import side
 from tablegen.written.numbers import number
 from tablegen.written.stocks import stock
 
@@ -89,9 +93,12 @@ def test_a_limit_itself_is_not_past_it():
     three, eight = exact(Fraction(3, 12)), exact(Fraction(8, 12))
 
     assert cautions.pitch_cautions(three) == cautions.pitch_cautions(eight) == ()
-    assert cautions.seat_cautions(Fraction(29, 4), Fraction(3), Fraction(24), three) == ()
-    on_wood = cautions.seat_cautions(Fraction(29, 4), Fraction(3, 2), Fraction(24), three)
-    assert on_wood == (cautions.SHORT_ON_MASONRY,)
+    on_masonry, on_wood = (
+        common_notch(side(pitch_of_rise(Fraction(3)), Boards(seat_in=Fraction(seat))))
+        for seat in ('3', '3/2')
+    )
+    assert on_masonry.cautions(Fraction(24)) == ()
+    assert on_wood.cautions(Fraction(24)) == (cautions.SHORT_ON_MASONRY,)
     assert not cautions.too_thin_for_a_tail(exact(Fraction(7, 2)))
 
 
