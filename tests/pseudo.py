@@ -24,6 +24,7 @@ KEPT = re.compile(r'(<[^>]*>|&\w+;|%\(\w+\)s|%%|\{[^}]*\})')
 """Markup, and places for values."""
 ACCENTED = str.maketrans('ACDEGHIJKLNORSTUWYZacdeghijklnorstuwyz', 'ÁĆĎÉĞĤÍĴĶĹŃÓŔŚŤÚŴÝŹáćďéğĥíĵķĺńóŕśťúŵýź')
 TAIL = 'éáóíú'
+WORD = re.compile(r'[A-Za-z](?:[A-Za-z’\'-]*[A-Za-z])?')
 KEYWORDS = {'_': None, 'N_': None, 'n_': (1, 2), 'gettext': None, 'ngettext': (1, 2)}
 
 
@@ -42,22 +43,23 @@ def messages() -> tuple[str | tuple[str, ...], ...]:
 
 def longer(words: str) -> str:
     """Return words in the made-up language."""
-    owed, said = 0.0, []
-    for piece in KEPT.split(words):
-        if KEPT.fullmatch(piece):
-            said.append(piece)
-            continue
-        for part in re.split(r'(\s+)', piece):
-            owed += LONGER * len(part)
-            letters = re.search(r'[A-Za-z’-]*[A-Za-z]', part)
-            if letters:
-                more = ''.join(TAIL[place % len(TAIL)] for place in range(ceil(owed)))
-                owed -= len(more)
-                end = letters.end()
-                more = more.upper() if len(letters[0]) > 1 and letters[0].isupper() else more
-                part = part[:end].translate(ACCENTED) + more + part[end:].translate(ACCENTED)
-            said.append(part)
-    return ''.join(said)
+    return ''.join(piece if KEPT.fullmatch(piece) else _longer(piece) for piece in KEPT.split(words))
+
+
+def _longer(piece: str) -> str:
+    found = WORD.findall(piece)
+    owed = LONGER * (len(piece) - len(''.join(found))) if found else 0.0
+
+    def lengthened(word: re.Match[str]) -> str:
+        nonlocal owed
+        owed += LONGER * len(word[0])
+        more = ''.join(TAIL[place % len(TAIL)] for place in range(ceil(owed)))
+        owed -= len(more)
+        return (word[0] + (more.upper() if len(word[0]) > 1 and word[0].isupper() else more)).translate(
+            ACCENTED
+        )
+
+    return WORD.sub(lengthened, piece)
 
 
 def write_catalogue(folder: Path) -> None:

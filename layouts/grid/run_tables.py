@@ -15,6 +15,7 @@ from layouts.grid.grid import GROUP, Grid
 from layouts.grid.small_runs import Additions, additions
 from layouts.paper.page import Index, Maker, Unplaced
 from layouts.paper.trim import Trim, mixed_em
+from layouts.paper.typeface import advance_em
 from layouts.words.pages import LENGTHS
 from layouts.words.runs import COLUMN_HEADS, FOOT, INCHES, RUN, Side, below, over
 from layouts.words.say import _
@@ -35,6 +36,8 @@ FEET_LABEL, RUN_LABEL = 17.0, 60.5
 """Widths of the columns that name a row, in units."""
 HEAD_SIZES, LEAST_HEAD_SIZE = ((2, 2.9), (5, 2.0), (7, 1.6), (9, 1.2)), 0.9
 """Letters of a pitch's name, at most, and the size in rem at which they have room."""
+HEAVY, HEAD_GAP = (76, 800), 0.3
+"""The cut of that name, and what is left free beside it, in rem."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +50,8 @@ class Head:
     """'in 12', or '' for a pitch in degrees."""
     size: float
     """Of the big figure, in rem: a longer name is set smaller."""
+    room: float
+    """Beside it, in rem."""
     lengths: str
     """How lengths read in the tables: 'inches', or 'feet and inches'."""
 
@@ -90,13 +95,11 @@ class PitchTables:
 
     @cached_property
     def head(self) -> Head:
-        unit = '' if self.pitch.short.endswith('°') else 'in 12'
-        return Head(
-            self.pitch.short,
-            unit,
-            next((size for most, size in HEAD_SIZES if len(self.pitch.short) <= most), LEAST_HEAD_SIZE),
-            LENGTHS[self.settings.measure.style],
-        )
+        name, unit = self.pitch.short, '' if self.pitch.short.endswith('°') else 'in 12'
+        size = next((size for most, size in HEAD_SIZES if len(name) <= most), LEAST_HEAD_SIZE)
+        wide = advance_em(f'{name} ', *HEAVY) * size + advance_em(unit, *HEAVY)
+        room = round(self.trim.text_width / 10 - wide - HEAD_GAP, 3)
+        return Head(name, unit, size, room, _(LENGTHS[self.settings.measure.style]))
 
     def page(
         self, table: str, made: Grid, note: str = '', additions: tuple[Additions, ...] = (), **values: str

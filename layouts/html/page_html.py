@@ -21,8 +21,8 @@ SIZES = range(100, 78, -2)
 """Percent of its size in English in which a page may be set; in the last, words are still of 6.7 points, notes of 5.4."""
 
 
-TEXT = (86, 500)
-"""Width and weight of the cut that prose is set in."""
+CUTS = {'text': (86, 500), 'bold': (80, 720), 'heavy': (76, 800)}
+"""Width and weight of each cut of the typeface."""
 
 
 @cache
@@ -38,13 +38,23 @@ def environment() -> Environment:
     )
     made.policies['ext.i18n.trimmed'] = True
     made.install_gettext_callables(say._, say.n_, newstyle=True)  # type: ignore[attr-defined]  # of the extension
-    made.filters |= {'kept': kept, 'caution': caution_text}
+    made.filters |= {'kept': kept, 'fitted': fitted, 'caution': caution_text}
     return made
 
 
 def kept(words: str, after: str = '') -> Markup:
     """Return words that stay in one line, lest a number part from its fraction."""
     return Markup('<span class="kept">{}{}</span>').format(words, after)
+
+
+def fitted(words: str, room: float, size: float, cut: str = 'text') -> str | Markup:
+    """Return a line of words, set smaller where it would be wider than its room; room and size in rem."""
+    wide = advance_em(words, *CUTS[cut]) * size
+    return (
+        words
+        if wide <= room
+        else Markup('<span style="font-size:{:.3f}em">{}</span>').format(room / wide, words)
+    )
 
 
 def pages_html(pages: Iterable[Page], title: str) -> str:
@@ -73,7 +83,7 @@ def size_for(told: Sequence[tuple[str, str]]) -> int:
         Letters that are s times as large take s² of the room, so s is the root of what the words have grown by, and
         a little less, since longer words leave more of a line's end empty.
     """
-    source, longer = (sum(advance_em(one[way], *TEXT) for one in told) for way in (0, 1))
+    source, longer = (sum(advance_em(one[way], *CUTS['text']) for one in told) for way in (0, 1))
     if longer <= source:
         return SIZES[0]
     return next((size for size in SIZES if size <= 98 / sqrt(longer / source)), SIZES[-1])

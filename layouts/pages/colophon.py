@@ -8,7 +8,7 @@ from fractions import Fraction
 from itertools import takewhile
 
 from layouts.paper.page import Index
-from layouts.words.say import SOURCE
+from layouts.words.say import SOURCE, _
 from tablegen.geometry.pitch import Pitch
 from tablegen.groups import GROUPS
 from tablegen.numbers import text
@@ -63,7 +63,7 @@ def lines(settings: Settings, index: Index) -> tuple[str, ...]:
     named |= {'paper': settings.paper, 'trim': settings.trim, 'parts': parts}
     said = {key: f'{key} = {_written(value)}' for key, value in named.items()}
     if len(said['pitches']) > MOST_LETTERS:
-        said['pitches'] = f'# pitches: the {len(settings.pitches)} of the contents'
+        said['pitches'] = '# ' + _('pitches: the {count} of the contents').format(count=len(settings.pitches))
     return tuple(said.values())
 
 

@@ -36,7 +36,8 @@ def use(wanted: str) -> None:
     """
     global _catalogue, _language
     if wanted not in languages():
-        raise BookError('language', f"'{wanted}' has no catalogue", ', '.join(languages()))
+        problem = _("'{language}' has no catalogue").format(language=wanted)
+        raise BookError('language', problem, ', '.join(languages()))
     found = (gettext.find(DOMAIN, folder, [wanted]) for folder in _folders())
     path = next(filter(None, found), None)
     if path is None:
