@@ -20,7 +20,7 @@ from layouts.drawings.plan import cut_member
 from layouts.drawings.setting_out import level_gap
 from layouts.pages.reference_drawings import PICTURES
 from layouts.pages.reference_intros import question
-from tablegen.geometry import backing, cheeks, many_sided, seat, shortening, tail
+from tablegen.geometry import backing, cheeks, common, corner, many_sided, seat, shortening, tail
 from tablegen.geometry.corner import square_corner
 from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.roof.answer import regular
@@ -78,8 +78,8 @@ def test_a_tail(rise):
     points = tail_points(*map(float, (slope, STOCK, height, OUT, FACE)))
     end = points['end']
 
-    assert near(dist(end, (0, float(height))), tail.common_tail(OUT, slope))
-    assert near(float(height) - end[1], tail.fall(OUT, slope))
+    assert near(dist(end, (0, float(height))), common.line_length(OUT, slope))
+    assert near(float(height) - end[1], common.rise(OUT, slope))
     assert near(dist(end, points['plumb']), tail.plumb_cut_length(STOCK, slope))
     assert near(dist(end, points['square']), STOCK)
     assert near(points['square'][0] - end[0], tail.square_cut_set_in(STOCK, slope))
@@ -101,11 +101,11 @@ def test_a_cheek_on_both_faces(rise):
     """Both lines start at one point; each runs along the board what its tangent says."""
     at = square_corner(slope_of(rise), slope_of(rise))
     cut = cheeks.jack(at)
-    saw, top = (degrees(atan(float(angle.tangent))) for angle in (cut.saw, cut.top_from_square()))
+    saw, top = (degrees(atan(float(angle.tangent))) for angle in (cut.saw, cut.top))
 
     side, across = cheek_lines(saw, top)
     assert near(side / SIDE_UNITS, slope_of(rise))
-    assert near(across / TOP_UNITS, cut.top_from_square().tangent)
+    assert near(across / TOP_UNITS, cut.top.tangent)
 
 
 def test_gable_studs_grow_by_one_difference():
@@ -118,7 +118,7 @@ def test_eaves_of_two_pitches_meet_on_the_hip():
     plan = degrees(atan(float(at.plan_a.tangent)))
     x, y = eave_corner(plan, 12.0)
 
-    assert (near(-y, 12), near(-x, tail.eave_matching_overhang(Fraction(12), at))) == (True, True)
+    assert (near(-y, 12), near(-x, corner.run_b(Fraction(12), at))) == (True, True)
     assert near(y / x, at.plan_a.tangent)
 
 

@@ -6,8 +6,9 @@ from dataclasses import dataclass
 
 from layouts.grid.table_columns import NOTHING, PASSED
 from layouts.words.say import N_, _
+from tablegen.geometry import corner
 from tablegen.geometry.seat import valley_heel_back
-from tablegen.geometry.stepping import Hold, common_hold
+from tablegen.geometry.stepping import Hold, common_hold, hip_hold
 from tablegen.numbers import text
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure
@@ -15,7 +16,7 @@ from tablegen.numbers.units import INCHES
 from tablegen.roof.cheeks import CheekCut, cheeks_of
 from tablegen.roof.figures import TwoWays
 from tablegen.roof.jacks import differences_of
-from tablegen.roof.lengths import common_cut, common_length, hip_cut, hip_hold, hip_length_in
+from tablegen.roof.lengths import common_cut, common_length, hip_cut
 from tablegen.roof.names import Mark, Why
 from tablegen.roof.planes import backing_of, drop_of
 from tablegen.roof.seat import Mouth, Notch, common_mouth, common_notch, dropped_hip, hip_mouths, valley_mouth
@@ -91,12 +92,12 @@ def hip_rows(side: Side, settings: Settings) -> MemberRows:
     part, ridge = text.mixed(1, settings.measure.per), text.rational(settings.ridge_thickness)
     thick, rafter = text.rational(settings.hip_thickness), text.rational(settings.rafter_thickness)
     cut, off, cheek, valley = hip_cut(side), shortening_of(side), cheeks_of(side), valley_mouth(side)
-    foot = side.length(hip_length_in(side, INCHES.unit_run))
+    foot = side.length(corner.hip_length(INCHES.unit_run, side.at))
     return _laid(
         [
             _row(_('Plumb cut, on the side, from square across'), cut.plumb),
             _row(_('Level cut, on the side, from square across'), cut.level),
-            *_held(hip_hold(side), ' (√288)', _('17 (√288) and rise'), _('a step'), 'COMMON '),
+            *_held(hip_hold(side.at), ' (√288)', _('17 (√288) and rise'), _('a step'), 'COMMON '),
             _row(_('Per foot of COMMON run, along the top edge'), thousandths(foot)),
             _row(_('  to the nearest {part}').format(part=part), foot),
             _row(_('Tail per 12 in of COMMON overhang, along top edge'), tail_of(side).hip_valley),

@@ -188,7 +188,7 @@ def past_scale(ask: RoofQuestion, found: RegularRoof) -> Made:
 
 def _faces(words_key: str, cut: Cheek) -> Made:
     words, ends = ROOF_DRAWINGS[words_key], ENDS
-    saw, top = degree_figure(cut.saw), degree_figure(cut.top_from_square())
+    saw, top = degree_figure(cut.saw), degree_figure(cut.top)
     labels = words | {
         'side_angle': saw.text,
         'top_angle': top.text,
@@ -208,7 +208,7 @@ def hip_ends(ask: RoofQuestion, found: RegularRoof) -> Made:
         'half': half,
         'along': inches(shortening.along(back, at.hip_slope), ask),
         'saw': degree_figure(cut.saw).text,
-        'top': degree_figure(cut.top_from_square()).text,
+        'top': degree_figure(cut.top).text,
         'figure': length_figure(cut.figure(), ask.measure).text,
     }
     return (draw_hip_ends(labels, half, words['title']),), values

@@ -25,10 +25,6 @@ class Cheek:
     top: Angle
     """On the TOP: the cut's line, from the line square across."""
 
-    def top_from_square(self) -> Angle:
-        """Return the line on the top from the line square across it."""
-        return self.top
-
     def figure(self) -> Exact:
         """Return the figure held against 12 on the square for the line on the top, in: see figure_against_12."""
         return figure_against_12(self.top)
@@ -99,18 +95,11 @@ def hip_against(plan: Angle, at: Corner) -> Cheek:
 
 
 def hip_at_ridge(at: Corner) -> Cheek:
-    """Return the cheek of a square-topped hip or valley against a ridge parallel to eave A (g = a)."""
-    return hip_against(at.plan_a, at)
-
-
-def hip_at_fascia(at: Corner) -> Cheek:
-    """Return the cheek of a square-topped hip or valley at its TAIL, on side A, against A's fascia or eave line.
+    """Return the cheek of a square-topped hip or valley against a ridge parallel to eave A, or A's fascia (g = a).
 
     Notes:
-        1. A hip's tail comes to a point on its center line; a valley's is hollow, its sides the long points. The
-           other side is this cut of the corner turned.
-
-    Source: a fascia stands plumb along eave A, as a ridge over A does: g = a.
+        1. A hip's tail between two fascias comes to a point on its center line; a valley's is hollow, its sides the
+           long points. The other side is this cut of the corner turned.
     """
     return hip_against(at.plan_a, at)
 

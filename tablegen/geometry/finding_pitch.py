@@ -7,7 +7,7 @@ from fractions import Fraction
 from tablegen.errors import BookError
 from tablegen.messages import message
 from tablegen.numbers import text
-from tablegen.numbers.angles import Angle, tangent_of_degrees
+from tablegen.numbers.angles import tangent_of_degrees
 from tablegen.numbers.exact import Exact, exact, root
 from tablegen.numbers.units import INCHES
 
@@ -81,11 +81,6 @@ def from_degrees(degrees: Fraction) -> Exact:
 def rise_per_foot(slope: Exact) -> Exact:
     """Return the inches of rise in 12 inches of run."""
     return INCHES.base * slope
-
-
-def degrees_of(slope: Exact) -> Angle:
-    """Return the angle from level."""
-    return Angle(slope)
 
 
 def _measured(length_in: Fraction, place: str) -> None:

@@ -1,22 +1,9 @@
-"""Gables and areas: studs under a slope, and how much roof lies over a plan."""
+"""Areas: how much roof lies over a plan. Gable studs differ, PLUMB, by what the slope rises over a space: common.rise."""
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact
-
-
-def stud_difference(spacing_in: Fraction, slope: Exact) -> Exact:
-    """Return the difference in length of neighboring gable studs, in, PLUMB, on the same side of each.
-
-    Given:
-        spacing_in  on center, level, in
-
-    Source: the slope rises so much over a space: s · m. Their tops are cut at the slope angle.
-    """
-    return slope * spacing_in
 
 
 def area_factor(slope: Exact) -> Exact:

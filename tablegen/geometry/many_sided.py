@@ -10,13 +10,11 @@ from fractions import Fraction
 
 from tablegen.errors import BookError
 from tablegen.geometry import cheeks
-from tablegen.geometry import corner as corners
 from tablegen.geometry.cheeks import Cheek
 from tablegen.geometry.corner import Corner, corner
 from tablegen.messages import message
 from tablegen.numbers.angles import Angle, tangent_of_degrees
 from tablegen.numbers.exact import Exact
-from tablegen.numbers.units import INCHES
 
 FEWEST_SIDES = 3
 MOST_SIDES = 360
@@ -52,16 +50,6 @@ def regular_corner(slope: Exact, sides: int) -> Corner:
     Source: C = 180 − 2p, so tan C/2 = cot p; the hip halves it, a = 90 − p, and tan H = m cos p.
     """
     return corner(slope, slope, 1 / half_central(sides).tan())
-
-
-def hip_unit_run(sides: int) -> Exact:
-    """Return the hip's own level run for a foot of apothem, in."""
-    return radius_from_apothem(INCHES.unit_run, sides)
-
-
-def hip_length(apothem_in: Fraction, slope: Exact, sides: int) -> Exact:
-    """Return the hip, in, along its slope, corner of the plates to the middle axis."""
-    return corners.hip_length(apothem_in, regular_corner(slope, sides))
 
 
 def side_from_apothem(apothem_in: Fraction, sides: int) -> Exact:

@@ -36,7 +36,7 @@ def top_of_ridge(run_in: Fraction, height_in: Exact, ridge_thickness_in: Fractio
     return top_of_planes(run_in, height_in, slope) - sits_down(ridge_thickness_in, slope)
 
 
-def unequal_ridge_length(plate_length_in: Fraction, run_a_in: Fraction, at: Corner) -> Exact:
+def hip_ridge_length(plate_length_in: Fraction, run_a_in: Fraction, at: Corner) -> Exact:
     """Return the ridge of a hip roof, in, between the points where its center line and the hips' meet.
 
     Given:

@@ -71,11 +71,6 @@ def stock_left(depth_in: Fraction, seat_in: Exact | Fraction, slope: Exact) -> E
     return depth_in - notch_depth(seat_in, slope)
 
 
-def marks_passed(depth_in: Fraction, seat_in: Exact | Fraction, slope: Exact) -> int:
-    """Return how many of MARKS the notch of a seat is deeper than: 0, 1 or 2. It warns; it allows nothing."""
-    return notch_marks(depth_in, notch_depth(seat_in, slope))
-
-
 def notch_marks(depth_in: Fraction, notch_in: Exact) -> int:
     """Return how many of MARKS a notch, in, SQUARE to the edge, is deeper than: 0, 1 or 2."""
     return sum(notch_in > depth_in * share for share in MARKS)
@@ -143,14 +138,9 @@ def hip_heel(hip_depth_in: Fraction, hip_height_in: Exact, at: Corner) -> Exact:
     return hip_depth_in / hip_angle(at).cosine() - hip_height_in
 
 
-def hip_seat(hip_heel_in: Exact, at: Corner) -> Exact:
-    """Return the seat of a hip, in, LEVEL along the hip from the corner of the plates: heel / tan H."""
-    return hip_heel_in / at.hip_slope
-
-
-def hip_notch_depth(heel_in: Exact, at: Corner) -> Exact:
-    """Return the depth of the notch of a hip or valley, in, SQUARE to its edge, from its heel: heel · cos H."""
-    return heel_in * hip_angle(at).cosine()
+def hip_seat(heel_in: Exact, at: Corner) -> Exact:
+    """Return the seat of a hip or valley, in, LEVEL along it from its heel inwards: heel / tan H."""
+    return heel_in / at.hip_slope
 
 
 def hip_least_depth(hip_height_in: Exact, at: Corner) -> Exact:
@@ -195,11 +185,6 @@ def valley_heel(
     Source: at the corner the underside is D/cos H − HAP below the plate's top, and outwards it falls by tan H.
     """
     return hip_heel(valley_depth_in, height_in, at) + valley_heel_back(valley_thickness_in, at) * at.hip_slope
-
-
-def valley_seat(valley_heel_in: Exact, at: Corner) -> Exact:
-    """Return the seat of a valley, in, LEVEL along the valley from its heel inwards: heel / tan H."""
-    return valley_heel_in / at.hip_slope
 
 
 def valley_least_depth(height_in: Exact, valley_thickness_in: Fraction, at: Corner) -> Exact:

@@ -25,19 +25,6 @@ def at_ledger(ledger_thickness_in: Fraction) -> Exact:
     return exact(ledger_thickness_in)
 
 
-def end_common(past_end_in: Exact) -> Exact:
-    """Return the shortening of a hip roof's end common, the common that meets the ridge's END.
-
-    Given:
-        past_end_in  in, level, what the ridge runs past its theoretical end: ridge.end_past_commons or
-                     ridge.end_past_hips; 0 where it stops there
-
-    Source: its line length runs to the theoretical end, straight on along the ridge; what the ridge has taken of
-    that line comes off, no less and no more.
-    """
-    return past_end_in
-
-
 def end_common_clip(common_thickness_in: Fraction, ridge_thickness_in: Fraction, at: Corner) -> Exact:
     """Return how far back each side of an end common is clipped, at a ridge's end between two hips' single cheeks.
 

@@ -1,6 +1,10 @@
 """Tails: the part of a rafter outside the plate, and the cuts at its end.
 
-An overhang is LEVEL, square to the eave, from the plate's outer face to the plumb line at the top edge's end.
+An overhang is LEVEL, square to the eave, from the plate's outer face to the plumb line at the top edge's end. A tail is
+the length of a member over so much run of the common, and falls as far as that rises: common.line_length and rise, and
+corner.hip_length to the point where the eave lines meet, on the center line: a hip's long point, a valley's short one.
+Eaves of one height have overhangs as runs of one rise, corner.run_b; each side of a hip's or valley's tail is cut as at
+a ridge over that side, cheeks.hip_at_ridge, set back from that point by shortening.set_back_at_ridge.
 """
 
 from __future__ import annotations
@@ -8,51 +12,11 @@ from __future__ import annotations
 from fractions import Fraction
 
 from tablegen.errors import BookError
-from tablegen.geometry import corner, shortening
+from tablegen.geometry import common
 from tablegen.geometry.corner import Corner
 from tablegen.messages import message
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact
-
-
-def common_tail(overhang_in: Exact | Fraction, slope: Exact) -> Exact:
-    """Return the tail of a common rafter, in, along its top edge, plate line to tail end."""
-    return shortening.along(overhang_in, slope)
-
-
-def hip_tail(overhang_a_in: Fraction, at: Corner) -> Exact:
-    """Return the tail of a hip or valley, in, along its top, from the corner of the plates to the eave lines.
-
-    Given:
-        overhang_a_in  of the commons of plane A
-
-    Notes:
-        1. It is the length to the point where the two eave lines meet, on the center line: a hip's long point, a
-           valley's short one. Between two fascias it has two cheeks, cheeks.hip_at_fascia on side A; the plumb
-           line of each side starts hip_tail_set_back from that point.
-
-    Source: the hip's length for so much run of A; regular: overhang · Lh/12.
-    """
-    return corner.hip_length(overhang_a_in, at)
-
-
-def hip_tail_set_back(thickness_in: Fraction, at: Corner) -> Exact:
-    """Return how far from the end of hip_tail the plumb line of the hip's side towards A starts.
-
-    Given:
-        thickness_in  in, of the hip or valley
-
-    Returned:
-        in, level along the member: a hip's towards the ridge, a valley's outwards
-
-    Source: shortening.set_back_at_ridge: A's fascia runs parallel to eave A. Regular: half of its own thickness.
-    """
-    return shortening.set_back_at_ridge(thickness_in, at)
-
-
-def fall(overhang_in: Fraction, slope: Exact) -> Exact:
-    """Return how far the top edge falls from plate line to tail end, in, PLUMB."""
-    return slope * overhang_in
 
 
 def plumb_cut_length(depth_in: Fraction, slope: Exact) -> Exact:
@@ -97,18 +61,7 @@ def soffit_below_plate(height_in: Exact, overhang_in: Fraction, face_in: Fractio
 
     Source: the tail end's top edge is at HAP − fall over the plate's top, and the cut face_in under that.
     """
-    return fall(overhang_in, slope) + face_in - height_in
-
-
-def eave_matching_overhang(overhang_a_in: Exact | Fraction, at: Corner) -> Exact:
-    """Return the overhang on side B, in, level, that brings both eaves to one height and the hip to their corner.
-
-    Notes:
-        1. Both plates at one height, both planes with one height above plate.
-
-    Source: equal fall: overhang A · mA = overhang B · mB.
-    """
-    return corner.run_b(overhang_a_in, at)
+    return common.rise(overhang_in, slope) + face_in - height_in
 
 
 def plate_raise(overhang_in: Fraction, at: Corner) -> Exact:

@@ -97,7 +97,7 @@ def cut_of(side: Side, cut: Cheek, top: tuple[str, ...], crossed_in: Fraction) -
     within = cut.within_scale()
     return (
         top if within else (*top, PAST_SCALE),
-        *_on_top(side, cut.top_from_square()),
+        *_on_top(side, cut.top),
         degree_figure(cut.saw),
         degree_figure(cut.blade),
         within,
@@ -145,7 +145,7 @@ def two_cheeks(side: Side, cut: Cheek, thickness_in: Fraction, back_in: Exact) -
 
 def tail_cheeks(side: Side, thickness_in: Fraction) -> TwoCheeks:
     """Return the cheek at the tail of a hip or valley, to this side's fascia."""
-    return two_cheeks(side, cheeks.hip_at_fascia(side.at), thickness_in, _back(side, thickness_in))
+    return two_cheeks(side, cheeks.hip_at_ridge(side.at), thickness_in, _back(side, thickness_in))
 
 
 def _back(side: Side, thickness_in: Fraction) -> Exact:

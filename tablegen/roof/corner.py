@@ -21,7 +21,6 @@ from tablegen.roof.lengths import (
     common_held,
     hip_cut,
     hip_held,
-    hip_length_in,
     side_lengths_of,
 )
 from tablegen.roof.names import Become, Gap, Point, Raised, Slid
@@ -209,8 +208,8 @@ def _hip(a: Side, run_in: Fraction) -> HipLine:
     return HipLine(
         degree_figure(at.plan_a),
         degree_figure(at.plan_b),
-        a.length(hip_length_in(a, run_in)),
-        a.length(hip_length_in(a, foot)),
+        a.length(corner.hip_length(run_in, a.at)),
+        a.length(corner.hip_length(foot, a.at)),
         a.length(corner.hip_run(run_in, at)),
         a.length(foot * at.hip_slope),
     )

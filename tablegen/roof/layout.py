@@ -6,7 +6,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import ClassVar
 
-from tablegen.geometry import finding_pitch, setting_out
+from tablegen.geometry import common, finding_pitch, setting_out
 from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.numbers.exact import Exact, nearest, sign
 from tablegen.numbers.figure import Measure, degree_figure, length_figure
@@ -67,7 +67,7 @@ def pitch_found(slope: Exact, measure: Measure) -> PitchFound:
     off_by = length_figure(rise - half, measure)
     return PitchFound(
         length_figure(rise, measure),
-        degree_figure(finding_pitch.degrees_of(slope)),
+        degree_figure(common.slope_angle(slope)),
         pitch_of_rise(half).text if half else Why.FLATTER,
         replace(off_by, parts=off_by.parts._replace(sign='+')) if off_by.count > 0 else off_by,
     )

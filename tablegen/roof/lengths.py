@@ -5,10 +5,10 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import ClassVar
 
-from tablegen.geometry import corner, shortening
-from tablegen.geometry.stepping import RUN_PER_STEP, SQUARE, Hold, common_hold, hold
+from tablegen.geometry import common, corner
+from tablegen.geometry.stepping import SQUARE, Hold, common_hold, hip_hold
 from tablegen.numbers.angles import Angle
-from tablegen.numbers.exact import Exact, exact
+from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import degree_figure, length_figure
 from tablegen.roof.figures import Length, PlumbLevel, record
 from tablegen.roof.side import Side
@@ -84,7 +84,7 @@ def lengths_of(side: Side, run_in: Fraction) -> Lengths:
     """Return the line lengths of a regular corner over a run."""
     return Lengths(
         common_length(side, run_in),
-        side.length(hip_length_in(side, run_in)),
+        side.length(corner.hip_length(run_in, side.at)),
         side.length(run_in * side.slope),
     )
 
@@ -96,12 +96,7 @@ def side_lengths_of(side: Side, run_in: Exact) -> SideLengths:
 
 def common_length(side: Side, run_in: Exact | Fraction) -> Length:
     """Return the line length of a side's commons over a run."""
-    return side.length(shortening.along(run_in, side.slope))
-
-
-def hip_length_in(side: Side, run_in: Exact | Fraction) -> Exact:
-    """Return the line length of the side's hip or valley, along its slope, in, over a run of the side's commons."""
-    return shortening.along(exact(run_in) / side.at.plan_a.sine(), side.at.hip_slope)
+    return side.length(common.line_length(run_in, side.slope))
 
 
 def common_cut(side: Side) -> PlumbLevel:
@@ -119,11 +114,6 @@ def plumb_and_level(plumb: Angle) -> PlumbLevel:
     return PlumbLevel(degree_figure(plumb), degree_figure(plumb.complement()))
 
 
-def hip_hold(side: Side) -> Hold:
-    """Return how the square is held for the corner's hip or valley, for a foot of the side's run."""
-    return hold(RUN_PER_STEP / side.at.plan_a.sine(), RUN_PER_STEP * side.slope)
-
-
 def common_held(side: Side) -> Held:
     """Return how the square is held for the side's commons and jacks."""
     return _held(common_hold(side.slope))
@@ -131,7 +121,7 @@ def common_held(side: Side) -> Held:
 
 def hip_held(side: Side) -> Held:
     """Return how the square is held for the corner's hip or valley."""
-    return _held(hip_hold(side))
+    return _held(hip_hold(side.at))
 
 
 def _held(one: Hold) -> Held:

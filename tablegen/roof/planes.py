@@ -105,10 +105,7 @@ def _miter(cut: trim.Miter) -> Miter:
 
 def gable_of(side: Side) -> GableStuds:
     """Return the difference of gable studs at each spacing and the cut on their tops."""
-    rows = (
-        Difference(given(one), side.length(gable.stud_difference(one, side.slope)))
-        for one in side.boards.spacings
-    )
+    rows = (Difference(given(one), side.length(common.rise(one, side.slope))) for one in side.boards.spacings)
     return GableStuds(tuple(rows), degree_figure(common.slope_angle(side.slope)))
 
 

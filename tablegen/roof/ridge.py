@@ -75,7 +75,7 @@ def past_ends(boards: Boards, at: Corner) -> tuple[Exact, Exact]:
 
 
 def _hip_roof(side: Side, run_in: Fraction, plate_length_in: Fraction) -> HipRoofRidge:
-    bare = ridge.unequal_ridge_length(plate_length_in, run_in, side.at)
+    bare = ridge.hip_ridge_length(plate_length_in, run_in, side.at)
     if sign(bare) < 0:
         least = length_rounded_up(2 * corner.run_b(run_in, side.at), Measure(side.boards.measure.per))
         raise BookError(

@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import Any, ClassVar
 
 from tablegen.geometry import backing, seat, tail
+from tablegen.geometry.corner import Corner
 from tablegen.numbers.exact import Exact, sign
 from tablegen.numbers.figure import length_rounded_down, length_rounded_up
 from tablegen.numbers.units import Stock
@@ -135,15 +136,18 @@ def valley(side: Side) -> Notch:
     """Return the bird's mouth of a valley, which is not dropped, at an inside corner of the plates."""
     stock, at = side.boards.valleys, side.at
     heel = seat.valley_heel(stock.depth_in, side.height_in, side.boards.valley_thickness_in, at)
-    notch = seat.hip_notch_depth(heel, at)
-    return Notch(stock, at.hip_slope, side.height_in, heel, seat.valley_seat(heel, at), notch)
+    return _corner_notch(stock, side.height_in, heel, at)
 
 
 def _hip(side: Side, height_in: Exact) -> Notch:
     stock, at = side.boards.hips, side.at
     heel = seat.hip_heel(stock.depth_in, height_in, at)
-    notch = seat.hip_notch_depth(heel, at)
-    return Notch(stock, at.hip_slope, height_in, heel, seat.hip_seat(heel, at), notch)
+    return _corner_notch(stock, height_in, heel, at)
+
+
+def _corner_notch(stock: Stock, height_in: Exact, heel: Exact, at: Corner) -> Notch:
+    level = seat.hip_seat(heel, at)
+    return Notch(stock, at.hip_slope, height_in, heel, level, seat.notch_depth(level, at.hip_slope))
 
 
 def common_mouth(side: Side) -> Mouth:

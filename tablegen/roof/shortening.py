@@ -78,8 +78,8 @@ def end_common_of(side: Side) -> EndCommon:
     between, on_ridge = past_ends(side.boards, side.at.turned())
     clip = shortening.end_common_clip(side.boards.rafter_in, side.boards.ridge_in, side.at.turned())
     return EndCommon(
-        side.both(shortening.end_common(between), side.slope),
-        side.both(shortening.end_common(on_ridge), side.slope),
+        side.both(between, side.slope),
+        side.both(on_ridge, side.slope),
         side.length(clip),
     )
 

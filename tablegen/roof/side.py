@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from tablegen.errors import BookError
-from tablegen.geometry import corner, seat, shortening, tail
+from tablegen.geometry import corner, seat, shortening
 from tablegen.geometry.corner import SQUARE, Corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.messages import message
@@ -67,7 +67,7 @@ class Side:
 
     def hip_less(self, run_in: Exact | Fraction, level_in: Exact) -> Figure | Why:
         """Return the hip's or valley's length along its edge, with so much taken off its own run, level."""
-        own = exact(run_in) / self.at.plan_a.sine()
+        own = corner.hip_run(run_in, self.at)
         return board(shortening.along(own - level_in, self.at.hip_slope), self.boards.measure)
 
 
@@ -95,4 +95,4 @@ def sides(
     half = SQUARE if corner_degrees == SQUARE_DEGREES else tangent_of_degrees(corner_degrees / 2)
     a = side(pitch, boards, corner.corner(pitch.slope, other.slope, half))
     seat_b = seat.seat_for_height(boards.stock.depth_in, a.height_in, other.slope)
-    return a, Side(boards, a.at.turned(), other, seat_b, tail.eave_matching_overhang(a.overhang_in, a.at))
+    return a, Side(boards, a.at.turned(), other, seat_b, corner.run_b(a.overhang_in, a.at))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import ClassVar
 
-from tablegen.geometry import many_sided, shortening
+from tablegen.geometry import corner, many_sided, shortening
 from tablegen.numbers.figure import degrees_known, length_rounded_up
 from tablegen.numbers.units import INCHES
 from tablegen.roof.cheeks import (
@@ -27,7 +27,6 @@ from tablegen.roof.lengths import (
     common_length,
     hip_cut,
     hip_held,
-    hip_length_in,
 )
 from tablegen.roof.planes import Backing, Drop, Trim, backing_of, drop_of, trim_of
 from tablegen.roof.seat import Mouth, common_mouth, hip_mouths
@@ -149,8 +148,8 @@ def many_sides(side: Side, sides: int, run_in: Fraction, listed: bool = True) ->
         _plan(side, sides, run_in),
         ManySidedLengths(
             common_length(side, run_in),
-            side.length(hip_length_in(side, run_in)),
-            side.length(hip_length_in(side, INCHES.unit_run)),
+            side.length(corner.hip_length(run_in, side.at)),
+            side.length(corner.hip_length(INCHES.unit_run, side.at)),
             side.length(run_in * side.slope),
         ),
         ManySidedCuts(common_cut(side), hip_cut(side)),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import ClassVar
 
-from tablegen.geometry import shortening, tail
+from tablegen.geometry import common, corner, shortening, tail
 from tablegen.numbers.exact import Exact, sign
 from tablegen.roof.figures import Length, board, record, size
 from tablegen.roof.names import Why
@@ -74,7 +74,8 @@ def tail_of(side: Side) -> Tail:
     """Return the tails at one side of a corner."""
     at = side.at
     back, valley_back = (
-        tail.hip_tail_set_back(thick, at) for thick in (side.boards.hip_in, side.boards.valley_thickness_in)
+        shortening.set_back_at_ridge(thick, at)
+        for thick in (side.boards.hip_in, side.boards.valley_thickness_in)
     )
     return Tail(
         *_common(side),
@@ -87,7 +88,7 @@ def tail_of(side: Side) -> Tail:
 
 def many_sided_tail_of(side: Side) -> ManySidedTail:
     """Return the tails at one side of a roof of many sides."""
-    back = tail.hip_tail_set_back(side.boards.hip_in, side.at)
+    back = shortening.set_back_at_ridge(side.boards.hip_in, side.at)
     return ManySidedTail(
         *_common(side),
         side.length(hip_tail_in(side)),
@@ -103,12 +104,12 @@ def shed_tail_of(side: Side) -> ShedTail:
 
 def hip_tail_in(side: Side) -> Exact:
     """Return the tail of hip or valley, in, along its top edge, to the point where the eave lines meet."""
-    return shortening.along(_own(side), side.at.hip_slope)
+    return corner.hip_length(side.overhang_in, side.at)
 
 
 def _own(side: Side) -> Exact:
     """Return the overhang in the hip's own direction, level, in."""
-    return side.overhang_in / side.at.plan_a.sine()
+    return corner.hip_run(side.overhang_in, side.at)
 
 
 def _hip_board(side: Side, level_in: Exact) -> Length | Why:
@@ -123,7 +124,7 @@ def _common(side: Side) -> tuple[Length, Length, Length, Length, Length, Length,
     slope, depth, out = side.slope, side.boards.stock.depth_in, side.overhang_in
     return (
         side.length(out),
-        side.length(tail.common_tail(out, slope)),
+        side.length(common.line_length(out, slope)),
         side.length(out * slope),
         side.length(tail.plumb_cut_length(depth, slope)),
         side.length(tail.square_cut_set_in(depth, slope)),

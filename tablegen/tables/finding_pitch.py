@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from tablegen.geometry import finding_pitch
+from tablegen.geometry import common, finding_pitch
 from tablegen.geometry.pitch import Pitch, pitch_of_rise
 from tablegen.messages import message
 from tablegen.numbers.exact import Exact
@@ -56,12 +56,10 @@ def _half_pitches(settings: Settings) -> Table[Pitch]:
     """Return a row a half inch of rise, ½ to 24 in 12."""
     make = Make[Pitch](settings)
     columns = (
-        make.degrees(
-            'slope', lambda it: finding_pitch.degrees_of(it.slope), 'from_level', message('head.degrees')
-        ),
+        make.degrees('slope', lambda it: common.slope_angle(it.slope), 'from_level', message('head.degrees')),
         make.decimal(
             'slope_per_foot',
-            lambda it: INCHES.unit_run / finding_pitch.degrees_of(it.slope).cosine(),
+            lambda it: INCHES.unit_run / common.slope_angle(it.slope).cosine(),
             'slope_per_foot',
         ),
         *each(

@@ -21,7 +21,7 @@ def listed(settings: Settings) -> list[Table[Pitch]]:
             make.length,
             'stud_difference',
             settings.spacings,
-            lambda it, one: gable.stud_difference(one, it.slope),
+            lambda it, one: common.rise(one, it.slope),
             'stud_difference',
         ),
         make.degrees('top_cut', lambda it: common.slope_angle(it.slope), 'stud_top_cut'),

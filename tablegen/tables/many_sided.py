@@ -40,7 +40,7 @@ def _plans(settings: Settings) -> Table[int]:
         make.degrees('plate_miter', many_sided.half_central, 'plate_miter'),
         make.decimal('side', lambda n: many_sided.side_from_apothem(foot, n), 'side_and_hip_run'),
         make.decimal('apothem', lambda n: many_sided.apothem_from_side(foot, n), 'apothem'),
-        make.decimal('hip_run', many_sided.hip_unit_run, 'side_and_hip_run'),
+        make.decimal('hip_run', lambda n: many_sided.radius_from_apothem(foot, n), 'side_and_hip_run'),
     )
     return _by_sides(settings, 'sides', columns)
 
@@ -98,7 +98,7 @@ def _of_sides(settings: Settings, sides: int) -> Table[At]:
         make.pitch(lambda it: it.pitch),
         make.decimal(
             'hip_per_foot',
-            lambda it: many_sided.hip_length(foot, it.pitch.slope, sides),
+            lambda it: corner.hip_length(foot, it.at),
             'per_foot_of_apothem',
         ),
         make.degrees('hip_plumb_cut', lambda it: corner.hip_angle(it.at), 'its_plumb_cut'),

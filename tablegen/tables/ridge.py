@@ -35,9 +35,7 @@ def _level(settings: Settings) -> Table[Fraction]:
             make.length('common', shortening.at_ridge, 'common_at_ridge'),
             make.length('shed_on_ledger', shortening.at_ledger, 'shed_on_ledger'),
             make.length('hip_or_jack', lambda thick: shortening.hip_at_ridge(thick, ANY), 'hip_or_jack'),
-            make.length(
-                'end_common', lambda thick: shortening.end_common(ridge.end_past_commons(thick)), 'end_common'
-            ),
+            make.length('end_common', ridge.end_past_commons, 'end_common'),
         ),
         lambda: INCHES.thicknesses,
         datum=message('datum.shortening_level'),
@@ -50,7 +48,7 @@ def _ends(settings: Settings) -> Table[Fraction]:
     make = Make[Fraction](settings)
 
     def end_common(own: Fraction, hip: Fraction) -> Exact:
-        return shortening.end_common(ridge.end_past_hips(own, hip, ANY))
+        return ridge.end_past_hips(own, hip, ANY)
 
     return Table(
         'ridge-ends',

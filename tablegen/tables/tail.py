@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from fractions import Fraction
 
-from tablegen.geometry import tail
+from tablegen.geometry import common, corner, tail
 from tablegen.geometry.pitch import Pitch
 from tablegen.messages import Message, message
 from tablegen.numbers.exact import Exact
@@ -23,15 +23,15 @@ def listed(settings: Settings) -> list[Table[Pitch]]:
     """Return the tables of this group."""
     long = message('note.long_tail', most=LONGEST_NOTCHED_TAIL_IN, source=CANTILEVERS)
     return [
-        _by_overhang(settings, 'common', 'overhang', lambda it, out: tail.common_tail(out, it.slope), long),
+        _by_overhang(settings, 'common', 'overhang', lambda it, out: common.line_length(out, it.slope), long),
         _by_overhang(
             settings,
             'hip',
             'overhang_of_commons',
-            lambda it, out: tail.hip_tail(out, it.corner),
+            lambda it, out: corner.hip_length(out, it.corner),
             message('note.tail_hip'),
         ),
-        _by_overhang(settings, 'fall', 'overhang', lambda it, out: tail.fall(out, it.slope)),
+        _by_overhang(settings, 'fall', 'overhang', lambda it, out: common.rise(out, it.slope)),
         _by_stock(
             settings, 'plumb', 'plumb_cut', lambda it, size: tail.plumb_cut_length(size.depth_in, it.slope)
         ),

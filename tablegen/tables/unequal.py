@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from tablegen.geometry import backing, cheeks, corner, tail
+from tablegen.geometry import backing, cheeks, corner
 from tablegen.messages import message
 from tablegen.numbers.figure import UP
 from tablegen.numbers.units import INCHES
@@ -68,6 +68,6 @@ def _fit(settings: Settings) -> Table[Pair]:
         make.length('drop_a', lambda it: backing.drop_plumb(hip, it.at), 'drops_plumb'),
         make.length('drop_b', lambda it: backing.drop_plumb(hip, it.back), 'drops_plumb'),
         make.length('gap_a', lambda it: backing.gap_when_dropped(hip, it.at), 'gap_a'),
-        make.length('overhang_b', lambda it: tail.eave_matching_overhang(OVERHANG_A_IN, it.at), eave),
+        make.length('overhang_b', lambda it: corner.run_b(OVERHANG_A_IN, it.at), eave),
     )
     return pair_table('unequal-fit', columns, settings, hip=hip)

@@ -34,7 +34,7 @@ def _jack(roof):
 def _agree(ours, model):
     assert gap(ours.saw, model.saw) < NEAR
     assert gap(ours.blade, model.blade) < NEAR
-    assert gap(ours.top_from_square(), mp.pi / 2 - model.top_from_edge) < NEAR
+    assert gap(ours.top, mp.pi / 2 - model.top_from_edge) < NEAR
     assert gap(ours.figure(), 12 * mp.tan(model.top_from_edge)) < NEAR * 12
 
 
@@ -116,8 +116,8 @@ def test_flat_and_plumb_limits():
         square_corner(exact(slope), exact(slope)) for slope in (Fraction(1, 10**12), Fraction(10**12))
     )
 
-    assert degrees_count(cheeks.jack(flat).top_from_square(), 4) == 450000
-    assert degrees_count(cheeks.jack(steep).top_from_square(), 4) == 900000
+    assert degrees_count(cheeks.jack(flat).top, 4) == 450000
+    assert degrees_count(cheeks.jack(steep).top, 4) == 900000
 
 
 def test_the_two_jacks_of_an_unequal_corner_share_a_right_angle_in_plan():

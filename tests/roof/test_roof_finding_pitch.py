@@ -8,7 +8,7 @@ from near import NEAR, gap, number
 
 from layouts.words.error import error_line
 from tablegen.errors import BookError
-from tablegen.geometry import finding_pitch
+from tablegen.geometry import common, finding_pitch
 from tablegen.numbers.angles import degrees_count
 from tablegen.numbers.exact import exact
 
@@ -26,7 +26,7 @@ def test_every_way_comes_back_to_the_same_pitch(rise):
     assert gap(finding_pitch.from_length_and_run(written, run), slope) < NEAR
     assert gap(finding_pitch.from_length_and_rise(written, up), slope) < NEAR
     assert finding_pitch.rise_per_foot(finding_pitch.from_rise_and_run(up, run)) == rise
-    assert gap(finding_pitch.degrees_of(exact(Fraction(rise) / 12)), mp.atan(slope)) < NEAR
+    assert gap(common.slope_angle(exact(Fraction(rise) / 12)), mp.atan(slope)) < NEAR
 
 
 @pytest.mark.parametrize('degrees', range(1, 90))
@@ -34,7 +34,7 @@ def test_degrees_and_back(degrees):
     slope = finding_pitch.from_degrees(Fraction(degrees))
 
     assert abs(number(slope) - mp.tan(mp.radians(degrees))) < NEAR * mp.tan(mp.radians(degrees))
-    assert degrees_count(finding_pitch.degrees_of(slope), 6) == degrees * 10**6
+    assert degrees_count(common.slope_angle(slope), 6) == degrees * 10**6
 
 
 def test_a_rational_answer_stays_rational():

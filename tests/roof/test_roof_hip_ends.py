@@ -24,7 +24,7 @@ from oracle.planes import (
     unit,
 )
 
-from tablegen.geometry import backing, cheeks, ridge, shortening, tail
+from tablegen.geometry import backing, cheeks, ridge, shortening
 from tablegen.geometry.corner import square_corner
 from tablegen.numbers.exact import exact, root
 
@@ -62,7 +62,7 @@ def test_an_end_common_between_two_single_cheeks(square_case, run, ridge_in, com
     past = ridge.end_past_hips(ridge_in, HIP, case.at)
     sawn = leaves(ridge_in)
     clipped = max(mpf(0), sawn - leaves(common_in))
-    assert gap(shortening.end_common(past), end - sawn) < NEAR
+    assert gap(past, end - sawn) < NEAR
     assert gap(shortening.end_common_clip(common_in, ridge_in, case.at), clipped) < NEAR
     assert (clipped > 0) == (common_in > ridge_in)
 
@@ -95,8 +95,8 @@ def test_the_two_arrangements_of_a_regular_end(rise):
     """Ridge, hip and commons of 3/4, 3 1/2 and 1 3/4: half a common, 0.875; or 0.375 + 3.5/√2 = 2.8499."""
     at = square_corner(per_foot(rise), per_foot(rise))
 
-    assert shortening.end_common(ridge.end_past_commons(Fraction(7, 4))) == Fraction(7, 8)
-    past = shortening.end_common(ridge.end_past_hips(Fraction(3, 4), HIP, at))
+    assert ridge.end_past_commons(Fraction(7, 4)) == Fraction(7, 8)
+    past = ridge.end_past_hips(Fraction(3, 4), HIP, at)
     assert past == Fraction(3, 8) + HIP / root(2)
     assert shortening.end_common_clip(Fraction(7, 4), Fraction(3, 4), at) == Fraction(1, 2)
 
@@ -172,13 +172,13 @@ def test_a_hips_tail(case, thickness):
         (board.left, fascia_b, fascia_a, case.at.turned()),
     ):
         started = dot(way, sub(meet(side, board.top, own), point))
-        assert gap(tail.hip_tail_set_back(thickness, at), started) < NEAR
+        assert gap(shortening.set_back_at_ridge(thickness, at), started) < NEAR
         assert other.height(meet(side, board.top, own)) > 0
-        cut = cheeks.hip_at_fascia(at)
+        cut = cheeks.hip_at_ridge(at)
         assert gap(cut.blade, mp.pi / 2 - line_angle(own.normal, side.normal)) < NEAR
         square_across = cross(side.normal, board.direction())
         assert gap(cut.saw, line_angle(along(own, side), square_across)) < NEAR
-        assert gap(cut.top_from_square(), line_angle(along(own, board.top), side.normal)) < NEAR
+        assert gap(cut.top, line_angle(along(own, board.top), side.normal)) < NEAR
 
 
 def test_a_valleys_tail_is_hollow(case, thickness):
@@ -189,7 +189,7 @@ def test_a_valleys_tail_is_hollow(case, thickness):
     point = meet(roof.a, roof.b, fascia_a)
     reached = dot(way, sub(meet(board.left, board.top, fascia_a), point))
 
-    assert gap(tail.hip_tail_set_back(thickness, case.at), -reached) < NEAR
+    assert gap(shortening.set_back_at_ridge(thickness, case.at), -reached) < NEAR
 
 
 def test_the_gap_over_a_hip_dropped_by_the_greater_drop(case, thickness):

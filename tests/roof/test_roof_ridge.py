@@ -10,7 +10,7 @@ from mpmath import mpf
 from near import NEAR, gap, number
 from oracle.planes import ORIGIN, Plane, cross, dot, level, meet, plane, plumb_plane, scaled, size, sub
 
-from tablegen.geometry import gable, ridge, seat
+from tablegen.geometry import common, gable, ridge, seat
 from tablegen.geometry.corner import square_corner
 from tablegen.numbers.exact import exact
 
@@ -36,7 +36,7 @@ def test_the_ridge_of_a_hip_roof(rise):
 
     at = square_corner(per_foot(rise), per_foot(rise))
 
-    assert gap(ridge.unequal_ridge_length(LENGTH, WIDTH / 2, at), long) < NEAR
+    assert gap(ridge.hip_ridge_length(LENGTH, WIDTH / 2, at), long) < NEAR
 
 
 @pytest.mark.parametrize(('rise_a', 'rise_b'), [(8, 12), (12, 8), (5, 9)])
@@ -45,7 +45,7 @@ def test_the_ridge_of_a_hip_roof_with_steeper_or_flatter_ends(rise_a, rise_b):
     long = size(sub(meet(a, other_a, b), meet(a, other_a, other_b)))
     at = square_corner(per_foot(rise_a), per_foot(rise_b))
 
-    assert gap(ridge.unequal_ridge_length(LENGTH, WIDTH / 2, at), long) < NEAR
+    assert gap(ridge.hip_ridge_length(LENGTH, WIDTH / 2, at), long) < NEAR
 
 
 def test_the_height_of_the_ridge(case, run, thickness):
@@ -92,7 +92,7 @@ def test_gable_studs(case, spacing):
     gable_wall = plumb_plane(ORIGIN, roof.in_a)
     tops = [meet(roof.a, gable_wall, Plane(roof.in_a, k * real(spacing)))[2] for k in (3, 4)]
 
-    assert gap(gable.stud_difference(spacing, case.slope), tops[1] - tops[0]) < NEAR
+    assert gap(common.rise(spacing, case.slope), tops[1] - tops[0]) < NEAR
 
 
 def test_roof_area_over_plan_area(case):

@@ -62,7 +62,7 @@ def _check_hip_seat(case, depth, ours, top):
 
     assert gap(heel, found.heel) < NEAR
     assert gap(seat.hip_seat(heel, case.at), found.seat) < NEAR
-    assert gap(depth - seat.hip_notch_depth(heel, case.at), found.left) < NEAR
+    assert gap(depth - seat.notch_depth(seat.hip_seat(heel, case.at), case.at.hip_slope), found.left) < NEAR
     least = top.moved(-number(seat.hip_least_depth(ours, case.at)))
     assert abs(laid.plumb_at_corner(case.roof, least)) < NEAR
 
@@ -87,7 +87,7 @@ def test_a_valleys_heel_and_seat(case, depth, thickness):
     )
 
     assert gap(ours, found.heel) < NEAR
-    assert gap(seat.valley_seat(ours, at), found.seat) < NEAR
+    assert gap(seat.hip_seat(ours, at), found.seat) < NEAR
     least = number(seat.valley_least_depth(height, thickness, at))
     assert abs(laid.birds_mouth(case.roof, top, least, out).heel) < NEAR
 
@@ -135,7 +135,7 @@ def test_the_worked_valley():
     heel = seat.valley_heel(depth, height, Fraction(3, 2), at)
 
     assert abs(number(heel) - mpf('1.988647718')) < NEAR
-    assert abs(number(seat.valley_seat(heel, at)) - mpf('4.218558861')) < NEAR
+    assert abs(number(seat.hip_seat(heel, at)) - mpf('4.218558861')) < NEAR
 
 
 def test_marks():
@@ -143,9 +143,9 @@ def test_marks():
     slope, depth = per_foot(5), Fraction(13)  # sin θ = 5/13
 
     assert seat.longest_seat(depth, Fraction(1, 4), slope) == Fraction(169, 20)
-    assert seat.marks_passed(depth, Fraction(169, 20), slope) == 0
-    assert seat.marks_passed(depth, Fraction(17, 2), slope) == 1
-    assert seat.marks_passed(depth, Fraction(12), slope) == 2
+    assert seat.notch_marks(depth, seat.notch_depth(Fraction(169, 20), slope)) == 0
+    assert seat.notch_marks(depth, seat.notch_depth(Fraction(17, 2), slope)) == 1
+    assert seat.notch_marks(depth, seat.notch_depth(Fraction(12), slope)) == 2
 
 
 def test_a_seat_deeper_than_the_stock_is_refused():

@@ -12,7 +12,7 @@ from oracle.planes import ORIGIN, Plane, dot, meet, plane, plumb_plane, size, su
 
 from layouts.words.error import error_line
 from tablegen.errors import BookError
-from tablegen.geometry import common, seat, tail
+from tablegen.geometry import common, corner, seat, tail
 from tablegen.geometry.corner import square_corner
 
 OUT = Fraction(149, 8)
@@ -33,9 +33,9 @@ def test_tails(case):
     roof = case.roof
     at_corner = meet(roof.a, roof.b, Plane(roof.in_a, -real(OUT)))
 
-    assert gap(tail.common_tail(OUT, case.slope), size(_end(roof))) < NEAR
-    assert gap(tail.hip_tail(OUT, case.at), size(at_corner)) < NEAR
-    assert gap(tail.fall(OUT, case.slope), -_end(roof)[2]) < NEAR
+    assert gap(common.line_length(OUT, case.slope), size(_end(roof))) < NEAR
+    assert gap(corner.hip_length(OUT, case.at), size(at_corner)) < NEAR
+    assert gap(common.rise(OUT, case.slope), -_end(roof)[2]) < NEAR
 
 
 def test_a_plumb_tail_cut(case):
@@ -71,7 +71,7 @@ def test_the_overhang_that_makes_the_eaves_meet(case):
     height = Plane((mpf(0), mpf(0), mpf(1)), _end(roof)[2])
     on_b = meet(plumb_plane(ORIGIN, roof.in_b), roof.b, height)
     on_hip = meet(roof.a, roof.b, height)
-    ours = tail.eave_matching_overhang(OUT, case.at)
+    ours = corner.run_b(OUT, case.at)
 
     assert gap(ours, -dot(roof.in_b, on_b)) < NEAR
     assert abs(dot(roof.in_b, on_hip) - dot(roof.in_b, on_b)) < NEAR
@@ -89,19 +89,19 @@ def test_raising_a_plate_makes_equal_overhangs_meet_at_one_height(case):
 def test_the_regular_hip_tail_runs_two_overhangs_square_to_each_other(rise):
     slope = per_foot(rise)
 
-    assert tail.hip_tail(OUT, square_corner(slope, slope)).squared() == OUT**2 * (2 + slope.squared())
-    assert tail.common_tail(OUT, slope) == common.line_length(OUT, slope)
+    assert corner.hip_length(OUT, square_corner(slope, slope)).squared() == OUT**2 * (2 + slope.squared())
+    assert common.line_length(OUT, slope) == common.line_length(OUT, slope)
 
 
 def test_equal_overhangs_on_unequal_pitches_do_not_meet():
     at = square_corner(per_foot(6), per_foot(9))
 
-    assert tail.eave_matching_overhang(Fraction(18), at) == 12
+    assert corner.run_b(Fraction(18), at) == 12
     assert tail.plate_raise(Fraction(18), at) == Fraction(9, 2)
 
 
 def test_tails_lengthen_with_the_pitch():
-    lengths = [tail.common_tail(OUT, per_foot(rise)) for rise in range(1, 25)]
+    lengths = [common.line_length(OUT, per_foot(rise)) for rise in range(1, 25)]
 
     assert all(low < high for low, high in pairwise(lengths))
 
