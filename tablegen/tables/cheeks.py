@@ -35,18 +35,12 @@ def listed(settings: Settings) -> list[Table[Pitch]]:
             'at_common_top_12_and', lambda it: against_12(cheeks.backed_at_common(it.corner)), 'backed_12'
         ),
     )
+    backs = each(make.length, 'set_back', THICKNESSES_IN, _set_back)
+    note, span = message('note.set_backs'), 'thickness_of_hip_itself'
     return [
         by_pitch(settings, 'cheeks', 'cheeks', jacks_and_hips),
-        by_pitch(settings, 'cheeks', 'backed-cheeks', backed, notes=(message('note.backed_cheeks'),)),
-        by_pitch(
-            settings,
-            'cheeks',
-            'set-backs',
-            each(make.length, 'set_back', THICKNESSES_IN, _set_back),
-            datum=message('datum.set_back'),
-            notes=(message('note.set_backs'),),
-            span=message('table.span.thickness_of_hip_itself'),
-        ),
+        by_pitch(settings, 'cheeks', 'backed-cheeks', backed, message('note.backed_cheeks')),
+        by_pitch(settings, 'cheeks', 'set-backs', backs, note, datum='set_back', span=span),
     ]
 
 

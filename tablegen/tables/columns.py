@@ -113,6 +113,22 @@ class Make(Generic[S]):
         usual = message('head.in_base', base=INCHES.base) if over_base else None
         return self._column(key, of, '', usual, Kind.PITCH)
 
+    def table(
+        self,
+        group: str,
+        key: str,
+        subjects: Callable[[], Iterable[S]],
+        columns: tuple[Column[S], ...],
+        *notes: Message,
+        title: Message | None = None,
+        datum: str | Message = '',
+        needs: Needs | None = None,
+        stubs: int = 1,
+    ) -> Table[S]:
+        """Return a table; its title is said under its key where none is given, its datum under its name."""
+        titled = title or message(f'table.{key.replace("-", "_")}')
+        return Table(key, group, titled, columns, subjects, stubs, _datum(datum), notes, needs or Needs())
+
     def _column(
         self,
         key: str,
@@ -123,10 +139,11 @@ class Make(Generic[S]):
         unit: str = INCH,
         marks: Callable[[S], tuple[str, ...]] | None = None,
     ) -> Column[S]:
-        measured = message(f'datum.{datum}') if isinstance(datum, str) else datum
-        return Column(
-            key, head or message(f'head.{key}'), cell, measured if datum else None, kind, unit, marks
-        )
+        return Column(key, head or message(f'head.{key}'), cell, _datum(datum), kind, unit, marks)
+
+
+def _datum(named: str | Message) -> Message | None:
+    return (message(f'datum.{named}') if isinstance(named, str) else named) if named else None
 
 
 def each(
@@ -176,26 +193,24 @@ def by_pitch(
     group: str,
     key: str,
     columns: tuple[Column[Pitch], ...],
+    *notes: Message,
     title: Message | None = None,
-    datum: Message | None = None,
-    notes: tuple[Message, ...] = (),
-    span: Message | None = None,
+    datum: str | Message = '',
+    span: str = '',
     pitches: Iterable[Pitch] | None = None,
 ) -> Table[Pitch]:
     """Return a table with a row a pitch.
 
     Given:
-        title    where it is not said under the key
-        span     what the heads have in common
+        span     name of what the heads have in common
         pitches  where they are not the book's
     """
-    return Table(
-        key,
-        group,
-        title or message(f'table.{key.replace("-", "_")}'),
-        (Make[Pitch](settings).pitch(lambda it: it), *columns),
-        lambda: pitches or settings.pitches,
-        datum=datum,
-        notes=notes,
-        needs=Needs(span=span),
-    )
+    make, needs = Make[Pitch](settings), Needs(span=spanned(span) if span else None)
+    named = (make.pitch(lambda it: it), *columns)
+    rows = settings.pitches if pitches is None else pitches
+    return make.table(group, key, lambda: rows, named, *notes, title=title, datum=datum, needs=needs)
+
+
+def spanned(name: str) -> Message:
+    """Return what heads have in common, above them."""
+    return message(f'table.span.{name}')

@@ -31,19 +31,15 @@ def _degrees(settings: Settings) -> Table[int]:
     def rise(degrees: int | Fraction) -> Exact:
         return finding_pitch.rise_per_foot(finding_pitch.from_degrees(Fraction(degrees)))
 
-    return Table(
-        'degrees-to-pitch',
-        'find-pitch',
-        message('table.degrees_to_pitch'),
-        (
-            make.count('degrees', lambda degrees: degrees),
-            make.decimal('rise', rise),
-            make.length('rise_part', rise),
-            make.decimal('half_rise', lambda degrees: rise(degrees + Fraction(1, 2))),
-        ),
-        lambda: DEGREES,
-        datum=message('datum.rise_per_foot'),
-        needs=Needs(rule=_after_fives),
+    columns = (
+        make.count('degrees', lambda degrees: degrees),
+        make.decimal('rise', rise),
+        make.length('rise_part', rise),
+        make.decimal('half_rise', lambda degrees: rise(degrees + Fraction(1, 2))),
+    )
+    needs = Needs(rule=_after_fives)
+    return make.table(
+        'find-pitch', 'degrees-to-pitch', lambda: DEGREES, columns, datum='rise_per_foot', needs=needs
     )
 
 
@@ -71,10 +67,4 @@ def _half_pitches(settings: Settings) -> Table[Pitch]:
             'level',
         ),
     )
-    return by_pitch(
-        settings,
-        'find-pitch',
-        'pitch-to-degrees',
-        columns,
-        pitches=HALF_PITCHES,
-    )
+    return by_pitch(settings, 'find-pitch', 'pitch-to-degrees', columns, pitches=HALF_PITCHES)

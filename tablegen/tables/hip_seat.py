@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
+from functools import partial
 from typing import Any, NamedTuple
 
 from tablegen.geometry import seat, tail
@@ -131,17 +132,15 @@ def _seats(
     subject: Callable[[Pitch], S],
 ) -> Table[S]:
     size = own.name if own == rafters else message('table.with_rafters', own=own.name, rafters=rafters.name)
-    return Table(
-        key_of(member, rafters, own),
+    return Make[S](settings).table(
         'seat',
-        message(f'table.{member}_seat', size=size),
+        key_of(member, rafters, own),
+        partial(map, subject, settings.pitches),
         columns,
-        lambda: map(subject, settings.pitches),
+        message(f'note.{member}_seats', hip=settings.hip_thickness),
+        message('note.notches_and_dashes', least=LEAST_STOCK_UNDER_A_TAIL_IN),
+        title=message(f'table.{member}_seat', size=size),
         datum=message('datum.common_seat', seat=settings.seat),
-        notes=(
-            message(f'note.{member}_seats', hip=settings.hip_thickness),
-            message('note.notches_and_dashes', least=LEAST_STOCK_UNDER_A_TAIL_IN),
-        ),
     )
 
 
@@ -155,11 +154,7 @@ def _old_rule(settings: Settings) -> Table[Pitch]:
         as_said = seat.shortcut_hip_height(size.depth_in, settings.seat, it.corner)
         return dropped_hip(own).height_in - as_said if is_tabled(common_notch(own)) else None
 
-    return by_pitch(
-        settings,
-        'seat',
-        'old-rule',
-        each(Make[Pitch](settings).length, 'low', HIP_STOCK, low),
-        datum=message('datum.old_rule', seat=settings.seat),
-        notes=(message('note.old_rule', hip=settings.hip_thickness),),
-    )
+    columns = each(Make[Pitch](settings).length, 'low', HIP_STOCK, low)
+    datum = message('datum.old_rule', seat=settings.seat)
+    note = message('note.old_rule', hip=settings.hip_thickness)
+    return by_pitch(settings, 'seat', 'old-rule', columns, note, datum=datum)

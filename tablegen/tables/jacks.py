@@ -36,6 +36,5 @@ def listed(settings: Settings) -> list[Table[Pitch]]:
             'jack_points',
         ),
     )
-    notes = (message('note.jacks', hip=hip, ridge=ridge, rafter=rafter),)
-    datum = message('datum.along_edge')
-    return [by_pitch(settings, 'jack-deductions', 'jacks', columns, datum=datum, notes=notes)]
+    note = message('note.jacks', hip=hip, ridge=ridge, rafter=rafter)
+    return [by_pitch(settings, 'jack-deductions', 'jacks', columns, note, datum='along_edge')]

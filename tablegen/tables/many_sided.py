@@ -76,15 +76,9 @@ def _peak(settings: Settings) -> Table[int]:
 
 def _by_sides(settings: Settings, key: str, columns: tuple[Column[int], ...], **notes: object) -> Table[int]:
     """Return a table with a row a number of sides, and with one note, in which some thicknesses stand, if any are given."""
-    name = key.replace('-', '_')
-    return Table(
-        key,
-        'many-sided',
-        message(f'table.{name}'),
-        (Make[int](settings).count('sides', lambda n: n), *columns),
-        lambda: SIDES,
-        notes=(message(f'note.{name}', **notes),) if notes else (),
-    )
+    make, note = Make[int](settings), message(f'note.{key.replace("-", "_")}', **notes)
+    named = (make.count('sides', lambda n: n), *columns)
+    return make.table('many-sided', key, lambda: SIDES, named, *([note] if notes else []))
 
 
 def _corner(sides: int) -> Corner:
@@ -115,11 +109,11 @@ def _of_sides(settings: Settings, sides: int) -> Table[At]:
         make.degrees('backing_bevel', lambda it: backing.bevel(it.at), 'backing'),
         make.length('drop_plumb', lambda it: backing.drop_plumb(hip, it.at), 'drop', message('head.drop')),
     )
-    return Table(
-        f'{sides}-sides',
+    return make.table(
         'many-sided',
-        message('table.of_sides', sides=sides),
-        columns,
+        f'{sides}-sides',
         lambda: (At(one, many_sided.regular_corner(one.slope, sides)) for one in settings.pitches),
-        notes=(message('note.drop_for', hip=hip),),
+        columns,
+        message('note.drop_for', hip=hip),
+        title=message('table.of_sides', sides=sides),
     )

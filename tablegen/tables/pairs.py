@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 from tablegen.geometry.corner import Corner, square_corner
 from tablegen.geometry.pitch import Pitch, pitch_of_rise
-from tablegen.messages import Message, message
+from tablegen.messages import message
 from tablegen.settings import Settings
 from tablegen.tables.columns import Make
 from tablegen.tables.table import Column, Needs, Row, Table
@@ -36,25 +36,13 @@ def pairs() -> Iterator[Pair]:
 
 
 def pair_table(
-    key: str,
-    columns: tuple[Column[Pair], ...],
-    settings: Settings,
-    datum: Message | None = None,
-    **notes: object,
+    key: str, columns: tuple[Column[Pair], ...], settings: Settings, datum: str = '', **notes: object
 ) -> Table[Pair]:
     """Return a table with a row a pair, and with one note, in which some thicknesses stand, if any are given."""
-    name, make = key.replace('-', '_'), Make[Pair](settings)
-    return Table(
-        key,
-        'unequal',
-        message(f'table.{name}'),
-        (make.pitch(lambda it: it.a, 'a'), make.pitch(lambda it: it.b, 'b'), *columns),
-        pairs,
-        2,
-        datum,
-        (message(f'note.{name}', **notes),) if notes else (),
-        Needs(rule=_next_a),
-    )
+    make, note = Make[Pair](settings), message(f'note.{key.replace("-", "_")}', **notes)
+    named = (make.pitch(lambda it: it.a, 'a'), make.pitch(lambda it: it.b, 'b'), *columns)
+    said, needs = [note] if notes else [], Needs(rule=_next_a)
+    return make.table('unequal', key, pairs, named, *said, datum=datum, needs=needs, stubs=2)
 
 
 def _next_a(above: Row, below: Row) -> bool:

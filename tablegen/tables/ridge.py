@@ -11,7 +11,7 @@ from tablegen.messages import message
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
-from tablegen.tables.columns import THICKNESSES_IN, Make, by_pitch, each
+from tablegen.tables.columns import THICKNESSES_IN, Make, by_pitch, each, spanned
 from tablegen.tables.table import Needs, Table
 
 ANY = pitch_of_rise(Fraction(INCHES.base)).corner
@@ -26,65 +26,45 @@ def listed(settings: Settings) -> list[Table[Fraction] | Table[Pitch]]:
 def _level(settings: Settings) -> Table[Fraction]:
     """Return deductions of a regular corner for one thickness of what is met; the same at every pitch."""
     make = Make[Fraction](settings)
-    return Table(
-        'shortening-level',
-        'ridge',
-        message('table.shortening_level'),
-        (
-            make.given('thickness', lambda thick: thick),
-            make.length('common', shortening.at_ridge, 'common_at_ridge'),
-            make.length('shed_on_ledger', shortening.at_ledger, 'shed_on_ledger'),
-            make.length('hip_or_jack', lambda thick: shortening.hip_at_ridge(thick, ANY), 'hip_or_jack'),
-            make.length('end_common', ridge.end_past_commons, 'end_common'),
-        ),
-        lambda: INCHES.thicknesses,
-        datum=message('datum.shortening_level'),
-        notes=(message('note.shortening_level'),),
+    columns = (
+        make.given('thickness', lambda thick: thick),
+        make.length('common', shortening.at_ridge, 'common_at_ridge'),
+        make.length('shed_on_ledger', shortening.at_ledger, 'shed_on_ledger'),
+        make.length('hip_or_jack', lambda thick: shortening.hip_at_ridge(thick, ANY), 'hip_or_jack'),
+        make.length('end_common', ridge.end_past_commons, 'end_common'),
     )
+    note, level = message('note.shortening_level'), 'shortening_level'
+    return make.table('ridge', 'shortening-level', lambda: INCHES.thicknesses, columns, note, datum=level)
 
 
 def _ends(settings: Settings) -> Table[Fraction]:
     """Return what ridges run past their ends, and end commons are shortened by, where hips bear on their sides."""
-    make = Make[Fraction](settings)
+    make, needs = Make[Fraction](settings), Needs(span=spanned('thickness_of_hips'))
 
     def end_common(own: Fraction, hip: Fraction) -> Exact:
         return ridge.end_past_hips(own, hip, ANY)
 
-    return Table(
-        'ridge-ends',
-        'ridge',
-        message('table.ridge_ends'),
-        (
-            make.given('ridge', lambda thick: thick),
-            *each(make.length, 'end_common_with_hip', THICKNESSES_IN, end_common),
-        ),
-        lambda: THICKNESSES_IN,
-        datum=message('datum.ridge_ends'),
-        notes=(message('note.ridge_ends'),),
-        needs=Needs(span=message('table.span.thickness_of_hips')),
+    columns = (
+        make.given('ridge', lambda thick: thick),
+        *each(make.length, 'end_common_with_hip', THICKNESSES_IN, end_common),
     )
+    note, rows = message('note.ridge_ends'), lambda: THICKNESSES_IN
+    return make.table('ridge', 'ridge-ends', rows, columns, note, datum='ridge_ends', needs=needs)
 
 
 def _by_pitch(settings: Settings) -> list[Table[Pitch]]:
-    off, make = 'off_along_edge', Make[Pitch](settings)
-
     def by_thickness(
-        key: str, span: str, column: str, of: Callable[[Pitch, Fraction], Exact], datum: str
+        key: str, span: str, column: str, of: Callable[[Pitch, Fraction], Exact]
     ) -> Table[Pitch]:
-        columns = each(make.length, column, THICKNESSES_IN, of)
-        said = message(f'table.span.thickness_of_{span}')
-        return by_pitch(settings, 'ridge', key, columns, datum=message(f'datum.{datum}'), span=said)
+        columns = each(Make[Pitch](settings).length, column, THICKNESSES_IN, of)
+        return by_pitch(settings, 'ridge', key, columns, datum=column, span=f'thickness_of_{span}')
 
     return [
-        by_thickness('shortening-common', 'ridge', off, _common, off),
-        by_thickness('shortening-hip', 'ridge_or_commons', off, _hip, off),
-        by_thickness('shortening-jack', 'hip_or_valley', off, _jack, off),
+        by_thickness('shortening-common', 'ridge', 'off_along_edge', _common),
+        by_thickness('shortening-hip', 'ridge_or_commons', 'off_along_edge', _hip),
+        by_thickness('shortening-jack', 'hip_or_valley', 'off_along_edge', _jack),
         by_thickness(
-            'ridge-sits-down',
-            'ridge',
-            'sits_down',
-            lambda it, thick: ridge.sits_down(thick, it.slope),
-            'sits_down',
+            'ridge-sits-down', 'ridge', 'sits_down', lambda it, thick: ridge.sits_down(thick, it.slope)
         ),
     ]
 

@@ -14,7 +14,8 @@ from tablegen.messages import message
 from tablegen.numbers.exact import Exact, exact
 from tablegen.numbers.figure import DOWN
 from tablegen.numbers.units import INCHES, Stock
-from tablegen.roof.cautions import LEAST_STOCK_UNDER_A_TAIL_IN, too_thin_for_a_tail
+from tablegen.roof.cautions import LEAST_STOCK_UNDER_A_TAIL_IN as LEAST
+from tablegen.roof.cautions import too_thin_for_a_tail
 from tablegen.roof.names import Mark
 from tablegen.roof.question import boards_of
 from tablegen.roof.seat import Notch, common_notch
@@ -87,26 +88,21 @@ def _of_seat(settings: Settings, what: str, seat_in: Fraction, whole: Told, by_s
     def of_size(it: Commons, size: Stock) -> Exact | None:
         return by_size[1](it.notches[size]) if is_tabled(it.notches[size]) else None
 
-    return Table(
-        key_of(what, seat_in),
-        'seat',
-        message(f'table.{name}', seat=seat_in),
-        (
-            make.pitch(lambda it: it.pitch),
-            make.length(whole[0], lambda it: whole[1](it.notches[INCHES.stocks[0]]), f'common_{whole[0]}'),
-            *each(
-                make.length,
-                by_size[0],
-                INCHES.stocks,
-                of_size,
-                f'common_{by_size[0]}',
-                marks=lambda it, size: marks_of(it.notches[size]),
-            ),
+    columns = (
+        make.pitch(lambda it: it.pitch),
+        make.length(whole[0], lambda it: whole[1](it.notches[INCHES.stocks[0]]), f'common_{whole[0]}'),
+        *each(
+            make.length,
+            by_size[0],
+            INCHES.stocks,
+            of_size,
+            f'common_{by_size[0]}',
+            marks=lambda it, size: marks_of(it.notches[size]),
         ),
-        lambda: map(commons, settings.pitches),
-        datum=message(f'datum.{name}'),
-        notes=(message('note.notches_and_dashes', least=LEAST_STOCK_UNDER_A_TAIL_IN),),
     )
+    note, title = message('note.notches_and_dashes', least=LEAST), message(f'table.{name}', seat=seat_in)
+    rows = partial(map, commons, settings.pitches)
+    return make.table('seat', key_of(what, seat_in), rows, columns, note, title=title, datum=name)
 
 
 def _longest(settings: Settings, name: str, share: Fraction) -> Table[Pitch]:
@@ -117,11 +113,7 @@ def _longest(settings: Settings, name: str, share: Fraction) -> Table[Pitch]:
     def thin(it: Pitch, size: Stock) -> tuple[str, ...]:
         return (THIN,) if too_thin_for_a_tail(exact((1 - share) * size.depth_in)) else ()
 
-    return by_pitch(
-        settings,
-        'seat',
-        f'longest-seat-{name}',
-        each(partial(Make[Pitch](settings).length, way=DOWN), 'seat', INCHES.stocks, longest, marks=thin),
-        datum=message('datum.longest_seat'),
-        notes=(message('note.thin_and_dashes', least=LEAST_STOCK_UNDER_A_TAIL_IN),),
-    )
+    make = partial(Make[Pitch](settings).length, way=DOWN)
+    columns = each(make, 'seat', INCHES.stocks, longest, marks=thin)
+    note = message('note.thin_and_dashes', least=LEAST)
+    return by_pitch(settings, 'seat', f'longest-seat-{name}', columns, note, datum='longest_seat')

@@ -14,7 +14,7 @@ from tablegen.numbers.figure import FOOT
 from tablegen.numbers.text import FEET_INCHES
 from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
-from tablegen.tables.columns import Make, each
+from tablegen.tables.columns import Make, each, spanned
 from tablegen.tables.table import Needs, Table
 
 WIDTHS_FT = ((4, 6, 8, 10, 12, 14), (16, 18, 20, 22, 24, 26), (28, 30, 32, 34, 36, 40))
@@ -22,6 +22,7 @@ WIDTHS_FT = ((4, 6, 8, 10, 12, 14), (16, 18, 20, 22, 24, 26), (28, 30, 32, 34, 3
 LENGTHS_FT = tuple(range(4, 30)), tuple(range(16, 42)), tuple(range(28, 54))
 """Lengths of the rows of the same page, ft."""
 LONGEST_TRIANGLE = 41
+Triangle = tuple[int, int, int]
 TIMES = (2, 3, 4, 5)
 BRACE_LEGS_IN = tuple(map(Fraction, range(12, 97, 6)))
 OTHER_LEGS_IN = tuple(map(Fraction, (12, 18, 24, 30, 36, 48)))
@@ -50,45 +51,46 @@ def _diagonals(settings: Settings, key: str, widths: Sequence[int], lengths: Seq
         return setting_out.diagonal(Fraction(foot * length), foot * width) if width <= length else None
 
     long = partial(make.length, measure=settings.measure)
-    return Table(
+    columns = (
+        make.count('length_ft', lambda length: length),
+        *each(long, 'diagonal_width', tuple(map(Fraction, widths)), diagonal, unit=FOOT),
+    )
+    return make.table(
+        'set-out',
         key,
-        'set-out',
-        message('table.diagonals', first=widths[0], last=widths[-1]),
-        (
-            make.count('length_ft', lambda length: length),
-            *each(long, 'diagonal_width', tuple(map(Fraction, widths)), diagonal, unit=FOOT),
-        ),
         lambda: lengths,
+        columns,
+        title=message('table.diagonals', first=widths[0], last=widths[-1]),
         datum=message('datum.diagonals', reads=_reads(settings)),
-        needs=Needs(dashes=False, span=message('table.span.width')),
+        needs=Needs(dashes=False, span=spanned('width')),
     )
 
 
-def _triangles(settings: Settings) -> Table[tuple[int, int, int]]:
+def _triangles(settings: Settings) -> Table[Triangle]:
     """Return right triangles with whole sides, in any unit, and their multiples."""
-    make = Make[tuple[int, int, int]](settings)
-    return Table(
-        'whole-triangles',
-        'set-out',
-        message('table.whole_triangles'),
-        (
-            make.count('short', lambda sides: sides[0]),
-            make.count('long', lambda sides: sides[1]),
-            make.count('diagonal', lambda sides: sides[2]),
-            *(
-                make.word(f'times_{times}', partial(_multiple, times), message('head.times', times=times))
-                for times in TIMES
-            ),
+    make = Make[Triangle](settings)
+    columns = (
+        make.count('short', lambda sides: sides[0]),
+        make.count('long', lambda sides: sides[1]),
+        make.count('diagonal', lambda sides: sides[2]),
+        *(
+            make.word(f'times_{times}', partial(_multiple, times), message('head.times', times=times))
+            for times in TIMES
         ),
+    )
+    return make.table(
+        'set-out',
+        'whole-triangles',
         lambda: setting_out.whole_triangles(LONGEST_TRIANGLE),
-        3,
-        message('datum.whole_triangles'),
-        (message('note.whole_triangles'),),
-        Needs(dashes=False, corner=message('head.sides')),
+        columns,
+        message('note.whole_triangles'),
+        datum='whole_triangles',
+        needs=Needs(dashes=False, corner=message('head.sides')),
+        stubs=3,
     )
 
 
-def _multiple(times: int, sides: tuple[int, int, int]) -> Message:
+def _multiple(times: int, sides: Triangle) -> Message:
     """Return a triangle of so many times the sides."""
     a, b, c = (times * one for one in sides)
     return message('table.triangle', a=a, b=b, c=c)
@@ -104,12 +106,6 @@ def _braces(settings: Settings) -> Table[Fraction]:
     )
     # on the other leg 90 degrees less this
     cuts = each(make.degrees, 'cut_other_leg', OTHER_LEGS_IN, setting_out.brace_cut, 'brace_cut', 'cut')
-    return Table(
-        'braces',
-        'set-out',
-        message('table.braces'),
-        (make.given('leg', lambda leg: leg), *lengths, *cuts),
-        lambda: BRACE_LEGS_IN,
-        datum=message('datum.braces', reads=_reads(settings)),
-        needs=Needs(cuts=(len(lengths), len(cuts)), dashes=False),
-    )
+    columns = (make.given('leg', lambda leg: leg), *lengths, *cuts)
+    datum, needs = message('datum.braces', reads=_reads(settings)), Needs(cuts=(len(lengths), len(cuts)))
+    return make.table('set-out', 'braces', lambda: BRACE_LEGS_IN, columns, datum=datum, needs=needs)

@@ -49,17 +49,13 @@ def _by_overhang(
 ) -> Table[Pitch]:
     column = 'fall_overhang' if what == 'fall' else 'tail_overhang'
     columns = each(Make[Pitch](settings).length, column, OVERHANGS_IN, of)
-    datum, said = message(f'datum.tail_{what}'), message(f'table.span.{span}')
-    return by_pitch(settings, 'tail', f'tail-{what}', columns, datum=datum, notes=notes, span=said)
+    return by_pitch(settings, 'tail', f'tail-{what}', columns, *notes, datum=f'tail_{what}', span=span)
 
 
 def _by_stock(settings: Settings, cut: str, column: str, of: Callable[[Pitch, Stock], Exact]) -> Table[Pitch]:
     columns = each(Make[Pitch](settings).length, column, INCHES.stocks, of, marks=_never_notched)
-    datum, note = (
-        message(f'datum.{cut}_tail_cut'),
-        message('note.any_notch', least=LEAST_STOCK_UNDER_A_TAIL_IN),
-    )
-    return by_pitch(settings, 'tail', f'tail-{cut}-cut', columns, datum=datum, notes=(note,))
+    note = message('note.any_notch', least=LEAST_STOCK_UNDER_A_TAIL_IN)
+    return by_pitch(settings, 'tail', f'tail-{cut}-cut', columns, note, datum=f'{cut}_tail_cut')
 
 
 def _never_notched(it: Pitch, size: Stock) -> tuple[str, ...]:

@@ -30,8 +30,4 @@ def listed(settings: Settings) -> list[Table[Pitch]]:
             'sheathing',
         ),
     )
-    return [
-        by_pitch(
-            settings, 'trim', 'trim', columns, datum=message('datum.trim'), notes=(message('note.trim'),)
-        )
-    ]
+    return [by_pitch(settings, 'trim', 'trim', columns, message('note.trim'), datum='trim')]

@@ -54,9 +54,7 @@ def _cheeks(settings: Settings) -> Table[Pair]:
         make.length('hip_a_12_and', lambda it: cheeks.hip_at_ridge(it.at).figure()),
         make.length('hip_b_12_and', lambda it: cheeks.hip_at_ridge(it.back).figure()),
     )
-    return pair_table(
-        'unequal-cheeks', columns, settings, message('datum.unequal_cheeks'), rafter=rafter, hip=hip
-    )
+    return pair_table('unequal-cheeks', columns, settings, 'unequal_cheeks', rafter=rafter, hip=hip)
 
 
 def _fit(settings: Settings) -> Table[Pair]:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from tablegen.geometry import backing, shortening
-from tablegen.messages import message
 from tablegen.numbers.exact import Exact
 from tablegen.settings import Settings
 from tablegen.tables.columns import Make
@@ -57,8 +56,7 @@ def _shortening(settings: Settings) -> Table[Pair]:
         make.length('jack_a', lambda it: shortening.jack_at_hip(hip, it.at), 'to_its_face'),
         make.length('jack_b', lambda it: shortening.jack_at_hip(hip, it.back), 'to_its_face'),
     )
-    level = message('datum.level')
-    return pair_table('unequal-shortening', columns, settings, level, ridge=ridge, hip=hip, rafter=rafter)
+    return pair_table('unequal-shortening', columns, settings, 'level', ridge=ridge, hip=hip, rafter=rafter)
 
 
 def _points(settings: Settings) -> Table[Pair]:
@@ -77,6 +75,4 @@ def _points(settings: Settings) -> Table[Pair]:
         make.length('hip_a_set_back', lambda it: shortening.set_back_at_ridge(hip, it.at), 'sides_of_both'),
         make.length('hip_b_set_back', lambda it: shortening.set_back_at_ridge(hip, it.back), 'sides_of_both'),
     )
-    return pair_table(
-        'unequal-points', columns, settings, message('datum.level_each'), rafter=rafter, hip=hip
-    )
+    return pair_table('unequal-points', columns, settings, 'level_each', rafter=rafter, hip=hip)
