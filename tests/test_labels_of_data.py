@@ -14,9 +14,9 @@ from claimed import unclaimed
 from labels.data_names import marks_of, names_of, stub_heads, stubs_of
 from labels.every import EXPECTED
 from labels.expected import BY_PITCH, Labels
-from labels.pitch_pages import RUNS
+from labels.pitch_pages import RUNS, of_jack
 from oracle.rounding import nine_decimals, part
-from skewed import LONGEST_FT, SKEWED
+from skewed import LONGEST_FT, SKEWED, SPACINGS
 
 BY_KEY = {one.key: one for one in EXPECTED}
 
@@ -113,8 +113,8 @@ def test_the_list_of_tables(settings):
     rows = told(settings, '--tables')
     lines = ask('data', settings, '--tables', '--format', 'jsonl')[1].splitlines()
 
-    assert [row['table'] for row in rows] == list(BY_KEY)
-    for row, line in zip(rows, lines, strict=True):
+    assert [row['table'] for row in rows] == ['runs', 'jack-lengths', *BY_KEY]
+    for row, line in list(zip(rows, lines, strict=True))[2:]:
         wanted, listed = BY_KEY[row['table']], json.loads(line)
         keys = [cell.key for cell in row_of(wanted, *wanted.rows[0])]
         assert row['title'] == wanted.title
@@ -137,3 +137,19 @@ def test_runs_as_data(settings):
                 row |= {f'{name}_inches': nine_decimals(length), f'{name}_text': part(length)}
             expected.append(row)
     assert told(settings) == expected
+
+
+def test_jacks_as_data(settings):
+    """Each by its number from the corner at every spacing: line length and both points, none past the longest run."""
+    rows = told(settings, '--table', 'jack-lengths')
+    heads = {'line': 'line', 'long': 'long_point', 'short': 'short_point'}
+    expected = []
+    for label, at in BY_PITCH:
+        for number in range(1, LONGEST_FT + 1):
+            row = {'pitch': f'{label} in 12', 'number': str(number)}
+            for said, spacing in SPACINGS.items():
+                for head, figure in of_jack(at, spacing, number).items():
+                    name = f'{heads[head]}_{said.replace(".", "_")}_in'
+                    row |= {f'{name}_inches': getattr(figure, 'exact', ''), f'{name}_text': figure}
+            expected.append(row)
+    assert rows == expected

@@ -1,31 +1,35 @@
-"""data: every row of a table, the run tables' or a reference table's, for other programs."""
+"""data: every row of a table of the book for other programs."""
 
 from __future__ import annotations
 
 import argparse
 import csv
 import json
+from collections.abc import Iterable, Iterator
 from typing import Any, TextIO
 
 from layouts.told import table_data
 from layouts.verbs import options
 from layouts.verbs.options import Subparsers
 from layouts.verbs.settings_file import settings_from
-from layouts.words.say import _
+from layouts.words.say import N_, _
 from tablegen.errors import BookError, meant
 from tablegen.settings import Settings
-from tablegen.tables.runs import RUNS, run_table
+from tablegen.tables.jack_lengths import JACK_LENGTHS
+from tablegen.tables.runs import RUNS
 from tablegen.tables.table import Table
-from tablegen.tables.tables import tables
+from tablegen.tables.tables import every_table
 
 FORMATS = ('csv', 'jsonl')
-NOTES = """\
-A row of the run tables holds the pitch, the level run of the common rafter and
-the lengths over it; --tables lists the reference tables, --table prints one. A
-figure is told exact, to nine decimals, and as the book prints it: in CSV as
-NAME_inches or NAME_degrees and NAME_text, in JSON as an object. Marks beside
-figures are NAME_marks. Without SETTINGS.toml the book's own pitches and runs
-are taken; - reads the settings from standard input."""
+OF_RUNS = (RUNS, JACK_LENGTHS)
+"""Tables that go as far as the runs do."""
+NOTES = N_("""\
+A row of the runs holds the pitch, the level run of the common rafter and the
+lengths over it. --tables lists all tables, --table prints one. A figure is told
+exact, to nine decimals, and as the book prints it: in CSV as NAME_inches or
+NAME_degrees and NAME_text, in JSON as an object. Marks beside figures are
+NAME_marks. Without SETTINGS.toml the book's own pitches and runs are taken; -
+reads the settings from standard input.""")
 EXAMPLES = (
     'rafterbook data --pitches 6 --runs "1 ft to 24 ft by 1 ft"',
     'rafterbook data --format jsonl --pitches "4 to 12 by 1/2" --nearest 1/8',
@@ -37,14 +41,14 @@ EXAMPLES = (
 def add(subparsers: Subparsers) -> None:
     """Declare the verb."""
     parser = options.add_verb(
-        subparsers, 'data', 'print every row of the run tables as CSV or JSON lines', run, EXAMPLES, NOTES
+        subparsers, 'data', _('print every row of a table as CSV or JSON lines'), run, EXAMPLES, _(NOTES)
     )
-    parser.add_argument('settings', metavar='SETTINGS.toml', nargs='?', help='settings of a book')
-    parser.add_argument('--format', metavar='FORMAT', default='csv', help='csv (default) or jsonl')
-    parser.add_argument('--pitches', metavar='LIST', help='such as 6, "4,6,8" or "4 to 12 by 1/2"')
-    parser.add_argument('--runs', metavar='RANGE', help='such as "4 ft" or "1 in to 24 ft by 1 in"')
-    parser.add_argument('--table', metavar='NAME', help='a reference table instead of the run tables')
-    parser.add_argument('--tables', action='store_true', help='the list of reference tables')
+    parser.add_argument('settings', metavar='SETTINGS.toml', nargs='?', help=_('settings of a book'))
+    parser.add_argument('--format', metavar='FORMAT', default='csv', help=_('csv (default) or jsonl'))
+    parser.add_argument('--pitches', metavar='LIST', help=_('such as 6, "4,6,8" or "4 to 12 by 1/2"'))
+    parser.add_argument('--runs', metavar='RANGE', help=_('such as "4 ft" or "1 in to 24 ft by 1 in"'))
+    parser.add_argument('--table', metavar='NAME', help=_('a table instead of the runs'))
+    parser.add_argument('--tables', action='store_true', help=_('the list of tables'))
     options.add_reading(parser)
     options.add_steep(parser)
 
@@ -57,44 +61,32 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
         settings = options.with_pitches(settings, args.pitches)
     if args.tables and args.table is not None:
         raise BookError('--tables', _('does not go with --table'), '', _('leave one of the two out'))
-    if not args.tables and args.table in (None, RUNS):
-        _write_rows(run_table(options.with_runs(settings, args.runs)), form, out)
-        return 0
-    if args.runs is not None:
+    name = RUNS if args.table is None else args.table
+    if name in OF_RUNS and not args.tables:
+        settings = options.with_runs(settings, args.runs)
+    elif args.runs is not None:
         raise BookError('--runs', _('a reference table has no runs'), '', _('leave --runs out'))
     if args.tables:
-        _write_list(settings, form, out)
+        listed = list(map(table_data.listed, every_table(settings)))
+        _write(table_data.csv_list(listed), listed, form, out)
     else:
-        _write_rows(_named(args.table, settings), form, out)
+        table = _named(name, settings)
+        _write(table_data.csv_rows(table), table_data.json_rows(table), form, out)
     return 0
 
 
 def _named(name: str, settings: Settings) -> Table[Any]:
-    known = {table.key: table for table in tables(settings)}
+    known = {table.key: table for table in every_table(settings)}
     if name not in known:
         advice = meant(name, list(known), _('rafterbook data --tables lists them'))
-        raise BookError('--table', _('{name} is no reference table').format(name=repr(name)), '', advice)
+        raise BookError('--table', _('{name} is no table').format(name=repr(name)), '', advice)
     return known[name]
 
 
-def _write_rows(table: Table[Any], form: str, out: TextIO) -> None:
-    """Write a table's rows as they are computed."""
+def _write(lines: Iterator[list[str]], objects: Iterable[object], form: str, out: TextIO) -> None:
+    """Write what was asked for, as lines of CSV or of JSON, each as it is made."""
     if form == 'csv':
-        csv.writer(out, lineterminator='\n').writerows(table_data.csv_rows(table))
+        csv.writer(out, lineterminator='\n').writerows(lines)
         return
-    for row in table_data.json_rows(table):
-        out.write(_line(row))
-
-
-def _write_list(settings: Settings, form: str, out: TextIO) -> None:
-    """Write what there is of reference tables; in CSV the names and heads of their columns each in one cell."""
-    listed = map(table_data.listed, tables(settings))
-    if form == 'csv':
-        csv.writer(out, lineterminator='\n').writerows(table_data.csv_list(listed))
-        return
-    for table in listed:
-        out.write(_line(table))
-
-
-def _line(told: object) -> str:
-    return json.dumps(told, ensure_ascii=False) + '\n'
+    for one in objects:
+        out.write(json.dumps(one, ensure_ascii=False) + '\n')

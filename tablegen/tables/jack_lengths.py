@@ -15,6 +15,8 @@ from tablegen.settings import Settings
 from tablegen.tables.columns import Make, each
 from tablegen.tables.table import Column, Table
 
+JACK_LENGTHS = 'jack-lengths'
+"""Name of the table, in data."""
 STUBS = 2
 """Columns that name a row: pitch and number."""
 
@@ -66,10 +68,10 @@ def jack_table(settings: Settings) -> Table[Jack]:
     by_spacing = zip(lines, long_points, short_points, strict=True)
     columns = (
         make.pitch(lambda it: it.pitch),
-        make.count('number', lambda it: it.number, message('head.jack_number')),
+        make.count('number', lambda it: it.number, head=message('head.jack_number')),
         *(column for spacing in by_spacing for column in spacing),
     )
-    return Table('jack-lengths', 'jacks', message('table.jack_lengths'), columns, subjects, STUBS)
+    return make.table('jacks', JACK_LENGTHS, subjects, columns, datum='along_edge', stubs=STUBS)
 
 
 def most_jacks(settings: Settings) -> int:

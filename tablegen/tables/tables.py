@@ -1,4 +1,4 @@
-"""The list of reference tables, in the order of the work."""
+"""The list of tables, in the order of the work."""
 
 from __future__ import annotations
 
@@ -21,6 +21,8 @@ from tablegen.tables import (
     unequal,
     unequal_ends,
 )
+from tablegen.tables.jack_lengths import jack_table
+from tablegen.tables.runs import run_table
 from tablegen.tables.table import Table
 
 LISTS = (
@@ -42,6 +44,11 @@ LISTS = (
 )
 
 
+def every_table(settings: Settings) -> list[Table[Any]]:
+    """Return the tables of the pitches' runs and jacks, then the reference tables."""
+    return [run_table(settings), jack_table(settings), *tables(settings)]
+
+
 def tables(settings: Settings) -> list[Table[Any]]:
-    """Return every table, in order; rows are made when they are asked for."""
+    """Return every reference table, in order; rows are made when they are asked for."""
     return [table for listed in LISTS for table in listed(settings)]
