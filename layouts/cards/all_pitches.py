@@ -32,6 +32,7 @@ from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.exact import nearest
 from tablegen.numbers.figure import length_of_count
+from tablegen.numbers.units import INCHES
 from tablegen.roof.cautions import LOW_SLOPE, STEEP
 from tablegen.settings import Settings
 from tablegen.tables.pitch_values import PitchValues, pitch_values
@@ -148,7 +149,7 @@ def _example(settings: Settings) -> Block:
     product = EXAMPLE_FEET * Fraction(unit.count, unit.per)
     words = EXAMPLE.format(
         pitch=pitch.text,
-        run=text.run(12 * EXAMPLE_FEET),
+        run=text.run(INCHES.unit_run * EXAMPLE_FEET),
         feet=text.decimal(nearest(EXAMPLE_FEET, 10), 1),
         unit=unit.text,
         length=text.decimal(nearest(product, 10**PART_PLACES), PART_PLACES),
@@ -163,7 +164,10 @@ def _example(settings: Settings) -> Block:
 def _parts(form: Format) -> Block:
     """Return the sixteenths of an inch in thousandths, pairs in a row, down the columns."""
     pairs = [
-        (text.mixed(part, 16), text.decimal(nearest(Fraction(part, 16), 10**PART_PLACES), PART_PLACES))
+        (
+            text.mixed(part, INCHES.part),
+            text.decimal(nearest(Fraction(part, INCHES.part), 10**PART_PLACES), PART_PLACES),
+        )
         for part in range(1, 17)
     ]
     down = len(pairs) // (4 if form.inner_pt >= LEAST_FOR_FOUR * form.type_pt else 2)

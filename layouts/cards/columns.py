@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from fractions import Fraction
 
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure
+from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
 from tablegen.tables.pitch_values import PitchValues
 
-FIRST_SPACINGS = (Fraction(16), Fraction(24))
+FIRST_SPACINGS = (INCHES.spacing, INCHES.spacings[-1])
 """Spacings of jacks that are wanted before others (common practice, no source)."""
 
 

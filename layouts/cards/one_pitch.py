@@ -22,12 +22,12 @@ from layouts.words.cards import (
 )
 from tablegen.errors import BookError
 from tablegen.numbers import text
+from tablegen.numbers.units import INCHES
 from tablegen.settings import Runs, Settings
 from tablegen.tables.pitch_values import pitch_values
 from tablegen.tables.runs import SQUARES, cells_of_foot, figures_by_run, offsets_of_foot, part_runs, run_table
 
-FOOT = Fraction(12)
-PER = 16
+PER = INCHES.part
 """Parts of an inch that a card has room to add, at most."""
 FEWEST_TO_THE_FOOT = 3
 """Runs to a foot below which a grid of inches is no better than a list of feet."""
@@ -49,7 +49,7 @@ def one_pitch(settings: Settings, form: Format) -> tuple[Format, list[tuple[Face
         f'{settings.pitches[0].text}, runs 1 ft to {last} ft by the foot on the front: common, hip and valley, rise',
         f'on the back what the odd inches{parts} add',
     ]
-    longest = int(settings.runs.last // FOOT)
+    longest = int(settings.runs.last // INCHES.unit_run)
     if last < longest:
         said.append(f'no room for: runs over {last} ft')
     return form, [(front, back)], said
@@ -58,10 +58,10 @@ def one_pitch(settings: Settings, form: Format) -> tuple[Format, list[tuple[Face
 def _by_the_inch(settings: Settings, form: Format) -> tuple[TableFace, TableFace] | None:
     """Return both sides with feet down and inches across, or None where that is no grid or does not stand."""
     offsets = offsets_of_foot(settings.runs)
-    if offsets is None or not FEWEST_TO_THE_FOOT <= len(offsets) <= FOOT:
+    if offsets is None or not FEWEST_TO_THE_FOOT <= len(offsets) <= INCHES.unit_run:
         return None
     pitch = settings.pitches[0]
-    feet = sorted({int(run // FOOT) for run in settings.runs})
+    feet = sorted({int(run // INCHES.unit_run) for run in settings.runs})
     values = pitch_values(pitch, settings)
     foot = foot_lines(f'{values_lines(values)[0]} {CAUTION}', form)
     heads = [('ft', 'in'), *(('', text.rational(offset)) for offset in offsets)]
@@ -82,12 +82,12 @@ def _by_the_foot(settings: Settings, form: Format) -> tuple[TableFace, int]:
     """Return the front, and the longest run on it in feet."""
     pitch = settings.pitches[0]
     values = pitch_values(pitch, settings)
-    longest = max(1, int(settings.runs.last // FOOT))
+    longest = max(1, int(settings.runs.last // INCHES.unit_run))
     foot = fullest_foot(
         form, min(longest, LEAST_FEET), *(f'{line} {CAUTION}' for line in values_lines(values)), CAUTION
     )
     last = min(longest, most_rows(form, foot))
-    rows = _rows(settings, [FOOT * feet for feet in range(1, last + 1)])
+    rows = _rows(settings, [INCHES.unit_run * feet for feet in range(1, last + 1)])
     labels = [Row(str(feet), row) for feet, row in enumerate(rows, 1)]
     title = fitted_title(form, pitch_title([pitch]), BY_FOOT)
     return _standing(settings, form, title, RUN_HEAD, labels, foot, None), last
@@ -100,7 +100,7 @@ def _odd_inches(settings: Settings, form: Format) -> tuple[TableFace, str]:
         ' '.join([*RUN_STEPS[:kept], CAUTION]).format(part=part) for kept in range(len(RUN_STEPS), -1, -1)
     ]
     foot = fullest_foot(form, LEAST_FEET, *words)
-    small = part_runs(Runs(FOOT, FOOT, FOOT), PER)
+    small = part_runs(Runs(INCHES.unit_run, INCHES.unit_run, INCHES.unit_run), PER)
     inches = [run for run in small if run.denominator == 1]
     most = most_rows(form, foot) - len(inches)
     parts = next(

@@ -8,6 +8,7 @@ from layouts.cards.faces import Title
 from layouts.cards.formats import Format
 from layouts.cards.measures import BOLD, HEAVY, width_pt
 from tablegen.geometry.pitch import Pitch
+from tablegen.numbers.units import INCHES
 
 MOST_NAMED = 4
 """Pitches that are named one by one; of more, the first and the last."""
@@ -18,7 +19,7 @@ UNIT_EM = 0.42
 def pitch_title(pitches: Sequence[Pitch]) -> tuple[str, str]:
     """Return the big figure of some pitches, and its unit."""
     names = [pitch.short for pitch in pitches]
-    unit = '' if any(name.endswith('°') for name in names) else 'in 12'
+    unit = '' if any(name.endswith('°') for name in names) else INCHES.over_base
     return (', '.join(names) if len(names) <= MOST_NAMED else f'{names[0]}–{names[-1]}'), unit
 
 

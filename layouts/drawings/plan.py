@@ -12,13 +12,14 @@ from markupsafe import Markup
 from layouts.drawings import svg
 from tablegen.geometry import corner
 from tablegen.geometry.pitch import pitch_of_rise
+from tablegen.numbers.units import INCHES
 
 PANEL, HEIGHT = 76.0, 104.0
 REACH_IN = 2.6
 """Half of what is shown, in thicknesses of the thickest member."""
 POINTS_WIDTH, POINTS_HEIGHT = 241.0, 136.0
 CENTER = '6 1.5 1 1.5'
-DIAGONAL = float(corner.hip_run(Fraction(1), pitch_of_rise(Fraction(12)).corner))
+DIAGONAL = float(corner.hip_run(Fraction(1), pitch_of_rise(INCHES.unit_run).corner))
 """Along a regular hip in plan, for one of common run."""
 
 

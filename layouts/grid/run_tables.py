@@ -21,7 +21,7 @@ from layouts.words.runs import COLUMN_HEADS, FOOT, INCHES, RUN, Side, below, ove
 from layouts.words.say import _
 from tablegen.geometry import corner
 from tablegen.geometry.pitch import Pitch
-from tablegen.numbers import text
+from tablegen.numbers import text, units
 from tablegen.numbers.figure import Figure
 from tablegen.roof import side as roof
 from tablegen.roof.question import boards_of
@@ -95,7 +95,7 @@ class PitchTables:
 
     @cached_property
     def head(self) -> Head:
-        name, unit = self.pitch.short, '' if self.pitch.short.endswith('°') else 'in 12'
+        name, unit = self.pitch.short, '' if self.pitch.short.endswith('°') else units.INCHES.over_base
         size = next((size for most, size in HEAD_SIZES if len(name) <= most), LEAST_HEAD_SIZE)
         wide = advance_em(f'{name} ', *HEAVY) * size + advance_em(unit, *HEAVY)
         room = round(self.trim.text_width / 10 - wide - HEAD_GAP, 3)
@@ -138,7 +138,7 @@ def page_shares(
     """Return the feet and the inches past them of every page of a table, in order."""
     runs = settings.runs
     _, cuts = grid_cuts(settings, trim, offsets)
-    feet = range(int(runs.first // 12), int(runs.last // 12) + 1)
+    feet = range(int(runs.first // units.INCHES.group), int(runs.last // units.INCHES.group) + 1)
     bands = _bands(feet, trim.rows - small_runs.rows_taken(settings, trim, len(cuts)))
     return [(band, cut) for band in bands for cut in cuts]
 
@@ -171,7 +171,9 @@ def places_of_run(run_in: Fraction, settings: Settings, trim: Trim, offsets: Seq
     shares = page_shares(settings, trim, offsets)
     if tabled:
         return [
-            place for place, (feet, cut) in enumerate(shares) if run_in // 12 in feet and run_in % 12 in cut
+            place
+            for place, (feet, cut) in enumerate(shares)
+            if run_in // units.INCHES.group in feet and run_in % units.INCHES.group in cut
         ]
     turns = small_runs.turns(settings, trim, len({cut[0] for _, cut in shares}))
     return [place for place in range(len(shares)) if run_in in turns[place % len(turns)]]

@@ -16,9 +16,11 @@ from tablegen.geometry import corner, seventeen
 from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.numbers import text
 from tablegen.numbers.exact import nearest
+from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
 from tablegen.tables import lookup
 
+TWELVE_STEPS_IN = 144 * INCHES.unit_run / INCHES.group
 BY_RUN = ('common', 'hip-valley', 'rise')
 """Tables, one of which shows a sum that is a part off."""
 LONGEST_WHOLE = 24
@@ -87,7 +89,7 @@ def closing_draft(settings: Settings) -> Draft:
 def _numbers(settings: Settings, index: Index) -> NumbersPage:
     pitch = nearest_pitch(settings, Fraction(4))
     found = next((one for table in BY_RUN if table in settings.parts if (one := _sum(table, settings))), None)
-    run, steep = 12 * Fraction(12), pitch_of_rise(Fraction(8))
+    run, steep = TWELVE_STEPS_IN, pitch_of_rise(Fraction(8))
     over = seventeen.hip_length(run, steep.slope) - corner.hip_length(run, steep.corner)
     readings = tuple((text.run(r.run_in), r.figure.text) for r in found.readings) if found else ()
     return NumbersPage(
@@ -108,7 +110,8 @@ def _numbers(settings: Settings, index: Index) -> NumbersPage:
 def _sum(table: str, settings: Settings) -> lookup.Found | None:
     """Return two figures of a table whose sum is a part off the true length, or None for none."""
     pitch = nearest_pitch(settings, Fraction(4))
-    runs = (Fraction(sixteenths, 16) for sixteenths in range(16 * 24, 16 * 96))
+    per = INCHES.part
+    runs = (Fraction(count, per) for count in range(per * 24, per * 96))
     found = (lookup.look_up(table, run, pitch, settings) for run in runs)
     return next((one for one in found if one and len(one.readings) == 2 and one.total != one.direct), None)
 

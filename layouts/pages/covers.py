@@ -17,6 +17,7 @@ from layouts.words.pages import FIRST_SECTION, INSIDE
 from layouts.words.say import _, n_
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
+from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
 
 PITCH_TABLES = ('common', 'hip-valley', 'rise', 'jacks', 'values')
@@ -108,7 +109,7 @@ def _ends(pitches: Sequence[Pitch]) -> tuple[str, str]:
     ends = pitches[:1] if len(pitches) == 1 else [pitches[0], pitches[-1]] if pitches else []
     apart = not any(pitch.short.endswith('°') for pitch in ends)
     names = [pitch.short if apart else pitch.text for pitch in ends]
-    return span(*names) if len(names) > 1 else ''.join(names), 'in 12' if ends and apart else ''
+    return span(*names) if len(names) > 1 else ''.join(names), INCHES.over_base if ends and apart else ''
 
 
 def _head(pitches: Sequence[Pitch], letters: Sequence[str]) -> tuple[str, ...]:

@@ -18,6 +18,7 @@ from tablegen.examples.records import RunSource, Source, Sources, Stands
 from tablegen.examples.sources import JACK_LENGTHS
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
+from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
 from tablegen.tables.tables import tables
 
@@ -107,8 +108,8 @@ class Places:
         page = page_of_run(self.index, table, run, pitch, settings, trim)
         if listed:
             return Place(page, '', _said('row', text.run(run)), column)
-        feet = run // 12
-        return Place(page, '', _said('row', f'{feet} ft'), f'{text.rational(run - 12 * feet)} in')
+        feet = run // INCHES.group
+        return Place(page, '', _said('row', f'{feet} ft'), f'{text.rational(run - INCHES.group * feet)} in')
 
 
 def _together(places: list[Place]) -> tuple[Place, ...]:

@@ -17,6 +17,7 @@ from layouts.words.say import _
 from tablegen.examples import nearest_pitch
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
+from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
 from tablegen.tables.lookup import addends, look_up
 from tablegen.tables.runs import run_length
@@ -24,7 +25,7 @@ from tablegen.tables.runs import run_length
 TABLES = ('common', 'hip-valley', 'rise')
 """The first of these that is in the book is shown."""
 WANTED_PITCH = Fraction(6)
-ODD_PART = Fraction(5, 16)
+ODD_PART = Fraction(5, INCHES.part)
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +49,7 @@ class HowToPage:
 def how_to_draft(settings: Settings, trim: Trim) -> Draft | None:
     """Return the page, or None where no table of the book can show it."""
     tables = [name for name in TABLES if name in settings.parts]
-    runs, per = settings.runs, 12 / settings.runs.step
+    runs, per = settings.runs, INCHES.group / settings.runs.step
     if not tables or per.denominator != 1 or per < 3 or runs.count() < 4 * per:
         return None
     steps = int((per * 4 + per / 2) if runs.count() > per * 6 else per * 2)
@@ -88,13 +89,15 @@ def unit_after(settings: Settings) -> str:
 
 def _picture(table: str, run: Fraction, pitch: Pitch, settings: Settings) -> Markup:
     """Return the figure amid its neighbors, three rows by three columns of the table."""
-    feet = [int(run // 12) + step for step in (-1, 0, 1)]
-    offsets = [run % 12 + settings.runs.step * step for step in (-1, 0, 1)]
-    if not 0 <= offsets[0] <= offsets[2] < 12:
-        offsets = sorted(offset % 12 for offset in offsets)
-    cells = [[_text(table, 12 * foot + offset, pitch, settings) for offset in offsets] for foot in feet]
+    feet = [int(run // INCHES.group) + step for step in (-1, 0, 1)]
+    offsets = [run % INCHES.group + settings.runs.step * step for step in (-1, 0, 1)]
+    if not 0 <= offsets[0] <= offsets[2] < INCHES.group:
+        offsets = sorted(offset % INCHES.group for offset in offsets)
+    cells = [
+        [_text(table, INCHES.group * foot + offset, pitch, settings) for offset in offsets] for foot in feet
+    ]
     heads = [f'{text.rational(offset)} in' for offset in offsets]
-    at = (1, offsets.index(run % 12))
+    at = (1, offsets.index(run % INCHES.group))
     return found_figure(heads, [str(foot) for foot in feet], cells, at, 'ft', heading('how-to'))
 
 

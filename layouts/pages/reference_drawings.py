@@ -31,14 +31,15 @@ from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle, tangent_of_degrees
 from tablegen.numbers.figure import degree_figure, length_figure, length_rounded_up
+from tablegen.numbers.units import INCHES
 from tablegen.roof.answer import RegularRoof
 from tablegen.roof.question import RoofQuestion
 
 Made = tuple[tuple[Markup, ...], dict[str, str]]
-UNEQUAL = Fraction(6), Fraction(12)
+UNEQUAL = Fraction(6), Fraction(INCHES.base)
 """Rises per foot of the corner of two pitches that is drawn."""
 POLYGON_SIDES = 8
-SPACING_IN = Fraction(16)
+SPACING_IN = INCHES.spacing
 LEVEL_IN = Fraction(24)
 REACHES = 50, 60, 70
 """Tilts past a saw's scale, degrees, whose reach is told."""

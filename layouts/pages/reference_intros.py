@@ -17,6 +17,7 @@ from tablegen.examples import nearest_pitch
 from tablegen.geometry.pitch import Pitch, pitch_of_rise
 from tablegen.numbers import text
 from tablegen.numbers.figure import Measure
+from tablegen.numbers.units import INCHES
 from tablegen.roof import cautions
 from tablegen.roof.answer import regular
 from tablegen.roof.question import RoofQuestion
@@ -25,7 +26,7 @@ from tablegen.settings import Settings
 RUN_IN = Fraction(120)
 """Level run of the roof that is drawn."""
 WANTED = Fraction(8)
-FLATTEST, STEEPEST = 4, 12
+FLATTEST, STEEPEST = 4, INCHES.base
 """Rises per foot between which the drawings can be read."""
 PAGES = {
     'set-out': ('set_out',),

@@ -35,7 +35,7 @@ from tablegen.numbers.figure import Figure, Measure, length_figure
 from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
 
-MARKS_SHOWN = 12
+MARKS_A_SIDE = 6
 DIAGONAL_PER = 32
 """Parts of an inch for diagonals: with sixteenths their rounding would hide the error looked for."""
 
@@ -92,14 +92,13 @@ def _true_square(measure: Measure) -> TrueSquarePage:
 def _stepping(settings: Settings, measure: Measure) -> SteppingPage:
     pitch = nearest_pitch(settings, Fraction(6))
     held = common_hold(pitch.slope)
-    marks = mark_rows('common', pitch, MARKS_SHOWN, measure)
-    half = MARKS_SHOWN // 2
+    marks = mark_rows('common', pitch, 2 * MARKS_A_SIDE, measure)
     return SteppingPage(
         gauges_on_board(held, GAUGES_DRAWING),
         pitch.text,
         held,
         length_figure(common.line_length(held.run_in, pitch.slope), measure),
-        (marks[:half], marks[half:]),
+        (marks[:MARKS_A_SIDE], marks[MARKS_A_SIDE:]),
     )
 
 

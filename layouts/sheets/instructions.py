@@ -16,8 +16,9 @@ from layouts.pdf.typeset import Job
 from layouts.sheets.fold import PAPERS_MM
 from layouts.words.say import _, n_, told
 from tablegen.numbers import text
+from tablegen.numbers.units import INCHES
 
-PER = 16
+PER = INCHES.part
 MM_IN_A_PART = 25.4 / PER
 """A page is measured by tape, to a sixteenth of an inch."""
 PAPER_NAMES = {'letter': 'Letter', 'a4': 'A4'}

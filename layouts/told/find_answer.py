@@ -15,6 +15,7 @@ from layouts.words.fields import label
 from layouts.words.say import _, say
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure, decimal_figure, length_figure
+from tablegen.numbers.units import INCHES
 from tablegen.roof.answer import RegularRoof, answer
 from tablegen.roof.cautions import DEFERS
 from tablegen.roof.figures import FINEST_PER, READ_PLACES, given
@@ -75,7 +76,7 @@ def _head(ask: RoofQuestion) -> str:
     pitch = ask.pitch.text
     if ask.pitch.rise_in is None:
         rise = decimal_figure(ask.pitch.rise, READ_PLACES).text
-        pitch = _('{pitch} ({rise} in 12)').format(pitch=pitch, rise=rise)
+        pitch = _('{pitch} ({rise} {base})').format(pitch=pitch, rise=rise, base=INCHES.over_base)
     run = _('{pitch}, run {run}, to the nearest {part} in').format(
         pitch=pitch, run=_run(ask), part=_part(ask).text
     )

@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from tablegen.numbers.exact import exact
+from tablegen.numbers.units import INCHES
 from tablegen.roof import cautions
 from tablegen.settings import Settings
 
 
 def low_pitches(settings: Settings) -> tuple[str, ...]:
     """Return the book's pitches under 3 in 12."""
-    return tuple(one.short for one in settings.pitches if one.slope * 12 < exact(cautions.LOW_RISE_IN))
+    return tuple(
+        one.short for one in settings.pitches if one.slope * INCHES.base < exact(cautions.LOW_RISE_IN)
+    )

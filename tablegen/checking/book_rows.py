@@ -11,7 +11,7 @@ from tablegen.checking.corner import BODY_IN, TurnOver, sine_of_excess, turn_ove
 from tablegen.checking.square_figures import RISES
 from tablegen.checking.written import written
 from tablegen.geometry.pitch import Pitch, pitch_of_rise
-from tablegen.geometry.stepping import common_hold, drift, steps
+from tablegen.geometry.stepping import TONGUE_REACH, common_hold, drift, steps
 from tablegen.messages import message
 from tablegen.numbers.exact import root
 from tablegen.numbers.figure import Figure, Measure, decimal_figure, length_figure
@@ -19,7 +19,7 @@ from tablegen.tables.table import Column, Kind, Table
 
 GAPS = ('1/64', '1/32', '3/64', '1/16', '3/32', '1/8')
 """in, as a reader measures them."""
-TURN_OVER_AT = Fraction(16)
+TURN_OVER_AT = Fraction(TONGUE_REACH)
 """Distance along the shorter arm at which the gap is measured, in."""
 MARKS = ((12, 5), (12, 9), (16, 12), (15, 8), (20, 15), (24, 7), (24, 10), (12, 12), (24, 16))
 """Marks on the longer and the shorter arm, in; the first seven have whole diagonals."""

@@ -14,11 +14,10 @@ from tablegen.numbers import text
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, root
 from tablegen.numbers.figure import Figure, degree_figure
-from tablegen.numbers.units import INCHES
 
 BODY_IN = Fraction(24)
 """Length of a framing square's longer arm (common practice, no source)."""
-WALL_IN = 12 * INCHES.unit_run
+WALL_IN = Fraction(144)
 
 
 @dataclass(frozen=True, slots=True)

@@ -27,11 +27,11 @@ class Band:
 
 
 BANDS = (
-    Band(0, 6, Fraction(1, 32)),
-    Band(7, 30, Fraction(1, 16)),
-    Band(31, 55, Fraction(1, 8)),
-    Band(56, 80, Fraction(3, 16)),
-    Band(81, LONGEST_FT, Fraction(1, 4)),
+    Band(0, 6, Fraction('1/32')),
+    Band(7, 30, Fraction('1/16')),
+    Band(31, 55, Fraction('1/8')),
+    Band(56, 80, Fraction('3/16')),
+    Band(81, LONGEST_FT, Fraction('1/4')),
 )
 """As the handbook prints them."""
 

@@ -8,6 +8,7 @@ from fractions import Fraction
 from tablegen.geometry import seat
 from tablegen.messages import Message, message
 from tablegen.numbers.exact import Exact
+from tablegen.numbers.units import INCHES
 
 LOW_RISE_IN = 3
 STEEP_RISE_IN = 8
@@ -65,8 +66,8 @@ SHALLOW_HIP = _caution('shallow_hip', message('caution.shallow_hip'), 'caution.s
 
 def pitch_cautions(slope: Exact) -> tuple[Caution, ...]:
     """Return what the pitch alone calls for."""
-    found = [LOW_SLOPE] if slope * 12 < LOW_RISE_IN else []
-    return tuple(found + ([STEEP] if slope * 12 > STEEP_RISE_IN else []))
+    found = [LOW_SLOPE] if slope * INCHES.base < LOW_RISE_IN else []
+    return tuple(found + ([STEEP] if slope * INCHES.base > STEEP_RISE_IN else []))
 
 
 def bearing_cautions(seat_in: Exact | Fraction) -> tuple[Caution, ...]:

@@ -50,7 +50,7 @@ def ridge_of(side: Side, run_in: Fraction, plate_length_in: Fraction | None) -> 
     slope = side.slope
     if plate_length_in is not None and not side.square:
         raise BookError(
-            'plate length',
+            'plate_length',
             message('error.no_square_corners'),
             '',
             message('error.leave_it_or_the_corner_out'),
@@ -79,7 +79,7 @@ def _hip_roof(side: Side, run_in: Fraction, plate_length_in: Fraction) -> HipRoo
     if sign(bare) < 0:
         least = length_rounded_up(2 * corner.run_b(run_in, side.at), Measure(side.boards.measure.per))
         raise BookError(
-            'plate length',
+            'plate_length',
             message('error.hips_meet', length=plate_length_in),
             message('error.inches_or_more', least=least),
         )

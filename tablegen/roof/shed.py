@@ -94,7 +94,7 @@ def shed_roof(side: Side, shed: Shed, run_in: Fraction) -> ShedRoof:
     """
     off = off_in(shed)
     if sign(run_in - off) <= 0:
-        raise BookError('ledger thickness', message('error.thick_ledger'), message('error.less_than_the_run'))
+        raise BookError('ledger_thickness', message('error.thick_ledger'), message('error.less_than_the_run'))
     ledger = side.length(shed.ledger_in) if shed.against is Against.LEDGER else None
     return ShedRoof(
         ShedLengths(

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 
 from tablegen.geometry import backing, cheeks, common, corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.figure import Figure, Measure, decimal_figure, degree_figure, length_figure
+from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
 
 DEGREE_PLACES = 2
@@ -55,7 +55,7 @@ def pitch_values(pitch: Pitch, settings: Settings) -> PitchValues:
     slope, at, measure = pitch.slope, pitch.corner, settings.measure
     plumb, hip_plumb = common.slope_angle(slope), corner.hip_angle(at)
     jack_cheek, hip_cheek = cheeks.jack(at), cheeks.hip_at_ridge(at)
-    foot = Fraction(12)
+    foot = INCHES.unit_run
     in_inches = Measure(measure.per)  # a square's figures and unit lengths are inches, however lengths read
 
     def deg(angle: Angle) -> Figure:

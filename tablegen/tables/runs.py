@@ -105,7 +105,7 @@ def part_runs(runs: Runs, per: int) -> list[Fraction]:
         1. Sixteenths at least, whatever the book rounds to. A 1/32 book has one thirty-second beside them; a 1/64
            book has eighths and seven sixty-fourths, fourteen in all, since 63 would leave no room for the table.
     """
-    coarse, least = coarse_part(per), Fraction(1, max(per, 16))
+    coarse, least = coarse_part(per), Fraction(1, max(per, INCHES.part))
     fine = [least * n for n in range(1, int(coarse / least))]
     parts = (
         fine + [coarse * n for n in range(1, int(1 / coarse))] + [Fraction(n) for n in range(1, INCHES.group)]
@@ -115,7 +115,7 @@ def part_runs(runs: Runs, per: int) -> list[Fraction]:
 
 def coarse_part(per: int) -> Fraction:
     """Return of which parts of an inch a reader adds one first: sixteenths, or eighths in a 1/64 book."""
-    return Fraction(1, 8) if per == 64 else Fraction(1, 16)
+    return Fraction(1, 8) if per == 64 else Fraction(1, INCHES.part)
 
 
 def offsets_of_foot(runs: Runs) -> list[Fraction] | None:

@@ -24,7 +24,7 @@ LENGTHS_FT = tuple(range(4, 30)), tuple(range(16, 42)), tuple(range(28, 54))
 LONGEST_TRIANGLE = 41
 Triangle = tuple[int, int, int]
 TIMES = (2, 3, 4, 5)
-BRACE_LEGS_IN = tuple(map(Fraction, range(12, 97, 6)))
+BRACE_LEGS_IN = tuple(Fraction(6 * n) for n in range(2, 17))
 OTHER_LEGS_IN = tuple(map(Fraction, (12, 18, 24, 30, 36, 48)))
 
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
 from tablegen.geometry import backing, cheeks, corner
 from tablegen.messages import message
 from tablegen.numbers.figure import UP
@@ -13,7 +11,7 @@ from tablegen.tables.columns import Make
 from tablegen.tables.pairs import Pair, pair_table
 from tablegen.tables.table import Table
 
-OVERHANG_A_IN = Fraction(12)
+OVERHANG_A_IN = INCHES.unit_run
 """The overhang of side A that eaves are told for."""
 
 

@@ -277,7 +277,7 @@ def test_marks():
         ),
         (
             lambda: answer(replace(ASK, plate_length_in=Fraction(239))),
-            'plate length: 239 in is less than twice',
+            'plate_length: 239 in is less than twice',
         ),
         (lambda: answer(replace(ASK, roof=ManySided(2))), 'sides: 2 sides make no roof; allowed: 3 to 360'),
         (
