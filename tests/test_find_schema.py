@@ -13,7 +13,7 @@ from labels.asked import ASKED, PITCH, RUN
 
 from layouts.told.find_answer import ASKED as ASKED_FOR
 from layouts.told.schema import find_schema
-from layouts.words.fields import LABELS
+from layouts.words.fields import FIELDS
 from tablegen.roof.layout import Brace, PitchFound, Rectangle, RectangleCheck
 
 SCHEMA = json.loads(files('layouts.told').joinpath('schemas/find.json').read_text('utf-8'))
@@ -86,7 +86,9 @@ def test_every_field_is_called_something_and_nothing_else_is():
     }
     verbs = {'brace', 'pitch_found', 'rectangle', 'rectangle_check'}
 
-    assert set(LABELS) == fields | groups | without_a_roof | verbs | {'pitch'}
+    assert {
+        words.lower().replace(' ', '_') for words in FIELDS
+    } == fields | groups | without_a_roof | verbs | {'pitch'}
 
 
 def hints(record: type) -> set[str]:

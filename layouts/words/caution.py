@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from layouts.words.fields import label
 from layouts.words.say import N_, _, say
-from tablegen.messages import Message
 from tablegen.roof.called import Called
 from tablegen.roof.cautions import Caution
 
@@ -36,17 +36,6 @@ MESSAGES = {
     'caution.shallow_hip': N_(
         'Less deep than the cut end of the rafters, which is as long as their plumb cut.'
     ),
-    'caution.of.roof': N_('roof'),
-    'caution.of.side_a': N_('side A'),
-    'caution.of.side_b': N_('side B'),
-    'caution.of.commons': N_('commons'),
-    'caution.of.commons_of_a': N_('commons of A'),
-    'caution.of.commons_of_b': N_('commons of B'),
-    'caution.of.rafters': N_('rafters'),
-    'caution.of.hips': N_('hips'),
-    'caution.of.hips_dropped': N_('hips dropped'),
-    'caution.of.hips_backed': N_('hips backed'),
-    'caution.of.valleys': N_('valleys'),
     'caution.source.ends': N_(
         'a quarter at the ends of a member: IRC 2006 and 2009 R802.7.1; later editions refer to R502.8.1'
     ),
@@ -78,7 +67,7 @@ def caution_source(one: Caution) -> str:
 
 def called_text(called: Called) -> str:
     """Return a caution with those who call for it, and its clauses."""
-    of = ', '.join(say(Message(f'caution.of.{one}')) for one in called.of)
+    of = ', '.join(map(label, called.of))
     one = called.caution
     return _('Caution, {of}: {text} ({source})').format(
         of=of, text=caution_text(one), source=caution_source(one)

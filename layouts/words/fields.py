@@ -48,11 +48,19 @@ FIELDS = (
     N_('valley jack at ridge'), N_('valley jacks'), N_('valley side'), N_('valley tail'), N_('verdict'),
     N_('way'), N_('width'), N_('within saw scale'),
 )
+NAMES = (
+    N_('as they were'), N_('commons'), N_('commons of A'), N_('commons of B'), N_('hips'),
+    N_('hips backed'), N_('hips dropped'), N_('ledger'), N_('longer'), N_('neither plate'),
+    N_('neither side'), N_('not needed'), N_('on the center line'), N_('plate A'), N_('plate B'),
+    N_('rafters'), N_('roof'), N_('shorter'), N_('side A'), N_('side B'), N_('square'),
+    N_('towards eave A'), N_('towards eave B'), N_('towards side A'), N_('towards side B'), N_('valleys'),
+    N_('wall'),
+)
 # fmt: on
-"""What an answer's fields are called; the letter of a side is a capital."""
-LABELS = {words.lower().replace(' ', '_'): words for words in FIELDS}
+"""What an answer's fields are called, and what stands by name in one; the letter of a side is a capital."""
+LABELS = {words.lower().replace(' ', '_'): words for words in (*FIELDS, *NAMES)}
 
 
-def label(field: str) -> str:
-    """Return what a field is called."""
-    return _(LABELS[field])
+def label(name: str) -> str:
+    """Return what a field, or what stands in one by name, is called."""
+    return _(LABELS[name])

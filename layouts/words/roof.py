@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from layouts.words.fields import label
 from layouts.words.say import N_, say
 from tablegen.messages import Message
 
@@ -250,25 +251,7 @@ MESSAGES = {
     'roof.said.within_a_quarter': N_('not past a quarter of the depth'),
     'roof.said.past_a_quarter': N_('past a quarter of the depth: a mark to look at, local code decides'),
     'roof.said.past_a_third': N_('past a third of the depth: a mark to look at, local code decides'),
-    'roof.said.wall': N_('wall'),
-    'roof.said.ledger': N_('ledger'),
-    'roof.said.towards_side_a': N_('towards side A'),
-    'roof.said.on_the_center_line': N_('on the center line'),
-    'roof.said.towards_side_b': N_('towards side B'),
-    'roof.said.side_a': N_('side A'),
-    'roof.said.neither_side': N_('neither side'),
-    'roof.said.side_b': N_('side B'),
-    'roof.said.towards_eave_a': N_('towards eave A'),
-    'roof.said.not_needed': N_('not needed'),
-    'roof.said.towards_eave_b': N_('towards eave B'),
-    'roof.said.plate_a': N_('plate A'),
-    'roof.said.neither_plate': N_('neither plate'),
-    'roof.said.plate_b': N_('plate B'),
-    'roof.said.shorter': N_('shorter'),
-    'roof.said.as_they_were': N_('as they were'),
-    'roof.said.longer': N_('longer'),
     'roof.said.second_is_longer': N_('the second diagonal is the longer'),
-    'roof.said.square': N_('square'),
     'roof.said.first_is_longer': N_('the first diagonal is the longer'),
 }
 
@@ -280,4 +263,5 @@ def datum_words(names: Iterable[str]) -> str:
 
 def name_words(name: str) -> str:
     """Return what an answer says by name."""
-    return say(Message(f'roof.said.{name}'))
+    said = f'roof.said.{name}'
+    return say(Message(said)) if said in MESSAGES else label(name)
