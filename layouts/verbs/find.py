@@ -11,6 +11,7 @@ from layouts.told.find_answer import find_json, find_text
 from layouts.verbs import options
 from layouts.verbs.find_options import declare, kind_of, picked_groups, refuse_what_is_not_used
 from layouts.verbs.options import FORMATS, Subparsers
+from layouts.words.say import N_, _
 from tablegen.errors import BookError
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.units import Stock
@@ -22,13 +23,13 @@ from tablegen.written.lengths import ALLOWED, length
 from tablegen.written.pitches import pitch
 from tablegen.written.stocks import stock
 
-NOTES = """\
+NOTES = N_("""\
 PITCH is 6, 6/12, 6 in 12, 6:12, 7.5, 7 1/2 or 26.565 deg. RUN is the level run
 of the common rafter: 4 ft, 4' 7 1/2", 55.5 in, 55 1/2 (inches), 1.4 m. Put
 quotes round what has spaces. --with and --corner answer for a corner of two
 pitches, RUN being that of PITCH's side; --sides for a many-sided roof, RUN from
 the middle of the plan to the middle of a side; --shed for a roof of one slope,
-RUN to the wall or to the ledger's face. JSON carries everything."""
+RUN to the wall or to the ledger's face. JSON carries everything.""")
 EXAMPLES = (
     'rafterbook find 6 "4 ft"',
     'rafterbook find "7 1/2" "13 ft 5 in" --nearest 1/8 --spacing "16 in"',
@@ -45,10 +46,8 @@ Usual = TypeVar('Usual')
 
 def add(subparsers: Subparsers) -> None:
     """Declare the verb."""
-    parser = options.add_verb(
-        subparsers, 'find', 'look up the lengths and cuts of one run at one pitch', run, EXAMPLES, NOTES
-    )
-    declare(parser)
+    summary = _('look up the lengths and cuts of one run at one pitch')
+    declare(options.add_verb(subparsers, 'find', summary, run, EXAMPLES, _(NOTES)))
 
 
 def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
@@ -63,7 +62,8 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     roof = pitch(args.pitch, 'PITCH', settings.steep)
     run_in = length(args.level_run, 'RUN')
     if not run_in:
-        raise BookError('RUN', f"'{args.level_run}' is 0, and a run of 0 has no rafter", ALLOWED)
+        problem = _("'{run}' is 0, and a run of 0 has no rafter").format(run=args.level_run)
+        raise BookError('RUN', problem, ALLOWED)
     ask = RoofQuestion(roof, run_in, _kind(args, roof), spacings=settings.spacings, measure=settings.measure)
     ask = _with_boards(args, ask)
     try:
@@ -81,9 +81,8 @@ def _kind(args: argparse.Namespace, own: Pitch) -> Kind:
         return TwoPitches(other, plan)
     if args.sides is not None:
         if not args.sides.isascii() or not args.sides.isdigit() or len(args.sides) > 4:
-            raise BookError(
-                '--sides', f"'{args.sides}' is no number of sides", 'a whole number such as 5, 6, 8, 12'
-            )
+            problem = _("'{sides}' is no number of sides").format(sides=args.sides)
+            raise BookError('--sides', problem, _('a whole number such as 5, 6, 8, 12'))
         return ManySided(int(args.sides))
     if args.shed is None:
         return Regular()

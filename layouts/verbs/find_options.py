@@ -6,17 +6,42 @@ import argparse
 
 from layouts.told.find_answer import SHED_SHOWN, SHOWN
 from layouts.verbs import options
+from layouts.words.say import N_, _
 from tablegen.errors import BookError, meant
 from tablegen.roof.names import Against
 
 REGULAR, CORNER, MANY_SIDED, SHED = 'regular', 'corner', 'many-sided', 'shed'
 
-KIND_NAMES = {
-    REGULAR: 'a roof of one pitch with square corners',
-    CORNER: 'a corner of two pitches',
-    MANY_SIDED: 'a many-sided roof',
-    SHED: 'a shed',
+NO_USE = {
+    REGULAR: N_('a roof of one pitch with square corners has no use for it'),
+    CORNER: N_('a corner of two pitches has no use for it'),
+    MANY_SIDED: N_('a many-sided roof has no use for it'),
+    SHED: N_('a shed has no use for it'),
 }
+ASKS_ABOUT = {
+    CORNER: N_('asks about a corner of two pitches, {other} does not'),
+    MANY_SIDED: N_('asks about a many-sided roof, {other} does not'),
+    SHED: N_('asks about a shed, {other} does not'),
+}
+OPTIONS = {
+    'stock': ('SIZE', N_('of rafters: 2x4 to 2x12 (default 2x8)')),
+    'hip-stock': ('SIZE', N_('of the hips (default the rafters’)')),
+    'valley-stock': ('SIZE', N_('of the valleys (default the rafters’)')),
+    'seat': ('LENGTH', N_("level seat of the bird's mouth (default 3 1/2 in)")),
+    'overhang': ('LENGTH', N_('of the tail, level (default 12 in)')),
+    'plate-length': ('LENGTH', N_('of a hip roof, outside to outside, for its ridge')),
+    'ridge-thickness': ('LENGTH', N_('of the ridge (default 1 1/2 in)')),
+    'hip-thickness': ('LENGTH', N_('of the hip (default 1 1/2 in)')),
+    'valley-thickness': ('LENGTH', N_('of the valley (default the hip’s)')),
+    'rafter-thickness': ('LENGTH', N_('of the rafter (default 1 1/2 in)')),
+    'corner': ('DEGREES', N_('plan angle of that corner (default 90)')),
+    'sides': ('NUMBER', N_('of a regular many-sided roof')),
+    'shed': ('AGAINST', N_('of a shed: wall, for rafters against it, or ledger, for rafters on one')),
+    'ledger-thickness': ('LENGTH', N_('of a shed’s ledger (default 1 1/2 in)')),
+    'run-to': ('FACE', N_('where RUN ends on a ledger: wall (default) or ledger')),
+}
+"""Options with a value, each with what it is; --with, which begins those of a corner, stands before its own."""
+WITHOUT_A_LEDGER = N_('leave {option} out, or give --shed ledger')
 UNUSED = {
     REGULAR: ('ledger_thickness', 'run_to'),
     CORNER: ('ledger_thickness', 'run_to'),
@@ -43,42 +68,20 @@ UNUSED = {
 
 def declare(parser: argparse.ArgumentParser) -> None:
     """Declare the arguments."""
-    parser.add_argument('pitch', metavar='PITCH', help='rise of the roof')
-    parser.add_argument('level_run', metavar='RUN', help='level run, outside of plate to center of ridge')
-    parser.add_argument('--format', metavar='FORMAT', default='text', help='text (default) or json')
-    parser.add_argument('--all', action='store_true', help='every value, each with its line')
-    parser.add_argument('--show', metavar='NAMES', action='append', help=f'these only: {", ".join(SHOWN)}')
+    parser.add_argument('pitch', metavar='PITCH', help=_('rise of the roof'))
+    parser.add_argument('level_run', metavar='RUN', help=_('level run, outside of plate to center of ridge'))
+    options.add_format(parser)
+    parser.add_argument('--all', action='store_true', help=_('every value, each with its line'))
+    shown = _('these only: {names}').format(names=', '.join(SHOWN))
+    parser.add_argument('--show', metavar='NAMES', action='append', help=shown)
     options.add_reading(parser)
-    parser.add_argument(
-        '--spacing', metavar='LENGTH', action='append', help='a spacing of jacks; give it once for each'
-    )
-    parser.add_argument('--stock', metavar='SIZE', help='of rafters: 2x4 to 2x12 (default 2x8)')
-    for part in ('hip', 'valley'):
-        parser.add_argument(f'--{part}-stock', metavar='SIZE', help=f'of the {part}s (default the rafters’)')
-    parser.add_argument('--seat', metavar='LENGTH', help="level seat of the bird's mouth (default 3 1/2 in)")
-    parser.add_argument('--overhang', metavar='LENGTH', help='of the tail, level (default 12 in)')
-    parser.add_argument(
-        '--plate-length', metavar='LENGTH', help='of a hip roof, outside to outside, for its ridge'
-    )
-    for part, usual in (
-        ('ridge', '1 1/2 in'),
-        ('hip', '1 1/2 in'),
-        ('valley', 'the hip’s'),
-        ('rafter', '1 1/2 in'),
-    ):
-        parser.add_argument(f'--{part}-thickness', metavar='LENGTH', help=f'of the {part} (default {usual})')
-    parser.add_argument('--with', metavar='PITCH', dest='other', help="the other side's pitch at a corner")
-    parser.add_argument('--corner', metavar='DEGREES', help='plan angle of that corner (default 90)')
-    parser.add_argument('--sides', metavar='NUMBER', help='of a regular many-sided roof')
-    parser.add_argument(
-        '--shed',
-        metavar='AGAINST',
-        help='of a shed: wall, for rafters against it, or ledger, for rafters on one',
-    )
-    parser.add_argument('--ledger-thickness', metavar='LENGTH', help='of a shed’s ledger (default 1 1/2 in)')
-    parser.add_argument(
-        '--run-to', metavar='FACE', help='where RUN ends on a ledger: wall (default) or ledger'
-    )
+    spacing = _('a spacing of jacks; give it once for each')
+    parser.add_argument('--spacing', metavar='LENGTH', action='append', help=spacing)
+    for name, (metavar, words) in OPTIONS.items():
+        if name == 'corner':
+            other = _("the other side's pitch at a corner")
+            parser.add_argument('--with', metavar='PITCH', dest='other', help=other)
+        parser.add_argument(f'--{name}', metavar=metavar, help=_(words))
     options.add_steep(parser)
 
 
@@ -92,12 +95,8 @@ def kind_of(args: argparse.Namespace) -> str:
     given = [(kind, option) for kind, option in kinds.items() if option]
     if len(given) > 1:
         first, last = given[0][1], given[-1][1]
-        raise BookError(
-            last,
-            f'asks about {KIND_NAMES[given[-1][0]]}, {first} does not',
-            '',
-            f'leave {last} or {first} out',
-        )
+        problem = _(ASKS_ABOUT[given[-1][0]]).format(other=first)
+        raise BookError(last, problem, '', _('leave {last} or {first} out').format(last=last, first=first))
     return given[0][0] if given else REGULAR
 
 
@@ -112,14 +111,13 @@ def refuse_what_is_not_used(args: argparse.Namespace, kind: str) -> None:
         unused += ['ledger_thickness', 'run_to']
         if args.ledger_thickness is not None or args.run_to is not None:
             option = '--ledger-thickness' if args.ledger_thickness is not None else '--run-to'
-            raise BookError(option, 'is of a ledger', '', f'leave {option} out, or give --shed ledger')
+            raise BookError(option, _('is of a ledger'), '', _(WITHOUT_A_LEDGER).format(option=option))
     for name in unused:
         if getattr(args, name) is not None:
             option = f'--{name.replace("_", "-")}'
-            ledger = ', or give --shed ledger' if name in ('ledger_thickness', 'run_to') else ''
-            raise BookError(
-                option, f'{KIND_NAMES[kind]} has no use for it', '', f'leave {option} out{ledger}'
-            )
+            of_ledger = name in ('ledger_thickness', 'run_to')
+            leave = _(WITHOUT_A_LEDGER) if of_ledger else _('leave {option} out')
+            raise BookError(option, _(NO_USE[kind]), '', leave.format(option=option))
 
 
 def picked_groups(args: argparse.Namespace, kind: str) -> list[str]:
@@ -127,15 +125,15 @@ def picked_groups(args: argparse.Namespace, kind: str) -> list[str]:
     names = [name.strip() for names in args.show or () for name in names.split(',')]
     allowed = SHED_SHOWN if kind == SHED else SHOWN
     if names and kind in (CORNER, MANY_SIDED):
-        raise BookError(
-            '--show', 'picks from a square corner of one pitch', '', 'leave it out, or give --all'
-        )
+        problem = _('picks from a square corner of one pitch')
+        raise BookError('--show', problem, '', _('leave it out, or give --all'))
     if names and args.all:
-        raise BookError('--show', 'picks, and --all shows everything', '', 'leave one of the two out')
+        problem = _('picks, and --all shows everything')
+        raise BookError('--show', problem, '', _('leave one of the two out'))
     for name in names:
         if name not in allowed and name in SHOWN:
-            raise BookError('--show', f"a shed has no '{name}'", ', '.join(allowed))
+            raise BookError('--show', _("a shed has no '{name}'").format(name=name), ', '.join(allowed))
         if name not in allowed:
-            advice = meant(name, allowed, '--all shows everything')
-            raise BookError('--show', f"'{name}' is unknown", ', '.join(allowed), advice)
+            problem, advice = _("'{name}' is unknown"), meant(name, allowed, _('--all shows everything'))
+            raise BookError('--show', problem.format(name=name), ', '.join(allowed), advice)
     return names
