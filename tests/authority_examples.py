@@ -10,7 +10,7 @@ from tablegen.examples import store
 from tablegen.geometry import backing, cheeks, common, corner
 from tablegen.geometry.corner import Corner
 from tablegen.geometry.stepping import common_hold, hip_hold, steps
-from tablegen.numbers.angles import Angle, right_angle_parts
+from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, nearest
 from tablegen.settings import Settings
 from tablegen.written.lengths import length
@@ -96,7 +96,7 @@ def griffith() -> list[tuple[str, str, str, Exact | Angle | Fraction | int, Frac
         ('2-example-044', '6.93', '6.93', pitch('30 deg').rise, HUNDREDTH),
         ('2-example-044', '6 11/12', '6 11/12', pitch('30 deg').rise, TWELFTH),
         ('2-example-045', '9 3/8', '9 3/8', pitch('38 deg').rise, EIGHTH),
-        ('2-example-046', '25 deg 19 min', '25 19/60', right_angle_parts(8, 17), MINUTE),
+        ('2-example-046', '25 deg 19 min', '25 19/60', Angle(exact(Fraction(8, 17))), MINUTE),
     ]
 
 

@@ -10,7 +10,7 @@ from strategies import rationals, squares
 
 from tablegen.geometry import backing, cheeks, common, corner
 from tablegen.geometry.corner import square_corner
-from tablegen.numbers.angles import Angle, degrees_count, right_angle_parts, tangent_of_degrees
+from tablegen.numbers.angles import Angle, degrees_count, tangent_of_degrees
 from tablegen.numbers.exact import exact, root
 
 RISES = [Fraction(rise, 2) for rise in range(1, 49)] + [Fraction(rise) for rise in (30, 48, 120)]
@@ -126,8 +126,8 @@ def test_the_right_angle():
 
 
 @pytest.mark.parametrize(
-    ('opposite', 'adjacent', 'count'),
-    [(3, 4, 3687), (8, 17, 2520), (root(3), 1, 6000), (1, root(3), 3000), (1, 0, 9000), (0, 1, 0)],
+    ('tangent', 'count'),
+    [(Fraction(3, 4), 3687), (Fraction(8, 17), 2520), (root(3), 6000), (1 / root(3), 3000), (Fraction(0), 0)],
 )
-def test_right_angle_parts(opposite, adjacent, count):
-    assert degrees_count(right_angle_parts(opposite, adjacent), 2) == count
+def test_angles_of_right_triangles(tangent, count):
+    assert degrees_count(Angle(exact(tangent)), 2) == count

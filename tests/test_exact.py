@@ -13,7 +13,6 @@ from tablegen.geometry import common, corner
 from tablegen.geometry.corner import square_corner
 from tablegen.numbers.exact import (
     Exact,
-    common_denominator,
     exact,
     floor_of,
     nearest,
@@ -293,7 +292,3 @@ def test_the_float_for_drawings_is_near(pairs):
 def test_an_exact_number_is_frozen():
     with pytest.raises(AttributeError):
         Exact().terms = ()
-
-
-def test_common_denominator():
-    assert common_denominator([Fraction(1, 4), Fraction(5, 6), Fraction(3)]) == 12

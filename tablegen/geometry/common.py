@@ -28,7 +28,7 @@ def line_length_squared(slope: Exact) -> Fraction:
     return 1 + slope.squared()
 
 
-def rise(run_in: Fraction, slope: Exact) -> Exact:
+def rise(run_in: Exact | Fraction, slope: Exact) -> Exact:
     """Return the rise in inches over a level run in inches."""
     return slope * run_in
 

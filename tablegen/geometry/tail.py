@@ -53,7 +53,9 @@ def soffit_cut(depth_in: Fraction, face_in: Fraction, slope: Exact) -> Exact:
     return (plumb_cut_length(depth_in, slope) - face_in) / slope
 
 
-def soffit_below_plate(height_in: Exact, overhang_in: Fraction, face_in: Fraction, slope: Exact) -> Exact:
+def soffit_below_plate(
+    height_in: Exact, overhang_in: Exact | Fraction, face_in: Fraction, slope: Exact
+) -> Exact:
     """Return how far the level cut of a tail lies BELOW the plate's top, in, PLUMB; above it if negative.
 
     Given:

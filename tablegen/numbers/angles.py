@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import isqrt
 
-from tablegen.numbers.exact import Exact, Rational, exact, floor_of, one_term, root, sign
+from tablegen.numbers.exact import Exact, exact, floor_of, one_term, root, sign
 
 UNIT = 10**80  # one, in the fixed-point arithmetic of tangent_of_degrees
 
@@ -117,12 +117,6 @@ def tangent_of_degrees(degrees: Fraction) -> Exact:
         power += 1
         term = term * angle // UNIT // power
     return exact(Fraction(sine, cosine))
-
-
-def right_angle_parts(opposite: Exact | Rational, adjacent: Exact | Rational) -> Angle:
-    """Return the angle of a right triangle whose sides are given; the adjacent has one term or is 0."""
-    adjacent = exact(adjacent)
-    return Angle(exact(opposite) / adjacent if adjacent.terms else None)
 
 
 def _arctan_degrees(tangent: int, one: int) -> int:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 from fractions import Fraction
-from math import floor, isqrt, lcm
+from math import floor, isqrt
 
 Rational = int | Fraction
 NEAR = 10**70  # steps in one of the rational that stands for a sum of roots, where a square must be rational
@@ -202,8 +202,3 @@ def _gathered(terms: Iterable[tuple[Fraction, Fraction]]) -> tuple[tuple[Fractio
         else:
             kept.append((c, q))
     return tuple((c, q) for c, q in kept if c)
-
-
-def common_denominator(values: Iterable[Fraction]) -> int:
-    """Return the least whole number that makes every value whole."""
-    return lcm(*(value.denominator for value in values))

@@ -61,7 +61,7 @@ def ridge_of(side: Side, run_in: Fraction, plate_length_in: Fraction | None) -> 
     return Ridge(
         side.length(top),
         side.length(sits_down),
-        side.length(top - sits_down),
+        side.length(ridge.top_of_ridge(run_in, side.height_in, side.boards.ridge_in, slope)),
         side.length(between) if side.square else None,
         side.length(on_ridge) if side.square else None,
         None if plate_length_in is None else _hip_roof(side, run_in, plate_length_in),

@@ -125,7 +125,7 @@ def _common(side: Side) -> tuple[Length, Length, Length, Length, Length, Length,
     return (
         side.length(out),
         side.length(common.line_length(out, slope)),
-        side.length(out * slope),
+        side.length(common.rise(out, slope)),
         side.length(tail.plumb_cut_length(depth, slope)),
         side.length(tail.square_cut_set_in(depth, slope)),
         side.length(tail.square_cut_lower(depth, slope)),
@@ -137,7 +137,7 @@ def soffit_of(side: Side) -> Soffit:
     """Return the level cut that leaves the boards' face at the tail's end."""
     face, slope = side.boards.tail_face_in, side.slope
     under = tail.soffit_cut(side.boards.stock.depth_in, face, slope)
-    below = side.overhang_in * slope + face - side.height_in
+    below = tail.soffit_below_plate(side.height_in, side.overhang_in, face, slope)
     stands, told = side.length(size(below)), side.length(face)
     if under <= 0:
         return Soffit(told, Why.NO_LONGER_THAN_FACE, None, None)
