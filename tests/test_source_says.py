@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from test_source import TOP, module_of, sources
+from test_source import TEMPLATES, TOP, module_of, sources
 
 COUNTED = {12, 16}
 """Numbers that a system of units says."""
@@ -24,7 +24,9 @@ OWN_UNITS = 'layouts/drawings/'
 """What is drawn is placed in a drawing's own units."""
 SEVERAL = 3
 """A list of so many numbers is one of values that are shown, each as it stands."""
-SAYS_A_COUNT = re.compile(r'\b(?:in|per|against|on the|along the) 12\b|\b12 (?:in\b|&)')
+SAYS_A_COUNT = re.compile(r'\b(?:in|per|against|on the|along the) 12\b(?! ft)|\b12 (?:in\b|&)')
+TYPED = 'layouts/verbs/'
+QUOTES = ('checked.html',)
 TWO_WORDS = re.compile(r'[A-Za-z]{2,}[,:;.]? (?:[a-z]+ )*[A-Za-z]{2,}')
 A_TITLE = {'Rafter Tables'}
 """The title that a book has until it is given one: it is said through the catalogue."""
@@ -112,6 +114,16 @@ def test_how_units_count_is_said_in_one_place(path):
     name = named(path)
     if not name.startswith(OWN_UNITS) and name not in COUNTS_OTHERS:
         assert counts(path.read_text('utf-8')) == []
+
+
+@pytest.mark.parametrize('path', [*sources('tablegen', 'layouts'), *TEMPLATES], ids=named)
+def test_words_leave_a_place_for_what_units_count_by(path):
+    """A help text apart, which shows what a user may type, and what quotes a source."""
+    written = path.read_text('utf-8')
+    said = strings(written) if path.suffix == '.py' else [written]
+
+    if not named(path).startswith(TYPED) and path.name not in QUOTES:
+        assert [one for one in said if SAYS_A_COUNT.search(one)] == []
 
 
 def test_what_counts_other_things_does():

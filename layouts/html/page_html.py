@@ -16,6 +16,7 @@ from layouts.paper.trim import Trim
 from layouts.paper.typeface import advance_em, check_letters, font_address
 from layouts.words import say
 from layouts.words.caution import caution_text
+from tablegen.numbers.units import INCHES
 
 SIZES = range(100, 78, -2)
 """Percent of its size in English in which a page may be set; in the last, words are still of 6.7 points, notes of 5.4."""
@@ -38,6 +39,7 @@ def environment() -> Environment:
     )
     made.policies['ext.i18n.trimmed'] = True
     made.install_gettext_callables(say._, say.n_, newstyle=True)  # type: ignore[attr-defined]  # of the extension
+    made.globals['base'] = INCHES.base
     made.filters |= {'kept': kept, 'fitted': fitted, 'caution': caution_text}
     return made
 

@@ -74,7 +74,10 @@ def common_rows(side: Side, settings: Settings) -> MemberRows:
             *_held(common_hold(side.slope), '', _('both figures'), _('one step'), ''),
             _row(_('Per foot of run, along the top edge'), thousandths(foot)),
             _row(_('  to the nearest {part}').format(part=part), foot),
-            _row(_('Tail per 12 in of overhang, along the top edge'), tail_of(side).common_and_jack),
+            _row(
+                _('Tail per {base} in of overhang, along the top edge').format(base=INCHES.base),
+                tail_of(side).common_and_jack,
+            ),
             _head(_('Off the length, center line to face'), _('level'), _('along top')),
             _two_ways(_('At a ridge {ridge} in thick: half of it').format(ridge=ridge), off),
             _head(head.format(stock=mouth.stock, seat=text.rational(settings.seat))),
@@ -100,7 +103,10 @@ def hip_rows(side: Side, settings: Settings) -> MemberRows:
             *_held(hip_hold(side.at), ' (√288)', _('17 (√288) and rise'), _('a step'), 'COMMON '),
             _row(_('Per foot of COMMON run, along the top edge'), thousandths(foot)),
             _row(_('  to the nearest {part}').format(part=part), foot),
-            _row(_('Tail per 12 in of COMMON overhang, along top edge'), tail_of(side).hip_valley),
+            _row(
+                _('Tail per {base} in of COMMON overhang, along top edge').format(base=INCHES.base),
+                tail_of(side).hip_valley,
+            ),
             _row(_('Backing, each face, from the square top'), backing_of(side).bevel),
             _row(_('Drop, plumb: already in the dropped hip’s figures'), drop_of(side).plumb),
             _row(
@@ -117,7 +123,13 @@ def hip_rows(side: Side, settings: Settings) -> MemberRows:
             ),
             _two_ways(_('Jack at a hip or valley {hip} in thick').format(hip=thick), off.jack_at_hip),
             _head(_('Cheeks'), _('top edge'), _('top edge'), _('side'), _('blade')),
-            _row(_('  from square across'), _('angle'), _('along the 12'), _('plumb'), _('tilt')),
+            _row(
+                _('  from square across'),
+                _('angle'),
+                _('along the {base}').format(base=INCHES.base),
+                _('plumb'),
+                _('tilt'),
+            ),
             _cheek(_('Hip, valley'), cheek.hip_at_ridge),
             _cheek(_('Jack'), cheek.jack),
             _head(_('Between the plumb lines of a cheek'), _('level'), _('along top')),

@@ -106,7 +106,9 @@ def _engraved() -> RowsPage:
     over = [Over((_(RISE),), 1), *(Over((_(name),), len(heads)) for name, heads in ENGRAVED)]
     heads = [(INCHES.over_base,), *((_(head),) for name, heads in ENGRAVED for head in heads)]
     rows = [tuple(map(_cell, row.cells)) for row in engraved_table().rows()]
-    return RowsPage(tuple(heads), grouped(rows), tuple(over), below=_(ENGRAVED_BELOW))
+    return RowsPage(
+        tuple(heads), grouped(rows), tuple(over), below=_(ENGRAVED_BELOW).format(base=INCHES.base)
+    )
 
 
 def _drift(measure: Measure) -> RowsPage:
@@ -115,7 +117,7 @@ def _drift(measure: Measure) -> RowsPage:
         (_cell(rise), _cell(step), *((off.signed, '') for off in drifts if isinstance(off, Figure)))
         for rise, step, *drifts in (row.cells for row in drift_table(measure).rows())
     ]
-    below = _(DRIFT_BELOW).format(part=text.mixed(1, measure.per))
+    below = _(DRIFT_BELOW).format(part=text.mixed(1, measure.per), base=INCHES.base)
     return RowsPage(tuple(heads), grouped(rows), below=below)
 
 

@@ -13,9 +13,9 @@ MESSAGES = {
         'With a tail outside it, it is not at the end of the member: the stock left over it and the overhang govern.'
     ),
     'caution.low_slope': N_(
-        'Under {rise} in 12 the ridge, hips and valleys are designed as beams, and some coverings leak.'
+        'Under {rise} in {base} the ridge, hips and valleys are designed as beams, and some coverings leak.'
     ),
-    'caution.low_shed': N_('Under {rise} in 12 some coverings leak: each has its own least slope.'),
+    'caution.low_shed': N_('Under {rise} in {base} some coverings leak: each has its own least slope.'),
     'caution.steep': N_(
         'Any roof is a fall. The steeper it is, the more is needed: scaffold, roof brackets, a tied-off harness.'
     ),

@@ -87,11 +87,13 @@ MESSAGES = {
     # cheeks
     'datum.cheek_on_side': N_('side: on the side, from square across, the blade tilted 45°'),
     'datum.cheek_on_top': N_("top: on the top edge, from square across, the hip's left square"),
-    'datum.cheek_12': N_('12 &: the square for that line, marked along the 12; a valley as a hip'),
+    'datum.cheek_12': N_('{base} &: the square for that line, marked along the {base}; a valley as a hip'),
     'datum.backed_on_top': N_(
         'top: on the backed face, from square across the hip, against a ridge or a common of that side'
     ),
-    'datum.backed_12': N_('12 &: the square for that line, marked along the 12; on the side as any hip'),
+    'datum.backed_12': N_(
+        '{base} &: the square for that line, marked along the {base}; on the side as any hip'
+    ),
     'datum.set_back': N_(
         "inches along the top edge, mark on the center line to each side's plumb line: ridge, commons, tail, and a valley; "
         'half of short to long point'
@@ -101,7 +103,7 @@ MESSAGES = {
     'datum.trim_square': N_('square: board square to the slope'),
     'datum.trim_flat': N_('flat: lying in the roof plane'),
     'datum.sheathing': N_(
-        'sheathing from the edge along the eave, 12 & along that edge and up the slope; a plumb fascia: 0 and 45'
+        'sheathing from the edge along the eave, {base} & along that edge and up the slope; a plumb fascia: 0 and 45'
     ),
     # gables
     'datum.stud_difference': N_('inches, plumb, per space on center'),
@@ -114,7 +116,7 @@ MESSAGES = {
     'datum.jacks_of_both': N_('difference of jacks at {spacing} in, along the slope'),
     'datum.unequal_cheeks': N_(
         'blade: tilt from square, on the side, over the plumb cut; hip A: hip at a ridge over A or a common of B, with the '
-        'blade of jack B, hip B that of jack A; 12 &: the square, top edge, marked along the 12; reach: along the blade, '
+        'blade of jack B, hip B that of jack A; {base} &: the square, top edge, marked along the {base}; reach: along the blade, '
         'at least'
     ),
     'datum.backing_of_both': N_('backing from the square top'),
@@ -145,7 +147,7 @@ MESSAGES = {
     'datum.per_foot_of_apothem': N_('hip per foot of apothem'),
     'datum.its_plumb_cut': N_('its plumb cut on the side, from square'),
     'datum.jacks_along_slope': N_('jacks along the slope'),
-    'datum.top_edge_12': N_('12 &: the square, top edge, hip left square, marked along the 12'),
+    'datum.top_edge_12': N_('{base} &: the square, top edge, hip left square, marked along the {base}'),
     'datum.drop': N_('drop plumb'),
     # finding a pitch
     'datum.rise_per_foot': N_('inches of rise per foot of level run'),

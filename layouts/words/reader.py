@@ -10,7 +10,7 @@ MESSAGES = {
     'reader.below_zero': N_("'{written}' is below zero"),
     'reader.too_long': N_("'{written}' is over {most:,} {unit}"),
     'reader.a_pitch': N_(
-        'a pitch such as 6, 6/12, 6 in 12, 6:12, 7.5, 7 1/2 or 26.565 deg, above 0 and up to {most}'
+        'a pitch such as 6, 6/12, 6 in {base}, 6:12, 7.5, 7 1/2 or 26.565 deg, above 0 and up to {most}'
     ),
     'reader.no_pitch': N_('{written} is no pitch'),
     'reader.flat': N_("'{written}' is flat: a rafter needs a rise"),

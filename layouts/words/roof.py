@@ -131,8 +131,8 @@ MESSAGES = {
         "a valley's tail, which is hollow"
     ),
     'roof.cheek.faces': N_(
-        'top: on the top edge, from the line square across it; top figure: held against 12 on the square, the line '
-        'marked along the 12; top held: the same on body & tongue, marked along the body, both halved where the tongue '
+        'top: on the top edge, from the line square across it; top figure: held against {base} on the square, the line '
+        'marked along the {base}; top held: the same on body & tongue, marked along the body, both halved where the tongue '
         'is too short; side: the plumb cut, on the side of the board, from the line square across it, and the tilt of '
         'the blade from square, the shoe on that side'
     ),
@@ -152,8 +152,8 @@ MESSAGES = {
         'long point, set the shoe on that end, tilt the blade by end blade tilt and follow the plumb line on the side'
     ),
     'roof.cheek.backed': N_(
-        'top: on the backed face towards this side, from the line square across the hip; top figure: held against 12 '
-        'on the square, the line marked along the 12; top held: the same on body & tongue, along the body; the saw as '
+        'top: on the backed face towards this side, from the line square across the hip; top figure: held against {base} '
+        'on the square, the line marked along the {base}; top held: the same on body & tongue, along the body; the saw as '
         'for a hip that is not backed'
     ),
     'roof.backing': N_(
@@ -229,7 +229,7 @@ MESSAGES = {
         "there, plumb over the plate's top; no ridge, hip or jack"
     ),
     'roof.pitch_found': N_(
-        'rise per 12 in of level run; angle from level; off by: the measured rise less the nearest half pitch'
+        'rise per {base} in of level run; angle from level; off by: the measured rise less the nearest half pitch'
     ),
     'roof.rectangle': N_(
         'all to the same corners, outside to outside; square when BOTH diagonals measure this'
@@ -247,7 +247,7 @@ MESSAGES = {
     'roof.said.nothing_left': N_('none: nothing is left of it'),
     'roof.said.no_longer_than_face': N_('none: the plumb cut is no longer than the face'),
     'roof.said.past_the_plate': N_('none: it would run in past the outside of plate'),
-    'roof.said.flatter': N_('flatter than 1/4 in 12'),
+    'roof.said.flatter': N_('flatter than 1/4 in {base}'),
     'roof.said.within_a_quarter': N_('not past a quarter of the depth'),
     'roof.said.past_a_quarter': N_('past a quarter of the depth: a mark to look at, local code decides'),
     'roof.said.past_a_third': N_('past a third of the depth: a mark to look at, local code decides'),

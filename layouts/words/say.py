@@ -17,6 +17,7 @@ from tablegen.errors import BookError
 from tablegen.messages import Message
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure
+from tablegen.numbers.units import INCHES
 
 DOMAIN = 'rafterbook'
 SOURCE = 'en'
@@ -93,12 +94,13 @@ def told() -> list[tuple[str, str]]:
 
 
 def say(message: Message) -> str:
-    """Return a message in the language in use, its values placed by name.
+    """Return a message in the language in use, its values placed by name; {base} is what a pitch's rise stands over.
 
     Errors:
         KeyError for a name without words
     """
-    return _(english(message.name)).format(**{name: said(value) for name, value in message.values})
+    values = {'base': INCHES.base} | {name: said(value) for name, value in message.values}
+    return _(english(message.name)).format(**values)
 
 
 def said(value: object) -> object:

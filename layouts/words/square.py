@@ -7,6 +7,7 @@ from textwrap import wrap
 from layouts.words.checks import WIDTH, table, way
 from layouts.words.say import N_, _, n_, said, say
 from tablegen.checking.square_judging import Cell, Convention, Fit, Rounding, SquareCheck
+from tablegen.numbers.units import INCHES
 from tablegen.tables.table import Table
 
 MESSAGES = {
@@ -42,7 +43,9 @@ MESSAGES = {
     'square.steps': N_('{count} steps'),
     'square.per_foot': N_('length per foot of common run'),
     'square.jacks': N_('difference in length, on center'),
-    'square.cheek': N_('on the top edge, left square; held against 12 on the square, marked along the 12'),
+    'square.cheek': N_(
+        'on the top edge, left square; held against {base} on the square, marked along the {base}'
+    ),
     'square.step_set': N_('along the top edge, to the nearest part'),
     'square.off': N_('that a common comes out long (+) or short (−)'),
 }
@@ -53,13 +56,13 @@ ENGRAVED = (
 )
 """What stands over the columns of the page on what a square should carry, and their heads below it."""
 ENGRAVED_BELOW = N_(
-    'Cheeks: against 12, marked along the 12. Old squares work hips with 17 for √288 and cut the third decimal off: '
+    'Cheeks: against {base}, marked along the {base}. Old squares work hips with 17 for √288 and cut the third decimal off: '
     '18.78 at 8 (of 18.788), not 18.76, is no misprint; but use these.'
 )
 RISE, STEP, STEPS = N_('rise'), (N_('step'), N_('set to')), N_('steps')
 """Heads of the page on what rounded steps add up to."""
 DRIFT_BELOW = N_(
-    'Inches that a common comes out long (+) or short (−) with every step set to the nearest {part}. Past 16 in 12 a '
+    'Inches that a common comes out long (+) or short (−) with every step set to the nearest {part}. Past 16 in {base} a '
     'step is 6 in of run. Set 1/32 off, twelve steps are 3/8 off besides.'
 )
 VERDICT_NAMES = {
@@ -78,7 +81,7 @@ SHORT = {
 }
 FIGURES_NOTE = N_(
     'Inches. Common, hip and valley: length per foot of common run. Jacks: difference in length at 16 and 24 in '
-    'on center. Cheeks: on the top edge, left square; held against 12 on the square, marked along the 12.'
+    'on center. Cheeks: on the top edge, left square; held against {base} on the square, marked along the {base}.'
 )
 FINDINGS = {
     Convention.ROOT_288: N_('Its hip figures follow √288, as they should.'),
@@ -97,7 +100,11 @@ def figure_lines(carried: Table[int]) -> list[str]:
     """Return the table of what a square should carry."""
     head = tuple(say(column.head) for column in carried.columns)
     cells = [tuple(str(said(cell)) for cell in row.cells) for row in carried.rows()]
-    return [say(carried.title), *table([head, *cells], ''), *wrap(_(FIGURES_NOTE), WIDTH)]
+    return [
+        say(carried.title),
+        *table([head, *cells], ''),
+        *wrap(_(FIGURES_NOTE).format(base=INCHES.base), WIDTH),
+    ]
 
 
 def judged_lines(check: SquareCheck) -> list[str]:

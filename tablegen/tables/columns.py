@@ -25,7 +25,7 @@ from tablegen.numbers.figure import (
     degrees_known,
     length_figure,
 )
-from tablegen.numbers.units import INCHES, Stock
+from tablegen.numbers.units import Stock
 from tablegen.settings import Settings
 from tablegen.tables.table import Cell, Column, Kind, Needs, S, Table
 
@@ -110,7 +110,7 @@ class Make(Generic[S]):
     def pitch(self, of: Callable[[S], Pitch], key: str = 'pitch') -> Column[S]:
         """Return a column of pitches; where the book has none in degrees, its head says what they stand over."""
         over_base = key == 'pitch' and all(one.text != one.short for one in self.settings.pitches)
-        usual = message('head.in_base', base=INCHES.base) if over_base else None
+        usual = message('head.in_base') if over_base else None
         return self._column(key, of, '', usual, Kind.PITCH)
 
     def table(
