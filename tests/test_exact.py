@@ -90,7 +90,7 @@ def test_an_exact_half_of_a_hip_goes_up(rise, unit, whole, per):
 
     assert corner.hip_length(run, at) == Fraction(2 * whole + 1, 2 * per)
     assert nearest(corner.hip_length(run, at), per) == whole + 1
-    assert nearest_root(corner.hip_length_squared(at) * run * run, per) == whole + 1
+    assert nearest_root(at.hip_length_squared * run * run, per) == whole + 1
 
 
 @pytest.mark.parametrize(('rise', 'unit'), RATIONAL_COMMON.items())

@@ -9,7 +9,6 @@ from functools import cache
 
 from layouts.grid.fitting import tab_stop
 from layouts.paper.trim import Trim, mixed_em
-from tablegen.geometry import corner
 from tablegen.numbers import text
 from tablegen.numbers.exact import root
 from tablegen.numbers.figure import Figure, Measure, length_figure
@@ -69,7 +68,7 @@ def turns(settings: Settings, trim: Trim, cuts: int) -> list[list[Fraction]]:
 
 def lie(turn: Sequence[Fraction], settings: Settings, trim: Trim) -> Lie:
     """Return how one page's small runs lie."""
-    squares = tuple(corner.hip_length_squared(pitch.corner) for pitch in settings.pitches)
+    squares = tuple(pitch.corner.hip_length_squared for pitch in settings.pitches)
     widest = max((_widest_em(run, squares, settings.measure) for run in turn), default=0) * SIZE
     most = max(1, min(MOST_IN_A_LINE, int(trim.text_width / (widest + GAP)) - 1))
     columns = min(most, len(turn))
@@ -113,7 +112,7 @@ def _widest_em(run_in: Fraction, squares: tuple[Fraction, ...], measure: Measure
     """Return the widest figure of a small run, a hip's, at any of a book's pitches; in em.
 
     Given:
-        squares  corner.hip_length_squared of each
+        squares  Corner.hip_length_squared of each
 
     Notes:
         1. A figure wider than its column would push the next one under another run. The steepest pitch has not

@@ -13,14 +13,13 @@ from layouts.paper.page import Index
 from layouts.paper.trim import Trim
 from layouts.words.examples import OPENING_ROWS, PLACES
 from layouts.words.runs import COLUMN_HEADS
-from layouts.words.say import _, said, say
+from layouts.words.say import _, said
 from tablegen.examples.records import RunSource, Source, Sources, Stands
 from tablegen.examples.sources import JACK_LENGTHS
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
-from tablegen.tables.tables import tables
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,7 +87,7 @@ class Places:
             page = page_of_jack(self.index, number, source.place, self.pitch, self.settings, self.trim)
             return Place(page, '', row, _said('jack', source.column))
         page = self.index[cell_key(source.table, source.row, source.place)]
-        title = _said('title', _title(source.table, self.settings))
+        title = _said('title', source.title)
         return Place(page, title, row, _said('head', source.column))
 
     def _in_runs(self, source: RunSource, tabled: Fraction) -> Place:
@@ -126,7 +125,3 @@ def _together(places: list[Place]) -> tuple[Place, ...]:
 def _said(place: str, *words: object) -> str:
     """Return words of PLACES with what they place."""
     return _(PLACES[place]).format(*map(said, words))
-
-
-def _title(key: str, settings: Settings) -> str:
-    return say(next(table.title for table in tables(settings) if table.key == key))

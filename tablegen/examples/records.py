@@ -24,6 +24,8 @@ class Source:
     """The head that it stands under there; '' where the row has one figure, or its name says the column too."""
     place: int
     """Which column that is, from 0."""
+    title: Message | None = None
+    """Of a reference table; a page has one of the others."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -62,7 +62,7 @@ class Book:
         if not isinstance(cell, Figure) or cell.text != figure.text:
             return ()
         row = stub.short if isinstance(stub, Pitch) else text.rational(stub)
-        return (Source(table.key, row, table.columns[place].head, place - table.stubs),)
+        return (Source(table.key, row, table.columns[place].head, place - table.stubs, table.title),)
 
     def in_jacks(self, number: int, place: int) -> Sources:
         """Return where a jack's line length and its points stand, by its number from the corner."""

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import cached_property
 
 from tablegen.errors import BookError
 from tablegen.messages import message
@@ -19,7 +20,7 @@ SQUARE = exact(1)
 """Tangent of half the plan angle of a square corner."""
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Corner:
     """The hip or valley of a corner, seen from side A; turned() sees it from side B."""
 
@@ -38,6 +39,11 @@ class Corner:
     """Plan angle from the hip to eave B."""
     hip_slope: Exact
     """tan H: rise of the hip over its own level run."""
+
+    @cached_property
+    def hip_length_squared(self) -> Fraction:
+        """Return the square of hip_length for one inch of run of A, in²: what long tables of runs are rounded from."""
+        return 1 + 1 / self.plan_a.tan().squared() + self.slope_a.squared()  # 1 + cot² is 1/sin²
 
     def turned(self) -> Corner:
         """Return the same corner with A and B changed over."""
@@ -119,12 +125,7 @@ def hip_length(run_a_in: Exact | Fraction, at: Corner) -> Exact:
 
     Source: the right triangle of the hip's own run and its rise.
     """
-    return run_a_in * root(hip_length_squared(at))
-
-
-def hip_length_squared(at: Corner) -> Fraction:
-    """Return the square of hip_length for one inch of run of A, in²: what long tables of runs are rounded from."""
-    return 1 / at.plan_a.sine().squared() + at.slope_a.squared()
+    return run_a_in * root(at.hip_length_squared)
 
 
 def hip_angle(at: Corner) -> Angle:

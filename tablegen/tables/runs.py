@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tablegen.geometry import common, corner
+from tablegen.geometry import common
 from tablegen.geometry.pitch import Pitch
 from tablegen.messages import message
 from tablegen.numbers import text
@@ -20,7 +20,7 @@ RUNS = 'runs'
 """Name of the table, in data."""
 SQUARES: dict[str, Callable[[Pitch], Fraction]] = {
     'common': lambda pitch: common.line_length_squared(pitch.slope),
-    'hip-valley': lambda pitch: corner.hip_length_squared(pitch.corner),
+    'hip-valley': lambda pitch: pitch.corner.hip_length_squared,
     'rise': lambda pitch: pitch.slope.squared(),
 }
 """Of each table, by its name among a book's parts: the square of a length over one inch of run."""
