@@ -15,7 +15,7 @@ from tablegen.roof.names import Why
 from tablegen.roof.planes import backing_of, drop_of
 from tablegen.roof.seat import Mouth, common_mouth, common_notch, hip_mouths, valley_mouth
 from tablegen.settings import Settings
-from tablegen.tables.hip_seat import key_of
+from tablegen.tables.seat_hips import key_of
 
 
 def store_hip(settings: Settings) -> HipExample | None:

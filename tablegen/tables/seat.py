@@ -1,4 +1,4 @@
-"""Bird's mouths of commons by stock and seat: heel, height above plate, stock left; the longest seats by stock."""
+"""Bird's mouths of commons by stock and seat: heel, height above plate, stock left."""
 
 from __future__ import annotations
 
@@ -11,24 +11,20 @@ from typing import NamedTuple
 from tablegen.geometry import seat
 from tablegen.geometry.pitch import Pitch
 from tablegen.messages import message
-from tablegen.numbers.exact import Exact, exact
-from tablegen.numbers.figure import DOWN
+from tablegen.numbers.exact import Exact
 from tablegen.numbers.units import INCHES, Stock
 from tablegen.roof.cautions import LEAST_STOCK_UNDER_A_TAIL_IN as LEAST
-from tablegen.roof.cautions import too_thin_for_a_tail
 from tablegen.roof.names import Mark
 from tablegen.roof.question import boards_of
 from tablegen.roof.seat import Notch, common_notch
 from tablegen.roof.side import side
 from tablegen.settings import Settings
-from tablegen.tables.columns import Make, by_pitch, data_name, each
+from tablegen.tables.columns import Make, data_name, each
 from tablegen.tables.table import THIN, Table
 
 SEATS_IN = (Fraction(3, 2), Fraction(7, 2), Fraction(11, 2))
 """Seats, in, level: the least bearing on wood in the residential code (IRC 2006 to 2024 R802.6), and the widths of
 nominal 4 and 6 in plates; the book's own seat is added. Local code decides."""
-SHARES = dict(zip(('quarter', 'third'), seat.MARKS, strict=True))
-"""Shares of the depth past which a notch is marked, by name."""
 Told = tuple[str, Callable[[Notch], Exact]]
 """A column and the words of what it is measured from, both under one name; and what it tells of a bird's mouth."""
 HEEL: Told = ('heel', lambda it: it.heel_in)
@@ -54,11 +50,6 @@ def listed(settings: Settings) -> list[Table[Commons]]:
             _of_seat(settings, 'stock-left', wide, NOTCH, LEFT),
         )
     ]
-
-
-def longest(settings: Settings) -> list[Table[Pitch]]:
-    """Return the tables of the seats at which the notch just reaches a mark; no longer when rounded."""
-    return [_longest(settings, name, share) for name, share in SHARES.items()]
 
 
 def key_of(what: str, seat_in: Fraction) -> str:
@@ -103,17 +94,3 @@ def _of_seat(settings: Settings, what: str, seat_in: Fraction, whole: Told, by_s
     note, title = message('note.notches_and_dashes', least=LEAST), message(f'table.{name}', seat=seat_in)
     rows = partial(map, commons, settings.pitches)
     return make.table('seat', key_of(what, seat_in), rows, columns, note, title=title, datum=name)
-
-
-def _longest(settings: Settings, name: str, share: Fraction) -> Table[Pitch]:
-    def longest(it: Pitch, size: Stock) -> Exact | None:
-        wide = seat.longest_seat(size.depth_in, share, it.slope)
-        return wide if seat.is_tabled(size.depth_in, wide, exact(share * size.depth_in)) else None
-
-    def thin(it: Pitch, size: Stock) -> tuple[str, ...]:
-        return (THIN,) if too_thin_for_a_tail(exact((1 - share) * size.depth_in)) else ()
-
-    make = partial(Make[Pitch](settings).length, way=DOWN)
-    columns = each(make, 'seat', INCHES.stocks, longest, marks=thin)
-    note = message('note.thin_and_dashes', least=LEAST)
-    return by_pitch(settings, 'seat', f'longest-seat-{name}', columns, note, datum='longest_seat')

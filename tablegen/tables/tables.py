@@ -1,47 +1,26 @@
-"""The list of tables, in the order of the work."""
+"""The list of tables. Whatever module of this room lists tables is in it: nothing else has to name it."""
 
 from __future__ import annotations
 
+from functools import cache
+from importlib import import_module
+from pkgutil import iter_modules
 from typing import Any
 
+import tablegen.tables
+from tablegen.groups import GROUPS
 from tablegen.settings import Settings
-from tablegen.tables import (
-    cheeks,
-    finding_pitch,
-    gable,
-    hip,
-    hip_seat,
-    jacks,
-    many_sided,
-    ridge,
-    seat,
-    setting_out,
-    tail,
-    trim,
-    unequal,
-    unequal_ends,
-)
 from tablegen.tables.jack_lengths import jack_table
 from tablegen.tables.runs import run_table
 from tablegen.tables.table import Table
 
-LISTS = (
-    setting_out.listed,
-    ridge.listed,
-    seat.listed,
-    hip_seat.listed,
-    seat.longest,
-    tail.listed,
-    hip.listed,
-    jacks.listed,
-    cheeks.listed,
-    trim.listed,
-    gable.listed,
-    unequal.listed,
-    unequal_ends.listed,
-    many_sided.listed,
-    finding_pitch.listed,
-)
+
+@cache
+def _modules() -> list[Any]:
+    """Return the modules that list tables, by name."""
+    names = sorted(one.name for one in iter_modules(tablegen.tables.__path__))
+    modules = [import_module(f'tablegen.tables.{name}') for name in names]
+    return [one for one in modules if hasattr(one, 'listed')]
 
 
 def every_table(settings: Settings) -> list[Table[Any]]:
@@ -50,5 +29,10 @@ def every_table(settings: Settings) -> list[Table[Any]]:
 
 
 def tables(settings: Settings) -> list[Table[Any]]:
-    """Return every reference table, in order; rows are made when they are asked for."""
-    return [table for listed in LISTS for table in listed(settings)]
+    """Return every reference table, by group in the order of the work, those of a group in the order of its modules' names.
+
+    Notes:
+        1. Rows are made when they are asked for.
+    """
+    found: list[Table[Any]] = [table for module in _modules() for table in module.listed(settings)]
+    return sorted(found, key=lambda table: GROUPS.index(table.group))

@@ -11,7 +11,7 @@ from mpmath import asin, atan, cos, degrees, mpf, sin, sqrt, tan
 from printed import BOOK, DEPTHS, THICK, T, angles_of, are_nearest, is_nearest, rows_of, slope_of
 
 from tablegen.numbers.units import INCHES
-from tablegen.tables import hip_seat, seat, tail
+from tablegen.tables import seat, seat_hips, tail
 from tablegen.tables.columns import THICKNESSES_IN
 from tablegen.written.pitches import pitch
 from tablegen.written.stocks import stock
@@ -61,7 +61,7 @@ def test_a_notch_that_leaves_less_than_half_is_left_out():
 
 def test_the_settings_own_sizes_and_seat_have_tables():
     own = replace(BOOK, rafters=stock('2×8'), hips=stock('2×10'), valleys=stock('2×12'), seat=Fraction(11, 4))
-    keys = [table.key for table in (*seat.listed(own), *hip_seat.listed(own))]
+    keys = [table.key for table in (*seat.listed(own), *seat_hips.listed(own))]
 
     assert 'height-2-3-4' in keys
     assert keys[8:10] == ['hip-seat-2x10-with-2x8', 'valley-seat-2x12-with-2x8']

@@ -3,9 +3,7 @@
 import re
 from dataclasses import fields, is_dataclass, replace
 from fractions import Fraction
-from importlib import import_module
 from itertools import pairwise
-from pathlib import Path
 
 import pytest
 from mpmath import acos, cos, degrees, pi, sqrt, tan
@@ -19,7 +17,6 @@ from tablegen.geometry.pitch import Pitch
 from tablegen.groups import GROUPS, HOUSE_GROUPS
 from tablegen.messages import Message
 from tablegen.numbers.figure import Figure, Measure
-from tablegen.tables import tables as listing
 from tablegen.tables.table import MARKS, Kind
 from tablegen.tables.tables import every_table, tables
 from tablegen.written.pitches import pitch
@@ -174,15 +171,6 @@ def names_in(found):
         found = [getattr(found, one.name) for one in fields(found)]
     for one in found if isinstance(found, (list, tuple)) else ():
         yield from names_in(one)
-
-
-def test_every_module_of_tables_is_listed():
-    """Whatever lists tables in that room is in the book."""
-    room = Path(listing.__file__).parent
-    modules = [import_module(f'tablegen.tables.{path.stem}') for path in room.glob('*.py')]
-    made = {module.listed for module in modules if hasattr(module, 'listed')}
-
-    assert made <= set(listing.LISTS)
 
 
 def test_no_two_tables_have_one_name():
