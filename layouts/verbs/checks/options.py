@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 import csv
 import json
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from fractions import Fraction
 from typing import Protocol, TextIO
 
@@ -85,7 +85,7 @@ def put(form: str, out: TextIO, lines: Sequence[str], data: Mapping[str, object]
         out.write('\n'.join(lines) + '\n')
 
 
-def put_rows(out: TextIO, rows: Sequence[Sequence[str]]) -> None:
+def put_rows(out: TextIO, rows: Iterable[Sequence[str]]) -> None:
     """Write rows as CSV."""
     csv.writer(out, lineterminator='\n').writerows(rows)
 

@@ -7,7 +7,8 @@ import sys
 from collections.abc import Sequence
 from typing import TextIO
 
-from layouts.told.check_data import blank_rows, figure_rows, figures_data, judged_rows
+from layouts.told.check_data import blank_rows, judged_rows
+from layouts.told.table_data import csv_rows, json_rows
 from layouts.verbs.checks import options
 from layouts.verbs.checks.options import CSV, JSON, TEXT
 from layouts.verbs.options import Subparsers
@@ -56,9 +57,10 @@ def _print(args: argparse.Namespace, form: str, out: TextIO) -> int:
     if args.blank and form == JSON:
         raise BookError('--blank', _('is a CSV to fill in'), '', _('leave out --format json'))
     if form == CSV or args.blank:
-        options.put_rows(out, blank_rows(carried) if args.blank else figure_rows(carried))
+        options.put_rows(out, blank_rows(carried) if args.blank else csv_rows(carried))
     else:
-        options.put(form, out, figure_lines(carried), figures_data(carried))
+        figures = {'check': 'square', 'rows': list(json_rows(carried))}
+        options.put(form, out, figure_lines(carried), figures)
     return options.ALL_RIGHT
 
 
