@@ -24,8 +24,10 @@ from layouts.told.find_two import two_pitches_blocks
 from layouts.words.say import _
 from tablegen.roof.answer import Answer, CornerRoof, ManySidedRoof, RegularRoof
 from tablegen.roof.names import Against
+from tablegen.roof.seat import Mouth, Seats
 from tablegen.roof.shed import ShedRoof
 from tablegen.roof.shortening import Shortening
+from tablegen.roof.sides import ManySidedSeats
 
 
 def short_text(head: str, found: Answer, names: str) -> str:
@@ -71,14 +73,7 @@ def _regular(found: RegularRoof) -> list[Block]:
             [(_('jack at a hip/valley'), cheek.jack), (_('hip/valley, every cheek'), cheek.hip_at_ridge)]
         ),
         _off_block(found.shortening),
-        mouths_block(
-            [
-                (_('common'), found.seat.common),
-                (_('hip dropped'), found.seat.hip_dropped),
-                (_('hip backed'), found.seat.hip_backed),
-                (_('valley'), found.seat.valley),
-            ]
-        ),
+        mouths_block([*_mouths(found.seat), (_('valley'), found.seat.valley)]),
         tails_block(
             _('Tails, {out} out from the plate, level'),
             tail.overhang,
@@ -111,6 +106,11 @@ def _regular(found: RegularRoof) -> list[Block]:
         ],
         ridge_block(found.ridge, _('Ridge, plates {length} long')),
     ]
+
+
+def _mouths(seat: Seats | ManySidedSeats) -> list[tuple[str, Mouth]]:
+    named = (_('common'), _('hip dropped'), _('hip backed'))
+    return list(zip(named, (seat.common, seat.hip_dropped, seat.hip_backed), strict=True))
 
 
 def _off_block(off: Shortening) -> Block:
@@ -182,13 +182,7 @@ def _many_sides(found: ManySidedRoof) -> list[Block]:
                 (_('hip, plate corner to its point'), tail.hip),
             ],
         ),
-        mouths_block(
-            [
-                (_('common'), roof.seat.common),
-                (_('hip dropped'), roof.seat.hip_dropped),
-                (_('hip backed'), roof.seat.hip_backed),
-            ]
-        ),
+        mouths_block(_mouths(roof.seat)),
         paragraph(
             said.format(
                 miter=plan.plate_miter.text,
