@@ -90,6 +90,9 @@ def test_a_seat_that_would_cut_the_stock_through_is_not_cut():
     book = read_settings('pitches = [24]\nstock.rafters = "2x4"\nstock.seat = "5 1/2"', '')
     assert [make(book).member.mouth for make in (store, porch)] == [None, None]
     assert store(book).stands.keys() & {'heel', 'height', 'notch'} == set()
+    for make, way in ((store_hip, 'dropped'), (wing_valley, 'valley')):
+        assert make(book).member.mouth is None
+        assert not [step for step in make(book).stands if step.startswith(way)]
 
 
 def test_a_seat_that_would_take_half_of_a_flat_hip_is_not_cut():

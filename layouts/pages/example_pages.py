@@ -147,7 +147,7 @@ def _board(member: Member) -> Markup:
     board = BoardMarks(
         float(member.slope),
         float(member.stock.depth_in),
-        float(member.thickness_in) if member.head else 0.0,
+        float(member.thickness_in) if member.head.cut else 0.0,
         _head(at),
         _tail(at),
         at[Line.PLATE],

@@ -35,7 +35,7 @@ def store_hip(settings: Settings) -> HipExample | None:
         'length': read[0].sources,
         'whole': read[1].sources,
         'height': () if common_notch(plane.side).fault else height_stands(commons, book),
-        'between': _off_stands(between.off, book),
+        'between': _off_stands(between.deductions[0], book),
         'between_sides': _side_stands(between.head, book),
         'tail_sides': _side_stands(member.tail, book),
         **_upper_end_stands(member, book),
@@ -115,18 +115,18 @@ def _off_stands(off: Deduction, book: Book) -> Sources:
     )
 
 
-def _side_stands(end: End | None, book: Book) -> Sources:
+def _side_stands(end: End, book: Book) -> Sources:
     """Return where it stands how far from the center's mark the sides are cut."""
-    assert end
+    assert end.back
     cell = ('set-backs', book.pitch, 'set_back', end.back.along, book.settings.hip_thickness)
     return book.stands(('side_level', 'side_along'), cell)
 
 
 def _upper_end_stands(member: Member, book: Book) -> Stands:
-    assert member.head
     cut, pitch = member.head.cut, book.pitch
+    assert cut
     return {
-        'off': _off_stands(member.off, book),
+        'off': _off_stands(member.deductions[0], book),
         'sides': _side_stands(member.head, book),
         'side': book.stands(('hip_side',), ('cheeks', pitch, 'hip_side', cut.side_plumb)),
         'top': book.stands(('hip_top',), ('cheeks', pitch, 'hip_top', cut.top_from_square)),

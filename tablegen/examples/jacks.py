@@ -33,7 +33,7 @@ def hip_jacks(settings: Settings) -> JackExample | None:
         return None
     last, points = next(reversed(members.items())), plane.cheek.jack.long_to_short_point.along
     difference = differences_of(plane.side)[place].difference
-    off, cut, pitch = last[1].off, plane.cheek.jack, book.pitch
+    off, cut, pitch = last[1].deductions[0], plane.cheek.jack, book.pitch
     in_one = inches_of(difference)
     stands = {
         'off': book.stands(

@@ -70,7 +70,7 @@ def _worked(member: Member, roof: Roof, settings: Settings) -> Example | None:
     stands = {
         'length': read[0].sources,
         'whole': read[1].sources,
-        'off': _off_stands(member.off, book),
+        'off': _off_stands(member.deductions[0], book),
         'cuts': book.stands(('plumb_cut', 'level_cut')),
         **mouth_stands(member.mouth, book),
     }

@@ -1,4 +1,7 @@
-"""Members made of the engine's answer: what a plane has whatever its run becomes boards by one."""
+"""Members made of the engine's answer: what a plane has whatever its run becomes boards by one.
+
+Hips and valleys are those of a regular corner, whose cheeks are alike on both sides.
+"""
 
 from __future__ import annotations
 
@@ -16,10 +19,14 @@ from tablegen.roof.cheeks import Cheeks, OneCheek, TwoCheeks, cheeks_of
 from tablegen.roof.figures import TwoWays
 from tablegen.roof.lengths import common_cut, hip_cut
 from tablegen.roof.member import Deduction, End, Kind, Line, Mark, Member, Stop, inches_of
+from tablegen.roof.names import Why
 from tablegen.roof.seat import Mouth, common_mouth, common_notch, dropped_hip, hip_mouths, valley_mouth
 from tablegen.roof.seat import valley as valley_notch
 from tablegen.roof.shortening import Shortening, shortening_of
 from tablegen.roof.side import Side
+
+FREE = End()
+"""Cut square across, by nothing that stops it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,79 +50,72 @@ def plane(side: Side, run_in: Fraction, measure: Measure) -> Plane:
 def common(name: str, of: Plane) -> Member:
     """Return a common rafter, cut square to the ridge."""
     off = _off(Stop.RIDGE, of.side.boards.ridge_in, of.off.common_at_ridge)
-    return _member(name, Kind.COMMON, of, of.run_in, off)
+    return _member(name, Kind.COMMON, of, of.run_in, End(off))
 
 
 def shed_rafter(name: str, of: Plane, ledger_in: Fraction) -> Member:
     """Return a shed's rafter, cut square to a ledger, the run going to the wall behind it."""
     both = of.side.both(shortening.at_ledger(ledger_in), of.side.slope)
-    return _member(name, Kind.SHED_RAFTER, of, of.run_in, _off(Stop.LEDGER, ledger_in, both))
+    return _member(name, Kind.SHED_RAFTER, of, of.run_in, End(_off(Stop.LEDGER, ledger_in, both)))
 
 
 def hip_jack(name: str, of: Plane, run_in: Fraction) -> Member:
     """Return a hip jack whose run to the hip's center line is given."""
     off = _off(Stop.HIP, of.side.boards.hip_in, of.off.jack_at_hip)
-    return _member(name, Kind.HIP_JACK, of, run_in, off, _end(of, of.cheek.jack))
+    return _member(name, Kind.HIP_JACK, of, run_in, _cut(of, of.cheek.jack, off))
 
 
 def hip(name: str, of: Plane, stop: Stop = Stop.RIDGE) -> Member:
     """Return a hip left square and dropped: one cheek at a ridge, two between commons."""
-    boards, tail = of.side.boards, _end(of, of.cheek.hip_tail)
     if stop == Stop.COMMONS:
-        off, cut = _off(stop, boards.rafter_in, of.off.hip_between_commons), of.cheek.hip_between_commons
-        return _member(name, Kind.HIP, of, of.run_in, off, _end(of, cut), tail)
-    off = _off(stop, boards.ridge_in, of.off.hip_valley_at_ridge)
-    return _member(name, Kind.HIP, of, of.run_in, off, _end(of, of.cheek.hip_at_ridge), tail)
+        off = _off(stop, of.side.boards.rafter_in, of.off.hip_between_commons)
+        head = _cut(of, of.cheek.hip_between_commons, off)
+    else:
+        off = _off(stop, of.side.boards.ridge_in, of.off.hip_valley_at_ridge)
+        head = _cut(of, of.cheek.hip_at_ridge, off)
+    return _member(name, Kind.HIP, of, of.run_in, head, _cut(of, of.cheek.hip_tail))
 
 
 def valley(name: str, of: Plane) -> Member:
     """Return a valley, which is not dropped, in the corner of two ridges of one height and thickness."""
     off = _off(Stop.RIDGES, of.side.boards.ridge_in, of.off.valley_between_ridges)
-    tail = replace(_end(of, of.cheek.valley_tail), hollow=True)
-    return _member(name, Kind.VALLEY, of, of.run_in, off, _end(of, of.cheek.valley_between_ridges), tail)
+    head = _cut(of, of.cheek.valley_between_ridges, off)
+    tail = replace(_cut(of, of.cheek.valley_tail), hollow=True)
+    return _member(name, Kind.VALLEY, of, of.run_in, head, tail)
 
 
 def _off(stop: Stop, thickness_in: Fraction, both: TwoWays) -> Deduction:
     return Deduction(stop, thickness_in, both.level, both.along)
 
 
-def _end(of: Plane, cut: OneCheek | TwoCheeks) -> End:
+def _cut(of: Plane, cut: OneCheek | TwoCheeks, off: Deduction | None = None) -> End:
     if isinstance(cut, TwoCheeks):
-        return End(cut, cut.point_to_side)
+        return End(off, cut, cut.point_to_side)
     points = cut.long_to_short_point
     halves = (of.side.length(inches_of(one) / 2) for one in (points.level, points.along))
-    return End(cut, TwoWays(*halves))
+    return End(off, cut, TwoWays(*halves))
 
 
-def _member(
-    name: str,
-    kind: Kind,
-    of: Plane,
-    run_in: Fraction,
-    off: Deduction,
-    head: End | None = None,
-    tail: End | None = None,
-) -> Member:
-    side, in_corner = of.side, kind.in_corner
+def _member(name: str, kind: Kind, of: Plane, run_in: Fraction, head: End, tail: End = FREE) -> Member:
+    side, boards, in_corner = of.side, of.side.boards, kind.in_corner
     slope = side.at.hip_slope if in_corner else side.slope
     mouth, called = _mouth(kind, of)
-    marks = sorted(_places(of, in_corner, run_in, off, head, tail, mouth).items(), key=lambda one: one[1])
+    marks = sorted(_places(of, kind, run_in, head, tail, mouth).items(), key=lambda one: one[1])
     cut = [at for line, at in marks if line != Line.CENTER]
-    stock = {Kind.HIP: side.boards.hips, Kind.VALLEY: side.boards.valleys}.get(kind, side.boards.stock)
+    stock = {Kind.HIP: boards.hips, Kind.VALLEY: boards.valleys}.get(kind, boards.stock)
     lean = shortening.along(tails.square_cut_set_in(stock.depth_in, slope), slope)
-    thick = {Kind.HIP: side.boards.hip_in, Kind.VALLEY: side.boards.valley_thickness_in}
+    thick = {Kind.HIP: boards.hip_in, Kind.VALLEY: boards.valley_thickness_in}
     return Member(
         name=name,
         kind=kind,
         pitch=side.pitch,
         slope=slope,
         stock=stock,
-        thickness_in=thick.get(kind, side.boards.rafter_in),
+        thickness_in=thick.get(kind, boards.rafter_in),
         run_in=run_in,
         overhang_in=side.overhang_in,
         cut=hip_cut(side) if in_corner else common_cut(side),
         hold=hip_hold(side.at) if in_corner else common_hold(slope),
-        off=off,
         head=head,
         tail=tail,
         mouth=mouth,
@@ -132,41 +132,43 @@ def _mouth(kind: Kind, of: Plane) -> tuple[Mouth | None, tuple[Caution, ...]]:
     Deep stock on a flat roof would be notched up to the ridge.
     """
     side = of.side
-    notch, mouth = {
-        Kind.HIP: lambda: (dropped_hip(side), hip_mouths(side)[0]),
-        Kind.VALLEY: lambda: (valley_notch(side), valley_mouth(side)),
-    }.get(kind, lambda: (common_notch(side), common_mouth(side)))()
-    own = corner.hip_run(of.run_in, side.at)
-    if notch.fault or (kind.in_corner and 2 * notch.seat_in > own):
+    if not kind.in_corner:
+        notch, mouth = common_notch(side), common_mouth(side)
+    elif kind == Kind.HIP:
+        notch, mouth = dropped_hip(side), hip_mouths(side)[0]
+    else:
+        notch, mouth = valley_notch(side), valley_mouth(side)
+    cut_through = common_notch(side).fault is Why.CUT_THROUGH  # nothing stands on such a roof
+    if (
+        notch.fault
+        or cut_through
+        or (kind.in_corner and 2 * notch.seat_in > corner.hip_run(of.run_in, side.at))
+    ):
         return None, ()
     return mouth, notch.cautions(side.overhang_in)
 
 
 def _places(
-    of: Plane,
-    in_corner: bool,
-    run_in: Fraction,
-    off: Deduction,
-    head: End | None,
-    tail: End | None,
-    mouth: Mouth | None,
+    of: Plane, kind: Kind, run_in: Fraction, head: End, tail: End, mouth: Mouth | None
 ) -> dict[Line, Exact]:
     """Return where every mark is, in."""
-    side = of.side
-    runs = (run_in, run_in + side.overhang_in)
-    plate, end = (
-        corner.hip_length(one, side.at) if in_corner else commons.line_length(one, side.slope) for one in runs
-    )
-    stops = inches_of(off.along)
-    places = {Line.CENTER: exact(0), Line.PLATE: plate, Line.TAIL: end}
-    back = inches_of(head.back.along) if head else exact(0)
-    if head and isinstance(head.cut, TwoCheeks):
-        places |= {Line.POINT: stops, Line.SIDE: stops + back}
+    at, runs = of.side.at, (run_in, run_in + of.side.overhang_in)
+    if kind.in_corner:
+        plate, end = (corner.hip_length(one, at) for one in runs)
     else:
-        places |= {Line.CUT: stops} | ({Line.LONG: stops - back, Line.SHORT: stops + back} if head else {})
-    if tail:
-        out = inches_of(tail.back.along)
+        plate, end = (commons.line_length(one, at.slope_a) for one in runs)
+    stops = inches_of(head.off.along) if head.off else exact(0)
+    back, out = (inches_of(one.back.along) if one.back else exact(0) for one in (head, tail))
+    places = {Line.CENTER: exact(0), Line.PLATE: plate, Line.TAIL: end}
+    match head.cut:
+        case None:
+            places[Line.CUT] = stops
+        case TwoCheeks():
+            places |= {Line.POINT: stops, Line.SIDE: stops + back}
+        case OneCheek():
+            places |= {Line.LONG: stops - back, Line.CUT: stops, Line.SHORT: stops + back}
+    if tail.cut:
         places[Line.TAIL_SIDE] = end + out if tail.hollow else end - out
     if mouth and mouth.heel_back:
-        places[Line.HEEL] = plate + shortening.along(inches_of(mouth.heel_back), side.at.hip_slope)
+        places[Line.HEEL] = plate + shortening.along(inches_of(mouth.heel_back), at.hip_slope)
     return places

@@ -88,11 +88,13 @@ class Deduction:
 
 @dataclass(frozen=True, slots=True)
 class End:
-    """How one end is cut, plumb, with cheeks."""
+    """One end, cut plumb: square across, or with cheeks, each alike on both sides of the center line."""
 
-    cut: OneCheek | TwoCheeks
-    """Each of its cheeks: its angles on the SIDE and on the TOP edge, each from the line square across."""
-    back: TwoWays
+    off: Deduction | None = None
+    """None where nothing stops it, as at a tail."""
+    cut: OneCheek | TwoCheeks | None = None
+    """Each of its cheeks: its angles on the SIDE and on the TOP edge, each from the line square across; None for none."""
+    back: TwoWays | None = None
     """From the mark on the center line to where a cheek leaves either side; one cheek's long point lies as far the
     other way."""
     hollow: bool = False
@@ -128,10 +130,8 @@ class Member:
     """Its two cuts, on the SIDE, from the line square across; the seat is marked by the level one."""
     hold: Hold
     """How the square is held for one step of it."""
-    off: Deduction
-    head: End | None
-    tail: End | None
-    """None where it is cut square across."""
+    head: End
+    tail: End
     mouth: Mouth | None
     """None where its stock does not reach the plate, or the seat would cut it through or take half of its run."""
     marks: tuple[Mark, ...]
@@ -142,6 +142,11 @@ class Member:
     """Of the shortest board that it can be cut from, tip to tip: rounded up."""
     cautions: tuple[Caution, ...]
     """What its numbers call for."""
+
+    @property
+    def deductions(self) -> tuple[Deduction, ...]:
+        """Return what comes off its line length, the upper end first."""
+        return tuple(end.off for end in (self.head, self.tail) if end.off)
 
     def at(self, line: Line) -> Exact:
         """Return where a mark is, in, which nothing has rounded."""
