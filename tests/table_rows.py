@@ -9,6 +9,7 @@ from tablegen.numbers.figure import Figure, Measure
 from tablegen.settings import Settings
 from tablegen.tables.jack_lengths import jack_table
 from tablegen.tables.runs import run_table
+from tablegen.tables.values import values_table
 
 
 @dataclass(frozen=True)
@@ -53,3 +54,10 @@ def jack_rows(pitch: Pitch, settings: Settings) -> list[JackRow]:
         JackRow(row.cells[1], *zip(*zip(*[iter(row.cells[2:])] * 3, strict=True), strict=True))
         for row in table.rows()
     ]
+
+
+def values_of(pitch: Pitch, settings: Settings) -> dict[str, Figure]:
+    """Return what a pitch has but once, by the names of the columns."""
+    table = values_table(replace(settings, pitches=(pitch,)))
+    (row,) = table.rows()
+    return dict(zip((column.key for column in table.columns), row.cells, strict=True))

@@ -1,19 +1,18 @@
 """Rows: every length of the default book against mpmath at 50 digits, and the figures a pitch has once."""
 
-from dataclasses import fields, replace
+from dataclasses import replace
 from fractions import Fraction
 from functools import cache
 from itertools import pairwise
 
 import pytest
 from fifty_digits import CLEAR, count_of, mp, mpf, real
-from table_rows import jack_rows, run_row, run_rows
+from table_rows import jack_rows, run_row, run_rows, values_of
 
 from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.numbers import text
 from tablegen.numbers.figure import Measure
 from tablegen.settings import Runs, Settings
-from tablegen.tables.pitch_values import pitch_values
 from tablegen.tables.runs import coarse_part, part_runs
 from tablegen.written.pitches import pitch
 
@@ -108,43 +107,44 @@ def test_a_half_goes_up_in_a_row():
 
 @PITCHES
 def test_the_figures_a_pitch_has_once(rise):
-    values, m = pitch_values(pitch_of_rise(Fraction(rise)), BOOK), mpf(rise) / 12
+    values, m = values_of(pitch_of_rise(Fraction(rise)), BOOK), mpf(rise) / 12
     lc, lh = mp.sqrt(1 + m * m), mp.sqrt(2 + m * m)
     plumb, hip_plumb = mp.degrees(mp.atan(m)), mp.degrees(mp.atan(m / mp.sqrt(2)))
     jack_side, hip_side = mp.degrees(mp.atan(1 / lc)), mp.degrees(mp.atan(mp.sqrt(2) / lh))
     expected = {
-        'rise_per_foot': (mpf(rise), 1000),
-        'plumb_cut': (plumb, 100),
-        'level_cut': (90 - plumb, 100),
+        'common_plumb_cut': (plumb, 100),
+        'common_level_cut': (90 - plumb, 100),
         'hip_plumb_cut': (hip_plumb, 100),
         'hip_level_cut': (90 - hip_plumb, 100),
         'common_per_foot': (12 * lc, 1000),
         'common_per_foot_part': (12 * lc, PER),
         'hip_per_foot': (12 * lh, 1000),
         'hip_per_foot_part': (12 * lh, PER),
-        'jack_cheek': (90 - jack_side, 100),
-        'jack_cheek_figure': (12 / lc, PER),
-        'hip_cheek': (90 - hip_side, 100),
-        'hip_cheek_figure': (12 * mp.sqrt(2) / lh, PER),
-        'backing_bevel': (mp.degrees(mp.atan(m / lh)), 100),
+        'jack_cheek_top': (90 - jack_side, 100),
+        'jack_cheek_top_12_and': (12 / lc, PER),
+        'hip_cheek_top': (90 - hip_side, 100),
+        'hip_cheek_top_12_and': (12 * mp.sqrt(2) / lh, PER),
+        'hip_backing': (mp.degrees(mp.atan(m / lh)), 100),
         'hip_drop': (mpf(3) / 4 * m / mp.sqrt(2), PER),
+        **{
+            f'jack_difference_{name}_in': (real(spacing) * lc, PER)
+            for name, spacing in zip(('12', '16', '19_2', '24'), BOOK.spacings, strict=True)
+        },
     }
 
-    assert set(expected) | {'pitch', 'jack_differences'} == {one.name for one in fields(values)}
     for name, (value, per) in expected.items():
-        figure = getattr(values, name)
+        figure = values[name]
         assert (name, figure.count, figure.per) == (name, count_of(value, per), per)
-        assert figure.unit == ('deg' if 'cut' in name or 'bevel' in name or name.endswith('cheek') else 'in')
-    assert [one.count for one in values.jack_differences] == [
-        count_of(real(spacing) * lc, PER) for spacing in BOOK.spacings
-    ]
+        assert figure.unit == ('deg' if per == 100 else 'in')
 
 
 def test_what_is_set_on_a_square_reads_in_inches_however_lengths_read():
-    values = pitch_values(pitch('24'), Settings(measure=Measure(16, text.FEET_INCHES)))
+    values = values_of(pitch('24'), Settings(measure=Measure(16, text.FEET_INCHES)))
 
-    assert (values.common_per_foot_part.text, values.hip_per_foot_part.text) == ('26 13/16', '29 3/8')
-    assert [one.text for one in values.jack_differences] == ['26 13/16', '35 3/4', '42 15/16', '53 11/16']
+    assert (values['common_per_foot_part'].text, values['hip_per_foot_part'].text) == ('26 13/16', '29 3/8')
+    assert [values[f'jack_difference_{name}_in'].text for name in ('12', '16', '19_2', '24')] == [
+        '26 13/16', '35 3/4', '42 15/16', '53 11/16',
+    ]  # fmt: skip
     assert run_row(pitch('24'), Fraction(12), Measure(16, text.FEET_INCHES)).common.text == '2′ 2 13/16″'
 
 
@@ -171,11 +171,11 @@ def test_each_spacing_ends_with_its_own_last_jack():
 
 def test_a_jack_is_not_a_sum_of_rounded_differences():
     """At 6 in 12 and 16 in centers 18 exact differences are 321.99 in; 18 rounded ones would be 321 3/4."""
-    rows, values = jack_rows(pitch('6'), BOOK), pitch_values(pitch('6'), BOOK)
+    rows, difference = jack_rows(pitch('6'), BOOK), values_of(pitch('6'), BOOK)['jack_difference_16_in']
 
-    assert values.jack_differences[1].text == '17 7/8'
+    assert difference.text == '17 7/8'
     assert rows[17].lengths[1].text == '322'
-    assert 18 * values.jack_differences[1].count != rows[17].lengths[1].count
+    assert 18 * difference.count != rows[17].lengths[1].count
 
 
 @PITCHES

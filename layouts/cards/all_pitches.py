@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from layouts.cards.columns import Column, columns
-from layouts.cards.faces import Block, Face, Row, TableFace, Title, WordsFace, cell_of
+from layouts.cards.faces import Block, Face, Row, TableFace, Title, WordsFace
 from layouts.cards.fitting import column_width, foot_lines, label_width, most_rows, table_face, words_face
 from layouts.cards.formats import Format
 from layouts.cards.measures import BOLD, LEAST_PT, width_pt
@@ -26,16 +26,18 @@ from layouts.words.cards import (
     USE,
 )
 from layouts.words.caution import caution_text
+from layouts.words.say import N_, _
 from tablegen.errors import BookError
 from tablegen.examples import nearest_pitch
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.exact import nearest
-from tablegen.numbers.figure import length_of_count
+from tablegen.numbers.figure import Figure, length_of_count
 from tablegen.numbers.units import INCHES
 from tablegen.roof.cautions import LOW_SLOPE, STEEP
+from tablegen.roof.members import Members
 from tablegen.settings import Settings
-from tablegen.tables.pitch_values import PitchValues, pitch_values
+from tablegen.tables.values import members_of, value_columns
 
 PART_PLACES = 3
 HEAD_LINES = 3
@@ -54,14 +56,15 @@ def all_pitches(settings: Settings, upright: Format) -> tuple[Format, list[tuple
         2. Pitches that stand on one side leave the other for how to use it; more go on both sides, still
            more on several cards.
     """
-    values = [pitch_values(pitch, settings) for pitch in settings.pitches]
+    values = [members_of(pitch, settings) for pitch in settings.pitches]
+    caution = _(CAUTION)
 
     def cost(form: Format) -> tuple[int, int]:
-        rows = most_rows(form, foot_lines(CAUTION, form), form.type_pt, HEAD_LINES)
+        rows = most_rows(form, foot_lines(caution, form), form.type_pt, HEAD_LINES)
         return -(-len(values) // max(1, rows)), -len(_columns(settings, form, values)[0])
 
     form = min((upright, upright.turned()), key=cost)
-    foot = foot_lines(CAUTION, form)
+    foot = foot_lines(caution, form)
     chosen, left_out = _columns(settings, form, values)
     most = most_rows(form, foot, head_lines=HEAD_LINES)
     faces = -(-len(values) // most)
@@ -76,48 +79,62 @@ def _said(
     pitches: Sequence[Pitch], chosen: Sequence[Column], left_out: Sequence[Column], tables: int, cards: int
 ) -> list[str]:
     span = ' '.join(part for part in (pitch_title(pitches)) if part)
-    back = ' and how to use it' if tables % 2 else ''
-    where = {1: 'on the front', 2: 'on both sides'}.get(tables, f'on {cards} cards')
+    sides = {1: N_('{count} pitches, {span}, on the front'), 2: N_('{count} pitches, {span}, on both sides')}
+    use = {1: N_('{count} pitches, {span}, on the front and how to use it')}
+    many = (
+        N_('{count} pitches, {span}, on {cards} cards and how to use it')
+        if tables % 2
+        else N_('{count} pitches, {span}, on {cards} cards')
+    )
+    where = _((use if tables % 2 else sides).get(tables, many))
+    names, without = (', '.join(column.name for column in some) for some in (chosen, left_out))
     said = [
-        f'{len(pitches)} pitches, {span}, {where}{back}',
-        f'columns: {", ".join(column.name for column in chosen)}',
+        where.format(count=len(pitches), span=span, cards=cards),
+        _('columns: {names}').format(names=names),
     ]
-    return said + ([f'no room for: {", ".join(column.name for column in left_out)}'] if left_out else [])
+    return said + ([_('no room for: {names}').format(names=without)] if left_out else [])
 
 
 def _columns(
-    settings: Settings, form: Format, values: Sequence[PitchValues]
+    settings: Settings, form: Format, values: Sequence[Members]
 ) -> tuple[list[Column], list[Column]]:
     """Return the columns that stand in the type aimed at, or in the least if not three do, and the rest."""
     stand, wanted = columns(settings)
     labels = [one.pitch.short for one in values]
 
-    def width(column: Column, size: float) -> float:
-        return column_width(column.head, [cell_of(column.figure(one)) for one in values], size)
+    def width(column: Column, size: float, head: tuple[str, ...]) -> float:
+        return column_width(head, [column.cell(one) for one in values], size)
 
     for size in (form.type_pt, LEAST_PT):
         used = label_width(_pitch_head(values), labels, size)
         chosen: set[str] = set()
         for column in wanted:
-            used += width(column.shortened(), size)
+            used += width(column, size, column.narrow)
             if used > form.inner_pt:
                 break
             chosen.add(column.name)
         if len(chosen) >= 3:
             break
     if not chosen:
-        raise BookError('--size', f"'{form.name}' is too narrow for these pitches", '', 'take a larger card')
+        raise BookError(
+            '--size',
+            _('{size} is too narrow for these pitches').format(size=repr(form.name)),
+            '',
+            _('take a larger card'),
+        )
     standing = [column for column in stand if column.name in chosen]
-    full = label_width(_pitch_head(values), labels, size) + sum(width(column, size) for column in standing)
+    full = label_width(_pitch_head(values), labels, size) + sum(
+        width(column, size, column.head) for column in standing
+    )
     if full > form.inner_pt:
-        standing = [column.shortened() for column in standing]
+        standing = [column.narrowed() for column in standing]
     return standing, [one for one in stand if one.name not in chosen]
 
 
 def _table(
-    form: Format, chosen: Sequence[Column], values: Sequence[PitchValues], foot: Sequence[str]
+    form: Format, chosen: Sequence[Column], values: Sequence[Members], foot: Sequence[str]
 ) -> TableFace:
-    rows = [Row(one.pitch.short, tuple(cell_of(column.figure(one)) for column in chosen)) for one in values]
+    rows = [Row(one.pitch.short, tuple(column.cell(one) for column in chosen)) for one in values]
     title = fitted_title(form, pitch_title([one.pitch for one in values]), ALL_PITCHES)
     face = table_face(form, title, [_pitch_head(values), *(column.head for column in chosen)], rows, foot)
     if face is None:  # the columns were chosen to fit in the least type
@@ -125,31 +142,34 @@ def _table(
     return face
 
 
-def _pitch_head(values: Sequence[PitchValues]) -> tuple[str, str, str]:
+def _pitch_head(values: Sequence[Members]) -> tuple[str, str, str]:
     return ('', *pitch_head([one.pitch for one in values]))
 
 
 def _use(settings: Settings, form: Format, chosen: Sequence[Column], foot: Sequence[str]) -> WordsFace:
-    steps = Block('', tuple((str(number), step) for number, step in enumerate(STEPS, 1)))
+    steps = Block('', tuple((str(number), _(step)) for number, step in enumerate(STEPS, 1)))
     meanings = tuple({column.said: column.meaning for column in chosen}.items())
-    site = Block(SITE_HEAD, tuple((line,) for line in (*ON_SITE, *map(caution_text, (LOW_SLOPE, STEEP)))))
-    blocks = [steps, site, Block(MEANINGS_HEAD, meanings), _parts(form), _example(settings)]
+    site = Block(
+        _(SITE_HEAD), tuple((line,) for line in (*map(_, ON_SITE), *map(caution_text, (LOW_SLOPE, STEEP))))
+    )
+    blocks = [steps, site, Block(_(MEANINGS_HEAD), meanings), _parts(form), _example(settings)]
     name = settings.owner or settings.title
     if width_pt(name, form.note_pt, BOLD) <= form.title_pt:
-        return words_face(form, Title(USE, '', name), blocks, foot)
-    named = foot_lines(f'{name}. {CAUTION}', form)
+        return words_face(form, Title(_(USE), '', name), blocks, foot)
+    named = foot_lines(f'{name}. {_(CAUTION)}', form)
     fits = all(width_pt(line, form.note_pt) <= form.inner_pt for line in named)
-    return words_face(form, Title(USE, '', ''), blocks, named if fits else foot)
+    return words_face(form, Title(_(USE), '', ''), blocks, named if fits else foot)
 
 
 def _example(settings: Settings) -> Block:
     """Return a length worked with the card's own figure; the product of printed figures, rounded once."""
     pitch = nearest_pitch(settings, Fraction(6))
-    unit = pitch_values(pitch, settings).common_per_foot
+    unit = value_columns(settings).common.per_foot.cell(members_of(pitch, settings))
+    assert isinstance(unit, Figure)
     product = EXAMPLE_FEET * Fraction(unit.count, unit.per)
-    words = EXAMPLE.format(
+    words = _(EXAMPLE).format(
         pitch=pitch.text,
-        run=text.run(INCHES.unit_run * EXAMPLE_FEET),
+        run=text.run(INCHES.group * EXAMPLE_FEET),
         feet=text.decimal(nearest(EXAMPLE_FEET, 10), 1),
         unit=unit.text,
         length=text.decimal(nearest(product, 10**PART_PLACES), PART_PLACES),
@@ -158,17 +178,15 @@ def _example(settings: Settings) -> Block:
         )
         + unit_after(settings).replace(' ', NO_BREAK),
     )
-    return Block(EXAMPLE_HEAD, ((words,),))
+    return Block(_(EXAMPLE_HEAD), ((words,),))
 
 
 def _parts(form: Format) -> Block:
     """Return the sixteenths of an inch in thousandths, pairs in a row, down the columns."""
+    per = INCHES.part
     pairs = [
-        (
-            text.mixed(part, INCHES.part),
-            text.decimal(nearest(Fraction(part, INCHES.part), 10**PART_PLACES), PART_PLACES),
-        )
-        for part in range(1, 17)
+        (text.mixed(n, per), text.decimal(nearest(Fraction(n, per), 10**PART_PLACES), PART_PLACES))
+        for n in range(1, per + 1)
     ]
     down = len(pairs) // (4 if form.inner_pt >= LEAST_FOR_FOUR * form.type_pt else 2)
-    return Block(PARTS_HEAD, tuple(sum(pairs[row::down], ()) for row in range(down)), figures=True)
+    return Block(_(PARTS_HEAD), tuple(sum(pairs[row::down], ()) for row in range(down)), figures=True)

@@ -6,12 +6,13 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from layouts.cards.faces import Cell, Face, Row, TableFace, Title, cell_of
-from layouts.cards.fitting import foot_lines, fullest_foot, most_rows, table_face
+from layouts.cards.fitting import GROUP, foot_lines, fullest_foot, most_rows, table_face
 from layouts.cards.formats import Format
 from layouts.cards.titles import fitted_title, pitch_title
 from layouts.words.cards import (
     BY_FOOT,
     CAUTION,
+    GRID_HEAD,
     ODD_HEAD,
     RUN_HEAD,
     RUN_STEPS,
@@ -20,13 +21,15 @@ from layouts.words.cards import (
     run_head,
     values_lines,
 )
+from layouts.words.say import _
 from tablegen.errors import BookError
 from tablegen.numbers import text
 from tablegen.numbers.units import INCHES
 from tablegen.settings import Runs, Settings
-from tablegen.tables.pitch_values import pitch_values
 from tablegen.tables.runs import SQUARES, cells_of_foot, figures_by_run, offsets_of_foot, part_runs, run_table
+from tablegen.tables.values import members_of, value_columns
 
+FOOT = INCHES.unit_run
 PER = INCHES.part
 """Parts of an inch that a card has room to add, at most."""
 FEWEST_TO_THE_FOOT = 3
@@ -40,19 +43,22 @@ def one_pitch(settings: Settings, form: Format) -> tuple[Format, list[tuple[Face
     grids = [(lying, sides) for lying in (form, form.turned()) if (sides := _by_the_inch(settings, lying))]
     if grids:
         lying, sides = max(grids, key=lambda found: min(side.size for side in found[1]))
-        runs = f'{text.run(settings.runs.first)} to {text.run(settings.runs.last)} by {text.run(settings.runs.step)}'
-        said = [f'{settings.pitches[0].text}, runs {runs}: common on the front, hip and valley on the back']
-        return lying, [sides], said
-    front, last = _by_the_foot(settings, form)
-    back, parts = _odd_inches(settings, form)
-    said = [
-        f'{settings.pitches[0].text}, runs 1 ft to {last} ft by the foot on the front: common, hip and valley, rise',
-        f'on the back what the odd inches{parts} add',
-    ]
-    longest = int(settings.runs.last // INCHES.unit_run)
-    if last < longest:
-        said.append(f'no room for: runs over {last} ft')
-    return form, [(front, back)], said
+        first, last, step = map(text.run, (settings.runs.first, settings.runs.last, settings.runs.step))
+        said = _('{pitch}, runs {first} to {last} by {step}: common on the front, hip and valley on the back')
+        pitch = settings.pitches[0].text
+        return lying, [sides], [said.format(pitch=pitch, first=first, last=last, step=step)]
+    front, longest = _by_the_foot(settings, form)
+    back, least = _odd_inches(settings, form)
+    by_the_foot = _('{pitch}, runs 1 ft to {last} ft by the foot on the front: common, hip and valley, rise')
+    odd = (
+        _('on the back what the odd inches and parts to {part} add')
+        if least
+        else _('on the back what the odd inches add')
+    )
+    told = [by_the_foot.format(pitch=settings.pitches[0].text, last=longest), odd.format(part=least)]
+    if longest < int(settings.runs.last // FOOT):
+        told.append(_('no room for: runs over {last} ft').format(last=longest))
+    return form, [(front, back)], told
 
 
 def _by_the_inch(settings: Settings, form: Format) -> tuple[TableFace, TableFace] | None:
@@ -61,19 +67,20 @@ def _by_the_inch(settings: Settings, form: Format) -> tuple[TableFace, TableFace
     if offsets is None or not FEWEST_TO_THE_FOOT <= len(offsets) <= INCHES.unit_run:
         return None
     pitch = settings.pitches[0]
-    feet = sorted({int(run // INCHES.unit_run) for run in settings.runs})
-    values = pitch_values(pitch, settings)
-    foot = foot_lines(f'{values_lines(values)[0]} {CAUTION}', form)
-    heads = [('ft', 'in'), *(('', text.rational(offset)) for offset in offsets)]
+    feet = sorted({int(run // FOOT) for run in settings.runs})
+    foot = foot_lines(f'{_values(settings)[0]} {_(CAUTION)}', form)
+    heads = [tuple(map(_, GRID_HEAD)), *(('', text.rational(offset)) for offset in offsets)]
     sides = []
-    for name, (title, line) in TABLES.items():
+    for name, title in TABLES.items():
         figures = figures_by_run(run_table(settings), name)
         rows = [
             Row(str(foot), tuple(cell_of(figure) for figure in cells_of_foot(figures, foot, offsets)))
             for foot in feet
         ]
-        words = fitted_title(form, pitch_title([pitch]), f'{title}: {line}')
-        sides.append(table_face(form, words, heads, rows, foot, range(6 - feet[0] % 6, len(rows), 6)))
+        words = fitted_title(form, pitch_title([pitch]), title)
+        sides.append(
+            table_face(form, words, heads, rows, foot, range(GROUP - feet[0] % GROUP, len(rows), GROUP))
+        )
     front, back = sides
     return (front, back) if front and back else None
 
@@ -81,10 +88,10 @@ def _by_the_inch(settings: Settings, form: Format) -> tuple[TableFace, TableFace
 def _by_the_foot(settings: Settings, form: Format) -> tuple[TableFace, int]:
     """Return the front, and the longest run on it in feet."""
     pitch = settings.pitches[0]
-    values = pitch_values(pitch, settings)
-    longest = max(1, int(settings.runs.last // INCHES.unit_run))
+    caution = _(CAUTION)
+    longest = max(1, int(settings.runs.last // FOOT))
     foot = fullest_foot(
-        form, min(longest, LEAST_FEET), *(f'{line} {CAUTION}' for line in values_lines(values)), CAUTION
+        form, min(longest, LEAST_FEET), *(f'{line} {caution}' for line in _values(settings)), caution
     )
     last = min(longest, most_rows(form, foot))
     rows = _rows(settings, [INCHES.unit_run * feet for feet in range(1, last + 1)])
@@ -94,11 +101,10 @@ def _by_the_foot(settings: Settings, form: Format) -> tuple[TableFace, int]:
 
 
 def _odd_inches(settings: Settings, form: Format) -> tuple[TableFace, str]:
-    """Return the back, and which parts of an inch are on it besides whole inches, as words."""
+    """Return the back, and the least part of an inch on it besides whole inches, '' where there is none."""
     pitch, part = settings.pitches[0], text.mixed(1, settings.measure.per)
-    words = [
-        ' '.join([*RUN_STEPS[:kept], CAUTION]).format(part=part) for kept in range(len(RUN_STEPS), -1, -1)
-    ]
+    steps = [_(step).format(part=part) for step in RUN_STEPS]
+    words = [' '.join([*steps[:kept], _(CAUTION)]) for kept in range(len(steps), -1, -1)]
     foot = fullest_foot(form, LEAST_FEET, *words)
     small = part_runs(Runs(INCHES.unit_run, INCHES.unit_run, INCHES.unit_run), PER)
     inches = [run for run in small if run.denominator == 1]
@@ -106,7 +112,7 @@ def _odd_inches(settings: Settings, form: Format) -> tuple[TableFace, str]:
     parts = next(
         (
             some
-            for per in (16, 8, 4, 2)
+            for per in reversed([per for per in INCHES.parts if per <= PER])
             if len(some := [run for run in small if run < 1 and per % run.denominator == 0]) <= most
         ),
         [],
@@ -115,7 +121,11 @@ def _odd_inches(settings: Settings, form: Format) -> tuple[TableFace, str]:
     rows = [Row(text.rational(run), row) for run, row in zip(runs, _rows(settings, runs), strict=True)]
     title = fitted_title(form, pitch_title([pitch]), TO_ADD)
     face = _standing(settings, form, title, ODD_HEAD, rows, foot, [len(inches)] if parts else [])
-    return face, f' and parts to {text.rational(min(parts))}' if parts else ''
+    return face, text.rational(min(parts)) if parts else ''
+
+
+def _values(settings: Settings) -> tuple[str, str]:
+    return values_lines(value_columns(settings), members_of(settings.pitches[0], settings))
 
 
 def _rows(settings: Settings, runs: Sequence[Fraction]) -> list[tuple[Cell, ...]]:
@@ -134,9 +144,15 @@ def _standing(
 ) -> TableFace:
     """Return a face, or an error where even its least type is too wide."""
     face = table_face(
-        form, title, [head, *(run_head(table, settings.measure) for table in SQUARES)], rows, foot, breaks
+        form,
+        title,
+        [tuple(map(_, head)), *(run_head(table, settings.measure) for table in SQUARES)],
+        rows,
+        foot,
+        breaks,
     )
     if face is None:
-        said = f"'{form.name}' is too small for the runs of {title.figure} {title.unit}".rstrip()
-        raise BookError('--size', said, '', 'take a larger card or shorter runs')
+        of = f'{title.figure} {title.unit}'.rstrip()
+        said = _('{size} is too small for the runs of {pitch}').format(size=repr(form.name), pitch=of)
+        raise BookError('--size', said, '', _('take a larger card or shorter runs'))
     return face

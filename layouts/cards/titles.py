@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from layouts.cards.faces import Title
 from layouts.cards.formats import Format
 from layouts.cards.measures import BOLD, HEAVY, width_pt
+from layouts.words.say import _
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.units import INCHES
 
@@ -19,14 +20,15 @@ UNIT_EM = 0.42
 def pitch_title(pitches: Sequence[Pitch]) -> tuple[str, str]:
     """Return the big figure of some pitches, and its unit."""
     names = [pitch.short for pitch in pitches]
-    unit = '' if any(name.endswith('°') for name in names) else INCHES.over_base
+    unit = '' if any(pitch.text == pitch.short for pitch in pitches) else INCHES.over_base
     return (', '.join(names) if len(names) <= MOST_NAMED else f'{names[0]}–{names[-1]}'), unit
 
 
-def fitted_title(form: Format, figure: tuple[str, str], what: str) -> Title:
-    """Return a title whose words under the figure are cut at the colon where they are too long."""
-    short = what.partition(':')[0] if width_pt(what, form.note_pt, BOLD) > form.title_pt else what
-    return Title(*figure, short)
+def fitted_title(form: Format, figure: tuple[str, str], words: tuple[str, str]) -> Title:
+    """Return a title under whose figure a name stands and, where there is room for it, a line that says more."""
+    name, line = (_(one) if one else '' for one in words)
+    whole = _('{name}: {line}').format(name=name, line=line) if line else name
+    return Title(*figure, name if width_pt(whole, form.note_pt, BOLD) > form.title_pt else whole)
 
 
 def figure_size(form: Format, title: Title) -> float:

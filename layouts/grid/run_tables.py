@@ -22,15 +22,15 @@ from layouts.words.say import _
 from tablegen.geometry import corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text, units
-from tablegen.numbers.figure import Figure
-from tablegen.roof import side as roof
-from tablegen.roof.question import boards_of
+from tablegen.numbers.figure import Figure, decimal_figure
+from tablegen.roof.members import Members
 from tablegen.settings import Settings
+from tablegen.tables.columns import UNIT_PLACES
 from tablegen.tables.jack_lengths import jack_table
 from tablegen.tables.lookup import set_of_tabled
-from tablegen.tables.pitch_values import PitchValues, pitch_values
 from tablegen.tables.runs import cells_of_foot, figures_by_run, part_runs, run_table
 from tablegen.tables.table import Row
+from tablegen.tables.values import ValueColumns, members_of, value_columns
 
 FEET_LABEL, RUN_LABEL = 17.0, 60.5
 """Widths of the columns that name a row, in units."""
@@ -78,12 +78,16 @@ class PitchTables:
         self.pitch, self.settings, self.trim = pitch, settings, trim
 
     @cached_property
-    def values(self) -> PitchValues:
-        return pitch_values(self.pitch, self.settings)
+    def values(self) -> ValueColumns:
+        return value_columns(self.settings)
 
     @cached_property
-    def side(self) -> roof.Side:
-        return roof.side(self.pitch, boards_of(self.settings))
+    def members(self) -> Members:
+        return members_of(self.pitch, self.settings)
+
+    @cached_property
+    def rise_per_foot(self) -> Figure:
+        return decimal_figure(self.pitch.rise, UNIT_PLACES)
 
     def figures(self, name: str, runs: Iterable[Fraction] | None = None) -> dict[Fraction, Figure]:
         """Return the figures of a table by their runs, of all the book's runs if none are named."""
@@ -95,7 +99,7 @@ class PitchTables:
 
     @cached_property
     def head(self) -> Head:
-        name, unit = self.pitch.short, '' if self.pitch.short.endswith('°') else units.INCHES.over_base
+        name, unit = self.pitch.short, '' if self.pitch.text == self.pitch.short else units.INCHES.over_base
         size = next((size for most, size in HEAD_SIZES if len(name) <= most), LEAST_HEAD_SIZE)
         wide = advance_em(f'{name} ', *HEAVY) * size + advance_em(unit, *HEAVY)
         room = round(self.trim.text_width / 10 - wide - HEAD_GAP, 3)
@@ -199,14 +203,13 @@ def _grid_maker(
         heads = [text.rational(offset) for offset in cut]
         heads = [_(INCHES).format(number=head) for head in heads] if whole else heads
         mine = additions(tables.figures(name, turn), tables.settings, tables.trim)
-        values = tables.values
         return tables.page(
             name,
             figures_grid(rows, heads, _(FOOT), laid, GROUP - band[0] % GROUP),
             additions=mine,
-            plumb_cut=values.plumb_cut.text,
-            hip_plumb_cut=values.hip_plumb_cut.text,
-            rise_per_foot=values.rise_per_foot.text,
+            plumb_cut=tables.members.cut.common.plumb.text,
+            hip_plumb_cut=tables.members.cut.hip_valley.plumb.text,
+            rise_per_foot=tables.rise_per_foot.text,
         )
 
     return make

@@ -17,8 +17,6 @@ from tablegen.tables.table import PAST_A_QUARTER, PAST_A_THIRD, THIN, Cell, Row,
 NOTHING = '–'
 SIGNS = {PAST_A_QUARTER: '†', PAST_A_THIRD: '‡', THIN: '§'}
 """What stands beside a figure for each mark."""
-PASSED = ('', SIGNS[PAST_A_QUARTER], SIGNS[PAST_A_THIRD])
-"""Of a notch that is past so many shares of the depth."""
 
 
 @dataclass(frozen=True, slots=True)

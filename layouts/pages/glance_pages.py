@@ -9,24 +9,26 @@ from layouts.paper.page import Draft, Index, Maker
 from layouts.paper.trim import Trim
 from layouts.paper.typeface import advance_em
 from layouts.words.pages import GLANCE_HEADS, heading
+from layouts.words.say import N_, _
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
-from tablegen.numbers.figure import Figure
+from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
-from tablegen.tables.pitch_values import PitchValues, pitch_values
+from tablegen.tables.member_columns import One
+from tablegen.tables.values import ValueColumns, members_of, text_of, value_columns
 
 ROWS = 24
 """Pitches on an opening."""
-IN_TWELVE, ANY_PITCH = ('in', '12'), ('', 'pitch')
-"""The head of the pitches, in lines: their number alone, or with its unit where any has another."""
+PITCH = N_('pitch')
+"""Head of the pitches where any has another unit than the rest."""
 FIGURES, BOLD, HEAVY = (86, 600), (80, 720), (76, 800)
 """Width and weight of figures, heads and labels, as the style sheet sets them."""
 LABEL_EM, HEAD_EM, GAP_EM = 1.13, 0.88, 0.36
 """Size of labels and heads, and what stands left of every column, in em of the figures."""
 TYPE_REM = 0.84
 """Figures are as large as that, where there is room."""
-Cells = Callable[[PitchValues], tuple[Figure, ...]]
-"""Gives a pitch's figures, in the order of the columns."""
+Chosen = Callable[[ValueColumns], tuple[One, ...]]
+"""Chooses the columns of a page from a pitch's values."""
 
 
 def glance_drafts(settings: Settings, trim: Trim) -> list[Draft]:
@@ -34,43 +36,45 @@ def glance_drafts(settings: Settings, trim: Trim) -> list[Draft]:
     drafts = []
     for start in range(0, len(settings.pitches), ROWS):
         some = settings.pitches[start : start + ROWS]
-        for key, cells in (('glance', _of_members), ('glance-right', _of_jacks)):
+        for key, chosen in (('glance', _of_members), ('glance-right', _of_jacks)):
             template = 'glance_right' if key == 'glance-right' else 'glance_left'
-            make = _maker(settings, trim, some, key, cells)
+            make = _maker(settings, trim, some, key, chosen)
             drafts.append(Draft(template, make, '' if start else key, heading(key)))
     return drafts
 
 
 def pitch_head(pitches: Sequence[Pitch]) -> tuple[str, str]:
     """Return what stands over a column of pitches: one in degrees has its unit with it."""
-    return ANY_PITCH if any(pitch.short.endswith('°') for pitch in pitches) else IN_TWELVE
+    in_base = not any(pitch.text == pitch.short for pitch in pitches)
+    return (INCHES.unit, str(INCHES.base)) if in_base else ('', _(PITCH))
 
 
-def _maker(settings: Settings, trim: Trim, pitches: Sequence[Pitch], key: str, cells: Cells) -> Maker:
+def _maker(settings: Settings, trim: Trim, pitches: Sequence[Pitch], key: str, chosen: Chosen) -> Maker:
     def make(index: Index) -> RowsPage:
         over, heads = _heads(key, [text.rational(spacing) for spacing in settings.spacings])
         heads = (pitch_head(settings.pitches), *heads)
-        values = [pitch_values(pitch, settings) for pitch in pitches]
-        rows = [(one.pitch.short, *(figure.text for figure in cells(one))) for one in values]
+        columns, members = chosen(value_columns(settings)), [members_of(pitch, settings) for pitch in pitches]
+        rows = [(it.pitch.short, *(text_of(column, it) for column in columns)) for it in members]
         told = [tuple((words, '') for words in row) for row in rows]
         return RowsPage(heads, grouped(told), (Over((), 1), *over), _size(heads, rows, trim))
 
     return make
 
 
-def _of_members(values: PitchValues) -> tuple[Figure, ...]:
+def _of_members(of: ValueColumns) -> tuple[One, ...]:
+    common, hip = of.common, of.hip
     return (
-        values.plumb_cut,
-        values.level_cut,
-        values.hip_plumb_cut,
-        values.hip_level_cut,
-        values.common_per_foot,
-        values.hip_per_foot,
+        common.plumb_cut,
+        common.level_cut,
+        hip.plumb_cut,
+        hip.level_cut,
+        common.per_foot,
+        hip.per_foot,
     )
 
 
-def _of_jacks(values: PitchValues) -> tuple[Figure, ...]:
-    return (*values.jack_differences, values.jack_cheek, values.hip_cheek, values.backing_bevel)
+def _of_jacks(of: ValueColumns) -> tuple[One, ...]:
+    return (*of.jack.differences, of.jack.cheek.top, of.hip.cheek.top, of.hip.backing)
 
 
 def _heads(key: str, spacings: Sequence[str]) -> tuple[tuple[Over, ...], tuple[tuple[str, str], ...]]:

@@ -9,16 +9,13 @@ from markupsafe import Markup
 from layouts.drawings.framing_square import square_on_board
 from layouts.drawings.wedge import measured_wedge
 from layouts.grid.run_tables import Head, PitchTables
-from layouts.pages.member_rows import MemberRows, common_rows, hip_rows, thousandths, wood_mark
+from layouts.pages.member_rows import MemberRows, common_rows, has_marks, hip_rows
 from layouts.paper.page import Index, Unplaced
 from layouts.words.caution import caution_text
 from layouts.words.say import say
-from tablegen.geometry.stepping import common_hold
 from tablegen.numbers.units import INCHES
 from tablegen.roof import cautions
-from tablegen.roof.lengths import common_cut, common_length
-from tablegen.roof.names import Why
-from tablegen.roof.seat import common_notch, dropped_hip, valley
+from tablegen.tables.values import text_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,29 +57,29 @@ def member_pages(tables: PitchTables) -> list[Unplaced]:
 
 
 def _common_page(tables: PitchTables, index: Index) -> CommonPage:
-    pitch, side = tables.pitch, tables.side
-    rise = tables.values.rise_per_foot.text.rstrip('0').rstrip('.')
-    notch, per_foot = common_notch(side), thousandths(common_length(side, INCHES.unit_run))
+    pitch, it, settings = tables.pitch, tables.members, tables.settings
+    rise, per_foot = (
+        tables.rise_per_foot.text.rstrip('0').rstrip('.'),
+        text_of(tables.values.common.per_foot, it),
+    )
     return CommonPage(
         tables.head,
-        measured_wedge(pitch, ('12', rise, per_foot.text), common_cut(side).plumb, pitch.text),
-        square_on_board(common_hold(side.slope), pitch.text),
-        common_rows(side, tables.settings),
-        notch.stock.name if notch.fault else '',
+        measured_wedge(pitch, (str(INCHES.base), rise, per_foot), it.cut.common.plumb, pitch.text),
+        square_on_board(it.common_hold, pitch.text),
+        common_rows(tables.values, it, settings),
+        settings.rafters.name if it.mouth.fault else '',
         tuple(map(caution_text, cautions.pitch_cautions(pitch.slope))),
-        tuple(map(caution_text, notch.cautions(side.overhang_in))),
+        tuple(map(caution_text, it.mouth.cautions(it.side.overhang_in))),
         say(cautions.DEFERS),
         _caution_page(index),
     )
 
 
 def _hip_page(tables: PitchTables, index: Index) -> HipPage:
-    side = tables.side
-    through = common_notch(side).fault is Why.CUT_THROUGH
     return HipPage(
         tables.head,
-        hip_rows(side, tables.settings),
-        not through and any(map(wood_mark, (dropped_hip(side), valley(side)))),
+        hip_rows(tables.values, tables.members, tables.settings),
+        has_marks(tables.values, tables.members),
         _caution_page(index),
     )
 

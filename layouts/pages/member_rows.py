@@ -4,35 +4,31 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from layouts.grid.table_columns import NOTHING, PASSED
-from layouts.words.say import N_, _
-from tablegen.geometry import corner
-from tablegen.geometry.seat import valley_heel_back
-from tablegen.geometry.stepping import Hold, common_hold, hip_hold
+from layouts.grid.table_columns import NOTHING, SIGNS
+from layouts.words.runs import INCHES as IN_INCHES
+from layouts.words.say import N_, _, say
+from tablegen.geometry.stepping import Hold
+from tablegen.messages import Message
 from tablegen.numbers import text
-from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure
 from tablegen.numbers.units import INCHES
-from tablegen.roof.cheeks import CheekCut, cheeks_of
-from tablegen.roof.figures import TwoWays
-from tablegen.roof.jacks import differences_of
-from tablegen.roof.lengths import common_cut, common_length, hip_cut
-from tablegen.roof.names import Mark, Why
-from tablegen.roof.planes import backing_of, drop_of
-from tablegen.roof.seat import Mouth, Notch, common_mouth, common_notch, dropped_hip, hip_mouths, valley_mouth
-from tablegen.roof.seat import valley as valley_notch
-from tablegen.roof.shortening import shortening_of
-from tablegen.roof.side import Side
-from tablegen.roof.tail import tail_of
+from tablegen.roof.members import Members
 from tablegen.settings import MOST_SPACINGS, Settings
-from tablegen.tables.finish import unit
+from tablegen.tables.member_columns import BothWays, CheekColumns, MouthColumns, One
+from tablegen.tables.values import ValueColumns
 
 COMMON_LINE_REM, HIP_LINE_REM = 1.07, 1.03
 """Heights of a row on either page."""
 COLUMNS = 4
-THIN = '§'
-"""Beside what is too little wood under a tail."""
-WHY = {Why.TOO_SHALLOW: N_('too shallow to reach the plate'), Why.CUT_THROUGH: N_('cut through by the seat')}
+COMMON_LESS = (
+    N_('  both figures halved: one step is {step} of run'),
+    N_('  both figures divided by {number}: one step is {step} of run'),
+)
+HIP_LESS = (
+    N_('  17 (√288) and rise halved: a step is {step} of COMMON run'),
+    N_('  17 (√288) and rise divided by {number}: a step is {step} of COMMON run'),
+)
+"""What a step is where the square's figures are halved, or made less still."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,108 +52,107 @@ class MemberRows:
     """Where a rule is drawn over a head, rem from the top."""
 
 
-def common_rows(side: Side, settings: Settings) -> MemberRows:
+class _Lines:
+    """Makes the lines of one pitch from the columns of its values."""
+
+    def __init__(self, it: Members):
+        self.it = it
+
+    def told(self, column: One) -> str:
+        """Return a column's figure with the marks beside it."""
+        cell = column.cell(self.it)
+        if not isinstance(cell, Figure):
+            return NOTHING
+        return cell.text + ''.join(SIGNS[mark] for mark in (column.marks(self.it) if column.marks else ()))
+
+    def row(self, *columns: One, name: str = '') -> MemberRow:
+        """Return a line of columns under one head, which names it where nothing else does."""
+        return _line(False, name or say(columns[0].head), *map(self.told, columns))
+
+    def both(self, ways: BothWays) -> MemberRow:
+        return self.row(ways.level, ways.along)
+
+    def part(self, column: One) -> MemberRow:
+        return self.row(column, name=f'  {say(column.head)}')
+
+    def cheek(self, name: str, cut: CheekColumns) -> MemberRow:
+        against = f'{INCHES.base} & {self.told(cut.top_12_and)}'
+        return _line(False, name, self.told(cut.top), against, self.told(cut.side), self.told(cut.blade))
+
+    def mouth(self, name: str, stock: str, mouth: MouthColumns) -> MemberRow:
+        why = mouth.why.cell(self.it)
+        if isinstance(why, Message):
+            named = _('{member}, {stock}: {why}').format(member=name, stock=stock, why=say(why))
+            return _line(False, named, NOTHING)
+        named = _('{member}, {stock}').format(member=name, stock=stock)
+        return self.row(mouth.height, mouth.heel, mouth.seat, mouth.left, name=named)
+
+
+def common_rows(of: ValueColumns, it: Members, settings: Settings) -> MemberRows:
     """Return the rows of the common rafter."""
-    part, ridge = text.mixed(1, settings.measure.per), text.rational(settings.ridge_thickness)
-    cut, notch, mouth = common_cut(side), common_notch(side), common_mouth(side)
-    off, foot = shortening_of(side).common_at_ridge, common_length(side, INCHES.unit_run)
-    head = _('Bird’s mouth of a {stock}, seat {seat} in, level')
-    height, heel, deep, left = (
-        (mouth.height_above_plate, mouth.heel, mouth.notch_depth, _wood_left(notch, mouth))
-        if notch.fault is None
-        else (None,) * 4
-    )
+    lines, common, mouth = _Lines(it), of.common, of.common.mouth
+    stock, seat = settings.rafters.name, text.rational(settings.seat)
     return _laid(
         [
-            _row(_('Plumb cut, on the side, from square across'), cut.plumb),
-            _row(_('Level cut, on the side, from square across'), cut.level),
-            *_held(common_hold(side.slope), '', _('both figures'), _('one step'), ''),
-            _row(_('Per foot of run, along the top edge'), thousandths(foot)),
-            _row(_('  to the nearest {part}').format(part=part), foot),
-            _row(
-                _('Tail per {base} in of overhang, along the top edge').format(base=INCHES.base),
-                tail_of(side).common_and_jack,
-            ),
+            lines.row(common.plumb_cut),
+            lines.row(common.level_cut),
+            *_held(it.common_hold, it.common_hold.body.text, COMMON_LESS),
+            lines.row(common.per_foot),
+            lines.part(common.per_foot_part),
+            lines.row(common.tail_per_foot),
             _head(_('Off the length, center line to face'), _('level'), _('along top')),
-            _two_ways(_('At a ridge {ridge} in thick: half of it').format(ridge=ridge), off),
-            _head(head.format(stock=mouth.stock, seat=text.rational(settings.seat))),
-            _row(_('Height above plate, plumb over the plate line'), height),
-            _row(_('Heel, plumb, at the outside of the plate'), heel),
-            _row(_('Notch, square to the edge'), deep),
-            _row(_('Wood left over the notch, square to the edge'), left),
+            lines.both(common.at_ridge),
+            _head(_('Bird’s mouth of a {stock}, seat {seat} in, level').format(stock=stock, seat=seat)),
+            *map(lines.row, (mouth.height, mouth.heel, mouth.notch, mouth.left)),
         ],
         COMMON_LINE_REM,
     )
 
 
-def hip_rows(side: Side, settings: Settings) -> MemberRows:
+def hip_rows(of: ValueColumns, it: Members, settings: Settings) -> MemberRows:
     """Return the rows of hip, valley and jacks."""
-    part, ridge = text.mixed(1, settings.measure.per), text.rational(settings.ridge_thickness)
-    thick, rafter = text.rational(settings.hip_thickness), text.rational(settings.rafter_thickness)
-    cut, off, cheek, valley = hip_cut(side), shortening_of(side), cheeks_of(side), valley_mouth(side)
-    foot = side.length(corner.hip_length(INCHES.unit_run, side.at))
+    lines, hip, jack, held = _Lines(it), of.hip, of.jack, it.hip_hold
+    body = held.body.text if held.holds > 1 else _('{body} (√288)').format(body=held.body.text)
+    level, along, plumb = _('level'), _('along top'), _('plumb')
+    spacings = [_(IN_INCHES).format(number=text.rational(spacing)) for spacing in settings.spacings]
     return _laid(
         [
-            _row(_('Plumb cut, on the side, from square across'), cut.plumb),
-            _row(_('Level cut, on the side, from square across'), cut.level),
-            *_held(hip_hold(side.at), ' (√288)', _('17 (√288) and rise'), _('a step'), 'COMMON '),
-            _row(_('Per foot of COMMON run, along the top edge'), thousandths(foot)),
-            _row(_('  to the nearest {part}').format(part=part), foot),
-            _row(
-                _('Tail per {base} in of COMMON overhang, along top edge').format(base=INCHES.base),
-                tail_of(side).hip_valley,
-            ),
-            _row(_('Backing, each face, from the square top'), backing_of(side).bevel),
-            _row(_('Drop, plumb: already in the dropped hip’s figures'), drop_of(side).plumb),
-            _row(
-                _('Valley’s heel, level, outwards of the inside corner'),
-                side.length(valley_heel_back(side.boards.valley_thickness_in, side.at)),
-            ),
-            _head(_('Off the length, center line to face'), _('level'), _('along top')),
-            _two_ways(
-                _('Hip or valley, ridge {ridge} in: one cheek').format(ridge=ridge), off.hip_valley_at_ridge
-            ),
-            _two_ways(
-                _('Hip between commons {rafter} in: two cheeks').format(rafter=rafter),
-                off.hip_between_commons,
-            ),
-            _two_ways(_('Jack at a hip or valley {hip} in thick').format(hip=thick), off.jack_at_hip),
+            lines.row(hip.plumb_cut),
+            lines.row(hip.level_cut),
+            *_held(held, body, HIP_LESS),
+            lines.row(hip.per_foot),
+            lines.part(hip.per_foot_part),
+            *map(lines.row, (hip.tail_per_foot, hip.backing, hip.drop, hip.valley_heel_out)),
+            _head(_('Off the length, center line to face'), level, along),
+            *map(lines.both, (hip.at_ridge, hip.between_commons, jack.at_hip)),
             _head(_('Cheeks'), _('top edge'), _('top edge'), _('side'), _('blade')),
-            _row(
+            _line(
+                False,
                 _('  from square across'),
                 _('angle'),
                 _('along the {base}').format(base=INCHES.base),
-                _('plumb'),
+                plumb,
                 _('tilt'),
             ),
-            _cheek(_('Hip, valley'), cheek.hip_at_ridge),
-            _cheek(_('Jack'), cheek.jack),
-            _head(_('Between the plumb lines of a cheek'), _('level'), _('along top')),
-            _two_ways(_('Hip, one cheek: short to long point'), cheek.hip_at_ridge.long_to_short_point),
-            _two_ways(
-                _('Hip, two cheeks: point back to each side’s line'), cheek.hip_between_commons.point_to_side
-            ),
-            _two_ways(_('Jack: short to long point'), cheek.jack.long_to_short_point),
+            lines.cheek(_('Hip, valley'), hip.cheek),
+            lines.cheek(_('Jack'), jack.cheek),
+            _head(_('Between the plumb lines of a cheek'), level, along),
+            *map(lines.both, (hip.points, hip.set_back, jack.points)),
             _head(_('Bird’s mouth'), _('height'), _('heel'), _('seat'), _('wood left')),
-            _row(_('  on the center line'), _('plumb'), _('plumb'), _('level'), _('square')),
-            _mouth(_('Dropped hip'), side, dropped_hip(side), hip_mouths(side)[0]),
-            _mouth(_('Valley'), side, valley_notch(side), valley),
-            _head(_('Jacks, on center'), *(f'{text.rational(spacing)} in' for spacing in settings.spacings)),
-            _row(_('Longer by, along top'), *(one.difference for one in differences_of(side))),
+            _line(False, _('  on the center line'), plumb, plumb, level, _('square')),
+            lines.mouth(_('Dropped hip'), settings.hips.name, hip.dropped),
+            lines.mouth(_('Valley'), settings.valleys.name, hip.valley),
+            _head(_('Jacks, on center'), *spacings),
+            lines.row(*jack.differences, name=_('Longer by, along top')),
         ],
         HIP_LINE_REM,
     )
 
 
-def wood_mark(notch: Notch) -> str:
-    """Return what stands beside the wood left over a notch: '', †, ‡, §."""
-    return '' if notch.fault else PASSED[tuple(Mark).index(notch.mark)] + (THIN if notch.thin else '')
-
-
-def thousandths(figure: Figure) -> Figure:
-    """Return a length per foot to thousandths."""
-    assert isinstance(figure.value, Exact)
-    return unit(figure.value)
+def has_marks(of: ValueColumns, it: Members) -> bool:
+    """Return whether a mark stands beside the wood left over a notch of hip or valley."""
+    left = of.hip.dropped.left, of.hip.valley.left
+    return any(one.marks(it) for one in left if one.marks and one.cell(it) is not None)
 
 
 def _laid(rows: list[MemberRow], line: float) -> MemberRows:
@@ -165,49 +160,22 @@ def _laid(rows: list[MemberRow], line: float) -> MemberRows:
     return MemberRows(tuple(rows), line, tuple(rules))
 
 
-def _line(is_head: bool, name: str, cells: tuple[Figure | str | None, ...]) -> MemberRow:
+def _line(is_head: bool, name: str, *cells: str) -> MemberRow:
     assert len(cells) <= COLUMNS == MOST_SPACINGS
-    said = [NOTHING if cell is None else cell if isinstance(cell, str) else cell.text for cell in cells]
-    first, second, third, fourth = (*[''] * (COLUMNS - len(said)), *said)
+    first, second, third, fourth = (*[''] * (COLUMNS - len(cells)), *cells)
     return MemberRow(is_head, name, (first, second, third, fourth))
 
 
 def _head(name: str, *cells: str) -> MemberRow:
-    return _line(True, name, cells)
+    return _line(True, name, *cells)
 
 
-def _row(name: str, *cells: Figure | str | None) -> MemberRow:
-    return _line(False, name, cells)
-
-
-def _two_ways(name: str, measured: TwoWays) -> MemberRow:
-    return _row(name, measured.level, measured.along)
-
-
-def _cheek(name: str, cut: CheekCut) -> MemberRow:
-    held = f'{INCHES.base} & {cut.top_figure_on_12.text}'
-    return _row(name, cut.top_from_square, held, cut.side_plumb, cut.side_blade_tilt)
-
-
-def _mouth(name: str, side: Side, notch: Notch, mouth: Mouth) -> MemberRow:
-    fault = Why.CUT_THROUGH if common_notch(side).fault is Why.CUT_THROUGH else notch.fault
-    if fault or isinstance(mouth.seat, Why):
-        return _row(f'{name}, {mouth.stock}: {_(WHY[fault])}' if fault else name, None)
-    return _row(
-        f'{name}, {mouth.stock}', mouth.height_above_plate, mouth.heel, mouth.seat, _wood_left(notch, mouth)
-    )
-
-
-def _wood_left(notch: Notch, mouth: Mouth) -> str | None:
-    return mouth.stock_left.text + wood_mark(notch) if mouth.stock_left else None
-
-
-def _held(held: Hold, stands_for: str, figures: str, step: str, run: str) -> list[MemberRow]:
+def _held(held: Hold, body: str, less: tuple[str, str]) -> list[MemberRow]:
     """Return how the square is held, and what a step then is where its figures are made less."""
-    body = held.body.text + (stands_for if held.holds == 1 else '')
-    said = _('Square: level along the {body}, plumb along the {tongue}')
-    rows = [_row(said.format(body=body, tongue=held.tongue.text), held.text)]
+    named = _('Square: level along the {body}, plumb along the {tongue}')
+    rows = [_line(False, named.format(body=body, tongue=held.tongue.text), held.text)]
     if held.holds > 1:
-        less = _('halved') if held.holds == 2 else _('divided by {count}').format(count=held.holds)
-        rows.append(_row(f'  {figures} {less}: {step} is {held.run_text} of {run}run'))
+        halved, divided = less
+        said = _(halved if held.holds == 2 else divided)
+        rows.append(_line(False, said.format(number=held.holds, step=held.run_text)))
     return rows

@@ -2,22 +2,108 @@
 
 from __future__ import annotations
 
+from typing import NamedTuple
+
 from layouts.words.say import N_, _
 from tablegen.numbers import text
 from tablegen.numbers.figure import Measure
-from tablegen.tables.pitch_values import PitchValues
+from tablegen.roof.members import Members
+from tablegen.tables.values import ValueColumns, text_of
 
+
+class ColumnWords(NamedTuple):
+    """What a column of a card of all pitches is called, and what it says on both sides."""
+
+    name: str
+    """Where the program tells what is on a card."""
+    head: tuple[str, str, str]
+    said: str
+    """The head as it is read."""
+    meaning: str
+    narrow: tuple[str, ...] = ()
+    """The head where there is little room; none for the same."""
+    narrow_said: str = ''
+    """That head as it is read."""
+
+
+PLUMB = ColumnWords(
+    N_('plumb cut'),
+    (N_('plumb,'), N_('common'), N_('side')),
+    N_('plumb, common side'),
+    N_('plumb cut of commons and jacks, on the side'),
+    (N_('plumb,'), N_('com.'), N_('side')),
+    N_('plumb, com. side'),
+)
+LEVEL = ColumnWords(
+    N_('level cut'),
+    (N_('level,'), N_('common'), N_('side')),
+    N_('level, common side'),
+    N_('their level cut, on the side: the seat'),
+    (N_('level,'), N_('com.'), N_('side')),
+    N_('level, com. side'),
+)
+HIP_PLUMB = ColumnWords(
+    N_('plumb cut of the hip'),
+    (N_('plumb,'), N_('hip'), N_('side')),
+    N_('plumb, hip side'),
+    N_('plumb cut of hip and valley, on the side'),
+)
+COMMON = ColumnWords(
+    N_('common per foot'),
+    (N_('common'), N_('inches'), N_('per ft')),
+    N_('common inches per ft'),
+    N_('a common’s length, along the top edge, in a foot of run'),
+    (N_('com.'), N_('inches'), N_('per ft')),
+    N_('com. inches per ft'),
+)
+HIP = ColumnWords(
+    N_('hip per foot'),
+    (N_('hip'), N_('inches'), N_('per ft')),
+    N_('hip inches per ft'),
+    N_('hip’s or valley’s, in a foot of the common’s run'),
+)
+JACKS = ColumnWords(
+    N_('jacks at {spacing}'),
+    (N_('jacks'), N_('inches'), N_('at {spacing}')),
+    N_('jacks inches'),
+    N_('each longer than the last, along the top edge, so far apart on center'),
+)
+CHEEK = ColumnWords(
+    N_('cheek of jacks'),
+    (N_('cheek,'), N_('jack'), N_('top')),
+    N_('cheek, jack top'),
+    N_('across the jack’s top edge'),
+)
+HIP_CHEEK = ColumnWords(
+    N_('cheek of the hip'),
+    (N_('cheek,'), N_('hip'), N_('top')),
+    N_('cheek, hip top'),
+    N_('across the hip’s top edge, left square'),
+)
+BACKING = ColumnWords(
+    N_('backing'),
+    (N_('back-'), N_('ing'), N_('tilt')),
+    N_('backing tilt'),
+    N_('the blade’s tilt for each side of a hip’s top'),
+)
+DROP = ColumnWords(
+    N_('drop of the hip'),
+    (N_('hip'), N_('drop'), N_('inches')),
+    N_('hip drop inches'),
+    N_('plumb, for a hip {hip} in thick, its top left square'),
+)
 CAUTION = N_('Geometry, not strength: code and a licensed designer decide.')
-ALL_PITCHES = N_('Degrees: from square across')
+ALL_PITCHES = (N_('Degrees'), N_('from square across'))
 USE = N_('How to use it')
+GRID_HEAD = (N_('ft'), N_('in'))
 RUN_HEAD = (N_('run'), N_('ft'))
 ODD_HEAD = (N_('run'), N_('in'))
 TABLES = {
     'common': (N_('Common rafter'), N_('along the top edge, plate line to ridge center line')),
     'hip-valley': (N_('Hip or valley'), N_('along the top edge, corner of the plates to ridge center line')),
 }
-BY_FOOT = N_('Lengths by the foot of run: plate line to ridge center line')
-TO_ADD = N_('Odd inches of run, to add')
+BY_FOOT = (N_('Lengths by the foot of run'), N_('plate line to ridge center line'))
+TO_ADD = (N_('Odd inches of run, to add'), '')
 RUN_COLUMNS = {'common': N_('common'), 'hip-valley': N_('hip, valley'), 'rise': N_('rise')}
 
 STEPS = (
@@ -53,17 +139,18 @@ def run_head(table: str, measure: Measure) -> tuple[str, str]:
     return (name, _('inches')) if measure.style == text.INCHES else ('', name)
 
 
-def values_lines(values: PitchValues) -> tuple[str, str]:
+def values_lines(of: ValueColumns, it: Members) -> tuple[str, str]:
     """Return the cuts of one pitch in a line, and in a shorter one."""
-    figures = {
-        'plumb': values.plumb_cut.text,
-        'hip_plumb': values.hip_plumb_cut.text,
-        'cheek': values.jack_cheek.text,
-        'hip_cheek': values.hip_cheek.text,
-        'tilt': values.backing_bevel.text,
-        'common': values.common_per_foot.text,
-        'hip': values.hip_per_foot.text,
+    columns = {
+        'plumb': of.common.plumb_cut,
+        'hip_plumb': of.hip.plumb_cut,
+        'cheek': of.jack.cheek.top,
+        'hip_cheek': of.hip.cheek.top,
+        'tilt': of.hip.backing,
+        'common': of.common.per_foot,
+        'hip': of.hip.per_foot,
     }
+    figures = {name: text_of(column, it) for name, column in columns.items()}
     full = _(
         'From square, on the side: plumb cut {plumb}, hip {hip_plumb}; on the top edge: cheek of jacks {cheek}, hip '
         '{hip_cheek}. Backing: tilt {tilt}. Per foot of run {common} in, hip {hip} in.'

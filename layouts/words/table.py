@@ -33,6 +33,7 @@ MESSAGES = {
     'table.hips': N_('Hips and valleys'),
     'table.drop_plumb': N_('Drops, plumb'),
     'table.drop_square': N_('Drops, square to the edge'),
+    'table.values': N_('What every pitch has but once'),
     'table.jack_lengths': N_('Jacks by their number from the corner'),
     'table.jacks': N_('Jacks: differences and deductions'),
     'table.cheeks': N_('Cheek cuts, blade at 45°'),
