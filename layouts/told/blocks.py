@@ -8,7 +8,7 @@ from textwrap import wrap
 from layouts.told.columns import LEFT, MIXED, RIGHT, columns
 from layouts.told.walk import WIDTH, capital, told, wrapped
 from layouts.words.caution import called_text
-from layouts.words.say import _
+from layouts.words.say import N_, _
 from tablegen.numbers.exact import Exact, sign
 from tablegen.numbers.figure import INCH, Figure, decimal_figure, rounding_left
 from tablegen.numbers.units import INCHES
@@ -21,6 +21,15 @@ from tablegen.roof.names import Why
 from tablegen.roof.ridge import Ridge
 from tablegen.roof.seat import Mouth
 
+LENGTHS_RUN = N_(
+    'Lengths run along the top edge. Off: what comes off them, along, or off the run, level. Rounded: the measure '
+    'less the exact length, in inches; a half goes up.'
+)
+CHEEKS_ARE = N_(
+    'Cheeks: on top, degrees from the line square across it, and the square held body & tongue, marked along the '
+    'body; on the side, the plumb cut from square across, and the tilt of the blade from square.'
+)
+DEFERS = N_('Geometry is not strength: local code and a licensed designer decide.')
 ROUNDING_PLACES = 4
 """Decimals of an inch beside a rounded length."""
 Block = list[str]
@@ -45,27 +54,6 @@ def in_inches(figure: Figure) -> str:
 def or_none(value: Figure | Why | None) -> str:
     """Return a length as it is measured; that there is none where one is missing."""
     return value.text if isinstance(value, Figure) else _('none')
-
-
-def lengths_runs() -> str:
-    """Return how the lengths of a short answer are meant."""
-    return _(
-        'Lengths run along the top edge. Off: what comes off them, along, or off the run, level. Rounded: the measure '
-        'less the exact length, in inches; a half goes up.'
-    )
-
-
-def cheeks_are() -> str:
-    """Return how its cheeks are meant."""
-    return _(
-        'Cheeks: on top, degrees from the line square across it, and the square held body & tongue, marked along the '
-        'body; on the side, the plumb cut from square across, and the tilt of the blade from square.'
-    )
-
-
-def defers() -> str:
-    """Return who decides."""
-    return _('Geometry is not strength: local code and a licensed designer decide.')
 
 
 def lengths_block(named: Iterable[tuple[str, Figure | Why]]) -> Block:

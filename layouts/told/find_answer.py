@@ -7,7 +7,8 @@ from dataclasses import fields
 from fractions import Fraction
 
 from layouts.told import dialect
-from layouts.told.blocks import cautions_block, defers, joined
+from layouts.told.blocks import DEFERS as NOT_STRENGTH
+from layouts.told.blocks import cautions_block, joined
 from layouts.told.find_short import short_text
 from layouts.told.objects import as_data, json_text, values_of
 from layouts.told.walk import capital, lines_of
@@ -43,7 +44,7 @@ def find_text(ask: RoofQuestion, everything: bool, picked: Sequence[str]) -> str
     if not everything and not picked:
         return short_text(head, found, ', '.join(SHOWN))
     groups = [list(lines_of(one, capital(label(name)))) for name, one in _groups(found, picked)]
-    return joined([[head], *groups, cautions_block(found.caution), [defers()]])
+    return joined([[head], *groups, cautions_block(found.caution), [_(NOT_STRENGTH)]])
 
 
 def find_json(ask: RoofQuestion, picked: Sequence[str]) -> str:

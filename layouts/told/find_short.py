@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 from layouts.told.blocks import (
+    CHEEKS_ARE,
+    DEFERS,
+    LENGTHS_RUN,
     Block,
     cautions_block,
-    cheeks_are,
     cheeks_block,
     cuts_block,
-    defers,
     differences,
     in_inches,
     joined,
     lengths_block,
-    lengths_runs,
     mouths_block,
     paragraph,
     ridge_block,
@@ -45,10 +45,10 @@ def short_text(head: str, found: Answer, names: str) -> str:
             blocks, more = _many_sides(found), _('More: --all.')
         case ShedRoof():
             blocks, more = _shed(found), _('More: --all, or --show.')
-    legend = [lengths_runs()] if isinstance(found, ShedRoof) else [lengths_runs(), cheeks_are()]
+    legend = [_(LENGTHS_RUN)] if isinstance(found, ShedRoof) else [_(LENGTHS_RUN), _(CHEEKS_ARE)]
     ends = [cautions_block(found.caution), paragraph(*legend)]
     last = paragraph(more.format(names=names))
-    said = [[defers()], last] if isinstance(found, RegularRoof) else [[defers(), *last]]
+    said = [[_(DEFERS)], last] if isinstance(found, RegularRoof) else [[_(DEFERS), *last]]
     return joined([[head], *blocks, *ends, *said])
 
 

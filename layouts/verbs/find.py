@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import argparse
+from collections.abc import Callable
 from dataclasses import replace
 from fractions import Fraction
-from typing import TextIO, TypeVar
+from typing import Any, TextIO
 
 from layouts.told.find_answer import find_json, find_text
 from layouts.verbs import options
@@ -14,7 +15,6 @@ from layouts.verbs.options import FORMATS, Subparsers
 from layouts.words.say import N_, _
 from tablegen.errors import BookError
 from tablegen.geometry.pitch import Pitch
-from tablegen.numbers.units import Stock
 from tablegen.roof.names import Against
 from tablegen.roof.question import SQUARE_DEGREES, Kind, ManySided, Regular, RoofQuestion, Shed, TwoPitches
 from tablegen.settings import Settings
@@ -40,8 +40,19 @@ EXAMPLES = (
     'rafterbook find 8 "10 ft" --format json',
 )
 
-Usual = TypeVar('Usual')
-"""What stands where an option says nothing: a size, a length, or None for that of another board."""
+BOARDS: dict[str, tuple[str, Callable[[str, str], Any]]] = {
+    'stock': ('stock', stock),
+    'hip_stock': ('hip_stock', stock),
+    'valley_stock': ('valley_stock', stock),
+    'seat': ('seat_in', length),
+    'overhang': ('overhang_in', length),
+    'plate_length': ('plate_length_in', length),
+    'ridge_thickness': ('ridge_in', options.thickness),
+    'hip_thickness': ('hip_in', options.thickness),
+    'valley_thickness': ('valley_in', options.thickness),
+    'rafter_thickness': ('rafter_in', options.thickness),
+}
+"""What of the question an option says, and how it is read."""
 
 
 def add(subparsers: Subparsers) -> None:
@@ -95,31 +106,10 @@ def _kind(args: argparse.Namespace, own: Pitch) -> Kind:
 
 
 def _with_boards(args: argparse.Namespace, ask: RoofQuestion) -> RoofQuestion:
-    """Return the question with what is usual in a book where nothing is said."""
-    usual = Settings()
-
-    def size(value: str | None, option: str, otherwise: Usual) -> Stock | Usual:
-        return otherwise if value is None else stock(value, option)
-
-    def thick(part: str, otherwise: Usual) -> Fraction | Usual:
-        value, option = getattr(args, f'{part}_thickness'), f'--{part}-thickness'
-        if value is None:
-            return otherwise
-        return options.thickness(value, option)
-
-    def level(value: str | None, option: str, otherwise: Usual) -> Fraction | Usual:
-        return otherwise if value is None else length(value, option)
-
-    return replace(
-        ask,
-        stock=size(args.stock, '--stock', usual.rafters),
-        hip_stock=size(args.hip_stock, '--hip-stock', None),
-        valley_stock=size(args.valley_stock, '--valley-stock', None),
-        seat_in=level(args.seat, '--seat', usual.seat),
-        overhang_in=level(args.overhang, '--overhang', min(ask.overhang_in, ask.run_in)),
-        plate_length_in=level(args.plate_length, '--plate-length', None),
-        ridge_in=thick('ridge', usual.ridge_thickness),
-        hip_in=thick('hip', usual.hip_thickness),
-        valley_in=thick('valley', None),
-        rafter_in=thick('rafter', usual.rafter_thickness),
-    )
+    """Return the question with the boards that are given, and what is usual where nothing is said."""
+    given = {
+        field: read(written, f'--{name.replace("_", "-")}')
+        for name, (field, read) in BOARDS.items()
+        if (written := getattr(args, name)) is not None
+    }
+    return replace(ask, **{'overhang_in': min(ask.overhang_in, ask.run_in)} | given)
