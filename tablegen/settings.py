@@ -6,7 +6,6 @@ import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
 from fractions import Fraction
-from importlib.resources import files
 from typing import Any
 
 from tablegen.errors import BookError, SettingsFaults, each_of, meant
@@ -86,11 +85,6 @@ class Settings:
 
 
 Reader = Callable[[object, str, Settings], Settings]
-
-
-def starter() -> str:
-    """Return the commented settings file that says what the defaults say."""
-    return files('tablegen').joinpath('starter.toml').read_text('utf-8')
 
 
 def read_settings(written: str, source: str) -> Settings:

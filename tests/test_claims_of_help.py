@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import re
-from importlib.resources import files
 
 import pytest
 from asking import ask
 from claimed import claims, strange
+
+from layouts.words.starter import starter
 
 VERBS = ('make', 'card', 'settings', 'find', 'pitch', 'diagonal', 'brace', 'data', 'check')
 CHECKS = ('length', 'square', 'steps', 'corner', 'turn-over')
@@ -25,7 +26,7 @@ def help_of(words: tuple[str, ...]) -> str:
 
 def comments() -> str:
     """Return the comments of the starter settings, each with the key that it explains."""
-    lines = files('tablegen').joinpath('starter.toml').read_text('utf-8').splitlines()
+    lines = starter().splitlines()
     commented = [line.partition('#') for line in lines if '#' in line]
     return '\n'.join(f'{before.partition("=")[0]} {said}'.strip() for before, _, said in commented)
 

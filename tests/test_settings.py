@@ -10,10 +10,11 @@ from refused import refused
 from strategies import parts, styles
 
 from layouts.words.error import error_lines
+from layouts.words.starter import starter
 from tablegen import settings as module
 from tablegen.errors import BookError, SettingsFaults
 from tablegen.numbers.figure import Measure
-from tablegen.settings import Runs, Settings, read_settings, smallest_part, starter
+from tablegen.settings import Runs, Settings, read_settings, smallest_part
 
 LENGTH = 'a length such as 4 ft, 4\' 7 1/2", 55.5 in, 55 1/2 (inches), 1.4 m or 1400 mm'
 NO_PART = 'is not a part of an inch that a tape shows; allowed: 1/2, 1/4, 1/8, 1/16, 1/32, 1/64'

@@ -10,8 +10,9 @@ from asking import ask
 
 from layouts.verbs.settings_file import settings_from
 from layouts.words.error import error_lines
+from layouts.words.starter import starter
 from tablegen.errors import BookError
-from tablegen.settings import Settings, starter
+from tablegen.settings import Settings, read_settings
 
 START = 'next: rafterbook settings > my-book.toml makes one to start from'
 KEYS = (
@@ -29,6 +30,14 @@ def refused(path) -> list[str]:
 
 def test_it_prints_the_starter_file():
     assert ask('settings') == (0, starter(), '')
+
+
+def test_its_remarks_are_said_in_the_reader_s_language(monkeypatch):
+    monkeypatch.setattr('layouts.words.starter._', str.upper)
+
+    assert '# OF ITS WORDS: EN, OR A LANGUAGE THAT HAS BEEN ADDED\n' in starter()
+    assert read_settings(starter(), '') == Settings()
+    assert max(map(len, starter().splitlines())) <= 114
 
 
 def test_what_it_prints_says_what_silence_says(tmp_path):

@@ -10,7 +10,7 @@ from asking import ask
 from printed_words import told
 
 from layouts.verbs import VERBS
-from tablegen.settings import starter
+from layouts.words.starter import starter
 
 OTHERS = {
     'lean-to': 'shed', 'projection': 'overhang', 'projections': 'overhang', 'side cut': 'cheek', 'side cuts': 'cheek',

@@ -7,7 +7,7 @@ from typing import TextIO
 
 from layouts.verbs.options import Subparsers, add_verb
 from layouts.words.say import _
-from tablegen.settings import starter
+from layouts.words.starter import starter
 
 
 def add(subparsers: Subparsers) -> None:
