@@ -1,4 +1,4 @@
-"""Breaks fifty names one at a time and says how many a test catches. Run on demand; it is not part of the suite.
+"""Breaks names one at a time and says how many a test catches. Run on demand; it is not part of the suite.
 
     python tests/break_names.py              every breakage of tests/breakages.toml
     python tests/break_names.py 3 17         some of them, by number
