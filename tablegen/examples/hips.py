@@ -12,8 +12,7 @@ from tablegen.numbers.figure import Figure
 from tablegen.roof.framing import Plane, hip, valley
 from tablegen.roof.member import Deduction, End, Member, Stop, inches_of, known
 from tablegen.roof.names import Why
-from tablegen.roof.planes import backing_of, drop_of
-from tablegen.roof.seat import Mouth, common_mouth, common_notch, hip_mouths, valley_mouth
+from tablegen.roof.seat import Mouth, common_mouth, hip_mouths, valley_mouth
 from tablegen.settings import Settings
 from tablegen.tables.seat_hips import key_of
 
@@ -29,12 +28,12 @@ def store_hip(settings: Settings) -> HipExample | None:
     if read is None:
         return None
     dropped, backed = hip_mouths(plane.side)
-    commons, drop, bevel = common_mouth(plane.side), drop_of(plane.side).plumb, backing_of(plane.side).bevel
+    commons, drop, bevel = common_mouth(plane.side), plane.members.drop.plumb, plane.members.backing.bevel
     ends = _ridge_ends(plane)
     stands = {
         'length': read[0].sources,
         'whole': read[1].sources,
-        'height': () if common_notch(plane.side).fault else height_stands(commons, book),
+        'height': () if plane.members.mouth.fault else height_stands(commons, book),
         'between': _off_stands(between.deductions[0], book),
         'between_sides': _side_stands(between.head, book),
         'tail_sides': _side_stands(member.tail, book),
@@ -95,7 +94,7 @@ def wing_valley(settings: Settings) -> ValleyExample | None:
 
 def _ridge_ends(plane: Plane) -> tuple[RidgeEnd, RidgeEnd]:
     """Return the ridge's end with hips on the ridge, and between commons."""
-    ends, thick, at = plane.off.end_common, plane.side.boards.ridge_in, plane.side.at
+    ends, thick, at = plane.members.shortening.end_common, plane.side.boards.ridge_in, plane.side.at
     assert ends  # the corner is square
 
     def over(past: Figure) -> Figure:

@@ -13,7 +13,6 @@ from tablegen.geometry import common
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import decimal_figure, length_figure
 from tablegen.roof.framing import Plane, hip_jack
-from tablegen.roof.jacks import differences_of
 from tablegen.roof.member import Line, Member, inches_of
 from tablegen.settings import Settings
 
@@ -31,9 +30,9 @@ def hip_jacks(settings: Settings) -> JackExample | None:
     members = _standing(plane, settings.spacings[place])
     if not members:
         return None
-    last, points = next(reversed(members.items())), plane.cheek.jack.long_to_short_point.along
-    difference = differences_of(plane.side)[place].difference
-    off, cut, pitch = last[1].deductions[0], plane.cheek.jack, book.pitch
+    last, points = next(reversed(members.items())), plane.members.cheek.jack.long_to_short_point.along
+    difference = plane.members.differences[place].difference
+    off, cut, pitch = last[1].deductions[0], plane.members.cheek.jack, book.pitch
     in_one = inches_of(difference)
     stands = {
         'off': book.stands(

@@ -11,18 +11,14 @@ from fractions import Fraction
 from tablegen.geometry import common as commons
 from tablegen.geometry import corner, shortening
 from tablegen.geometry import tail as tails
-from tablegen.geometry.stepping import common_hold, hip_hold
 from tablegen.numbers.exact import Exact, exact
 from tablegen.numbers.figure import Measure, length_figure, length_rounded_up
 from tablegen.roof.cautions import Caution, pitch_cautions
-from tablegen.roof.cheeks import Cheeks, OneCheek, TwoCheeks, cheeks_of
+from tablegen.roof.cheeks import OneCheek, TwoCheeks
 from tablegen.roof.figures import TwoWays
-from tablegen.roof.lengths import common_cut, hip_cut
 from tablegen.roof.member import Deduction, End, Kind, Line, Mark, Member, Stop, inches_of
-from tablegen.roof.names import Why
-from tablegen.roof.seat import Mouth, common_mouth, common_notch, dropped_hip, hip_mouths, valley_mouth
-from tablegen.roof.seat import valley as valley_notch
-from tablegen.roof.shortening import Shortening, shortening_of
+from tablegen.roof.members import Members
+from tablegen.roof.seat import Mouth, common_mouth, hip_mouths, valley_mouth
 from tablegen.roof.side import Side
 
 FREE = End()
@@ -31,25 +27,23 @@ FREE = End()
 
 @dataclass(frozen=True, slots=True)
 class Plane:
-    """What the members of one roof plane have in common."""
+    """A roof plane whose members are to be made boards."""
 
-    side: Side
+    members: Members
+    """What they have whatever the run."""
     run_in: Fraction
     """Level, of its commons, plate line to ridge center line (of a shed: to the wall)."""
     measure: Measure
     """How lengths of boards are read."""
-    off: Shortening
-    cheek: Cheeks
 
-
-def plane(side: Side, run_in: Fraction, measure: Measure) -> Plane:
-    """Return a plane whose commons have a run."""
-    return Plane(side, run_in, measure, shortening_of(side), cheeks_of(side))
+    @property
+    def side(self) -> Side:
+        return self.members.side
 
 
 def common(name: str, of: Plane) -> Member:
     """Return a common rafter, cut square to the ridge."""
-    off = _off(Stop.RIDGE, of.side.boards.ridge_in, of.off.common_at_ridge)
+    off = _off(Stop.RIDGE, of.side.boards.ridge_in, of.members.shortening.common_at_ridge)
     return _member(name, Kind.COMMON, of, of.run_in, End(off))
 
 
@@ -61,26 +55,26 @@ def shed_rafter(name: str, of: Plane, ledger_in: Fraction) -> Member:
 
 def hip_jack(name: str, of: Plane, run_in: Fraction) -> Member:
     """Return a hip jack whose run to the hip's center line is given."""
-    off = _off(Stop.HIP, of.side.boards.hip_in, of.off.jack_at_hip)
-    return _member(name, Kind.HIP_JACK, of, run_in, _cut(of, of.cheek.jack, off))
+    off = _off(Stop.HIP, of.side.boards.hip_in, of.members.shortening.jack_at_hip)
+    return _member(name, Kind.HIP_JACK, of, run_in, _cut(of, of.members.cheek.jack, off))
 
 
 def hip(name: str, of: Plane, stop: Stop = Stop.RIDGE) -> Member:
     """Return a hip left square and dropped: one cheek at a ridge, two between commons."""
     if stop == Stop.COMMONS:
-        off = _off(stop, of.side.boards.rafter_in, of.off.hip_between_commons)
-        head = _cut(of, of.cheek.hip_between_commons, off)
+        off = _off(stop, of.side.boards.rafter_in, of.members.shortening.hip_between_commons)
+        head = _cut(of, of.members.cheek.hip_between_commons, off)
     else:
-        off = _off(stop, of.side.boards.ridge_in, of.off.hip_valley_at_ridge)
-        head = _cut(of, of.cheek.hip_at_ridge, off)
-    return _member(name, Kind.HIP, of, of.run_in, head, _cut(of, of.cheek.hip_tail))
+        off = _off(stop, of.side.boards.ridge_in, of.members.shortening.hip_valley_at_ridge)
+        head = _cut(of, of.members.cheek.hip_at_ridge, off)
+    return _member(name, Kind.HIP, of, of.run_in, head, _cut(of, of.members.cheek.hip_tail))
 
 
 def valley(name: str, of: Plane) -> Member:
     """Return a valley, which is not dropped, in the corner of two ridges of one height and thickness."""
-    off = _off(Stop.RIDGES, of.side.boards.ridge_in, of.off.valley_between_ridges)
-    head = _cut(of, of.cheek.valley_between_ridges, off)
-    tail = replace(_cut(of, of.cheek.valley_tail), hollow=True)
+    off = _off(Stop.RIDGES, of.side.boards.ridge_in, of.members.shortening.valley_between_ridges)
+    head = _cut(of, of.members.cheek.valley_between_ridges, off)
+    tail = replace(_cut(of, of.members.cheek.valley_tail), hollow=True)
     return _member(name, Kind.VALLEY, of, of.run_in, head, tail)
 
 
@@ -99,7 +93,7 @@ def _cut(of: Plane, cut: OneCheek | TwoCheeks, off: Deduction | None = None) -> 
 def _member(name: str, kind: Kind, of: Plane, run_in: Fraction, head: End, tail: End = FREE) -> Member:
     side, boards, in_corner = of.side, of.side.boards, kind.in_corner
     slope = side.at.hip_slope if in_corner else side.slope
-    mouth, called = _mouth(kind, of)
+    cuts, (mouth, called) = of.members.cut, _mouth(kind, of)
     marks = sorted(_places(of, kind, run_in, head, tail, mouth).items(), key=lambda one: one[1])
     cut = [at for line, at in marks if line != Line.CENTER]
     stock = {Kind.HIP: boards.hips, Kind.VALLEY: boards.valleys}.get(kind, boards.stock)
@@ -114,8 +108,8 @@ def _member(name: str, kind: Kind, of: Plane, run_in: Fraction, head: End, tail:
         thickness_in=thick.get(kind, boards.rafter_in),
         run_in=run_in,
         overhang_in=side.overhang_in,
-        cut=hip_cut(side) if in_corner else common_cut(side),
-        hold=hip_hold(side.at) if in_corner else common_hold(slope),
+        cut=cuts.hip_valley if in_corner else cuts.common,
+        hold=of.members.hip_hold if in_corner else of.members.common_hold,
         head=head,
         tail=tail,
         mouth=mouth,
@@ -131,19 +125,14 @@ def _mouth(kind: Kind, of: Plane) -> tuple[Mouth | None, tuple[Caution, ...]]:
 
     Deep stock on a flat roof would be notched up to the ridge.
     """
-    side = of.side
+    members, side = of.members, of.side
     if not kind.in_corner:
-        notch, mouth = common_notch(side), common_mouth(side)
+        notch, mouth = members.mouth, common_mouth(side)
     elif kind == Kind.HIP:
-        notch, mouth = dropped_hip(side), hip_mouths(side)[0]
+        notch, mouth = members.dropped_mouth, hip_mouths(side)[0]
     else:
-        notch, mouth = valley_notch(side), valley_mouth(side)
-    cut_through = common_notch(side).fault is Why.CUT_THROUGH  # nothing stands on such a roof
-    if (
-        notch.fault
-        or cut_through
-        or (kind.in_corner and 2 * notch.seat_in > corner.hip_run(of.run_in, side.at))
-    ):
+        notch, mouth = members.valley_mouth, valley_mouth(side)
+    if members.fault(notch) or (kind.in_corner and 2 * notch.seat_in > corner.hip_run(of.run_in, side.at)):
         return None, ()
     return mouth, notch.cautions(side.overhang_in)
 
