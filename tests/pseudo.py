@@ -22,7 +22,8 @@ NAME = 'xx'
 LONGER = 0.35
 KEPT = re.compile(r'(<[^>]*>|&\w+;|%\(\w+\)s|%%|\{[^}]*\})')
 """Markup, and places for values."""
-ACCENTED = str.maketrans('ACDEGHIJKLNORSTUWYZacdeghijklnorstuwyz', 'ÁĆĎÉĞĤÍĴĶĹŃÓŔŚŤÚŴÝŹáćďéğĥíĵķĺńóŕśťúŵýź')
+ACCENTED = str.maketrans('AEIOUaeiouy', 'ĄĘĮØŲáéíóúý')
+"""No letter higher than an English one, lest a line reach into the one above."""
 TAIL = 'éáóíú'
 WORD = re.compile(r'[A-Za-z](?:[A-Za-z’\'-]*[A-Za-z])?')
 KEYWORDS = {'_': None, 'N_': None, 'n_': (1, 2), 'gettext': None, 'ngettext': (1, 2)}

@@ -26,10 +26,8 @@ KEPT = {
     'pdf/typeset.py: Creating layout - Page': 'what a library says',
 }
 """Words that are not said through a catalogue, each with its reason."""
-OWED = {
-    'cards/all_pitches.py', 'cards/columns.py', 'cards/one_pitch.py', 'pages/member_rows.py', 'verbs/data.py',
-}  # fmt: skip
-OWED_TEMPLATES = {'hip_values.html', 'values.html'}
+OWED = {'cards/all_pitches.py', 'cards/columns.py', 'cards/one_pitch.py'}
+OWED_TEMPLATES = {'hip_values.html', 'step_off.html', 'true_square.html', 'values.html'}
 """Not yet said through the catalogue."""
 LETTERS = re.compile(r'[^\W\d_]{2,}')
 

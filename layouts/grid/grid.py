@@ -10,6 +10,7 @@ from markupsafe import Markup
 from layouts.drawings import svg
 from layouts.grid.fitting import Fit, Look, Widest, is_length, plain
 from layouts.grid.table_columns import Column, Columns
+from layouts.paper.longer import size_in
 from layouts.paper.trim import DIGIT_EM, FIGURE_SPACE, FRACTION_OF_WHOLE, SPACE_EM, Trim
 from tablegen.numbers.figure import Figure
 
@@ -19,6 +20,8 @@ GROUP_SHIFT = 1.0
 """How much further a rule between groups of columns keeps from the figures right of it."""
 BASELINE_SHIFT_EM = 0.388
 """Half of ascent less descent of Open Sans: how far lines of one height set their baselines apart, per em."""
+HEAD_GAP = 1.2
+"""Between two heads at least, in units."""
 PLAIN_SHIFT = 2.6
 """How far decimals keep from the fractions of the column before, in units."""
 
@@ -75,7 +78,8 @@ def grid(
         in_group   columns between rules down the page; 0 for none
     """
     column, tab = laid.stop()
-    left, head_size = laid.label - column, head_size or laid.size  # labels stand before the first tab stop
+    left = laid.label - column  # labels stand before the first tab stop
+    head_size = _head_size(laid, over, heads, in_group, head_size or laid.size)
     shift = _pushed(PLAIN_SHIFT / laid.size, laid.look) if laid.wide.digits else ''
     columns = [_texts(one, laid.wide, shift) for one in table.columns]
     indent, head_indent = (_pushed(-left / size, laid.look) for size in (laid.size, head_size))
@@ -103,6 +107,16 @@ def grid(
         _rem(row_units),
         _rules(len(table.labels) * row_units, [row * row_units for row in after], downs, laid.trim),
     )
+
+
+def _head_size(laid: Fit, over: Sequence[str], heads: Sequence[str], in_group: int, size: float) -> float:
+    """Return the size of heads, in units: as small as a head needs that would push all after it a stop on."""
+    column, _tab = laid.stop()
+    corner, spanned = min(laid.label, column), len(over) < len(heads)
+    above = column * (in_group or (laid.columns if spanned else 1))
+    rooms = [corner if place == 0 else above for place in range(len(over))]
+    rooms += [column if place else corner for place in range(len(heads))]
+    return size_in([*over, *heads], [room - HEAD_GAP for room in rooms], size, 'bold')
 
 
 def padded(figure: Figure, digits: int, feet: int) -> str:

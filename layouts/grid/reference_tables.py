@@ -14,7 +14,8 @@ from layouts.grid.table_columns import Columns, columns_of
 from layouts.paper.page import Draft, Index, Tab
 from layouts.paper.trim import FIGURE_SPACE, Trim
 from layouts.words.datum import datum_of
-from layouts.words.say import say
+from layouts.words.lists import capital
+from layouts.words.say import SOURCE, language, say, source
 from tablegen.messages import message
 from tablegen.tables.table import Row, Table
 
@@ -44,6 +45,8 @@ class TablePage:
     """One page of reference tables."""
 
     sections: tuple[TableSection, ...]
+    width: float
+    """Of its text, in rem."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,17 +74,18 @@ def table_drafts(tables: Sequence[Table[Any]], trim: Trim, tab: Tab, head: str) 
         else:
             pages.append([piece])
             used = piece.units
-    return [_draft(page, tab, head) for page in pages]
+    return [_draft(page, trim, tab, head) for page in pages]
 
 
-def _draft(pieces: Sequence[Piece], tab: Tab, head: str) -> Draft:
+def _draft(pieces: Sequence[Piece], trim: Trim, tab: Tab, head: str) -> Draft:
     def make(index: Index) -> TablePage:
         made = [piece.make() for piece in pieces]
         ends = [one.table != next_one.table for one, next_one in pairwise(pieces)]  # said once a table
         return TablePage(
             tuple(
                 one if end else replace(one, notes=()) for one, end in zip(made, [*ends, True], strict=True)
-            )
+            ),
+            trim.text_width / 10,
         )
 
     keys = tuple(f'table-{piece.table}' for piece in pieces if piece.first)
@@ -95,44 +99,48 @@ def cell_key(table: str, row: str, place: int) -> str:
 
 
 def _pieces(table: Table[Any], trim: Trim) -> list[Piece]:
-    told, line = tuple(map(say, table.notes)), datum_of(table, table.columns)
+    """Return the pieces of a table: what stands on which page is planned by the English, in whatever language it is said."""
     rows = tuple(table.rows())
-    made, corner = columns_of(table, rows), _corner(table)
-    span = say(table.needs.span) if table.needs.span else ''
-    parts = _column_parts(made, table.needs.cuts, corner, trim)
-    around = HEAD_UNITS + sum(_lines(words) * LINE_UNITS + 2 for words in (line, *told))
+    with source():
+        around = HEAD_UNITS + sum(_lines(words) * LINE_UNITS + 2 for words in _small_print(table))
+        planned, corner = columns_of(table, rows), _corner(table)
+        parts = _column_parts(planned, table.needs.cuts, corner, trim)
+    made = planned if language() == SOURCE else columns_of(table, rows)
     room = trim.text_height - around
-    pages = -(-len(made.labels) // int(room // LEAST_ROW_UNITS))
-    step = -(-len(made.labels) // pages)
+    pages = -(-len(planned.labels) // int(room // LEAST_ROW_UNITS))
+    step = -(-len(planned.labels) // pages)
     row_units = min(trim.row_units, room / step)
     firsts = [0, *accumulate(len(part.columns) for part in parts)]
     cuts = [
         (start, first, part)
-        for start in range(0, len(made.labels), step)
+        for start in range(0, len(planned.labels), step)
         for first, part in zip(firsts, parts, strict=False)
     ]
     found = []
     for place, (start, first, part) in enumerate(cuts):
-        title = _title(table, place, len(cuts))
-        mine = _rows(part, start, step)
         rules = _rules(table, rows[start : start + step])
+        mine = _rows(Columns(made.labels, made.columns[first : first + len(part.columns)]), start, step)
 
         def make(
-            title: str = title, part: Columns = part, mine: Columns = mine, rules: list[int] = rules
+            place: int = place, part: Columns = part, mine: Columns = mine, rules: list[int] = rules
         ) -> TableSection:
-            laid = _fitted(part, corner, trim)
-            lines = two_lines([one.head for one in mine.columns], corner, span, laid.stop()[0])
+            laid, span = _fitted(part, corner, trim), say(table.needs.span) if table.needs.span else ''
+            lines = two_lines([one.head for one in mine.columns], _corner(table), span, laid.stop()[0])
             page = grid(mine, laid, *lines, rules, row_units, HEAD_SIZE)
-            return TableSection(title, line[0].upper() + line[1:], page, told)
+            line, *notes = _small_print(table)
+            return TableSection(_title(table, place, len(cuts)), capital(line), page, tuple(notes))
 
-        units = around + len(mine.labels) * row_units
+        labels = [label.replace(FIGURE_SPACE, '').strip() for label in part.labels[start : start + step]]
         names = tuple(
-            cell_key(table.key, label.replace(FIGURE_SPACE, '').strip(), first + nth)
-            for label in mine.labels
-            for nth in range(len(mine.columns))
+            cell_key(table.key, label, first + nth) for label in labels for nth in range(len(part.columns))
         )
-        found.append(Piece(table.key, not place, units, names, make))
+        found.append(Piece(table.key, not place, around + len(labels) * row_units, names, make))
     return found
+
+
+def _small_print(table: Table[Any]) -> tuple[str, ...]:
+    """Return from where to where a table is measured, and its notes."""
+    return datum_of(table, table.columns), *map(say, table.notes)
 
 
 def _column_parts(made: Columns, whole_cuts: Sequence[int], corner: str, trim: Trim) -> list[Columns]:

@@ -6,24 +6,18 @@ import re
 from collections.abc import Iterable, Sequence
 from functools import cache
 from importlib.resources import files
-from math import sqrt
 
 from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
+from layouts.html.member_cells import ENDS, cell_beside, name_beside
+from layouts.paper.longer import SIZES, fitted, size_for
 from layouts.paper.page import Page
 from layouts.paper.trim import Trim
-from layouts.paper.typeface import advance_em, check_letters, font_address
+from layouts.paper.typeface import check_letters, font_address
 from layouts.words import say
 from layouts.words.caution import caution_text
 from tablegen.numbers.units import INCHES
-
-SIZES = range(100, 78, -2)
-"""Percent of its size in English in which a page may be set; in the last, words are still of 6.7 points, notes of 5.4."""
-
-
-CUTS = {'text': (86, 500), 'bold': (80, 720), 'heavy': (76, 800)}
-"""Width and weight of each cut of the typeface."""
 
 
 @cache
@@ -41,22 +35,14 @@ def environment() -> Environment:
     made.install_gettext_callables(say._, say.n_, newstyle=True)  # type: ignore[attr-defined]  # of the extension
     made.globals['base'] = INCHES.base
     made.filters |= {'kept': kept, 'fitted': fitted, 'caution': caution_text}
+    made.filters |= {'name_beside': name_beside, 'cell_beside': cell_beside}
+    made.globals['ends'] = ENDS
     return made
 
 
 def kept(words: str, after: str = '') -> Markup:
     """Return words that stay in one line, lest a number part from its fraction."""
     return Markup('<span class="kept">{}{}</span>').format(words, after)
-
-
-def fitted(words: str, room: float, size: float, cut: str = 'text') -> str | Markup:
-    """Return a line of words, set smaller where it would be wider than its room; room and size in rem."""
-    wide = advance_em(words, *CUTS[cut]) * size
-    return (
-        words
-        if wide <= room
-        else Markup('<span style="font-size:{:.3f}em">{}</span>').format(room / wide, words)
-    )
 
 
 def pages_html(pages: Iterable[Page], title: str) -> str:
@@ -73,22 +59,9 @@ def pages_html(pages: Iterable[Page], title: str) -> str:
         body = templates.get_template(f'{page.template}.html').render(page=page, it=page.content)
         told = say.told()
         for _english, words in told:
-            check_letters(words, 'language')
+            check_letters(words.replace('\n', ' '), 'language')
         bodies.append(_at_size(body, size_for(told)))
     return document_html(bodies, title)
-
-
-def size_for(told: Sequence[tuple[str, str]]) -> int:
-    """Return in how many percent of its size a page is set, whose words are longer than their English before them.
-
-    Notes:
-        Letters that are s times as large take s² of the room, so s is the root of what the words have grown by, and
-        a little less, since longer words leave more of a line's end empty.
-    """
-    source, longer = (sum(advance_em(one[way], *CUTS['text']) for one in told) for way in (0, 1))
-    if longer <= source:
-        return SIZES[0]
-    return next((size for size in SIZES if size <= 98 / sqrt(longer / source)), SIZES[-1])
 
 
 def _at_size(body: str, size: int) -> str:

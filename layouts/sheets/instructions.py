@@ -8,8 +8,9 @@ from pathlib import Path
 from markupsafe import Markup
 
 from layouts.drawings.folding import cutting, flipping, folding, stapling
-from layouts.html.page_html import document_html, environment, size_for
+from layouts.html.page_html import document_html, environment
 from layouts.pages.book import Plan
+from layouts.paper.longer import size_for
 from layouts.paper.page import Index
 from layouts.paper.typeface import font_address
 from layouts.pdf.typeset import Job

@@ -8,6 +8,8 @@ from __future__ import annotations
 
 import gettext
 import os
+from collections.abc import Iterator
+from contextlib import contextmanager
 from fractions import Fraction
 from functools import cache
 from importlib import import_module
@@ -84,6 +86,18 @@ def _heard(words: str, told: str) -> str:
     if told is not words:
         _told.append((words, told))
     return told
+
+
+@contextmanager
+def source() -> Iterator[None]:
+    """Say everything in English for as long as the block lasts: what stands on which page is planned by it."""
+    global _catalogue
+    kept = _catalogue
+    _catalogue = gettext.NullTranslations()
+    try:
+        yield
+    finally:
+        _catalogue = kept
 
 
 def told() -> list[tuple[str, str]]:

@@ -1,0 +1,103 @@
+"""A language whose every word is 35 % longer: all pages bear it, no English is left on them, and their figures stay."""
+
+from __future__ import annotations
+
+import json
+import re
+from collections import Counter
+
+import pseudo
+import pytest
+from made_books import MadeBook, made, misplaced
+from printed_words import told
+
+from layouts.sheets.fold import sheet_sides
+from layouts.sheets.marks import sheet_label
+from tablegen.settings import BOOK_PARTS
+
+BOOK = f"""
+title = "7"
+pitches = [2, 6, 18]
+runs = {{to = "4 ft"}}
+parts = {json.dumps(BOOK_PARTS)}
+"""
+PLACED = {'in', 'ft', 'deg', 'mm', 'rafterbook', 'make', 'Letter'}
+"""Units, which stand with their numbers, and what is typed as it is."""
+LEFT_IN_ENGLISH = {'glance_left', 'glance_right', 'hip_values', 'step_off', 'true_square', 'values'}
+NUMBER = re.compile(r'\d+(?:[./]\d+)*')
+
+
+@pytest.fixture(scope='module')
+def english(tmp_path_factory) -> MadeBook:
+    return made(BOOK, tmp_path_factory.mktemp('english'))
+
+
+@pytest.fixture(scope='module')
+def longer(tmp_path_factory):
+    with pseudo.spoken(tmp_path_factory.mktemp('catalogues')):
+        yield made(BOOK + f'language = "{pseudo.NAME}"', tmp_path_factory.mktemp('longer'))
+
+
+def english_in(text: str) -> list[str]:
+    """Return the words of a text that have none of the language's letters: each of its words has one."""
+    words = {
+        word
+        for word in re.findall(r'[^\W\d_]{2,}', text)
+        if word.isascii() and re.search('[AEIOUYaeiouy]', word)
+    }
+    return sorted(words - PLACED)
+
+
+def page_texts(book: MadeBook) -> list[str]:
+    return told('pdftotext', '-layout', book.built.booklet, '-').split('\f')[:-1]
+
+
+def test_the_language_is_made_by_rule():
+    assert pseudo.longer('hip') == 'hípéá'
+    assert pseudo.longer('RIDGE') == 'RĮDGĘÉÁ'
+    assert pseudo.longer('%(n)s <b>sheets</b> of {size}') == '%(n)s <b>shéétséáó</b> óféá {size}'
+    said = [
+        one for message in pseudo.messages() for one in ([message] if isinstance(message, str) else message)
+    ]
+    plain = [pseudo.KEPT.sub('', one) for one in said]
+    assert sum(map(len, map(pseudo.longer, plain))) > 1.35 * sum(map(len, plain))
+
+
+def test_every_page_stands_where_its_english_does(english, longer):
+    assert [page.template for page in longer.pages] == [page.template for page in english.pages]
+    assert longer.built.sheets_of_paper == english.built.sheets_of_paper
+
+
+def test_no_word_lies_on_another_or_off_its_page(longer):
+    trim = longer.planned.trim
+    pages = zip(longer.pages, longer.words, strict=True)
+    found = [line for page, words in pages for line in misplaced(page, words, trim)]
+    assert found == []
+
+
+def test_no_english_is_left(longer):
+    pages = zip(longer.pages, page_texts(longer), strict=True)
+    left = {
+        page.template: english_in(text)
+        for page, text in pages
+        if page.template != 'made' and page.template not in LEFT_IN_ENGLISH
+    }
+    assert {template: words for template, words in left.items() if words} == {}
+
+
+def test_the_settings_alone_are_left_in_english(longer):
+    (text,) = [
+        text for page, text in zip(longer.pages, page_texts(longer), strict=True) if page.template == 'made'
+    ]
+    assert not {'By', 'settings', 'lines', 'figures', 'sections'} & set(english_in(text))
+
+
+def test_numbers_are_the_same(english, longer):
+    for page, ours, theirs in zip(longer.pages, page_texts(longer), page_texts(english), strict=True):
+        assert Counter(NUMBER.findall(ours)) == Counter(NUMBER.findall(theirs)), page.template
+
+
+def test_sheets_have_no_english(longer):
+    assert english_in(told('pdftotext', '-l', '1', longer.built.sheets, '-')) == []
+    sides = sheet_sides([(0, 12), (12, 12)], 4)
+    assert english_in(' '.join(map(sheet_label, sides))) == []
