@@ -26,9 +26,6 @@ KEPT = {
     'pdf/typeset.py: Creating layout - Page': 'what a library says',
 }
 """Words that are not said through a catalogue, each with its reason."""
-OWED = {'cards/all_pitches.py', 'cards/columns.py', 'cards/one_pitch.py'}
-OWED_TEMPLATES = {'hip_values.html', 'step_off.html', 'true_square.html', 'values.html'}
-"""Not yet said through the catalogue."""
 LETTERS = re.compile(r'[^\W\d_]{2,}')
 
 
@@ -99,16 +96,12 @@ def _kept(path: str, said: str) -> bool:
 )
 def test_code_says_no_words_but_through_the_catalogue(path):
     name = path.relative_to(LAYOUTS).as_posix()
-    if name in OWED:
-        pytest.skip('owed')
 
     assert [said for said in unsaid(path.read_text('utf-8')) if not _kept(name, said)] == []
 
 
 @pytest.mark.parametrize('path', sorted(LAYOUTS.rglob('*.html')), ids=lambda path: path.name)
 def test_a_template_says_no_words_but_through_the_catalogue(path):
-    if path.name in OWED_TEMPLATES:
-        pytest.skip('owed')
     assert unsaid_in(path.read_text('utf-8')) == []
 
 

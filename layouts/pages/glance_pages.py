@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from itertools import accumulate
 
 from layouts.pages.row_pages import Over, RowsPage, grouped
+from layouts.paper.longer import CUTS, fitted
 from layouts.paper.page import Draft, Index, Maker
 from layouts.paper.trim import Trim
 from layouts.paper.typeface import advance_em
-from layouts.words.pages import GLANCE_HEADS, heading
-from layouts.words.say import N_, _
+from layouts.words.pages import AT_A_SPACING, GLANCE_HEADS, heading
+from layouts.words.say import N_, _, source
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.units import INCHES
@@ -21,8 +23,8 @@ ROWS = 24
 """Pitches on an opening."""
 PITCH = N_('pitch')
 """Head of the pitches where any has another unit than the rest."""
-FIGURES, BOLD, HEAVY = (86, 600), (80, 720), (76, 800)
-"""Width and weight of figures, heads and labels, as the style sheet sets them."""
+FIGURES, BOLD, HEAVY = CUTS['figures'], CUTS['bold'], CUTS['heavy']
+"""Of figures, heads and labels, as the style sheet sets them."""
 LABEL_EM, HEAD_EM, GAP_EM = 1.13, 0.88, 0.36
 """Size of labels and heads, and what stands left of every column, in em of the figures."""
 TYPE_REM = 0.84
@@ -51,12 +53,21 @@ def pitch_head(pitches: Sequence[Pitch]) -> tuple[str, str]:
 
 def _maker(settings: Settings, trim: Trim, pitches: Sequence[Pitch], key: str, chosen: Chosen) -> Maker:
     def make(index: Index) -> RowsPage:
-        over, heads = _heads(key, [text.rational(spacing) for spacing in settings.spacings])
-        heads = (pitch_head(settings.pitches), *heads)
         columns, members = chosen(value_columns(settings)), [members_of(pitch, settings) for pitch in pitches]
         rows = [(it.pitch.short, *(text_of(column, it) for column in columns)) for it in members]
+        with source():  # columns are as wide as in English
+            over, heads = _heads(key, settings)
+            widths = [_width(head, [row[place] for row in rows], place) for place, head in enumerate(heads)]
+            rooms = _rooms(over, widths)
+        over, heads = _heads(key, settings)
         told = [tuple((words, '') for words in row) for row in rows]
-        return RowsPage(heads, grouped(told), (Over((), 1), *over), _size(heads, rows, trim))
+        size = min(TYPE_REM, trim.text_width / 10 / (sum(widths) + GAP_EM * len(widths)))
+        return RowsPage(
+            tuple(_fitted(head, width) for head, width in zip(heads, widths, strict=True)),
+            grouped(told),
+            tuple(Over(_fitted(one.lines, room), one.columns) for one, room in zip(over, rooms, strict=True)),
+            round(size, 3),
+        )
 
     return make
 
@@ -77,22 +88,38 @@ def _of_jacks(of: ValueColumns) -> tuple[One, ...]:
     return (*of.jack.differences, of.jack.cheek.top, of.hip.cheek.top, of.hip.backing)
 
 
-def _heads(key: str, spacings: Sequence[str]) -> tuple[tuple[Over, ...], tuple[tuple[str, str], ...]]:
-    """Return what stands over the heads, and the heads; those of jacks are one a spacing."""
-    over: list[Over] = []
-    heads: list[tuple[str, str]] = []
-    for lines, some in GLANCE_HEADS[key]:
-        names = [('at', f'{spacing} in') for spacing in spacings] if some is None else some
-        over.append(Over(lines, len(names)))
-        heads += names
+def _heads(key: str, settings: Settings) -> tuple[tuple[Over, ...], tuple[tuple[str, str], ...]]:
+    """Return what stands over the heads, and the heads, the pitches' first; those of jacks are one a spacing."""
+    over, heads = [Over((), 1)], [pitch_head(settings.pitches)]
+    for words, some in GLANCE_HEADS[key]:
+        if some is None:
+            names = [_(AT_A_SPACING).format(spacing=text.rational(spacing)) for spacing in settings.spacings]
+        else:
+            names = list(map(_, some))
+        over.append(Over(tuple(_(words).split('\n')), len(names)))
+        heads += [(high, low) for high, _nl, low in (name.rpartition('\n') for name in names)]
     return tuple(over), tuple(heads)
 
 
-def _size(heads: Sequence[tuple[str, str]], rows: Sequence[tuple[str, ...]], trim: Trim) -> float:
-    """Return the size of type in which every column stands clear of the next."""
-    wide = 0.0
-    for place, head in enumerate(heads):
-        cut, scale = (FIGURES, 1.0) if place else (HEAVY, LABEL_EM)
-        cells = [advance_em(row[place], *cut) * scale for row in rows]
-        wide += max(*cells, *(advance_em(line, *BOLD) * HEAD_EM for line in head)) + GAP_EM
-    return round(min(TYPE_REM, trim.text_width / 10 / wide), 3)
+def _width(head: Sequence[str], cells: Sequence[str], place: int) -> float:
+    """Return how wide a column is, in em of the figures."""
+    cut, scale = (FIGURES, 1.0) if place else (HEAVY, LABEL_EM)
+    figures = [advance_em(cell, *cut) * scale for cell in cells]
+    return max(*figures, *map(_head_em, head))
+
+
+def _fitted(lines: Sequence[str], width: float) -> tuple[str, ...]:
+    return tuple(fitted(line, width, HEAD_EM, 'bold') for line in lines)
+
+
+def _rooms(over: Sequence[Over], widths: Sequence[float]) -> list[float]:
+    """Return how wide is what stands over some columns: they are, or widen for what does."""
+    firsts = accumulate((one.columns for one in over), initial=0)
+    return [
+        max([sum(widths[at : at + one.columns]) + GAP_EM * (one.columns - 1), *map(_head_em, one.lines)])
+        for at, one in zip(firsts, over, strict=False)
+    ]
+
+
+def _head_em(line: str) -> float:
+    return advance_em(line, *BOLD) * HEAD_EM

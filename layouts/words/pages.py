@@ -34,29 +34,27 @@ def heading(key: str) -> str:
     return _(WORDS[key])
 
 
-GLANCE_HEADS: dict[str, tuple[tuple[tuple[str, ...], tuple[tuple[str, str], ...] | None], ...]] = {
+GLANCE_HEADS: dict[str, tuple[tuple[str, tuple[str, ...] | None], ...]] = {
     'glance': (
         (
-            (N_('on the side, from square across'),),
+            N_('on the side, from square across'),
             (
-                (N_('plumb,'), N_('common')),
-                (N_('level,'), N_('common')),
-                (N_('plumb,'), N_('hip, valley')),
-                (N_('level,'), N_('hip, valley')),
+                N_('plumb,\ncommon'),
+                N_('level,\ncommon'),
+                N_('plumb,\nhip, valley'),
+                N_('level,\nhip, valley'),
             ),
         ),
-        (
-            (N_('along the top edge, inches'), N_('in a foot of common run')),
-            (('', N_('common')), ('', N_('hip, valley'))),
-        ),
+        (N_('along the top edge, inches\nin a foot of common run'), (N_('common'), N_('hip, valley'))),
     ),
     'glance-right': (
-        ((N_('each jack longer than the last, inches'), N_('along the top edge; spaced on center')), None),
-        ((N_('cheek, top edge'), N_('from square')), (('', N_('jack')), (N_('hip, not'), N_('backed')))),
-        ((N_('back-'), N_('ing')), ((N_('blade'), N_('tilt')),)),
+        (N_('each jack longer than the last, inches\nalong the top edge; spaced on center'), None),
+        (N_('cheek, top edge\nfrom square'), (N_('jack'), N_('hip, not\nbacked'))),
+        (N_('back-\ning'), (N_('blade\ntilt'),)),
     ),
 }
-"""What stands over columns, and their heads below it; None for one column a spacing."""
+"""What stands over columns, and their heads below it, in lines; None for one column a spacing."""
+AT_A_SPACING = N_('at\n{spacing} in')
 GROUP_HEADS = {
     'set-out': N_('Setting out'),
     'ridge': N_('At the ridge'),
