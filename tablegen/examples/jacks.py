@@ -9,7 +9,6 @@ from tablegen.checking.amounts import amount
 from tablegen.examples.building import SPACING_IN, garden_store
 from tablegen.examples.records import Jack, JackExample
 from tablegen.examples.sources import Book
-from tablegen.geometry import common
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import decimal_figure, length_figure
 from tablegen.roof.framing import Plane, hip_jack
@@ -52,7 +51,7 @@ def hip_jacks(settings: Settings) -> JackExample | None:
         spacing_in=settings.spacings[place],
         jacks=tuple(_jack(number, one, book, place) for number, one in members.items()),
         points=points,
-        tail=plane.side.length(common.line_length(roof.overhang_in, pitch.slope)),
+        tail=plane.members.tail.common_and_jack,
         difference=difference,
         hand=decimal_figure(in_one, 3),
         drift=amount(last[0] * (Fraction(difference.count, difference.per) - in_one)),
