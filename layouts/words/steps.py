@@ -76,17 +76,10 @@ def _steps_verdict(check: StepsCheck) -> str:
 
 def _held(held: Held) -> str:
     said = _('{body} & {tongue}: plumb along the tongue, level along the body')
-    if held.steps_to_a_foot == 2:
-        said = _(
-            '{body} & {tongue}: plumb along the tongue, level along the body; the tongue is too short for a foot of run, '
-            'so both are halved'
-        )
-    elif held.steps_to_a_foot > 2:
-        said = _(
-            '{body} & {tongue}: plumb along the tongue, level along the body; the tongue is too short for a foot of run, '
-            'so both are a {share}th'
-        )
-    return said.format(body=held.body.text, tongue=held.tongue.text, share=held.steps_to_a_foot)
+    if held.steps_to_a_foot > 1:
+        said += _('; the tongue is too short for a foot of run, so both are {share}')
+    share = _('halved') if held.steps_to_a_foot == 2 else _('a {part}th').format(part=held.steps_to_a_foot)
+    return said.format(body=held.body.text, tongue=held.tongue.text, share=share)
 
 
 def _remainder(check: StepsCheck) -> str:

@@ -108,10 +108,7 @@ class Measure:
 
 def length_figure(inches: Exact | Rational, measure: Measure, way: str = NEAREST) -> Figure:
     """Return a length to the nearest smallest part, a half up; or to the part below it (DOWN) or above it (UP)."""
-    count = _rounded(inches, measure.per, way)
-    return Figure(
-        count, measure.per, INCH, text.length(count, measure.per, measure.style), exact(inches), way
-    )
+    return length_of_count(_rounded(inches, measure.per, way), measure, exact(inches), way)
 
 
 def length_rounded_down(inches: Exact | Rational, measure: Measure) -> Figure:
@@ -126,13 +123,13 @@ def length_rounded_up(inches: Exact | Rational, measure: Measure) -> Figure:
 
 def length_of_root(square: Fraction, measure: Measure) -> Figure:
     """Return the length whose square in inches is given, to the nearest smallest part: the fast way of the run tables."""
-    count = nearest_root(square, measure.per)
-    return Figure(count, measure.per, INCH, text.length(count, measure.per, measure.style), Root(square))
+    return length_of_count(nearest_root(square, measure.per), measure, Root(square))
 
 
-def length_of_count(count: int, measure: Measure) -> Figure:
-    """Return the figure of a length already counted in smallest parts: a sum of printed figures."""
-    return Figure(count, measure.per, INCH, text.length(count, measure.per, measure.style))
+def length_of_count(count: int, measure: Measure, value: Value | None = None, way: str = NEAREST) -> Figure:
+    """Return the figure of a length already counted in smallest parts; one without a value is a sum of printed figures."""
+    parts = text.length(count, measure.per, measure.style, measure.units.group)
+    return Figure(count, measure.per, measure.units.unit, parts, value, way)
 
 
 def decimal_figure(number: Exact | Rational, places: int, unit: str = INCH) -> Figure:

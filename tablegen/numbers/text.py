@@ -58,17 +58,17 @@ def mixed_parts(count: int, per: int) -> Parts:
     return Parts(MINUS if count < 0 else '', '', str(whole) if whole or not part else '', fraction)
 
 
-def feet_inches(count: int, per: int) -> Parts:
+def feet_inches(count: int, per: int, group: int = units.INCHES.group) -> Parts:
     """Return a whole count of parts of an inch in feet and inches: 4′ 5 11/16″, 10′ 0 1/16″, 7/8″, 24′ 0″."""
-    feet, parts = divmod(abs(count), units.INCHES.group * per)
+    feet, parts = divmod(abs(count), group * per)
     inches = mixed_parts(parts, per)._replace(mark='″', sign=MINUS if count < 0 else '')
     # after feet, less than an inch still names its inches
     return inches._replace(feet=str(feet), whole=inches.whole or '0') if feet else inches
 
 
-def length(count: int, per: int, style: str) -> Parts:
+def length(count: int, per: int, style: str, group: int = units.INCHES.group) -> Parts:
     """Return a whole count of parts of an inch in the style that a book reads in."""
-    return feet_inches(count, per) if style == FEET_INCHES else mixed_parts(count, per)
+    return feet_inches(count, per, group) if style == FEET_INCHES else mixed_parts(count, per)
 
 
 def decimal(count: int, places: int) -> str:
