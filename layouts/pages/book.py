@@ -18,10 +18,10 @@ from layouts.words.say import _, use
 from tablegen.errors import BookError
 from tablegen.numbers import text
 from tablegen.settings import Settings
+from tablegen.tables.table import Kind
+from tablegen.tables.values import VALUES, values_table
 
 MOST_PAGES = 1000
-FIGURES_OF_A_PITCH = 13 + 38
-"""Figures of the common rafter, and of hip, valley and jacks, jack differences apart."""
 LENGTHS_OF_A_JACK = 3
 
 
@@ -82,5 +82,8 @@ def figure_count(settings: Settings) -> int:
     jacks = sum(int(settings.runs.last // spacing) for spacing in settings.spacings)
     each = settings.runs.count() * tables
     each += LENGTHS_OF_A_JACK * jacks if 'jacks' in settings.parts else 0
-    each += FIGURES_OF_A_PITCH + len(settings.spacings) if 'values' in settings.parts else 0
+    values = [
+        column for column in values_table(settings).columns if column.kind not in (Kind.PITCH, Kind.WORD)
+    ]
+    each += len(values) if VALUES in settings.parts else 0
     return each * len(settings.pitches)

@@ -14,7 +14,7 @@ from tablegen.numbers.figure import Figure
 from tablegen.numbers.units import INCHES
 from tablegen.roof.members import Members
 from tablegen.settings import MOST_SPACINGS, Settings
-from tablegen.tables.member_columns import BothWays, CheekColumns, MouthColumns, One
+from tablegen.tables.member_columns import BothWays, CheekColumns, HipMouth, One
 from tablegen.tables.values import ValueColumns
 
 COMMON_LINE_REM, HIP_LINE_REM = 1.07, 1.03
@@ -79,7 +79,7 @@ class _Lines:
         against = f'{INCHES.base} & {self.told(cut.top_12_and)}'
         return _line(False, name, self.told(cut.top), against, self.told(cut.side), self.told(cut.blade))
 
-    def mouth(self, name: str, stock: str, mouth: MouthColumns) -> MemberRow:
+    def mouth(self, name: str, stock: str, mouth: HipMouth) -> MemberRow:
         why = mouth.why.cell(self.it)
         if isinstance(why, Message):
             named = _('{member}, {stock}: {why}').format(member=name, stock=stock, why=say(why))

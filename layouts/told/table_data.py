@@ -83,13 +83,11 @@ def _names(column: Column[Any]) -> list[str]:
 
 
 def _cells(column: Column[Any], cell: Cell) -> list[str]:
-    match cell:
-        case Figure() | None:
-            return list(dialect.cells(cell))
-        case Fraction():
-            return [dialect.decimal(cell), text.rational(cell)]
-        case _:
-            return [str(_told(cell))]
+    if column.kind not in MEASURED:
+        return ['' if cell is None else str(_told(cell))]
+    if isinstance(cell, Fraction):
+        return [dialect.decimal(cell), text.rational(cell)]
+    return list(dialect.cells(cell if isinstance(cell, Figure) else None))
 
 
 def _told(cell: Cell) -> Any:

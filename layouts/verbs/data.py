@@ -13,7 +13,10 @@ from layouts.verbs import options
 from layouts.verbs.options import Subparsers
 from layouts.verbs.settings_file import settings_from
 from layouts.words.say import N_, _
+from tablegen.checking.book_rows import drift_table
+from tablegen.checking.square_figures import engraved_table
 from tablegen.errors import BookError, meant
+from tablegen.numbers.figure import Measure
 from tablegen.settings import Settings
 from tablegen.tables.jack_lengths import JACK_LENGTHS
 from tablegen.tables.runs import RUNS
@@ -67,7 +70,7 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     elif args.runs is not None:
         raise BookError('--runs', _('a reference table has no runs'), '', _('leave --runs out'))
     if args.tables:
-        listed = list(map(table_data.listed, every_table(settings)))
+        listed = list(map(table_data.listed, _tables(settings)))
         _write(table_data.csv_list(listed), listed, form, out)
     else:
         table = _named(name, settings)
@@ -75,8 +78,13 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     return 0
 
 
+def _tables(settings: Settings) -> list[Table[Any]]:
+    """Return every table of the book, those on the square last."""
+    return [*every_table(settings), engraved_table(), drift_table(Measure(settings.measure.per))]
+
+
 def _named(name: str, settings: Settings) -> Table[Any]:
-    known = {table.key: table for table in every_table(settings)}
+    known = {table.key: table for table in _tables(settings)}
     if name not in known:
         advice = meant(name, list(known), _('rafterbook data --tables lists them'))
         raise BookError('--table', _('{name} is no table').format(name=repr(name)), '', advice)

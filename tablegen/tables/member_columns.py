@@ -43,13 +43,23 @@ class CheekColumns:
 
 
 @dataclass(frozen=True, slots=True)
-class MouthColumns:
-    """A bird's mouth; its figures are missing where `why` says why there is none."""
+class CommonMouth:
+    """A common's bird's mouth, its seat being given; its figures are missing where `why` says why there is none."""
+
+    height: One
+    heel: One
+    notch: One
+    left: One
+    why: One
+
+
+@dataclass(frozen=True, slots=True)
+class HipMouth:
+    """A hip's or valley's."""
 
     height: One
     heel: One
     seat: One
-    notch: One
     left: One
     why: One
 
@@ -107,9 +117,17 @@ class Of:
             self.degrees('cheek_blade', lambda it: of(it).side_blade_tilt),
         )
 
-    def mouth(self, of: Callable[[Members], Notch], heads: str = 'mouth') -> MouthColumns:
-        """Return the columns of a bird's mouth."""
+    def common_mouth(self, of: Callable[[Members], Notch]) -> CommonMouth:
+        """Return the columns of a common's bird's mouth."""
+        return CommonMouth(*self._mouth(of, 'common', 'notch', lambda one: one.notch_in))
 
+    def hip_mouth(self, of: Callable[[Members], Notch]) -> HipMouth:
+        """Return the columns of a hip's or valley's bird's mouth."""
+        return HipMouth(*self._mouth(of, 'mouth', 'seat', lambda one: one.seat_in))
+
+    def _mouth(
+        self, of: Callable[[Members], Notch], heads: str, third: str, told_third: Callable[[Notch], Exact]
+    ) -> tuple[One, One, One, One, One]:
         def length(key: str, told: Callable[[Notch], Exact], marked: bool = False) -> One:
             def cell(it: Members) -> Figure | None:
                 return None if it.fault(of(it)) else it.side.length(told(of(it)))
@@ -124,11 +142,10 @@ class Of:
             fault = it.fault(of(it))
             return message(f'values.{fault.value}') if fault else None
 
-        return MouthColumns(
+        return (
             length('height', lambda one: one.height_in),
             length('heel', lambda one: one.heel_in),
-            length('seat', lambda one: one.seat_in),
-            length('notch', lambda one: one.notch_in),
+            length(third, told_third),
             length('left', lambda one: one.left_in, marked=True),
             self.one('why', why, kind=Kind.WORD),
         )

@@ -13,6 +13,7 @@ from tablegen.settings import Settings
 from tablegen.tables.jack_lengths import jack_table
 from tablegen.tables.runs import run_table
 from tablegen.tables.table import Table
+from tablegen.tables.values import values_table
 
 
 @cache
@@ -24,8 +25,8 @@ def _modules() -> list[Any]:
 
 
 def every_table(settings: Settings) -> list[Table[Any]]:
-    """Return the tables of the pitches' runs and jacks, then the reference tables."""
-    return [run_table(settings), jack_table(settings), *tables(settings)]
+    """Return the tables of the pitches: runs, jacks and values; then the reference tables."""
+    return [run_table(settings), jack_table(settings), values_table(settings), *tables(settings)]
 
 
 def tables(settings: Settings) -> list[Table[Any]]:

@@ -19,8 +19,11 @@ from tablegen.roof.members import Members
 from tablegen.roof.question import boards_of
 from tablegen.settings import Settings
 from tablegen.tables.columns import UNIT_PLACES, Make, data_name
-from tablegen.tables.member_columns import BothWays, CheekColumns, MouthColumns, Of, One
+from tablegen.tables.member_columns import BothWays, CheekColumns, CommonMouth, HipMouth, Of, One
 from tablegen.tables.table import Column, Kind, Table
+
+VALUES = 'values'
+"""Name of the table, in data and among a book's parts."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,7 +38,7 @@ class CommonColumns:
     per_foot_part: One
     tail_per_foot: One
     at_ridge: BothWays
-    mouth: MouthColumns
+    mouth: CommonMouth
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,8 +60,8 @@ class HipColumns:
     cheek: CheekColumns
     points: BothWays
     set_back: BothWays
-    dropped: MouthColumns
-    valley: MouthColumns
+    dropped: HipMouth
+    valley: HipMouth
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,7 +112,7 @@ def _common(settings: Settings) -> CommonColumns:
         ),
         of.one('tail_per_foot', lambda it: it.tail.common_and_jack),
         of.both('at_ridge', lambda it: it.shortening.common_at_ridge, ridge=settings.ridge_thickness),
-        of.mouth(lambda it: it.mouth, 'common'),
+        of.common_mouth(lambda it: it.mouth),
     )
 
 
@@ -139,7 +142,7 @@ def _hip(settings: Settings) -> HipColumns:
         ),
         of.degrees('backing', lambda it: it.backing.bevel),
         of.one('drop', lambda it: it.drop.plumb),
-        of.one('valley_heel_out', lambda it: it.valley_heel_out),
+        Of('valley').one('heel_out', lambda it: it.valley_heel_out),
         of.both('at_ridge', lambda it: it.shortening.hip_valley_at_ridge, ridge=settings.ridge_thickness),
         of.both(
             'between_commons', lambda it: it.shortening.hip_between_commons, rafter=settings.rafter_thickness
@@ -147,8 +150,8 @@ def _hip(settings: Settings) -> HipColumns:
         of.cheek(lambda it: it.cheek.hip_at_ridge),
         of.both('points', lambda it: it.cheek.hip_at_ridge.long_to_short_point),
         of.both('set_back', lambda it: it.cheek.hip_between_commons.point_to_side),
-        Of('dropped_hip').mouth(lambda it: it.dropped_mouth),
-        Of('valley').mouth(lambda it: it.valley_mouth),
+        Of('dropped_hip').hip_mouth(lambda it: it.dropped_mouth),
+        Of('valley').hip_mouth(lambda it: it.valley_mouth),
     )
 
 
@@ -173,8 +176,8 @@ def _jack(settings: Settings) -> JackColumns:
 def values_table(settings: Settings) -> Table[Members]:
     """Return the table of what every pitch has but once."""
     return Table(
-        'values',
-        'values',
+        VALUES,
+        VALUES,
         message('table.values'),
         tuple(_all(value_columns(settings))),
         lambda: (members_of(pitch, settings) for pitch in settings.pitches),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from oracle import cuts, framing_square, hip_ends, seats, shortening, tails
 from oracle.corner import common_length, hip_length, hip_run, jack_difference, jack_points, rise
-from oracle.rounding import degrees, part
+from oracle.rounding import Printed, degrees, part
 from skewed import HIP, HIPS, RAFTER, RAFTERS, RIDGE, SEAT, SPACINGS, VALLEYS
 
 from labels.expected import DEPTHS
@@ -98,9 +98,10 @@ def hip_and_jacks(at) -> Named:
 
 
 def _cheek(name: str, top, side, blade) -> Named:
+    figure = part(framing_square.figure_against_12(top))
     return {
         (CHEEKS, name, 'top edge, angle'): degrees(top),
-        (CHEEKS, name, 'top edge, along the 12'): f'12 & {part(framing_square.figure_against_12(top))}',
+        (CHEEKS, name, 'top edge, along the 12'): Printed(f'12 & {figure}', figure.exact),
         (CHEEKS, name, 'side, plumb'): degrees(side),
         (CHEEKS, name, 'blade, tilt'): degrees(blade),
     }
