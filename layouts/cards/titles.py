@@ -9,7 +9,6 @@ from layouts.cards.formats import Format
 from layouts.cards.measures import BOLD, HEAVY, width_pt
 from layouts.words.say import _
 from tablegen.geometry.pitch import Pitch
-from tablegen.numbers.units import INCHES
 
 MOST_NAMED = 4
 """Pitches that are named one by one; of more, the first and the last."""
@@ -20,7 +19,7 @@ UNIT_EM = 0.42
 def pitch_title(pitches: Sequence[Pitch]) -> tuple[str, str]:
     """Return the big figure of some pitches, and its unit."""
     names = [pitch.short for pitch in pitches]
-    unit = '' if any(pitch.text == pitch.short for pitch in pitches) else INCHES.over_base
+    unit = pitches[0].unit if all(pitch.unit for pitch in pitches) else ''
     return (', '.join(names) if len(names) <= MOST_NAMED else f'{names[0]}–{names[-1]}'), unit
 
 

@@ -99,7 +99,7 @@ class PitchTables:
 
     @cached_property
     def head(self) -> Head:
-        name, unit = self.pitch.short, '' if self.pitch.text == self.pitch.short else units.INCHES.over_base
+        name, unit = self.pitch.short, self.pitch.unit
         size = next((size for most, size in HEAD_SIZES if len(name) <= most), LEAST_HEAD_SIZE)
         wide = advance_em(f'{name} ', *HEAVY) * size + advance_em(unit, *HEAVY)
         room = round(self.trim.text_width / 10 - wide - HEAD_GAP, 3)

@@ -103,9 +103,7 @@ def _ranges(pitches: Sequence[Pitch]) -> Iterator[str]:
 
 def _evenly_spaced(pitches: Sequence[Pitch]) -> Sequence[Pitch]:
     """Return the first few that rise by one step, so far as they are named by inches of rise."""
-    risen = list(
-        takewhile(lambda pitch: not pitch.short.endswith('°') and pitch.rise_in is not None, pitches)
-    )
+    risen = list(takewhile(lambda pitch: pitch.degrees is None, pitches))
     count = 1
     while count < len(risen):
         if _rise(risen[count]) - _rise(risen[count - 1]) != _rise(risen[1]) - _rise(risen[0]):
@@ -122,6 +120,6 @@ def _rise(pitch: Pitch) -> Fraction:
 
 def _name(pitch: Pitch) -> str:
     """Return a pitch so that it can be read in one way: '1/2' could be a rise or a slope."""
-    if pitch.short.endswith('°'):
-        return f'{pitch.short.removesuffix("°")} deg'
+    if pitch.degrees is not None:
+        return f'{text.rational(pitch.degrees)} deg'
     return pitch.text if '/' in pitch.short and ' ' not in pitch.short else pitch.short

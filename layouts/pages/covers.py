@@ -17,7 +17,6 @@ from layouts.words.pages import FIRST_SECTION, INSIDE
 from layouts.words.say import _, n_
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
-from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
 
 PITCH_TABLES = ('common', 'hip-valley', 'rise', 'jacks', 'values')
@@ -107,9 +106,9 @@ def span_of(pitches: Sequence[Pitch]) -> str:
 def _ends(pitches: Sequence[Pitch]) -> tuple[str, str]:
     """Return the first and the last of some pitches, and the unit of both; one in degrees has its own with each."""
     ends = pitches[:1] if len(pitches) == 1 else [pitches[0], pitches[-1]] if pitches else []
-    apart = not any(pitch.short.endswith('°') for pitch in ends)
+    apart = all(pitch.unit for pitch in ends)
     names = [pitch.short if apart else pitch.text for pitch in ends]
-    return span(*names) if len(names) > 1 else ''.join(names), INCHES.over_base if ends and apart else ''
+    return span(*names) if len(names) > 1 else ''.join(names), ends[0].unit if ends and apart else ''
 
 
 def _head(pitches: Sequence[Pitch], letters: Sequence[str]) -> tuple[str, ...]:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import re
 from collections.abc import Iterable, Sequence
 from typing import Any, NoReturn
 
@@ -71,7 +70,7 @@ class Parser(argparse.ArgumentParser):
 
     def options(self) -> list[str]:
         """Return the long options."""
-        return list(dict.fromkeys(re.findall(r'--[a-z][a-z-]*', self.format_usage())))
+        return [one.option_strings[-1] for one in self._actions if one.option_strings and one.dest != 'help']
 
     def see_help(self) -> str:
         """Return where the words of the command are told."""

@@ -19,12 +19,22 @@ class Pitch:
 
     slope: Exact
     """Rise over run, one term, above 0."""
-    text: str
-    """'6 in 12', '7 1/2 in 12' or '26.565°'."""
     short: str
     """What a thumb tab shows: '6', '7 1/2', '26.565°'."""
     rise_in: Fraction | None
     """Inches of rise per foot of run, where that is rational; None for most pitches in degrees."""
+    degrees: Fraction | None = None
+    """From level, where it is named by them; None for one that is named by its rise."""
+
+    @property
+    def unit(self) -> str:
+        """Return what its short name is of: 'in 12'; '' for degrees, whose mark says it."""
+        return INCHES.over_base if self.degrees is None else ''
+
+    @property
+    def text(self) -> str:
+        """Return its whole name: '6 in 12', '7 1/2 in 12' or '26.565°'."""
+        return f'{self.short} {self.unit}'.strip()
 
     @property
     def rise(self) -> Exact:
@@ -39,12 +49,10 @@ class Pitch:
 
 def pitch_of_rise(rise_in: Fraction) -> Pitch:
     """Return the pitch that rises so many inches per foot of run."""
-    short = text.rational(rise_in)
-    return Pitch(exact(rise_in / INCHES.base), f'{short} {INCHES.over_base}', short, rise_in)
+    return Pitch(exact(rise_in / INCHES.base), text.rational(rise_in), rise_in)
 
 
 def pitch_of_degrees(degrees: Fraction) -> Pitch:
     """Return the pitch that rises at so many degrees, above 0 and below 90."""
-    slope = tangent_of_degrees(degrees)
-    name = f'{text.rational(degrees)}°'
-    return Pitch(slope, name, name, Fraction(INCHES.base) if degrees == 45 else None)
+    rise_in = Fraction(INCHES.base) if degrees == 45 else None
+    return Pitch(tangent_of_degrees(degrees), f'{text.rational(degrees)}°', rise_in, degrees)

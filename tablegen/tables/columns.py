@@ -109,7 +109,7 @@ class Make(Generic[S]):
 
     def pitch(self, of: Callable[[S], Pitch], key: str = 'pitch') -> Column[S]:
         """Return a column of pitches; where the book has none in degrees, its head says what they stand over."""
-        over_base = key == 'pitch' and all(one.text != one.short for one in self.settings.pitches)
+        over_base = key == 'pitch' and all(one.unit for one in self.settings.pitches)
         usual = message('head.in_base') if over_base else None
         return self._column(key, of, '', usual, Kind.PITCH)
 
