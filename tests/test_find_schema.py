@@ -10,9 +10,9 @@ import pytest
 from asking import ask
 from jsonschema import Draft202012Validator
 from labels.asked import ASKED, PITCH, RUN
+from record_schemas import schemas
 
 from layouts.told.find_answer import ASKED as ASKED_FOR
-from layouts.told.schema import find_schema
 from layouts.words.fields import FIELDS
 from tablegen.roof.layout import Brace, PitchFound, Rectangle, RectangleCheck
 
@@ -36,10 +36,12 @@ def faults(told: object) -> list[str]:
     return [f'{fault.json_path}: {fault.message}' for fault in Draft202012Validator(SCHEMA).iter_errors(told)]
 
 
-def test_the_schema_is_one_and_that_of_the_records():
-    Draft202012Validator.check_schema(SCHEMA)
+@pytest.mark.parametrize('name', schemas())
+def test_a_schema_is_one_and_that_of_the_records(name):
+    made = schemas()[name]
+    Draft202012Validator.check_schema(made)
 
-    assert find_schema() == SCHEMA
+    assert json.loads(files('layouts.told').joinpath(f'schemas/{name}.json').read_text('utf-8')) == made
 
 
 @pytest.mark.parametrize('name', QUESTIONS)

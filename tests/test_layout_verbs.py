@@ -3,16 +3,25 @@
 from __future__ import annotations
 
 import json
+from importlib.resources import files
 from math import atan, degrees, hypot
 
 import pytest
 from asking import ask
+from jsonschema import Draft202012Validator
+
+SCHEMA = Draft202012Validator(
+    json.loads(files('layouts.told').joinpath('schemas/measured.json').read_text('utf-8'))
+)
+"""What they tell a program, every time that a test asks for it."""
 
 
 def told(*words: str) -> dict:
     status, said, remarks = ask(*words, '--format', 'json')
     assert (status, remarks) == (0, '')
-    return json.loads(said)
+    found = json.loads(said)
+    SCHEMA.validate(found)
+    return found
 
 
 @pytest.mark.parametrize(

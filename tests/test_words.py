@@ -20,7 +20,6 @@ WORDS = re.compile(r'[A-Za-z]{2,}[’\']?[,;:.!?]? +[A-Za-z]{2,}')
 OTHER = re.compile(r'^rafterbook |[<>{}=\\^@]|/\w+ Do\b')
 """A command as it is typed, markup, style sheets, patterns, a PDF's operators."""
 KEPT = {
-    'told/schema.py': 'stands in a file, where programs read it',
     'bootstrap.py': 'runs before anything is installed, where no catalogue is',
     'pdf/typeset.py: cannot load library': 'what a library says',
     'pdf/typeset.py: Creating layout - Page': 'what a library says',

@@ -13,7 +13,8 @@ from tablegen.messages import message
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, root
-from tablegen.numbers.figure import Figure, degree_figure
+from tablegen.numbers.figure import degree_figure
+from tablegen.roof.figures import Degrees, Length
 
 BODY_IN = Fraction(24)
 """Length of a framing square's longer arm (common practice, no source)."""
@@ -28,15 +29,15 @@ class CornerCheck:
     """in."""
     short_side: Fraction
     diagonal: Written
-    true_diagonal: Figure
+    true_diagonal: Length
     """Of a square corner, in."""
-    difference: Figure
+    difference: Length
     """Measured less true diagonal, in."""
-    out: Figure
+    out: Degrees
     """Corner less 90 degrees; above 0 it is too wide."""
-    over_long_side: Figure
+    over_long_side: Length
     """How far the end of the long side lies off the line square to the short one, in; sign as above."""
-    unseen: Figure
+    unseen: Length
     """The same for a diagonal that is long by half its finest part: less than this cannot be seen, in."""
     allowed: Allowance
     verdict: Verdict
@@ -50,13 +51,13 @@ class TurnOver:
     gap: Written
     over: Fraction
     """Distance from the point, along the lines, at which the gap is measured, in."""
-    out: Figure
+    out: Degrees
     """The square's own error in degrees, without a direction: half of what shows."""
-    error: Figure
+    error: Length
     """Its own error at that distance, in: half of the gap."""
-    over_body: Figure
+    over_body: Length
     """The same over 24 in."""
-    over_wall: Figure
+    over_wall: Length
     """The same over 12 ft."""
     allowed: Allowance
     verdict: Verdict

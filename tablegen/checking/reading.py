@@ -15,8 +15,9 @@ from tablegen.messages import message
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact
-from tablegen.numbers.figure import RATIO, Figure, Measure, decimal_figure, degree_figure, length_figure
+from tablegen.numbers.figure import RATIO, Measure, decimal_figure, degree_figure, length_figure
 from tablegen.numbers.units import INCHES
+from tablegen.roof.figures import Degrees, Length, Ratio
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,7 +30,7 @@ class Repeated:
     """Whole runs of the check in the total run."""
     left_run: Fraction
     """What is left over, in, in which nothing is repeated."""
-    error: Figure
+    error: Length
     """in; above 0 is long."""
 
 
@@ -37,9 +38,9 @@ class Repeated:
 class FittingPitch:
     """The pitch that a reading is exact for."""
 
-    rise_per_foot: Figure
+    rise_per_foot: Length
     """in per foot of run."""
-    angle: Figure
+    angle: Degrees
     """Degrees from level."""
 
 
@@ -50,7 +51,7 @@ class LengthCheck:
     of: str
     """A key of members.MEMBERS."""
     pitch: Pitch
-    rise_per_foot: Figure
+    rise_per_foot: Length
     run: Fraction | None
     """Level run, in; None for a difference of jacks."""
     spacing: Fraction | None
@@ -58,15 +59,15 @@ class LengthCheck:
     read: Written
     part: Part
     """The finest part that was read."""
-    exact: Figure
+    exact: Length
     """in."""
-    nearest: Figure
+    nearest: Length
     """The exact length to that part, in the reading's unit."""
-    nearest_book_part: Figure
+    nearest_book_part: Length
     """The exact length to the smallest part of the book."""
-    difference: Figure
+    difference: Length
     """Reading less exact length, in; above 0 is long."""
-    parts_off: Figure
+    parts_off: Ratio
     """The same in finest parts of the reading."""
     marks_off: int
     """Whole parts from the nearest mark to the reading; above 0 is long."""

@@ -15,7 +15,7 @@ from tablegen.checking.square_file import ShownRow
 from tablegen.checking.written import Part, Written
 from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.numbers.exact import Exact, floor_of, nearest
-from tablegen.numbers.figure import Figure
+from tablegen.roof.figures import Length
 
 
 class Fit(StrEnum):
@@ -58,9 +58,9 @@ class Cell:
     rise: int
     column: str
     shown: Written
-    right: Figure
+    right: Length
     """What should stand there."""
-    difference: Figure
+    difference: Length
     """Shown less exact, in."""
     verdict: Fit
     follows: Convention

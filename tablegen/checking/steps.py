@@ -15,8 +15,9 @@ from tablegen.geometry.pitch import Pitch
 from tablegen.geometry.stepping import SQUARE, Hold, Steps, common_hold, hip_hold, steps
 from tablegen.messages import message
 from tablegen.numbers.exact import Exact
-from tablegen.numbers.figure import Figure, Measure, decimal_figure, length_figure
+from tablegen.numbers.figure import Measure, decimal_figure, length_figure
 from tablegen.numbers.units import INCHES
+from tablegen.roof.figures import Length
 
 DRIFT_PARTS = (64, 32, SQUARE.per)
 """Errors of one step whose sum is shown, one of so many to an inch."""
@@ -32,8 +33,8 @@ FINE_PLACES = 4
 class Held:
     """How the square is held for one step."""
 
-    body: Figure
-    tongue: Figure
+    body: Length
+    tongue: Length
     steps_to_a_foot: int
     """Of common run: 1, or 2, 4… where the tongue is too short and both figures are a share of those of a foot."""
     run: Fraction
@@ -44,9 +45,9 @@ class Held:
 class Remainder:
     """How the odd run is held, to a sixteenth."""
 
-    body: Figure
+    body: Length
     """The common's odd run, or the hip's own."""
-    tongue: Figure
+    tongue: Length
     """Its rise."""
 
 
@@ -55,7 +56,7 @@ class Drift:
     """What one error of a step comes to at the last whole step."""
 
     step_off_by: Part
-    total: Figure
+    total: Length
     """in."""
 
 
@@ -63,11 +64,11 @@ class Drift:
 class SeventeenSteps:
     """The same hip stepped off with 17 in place of √288."""
 
-    step: Figure
+    step: Length
     """in."""
-    error: Figure
+    error: Length
     """At the last whole step, in; above 0 is long."""
-    odd_body: Figure
+    odd_body: Length
     """Odd run on the body, in: 17/12 of the common's."""
 
 
@@ -76,11 +77,11 @@ class StepMark:
     """Where the mark of one step goes, measured from the start in one length."""
 
     number: int
-    mark: Figure
+    mark: Length
     """To the smallest part."""
-    exact: Figure
+    exact: Length
     """in."""
-    off: Figure
+    off: Length
     """Where steps as they are set would put it, less the exact place, in."""
 
 
@@ -91,7 +92,7 @@ class StepsCheck:
     of: str
     """A key of members.STEPPED."""
     pitch: Pitch
-    rise_per_foot: Figure
+    rise_per_foot: Length
     run: Fraction
     """Level run of the common rafter, in."""
     held: Held
@@ -99,22 +100,22 @@ class StepsCheck:
     odd_run: Fraction
     """Odd run of the common, in."""
     odd_remainder: Remainder
-    exact_step: Figure
+    exact_step: Length
     """in."""
-    step: Figure
+    step: Length
     """As it is set; the nearest sixteenth where nobody has set it."""
     step_given: bool
-    step_error: Figure
+    step_error: Length
     """Set step less exact step, in; above 0 is long."""
-    exact_length: Figure
+    exact_length: Length
     """From end to end, in."""
-    last_mark: Figure
+    last_mark: Length
     """Where the last mark falls, the odd remainder taken as exact, in."""
-    error: Figure
+    error: Length
     """Last mark less exact length, in."""
     drift: tuple[Drift, ...]
     """For a step off by 1/64, 1/32, 1/16."""
-    step_allowed: Figure | None
+    step_allowed: Length | None
     """What one step may be off by, in, for the end to stay within what is allowed; None with no whole step."""
     set_to: Part | None
     """The coarsest part of an inch to which a step may be set for that; None if none will do."""
