@@ -17,8 +17,8 @@ from layouts.paper.page import Index, Maker, Unplaced
 from layouts.paper.trim import Trim, mixed_em
 from layouts.paper.typeface import advance_em
 from layouts.words.pages import LENGTHS
-from layouts.words.runs import COLUMN_HEADS, FOOT, INCHES, RUN, Side, below, over
-from layouts.words.say import _
+from layouts.words.runs import FOOT, INCHES, RUN, Side, below, over
+from layouts.words.say import _, say
 from tablegen.geometry import corner
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text, units
@@ -28,7 +28,7 @@ from tablegen.settings import Settings
 from tablegen.tables.columns import UNIT_PLACES
 from tablegen.tables.jack_lengths import jack_table
 from tablegen.tables.lookup import set_of_tabled
-from tablegen.tables.runs import cells_of_foot, figures_by_run, part_runs, run_table
+from tablegen.tables.runs import cells_of_foot, figures_by_run, head_of, part_runs, run_table
 from tablegen.tables.table import Row
 from tablegen.tables.values import ValueColumns, members_of, value_columns
 
@@ -239,7 +239,7 @@ def _list_maker(
     def make(index: Index) -> FiguresPage:
         columns = [tables.figures(name, runs) for name in wanted]
         rows = [(text.run(run), [column[run] for column in columns]) for run in runs]
-        heads = [_(COLUMN_HEADS[name]) for name in wanted]
+        heads = [say(head_of(name)) for name in wanted]
         return tables.page('small-runs' if added else 'list', figures_grid(rows, heads, _(RUN), laid))
 
     return make

@@ -9,8 +9,7 @@ from layouts.pages import colophon
 from layouts.pages.how_to_page import unit_after
 from layouts.paper.page import Block, Draft, Index
 from layouts.words.pages import heading
-from layouts.words.runs import COLUMN_HEADS
-from layouts.words.say import _, n_
+from layouts.words.say import _, n_, say
 from tablegen.examples import nearest_pitch
 from tablegen.geometry import corner, seventeen
 from tablegen.geometry.pitch import pitch_of_rise
@@ -19,6 +18,7 @@ from tablegen.numbers.exact import nearest
 from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
 from tablegen.tables import lookup
+from tablegen.tables.runs import head_of
 
 TWELVE_STEPS_IN = 144 * INCHES.unit_run / INCHES.group
 BY_RUN = ('common', 'hip-valley', 'rise')
@@ -96,7 +96,7 @@ def _numbers(settings: Settings, index: Index) -> NumbersPage:
         text.mixed(1, settings.measure.per),
         text.mixed(1, 2 * settings.measure.per),
         'group-seat' in index,
-        _(COLUMN_HEADS[found.table]) if found else '',
+        say(head_of(found.table)) if found else '',
         pitch.text,
         readings,
         found.total.text if found else '',

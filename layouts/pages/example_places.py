@@ -12,14 +12,14 @@ from layouts.pages.pitch_pages import is_grid, page_of_addition, page_of_run
 from layouts.paper.page import Index
 from layouts.paper.trim import Trim
 from layouts.words.examples import OPENING_ROWS, PLACES
-from layouts.words.runs import COLUMN_HEADS
-from layouts.words.say import _, said
+from layouts.words.say import _, said, say
 from tablegen.examples.records import RunSource, Source, Sources, Stands
 from tablegen.examples.sources import JACK_LENGTHS
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
+from tablegen.tables.runs import head_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,7 +99,7 @@ class Places:
         run, table = source.run_in, source.table
         pitch, settings, trim = self.pitch, self.settings, self.trim
         listed = not is_grid(settings)
-        column = _said('head', _(COLUMN_HEADS[table])) if listed else ''
+        column = _said('head', say(head_of(table))) if listed else ''
         if source.added:
             page = page_of_addition(self.index, table, run, tabled, pitch, settings, trim)
             row = _said('row', text.run(run)) if listed else _said('add', text.rational(run))

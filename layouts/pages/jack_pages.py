@@ -10,7 +10,7 @@ from layouts.grid.fitting import Fit
 from layouts.grid.run_tables import FiguresPage, PitchTables
 from layouts.paper.page import Index, Maker, Unplaced
 from layouts.paper.trim import Trim
-from layouts.words.runs import COLUMN_HEADS, INCHES, JACK
+from layouts.words.runs import INCHES, JACK, JACK_HEADS
 from layouts.words.say import _
 from tablegen.geometry import common
 from tablegen.geometry.pitch import Pitch
@@ -108,7 +108,7 @@ def _maker(tables: PitchTables, share: JackShare, right: bool) -> Maker:
         settings = tables.settings
         rows = [(str(number), _cells(tables.jacks[number - 1], share.spacings)) for number in share.rows]
         names = [_(INCHES).format(number=text.rational(settings.spacings[place])) for place in share.spacings]
-        heads = [_(COLUMN_HEADS[column]) for name in names for column in COLUMNS]
+        heads = [_(JACK_HEADS[column]) for name in names for column in COLUMNS]
         laid = _fitted(settings, tables.trim, len(names))
         return tables.page(
             'jacks',

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from layouts.words.say import N_, _
+from layouts.words.say import N_, _, say
 from tablegen.numbers import text
 from tablegen.numbers.figure import Measure
 from tablegen.roof.members import Members
+from tablegen.tables.runs import head_of
 from tablegen.tables.values import ValueColumns, text_of
 
 
@@ -104,7 +105,6 @@ TABLES = {
 }
 BY_FOOT = (N_('Lengths by the foot of run'), N_('plate line to ridge center line'))
 TO_ADD = (N_('Odd inches of run, to add'), '')
-RUN_COLUMNS = {'common': N_('common'), 'hip-valley': N_('hip, valley'), 'rise': N_('rise')}
 
 STEPS = (
     N_('Run: level, outside of plate to ridge center line. A shed’s: to the wall or to the ledger’s face.'),
@@ -135,7 +135,7 @@ MEANINGS_HEAD, PARTS_HEAD, EXAMPLE_HEAD, SITE_HEAD = (
 
 def run_head(table: str, measure: Measure) -> tuple[str, str]:
     """Return the head of a column of lengths by run: the unit with it, where its figures do not have theirs."""
-    name = _(RUN_COLUMNS[table])
+    name = say(head_of(table))
     return (name, _('inches')) if measure.style == text.INCHES else ('', name)
 
 

@@ -41,15 +41,12 @@ BELOW = {
     ),
 }
 """Small print below a table."""
-COLUMN_HEADS = {
-    'common': N_('common'),
-    'hip-valley': N_('hip, valley'),
-    'rise': N_('rise'),
+JACK_HEADS = {
     'line': N_('line'),
     'long_point': N_('long'),
     'short_point': N_('short'),
 }
-"""Heads of a list's columns, and of a jack's three lengths."""
+"""Heads of a jack's three lengths."""
 FOOT, RUN, JACK = N_('ft'), N_('run'), N_('jack')
 """Heads of the labels: feet of run, runs, numbers of jacks."""
 INCHES = N_('{number} in')

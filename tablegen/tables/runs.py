@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from tablegen.geometry import common
 from tablegen.geometry.pitch import Pitch
-from tablegen.messages import message
+from tablegen.messages import Message, message
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure, Measure, length_of_root
 from tablegen.numbers.units import INCHES
@@ -63,8 +63,7 @@ def run_table(
         def cell(it: Run) -> Figure:
             return length_of_root(it.squares[name] * it.square, measure)
 
-        key = KEYS[name]
-        return Column(key, message(f'head.{key}'), cell, message(f'datum.{key}'))
+        return Column(KEYS[name], head_of(name), cell, message(f'datum.{KEYS[name]}'))
 
     columns = (
         make.pitch(lambda it: it.pitch),
@@ -72,6 +71,11 @@ def run_table(
         *map(length, SQUARES),
     )
     return Table(RUNS, RUNS, message('table.runs'), columns, subjects, STUBS)
+
+
+def head_of(table: str) -> Message:
+    """Return the head of the column of one of the lengths: 'common', 'hip-valley' or 'rise'."""
+    return message(f'head.{KEYS[table]}')
 
 
 def run_length(table: str, run_in: Fraction, pitch: Pitch, measure: Measure) -> Figure:
