@@ -4,9 +4,12 @@ import ast
 import re
 from collections.abc import Iterator
 from pathlib import Path
+from string import Formatter
 
 import pytest
 from test_source import TEMPLATES, TOP, module_of, sources
+
+from layouts.words import say
 
 COUNTED = {12, 16}
 """Numbers that a system of units says."""
@@ -144,3 +147,12 @@ def test_what_counts_other_things_does():
 )
 def test_a_number_that_units_say_is_seen(written, lines):
     assert counts(written) == lines
+
+
+@pytest.mark.parametrize('path', sources('tablegen', 'layouts'), ids=module_of)
+def test_what_is_said_by_name_has_words_and_all_that_stands_in_them(path):
+    for node in ast.walk(ast.parse(path.read_text('utf-8'))):
+        match node:
+            case ast.Call(ast.Name('message' | 'Message'), [ast.Constant(str() as name)], values):
+                placed = {field for _, field, *_ in Formatter().parse(say.english(name)) if field}
+                assert placed <= {'base'} | {value.arg for value in values} or None in {v.arg for v in values}
