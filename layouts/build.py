@@ -23,9 +23,10 @@ from layouts.sheets.fold import SheetLayout, sheet_sides
 from layouts.sheets.instructions import instructions_job
 from layouts.sheets.sheets import impose
 from layouts.words.pages import GROUP_HEADS, heading
-from layouts.words.say import _
+from layouts.words.say import _, speaking
 from tablegen.errors import BookError
 from tablegen.groups import GROUPS
+from tablegen.messages import message
 from tablegen.settings import Settings
 
 BOOKLET, SHEETS = 'booklet.pdf', 'sheets.pdf'
@@ -66,11 +67,11 @@ def build_cards(settings: Settings, size: str, folder: Path) -> BuiltCard:
         folder  where the file goes; made if it is not there
 
     Errors:
-        BookError if anything fails; a card made earlier is then as it was
+        BookError if anything fails, or the settings' language has no catalogue; a card made earlier is then as it was
     """
     began = monotonic()
     _check_names(settings)
-    with _workplace(folder) as work:
+    with _workplace(folder) as work, speaking(settings.language):
         cards = card_work(settings, size, work)
         typeset([cards.job])
         said = finish_cards(cards, work / CARD)
@@ -85,11 +86,12 @@ def build(settings: Settings, folder: Path, progress: Progress) -> Built:
         folder    where the files go; made if it is not there
 
     Errors:
-        BookError if anything fails; files of an earlier build are then as they were
+        BookError if anything fails, or the settings' language has no catalogue; files of an earlier build are then as
+        they were
     """
     began = monotonic()
     _check_names(settings)
-    with _no_looking_for_rubbish(), _workplace(folder) as work:
+    with _no_looking_for_rubbish(), _workplace(folder) as work, speaking(settings.language):
         progress.stage(_('planning'))
         planned = plan(settings)
         cards = card_work(settings, USUAL[settings.trim], work)
@@ -175,16 +177,21 @@ def _workplace(folder: Path) -> Iterator[Path]:
         folder.mkdir(parents=True, exist_ok=True)
         work = tempfile.TemporaryDirectory(prefix='.rafterbook-', dir=folder)
     except OSError as fault:
-        said = _('cannot be written: {fault}').format(fault=fault.strerror)
         raise BookError(
-            str(folder), said, _('a folder that you may write in'), _('give another with --out')
+            str(folder),
+            message('making.cannot_write', fault=fault.strerror),
+            message('making.writable_folder'),
+            message('making.another_folder'),
         ) from None
     try:
         with work as name:
             yield Path(name)
     except OSError as fault:
-        said, advice = _('writing failed: {fault}'), _('make room there or give another folder with --out')
-        raise BookError(str(folder), said.format(fault=fault.strerror), '', advice) from None
+        failed, advice = (
+            message('making.writing_failed', fault=fault.strerror),
+            message('making.room_or_folder'),
+        )
+        raise BookError(str(folder), failed, '', advice) from None
     finally:
         if made:
             with suppress(OSError):  # only an empty folder goes

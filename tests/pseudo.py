@@ -83,6 +83,5 @@ def spoken(folder: Path) -> Iterator[None]:
     write_catalogue(folder)
     with pytest.MonkeyPatch.context() as patch:
         patch.setenv(say.CATALOGUES, str(folder))
-        say.use(NAME)
-        yield
-    say.use(say.SOURCE)
+        with say.speaking(NAME):
+            yield

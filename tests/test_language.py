@@ -15,7 +15,7 @@ from layouts.pages.book import plan
 from layouts.words import say
 from layouts.words.error import error_lines
 from tablegen.errors import BookError
-from tablegen.settings import Settings, read_settings
+from tablegen.settings import read_settings
 
 BOOK = """
 language = "xx"
@@ -46,8 +46,8 @@ def test_english_needs_no_catalogue():
 
 
 def test_a_language_without_a_catalogue_is_refused_with_those_there_are(catalogues):
-    with pytest.raises(BookError) as fault:
-        plan(Settings(language='de'))
+    with pytest.raises(BookError) as fault, say.speaking('de'):
+        pass
 
     assert error_lines(fault.value) == ["language: 'de' has no catalogue; allowed: en, xx"]
 
@@ -67,11 +67,13 @@ def test_the_terminal_speaks_the_language_that_its_environment_names(catalogues,
 
 
 def test_pages_and_files_say_their_language_and_the_colophon_says_it_too(catalogues):
-    planned = plan(read_settings(BOOK, ''))
+    with say.speaking('xx'):
+        planned = plan(read_settings(BOOK, ''))
+        assert pages_html(planned.pages(), 'book').startswith('<!doctype html>\n<html lang="xx">')
+        assert 'language' in pages_html([planned.pages()[planned.index['made'] - 1]], 'made')
     (catalogues / 'book.toml').write_text(BOOK, encoding='utf-8')
 
-    assert pages_html(planned.pages(), 'book').startswith('<!doctype html>\n<html lang="xx">')
-    assert 'language' in pages_html([planned.pages()[planned.index['made'] - 1]], 'made')
     assert main(['make', str(catalogues / 'book.toml'), '--out', str(catalogues)], io.StringIO()) == 0
     for name in ('booklet', 'sheets', 'card'):
         assert PdfReader(catalogues / f'{name}.pdf').root_object['/Lang'] == 'xx'
+    assert say.language() == say.SOURCE  # the terminal's own again

@@ -5,14 +5,17 @@ from __future__ import annotations
 import json
 import re
 from collections import Counter
+from io import StringIO
 
 import pseudo
 import pytest
 from made_books import MadeBook, made, misplaced
 from printed_words import told
 
+from layouts.command import main
 from layouts.sheets.fold import sheet_sides
 from layouts.sheets.marks import sheet_label
+from layouts.words import say
 from tablegen.settings import BOOK_PARTS
 
 BOOK = f"""
@@ -100,3 +103,34 @@ def test_sheets_have_no_english(longer):
 
 def test_cards_have_no_english(longer):
     assert english_in(told('pdftotext', longer.built.card.path, '-')) == []
+
+
+@pytest.mark.parametrize(
+    'words',
+    [
+        ['find', '8', '10 ft', '--all'],
+        ['find', '8', '10 ft', '--with', '12', '--all'],
+        ['find', '6', '8 ft', '--sides', '8', '--all'],
+        ['find', '4', '9 ft', '--shed', 'ledger', '--all'],
+        ['find', '8', '10 ft', '--seat', '99'],
+        ['pitch', '--rise', '5 ft', '--run', '10 ft'],
+        ['diagonal', '24 ft', '36 ft'],
+        ['brace', '30', '40'],
+        ['check', 'length', '--pitch', '6', '--run', '1 ft', '--reads', '13 3/8', '--total-run', '12 ft'],
+        ['check', 'square', '--rises', '2 to 18'],
+        ['check', 'steps', '--pitch', '6', '--run', '13 ft 5 in', '--step', '13.42'],
+        ['check', 'corner', '--sides', '6 ft', '8 ft', '--diagonal', '10 ft'],
+        ['check', 'turn-over', '--gap', '1/64', '--over', '16 in', '--within', '1/32'],
+        ['make', '--plan'],
+    ],
+    ids=lambda words: ' '.join(words[:2]),
+)
+def test_a_terminal_is_answered_in_the_language(words, tmp_path, monkeypatch):
+    monkeypatch.setenv(say.LANGUAGE, pseudo.NAME)
+    out, err = StringIO(), StringIO()
+    with pseudo.spoken(tmp_path):
+        main(words, out, err)
+
+    answer = re.sub(r'--\w+|rafterbook \w+', '', out.getvalue() + err.getvalue())
+    assert re.search('[éáóíú]', answer)
+    assert english_in(answer) == []

@@ -171,7 +171,7 @@ def test_a_page_that_runs_over_is_told_by_its_number(tmp_path):
     with pytest.raises(BookError) as refusal:
         set_document(job(tmp_path, 3, css='#page-7 .ruled { height: 12mm }'))
 
-    assert refusal.value.problem == 'set 4 pages where 3 were planned: page 7 runs over'
+    assert 'set 4 pages where 3 were planned: page 7 runs over' in error_line(refusal.value)
     assert not (tmp_path / 'notes.pdf').exists()
 
 

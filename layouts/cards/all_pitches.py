@@ -30,6 +30,7 @@ from layouts.words.say import N_, _
 from tablegen.errors import BookError
 from tablegen.examples import nearest_pitch
 from tablegen.geometry.pitch import Pitch
+from tablegen.messages import message
 from tablegen.numbers import text
 from tablegen.numbers.exact import nearest
 from tablegen.numbers.figure import Figure, length_of_count
@@ -118,9 +119,9 @@ def _columns(
     if not chosen:
         raise BookError(
             '--size',
-            _('{size} is too narrow for these pitches').format(size=repr(form.name)),
+            message('making.too_narrow', name=form.name),
             '',
-            _('take a larger card'),
+            message('making.larger_card'),
         )
     standing = [column for column in stand if column.name in chosen]
     full = label_width(_pitch_head(values), labels, size) + sum(

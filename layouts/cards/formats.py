@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from layouts.sheets.fold import POINTS_PER_MM
-from layouts.words.say import _
 from tablegen.errors import BookError
+from tablegen.messages import message
 
 FILM_HOLE_MM, PAPER_HOLE_MM = 5.0, 11.0
 """The hole through the film, and the wider one in the paper under it, so that film seals to film around it."""
@@ -90,5 +90,5 @@ def format_named(name: str, place: str = '--size') -> Format:
         BookError naming those known
     """
     if name not in FORMATS:
-        raise BookError(place, _("'{name}' is no size of card").format(name=name), ', '.join(FORMATS))
+        raise BookError(place, message('making.no_size', name=name), ', '.join(FORMATS))
     return FORMATS[name]

@@ -11,7 +11,7 @@ from layouts.cards.impose import lay_cards
 from layouts.cards.plan import CardPlan, plan_cards
 from layouts.cards.sheet import CardSheet, card_sheet
 from layouts.pdf.typeset import Job
-from layouts.words.say import _, n_, use
+from layouts.words.say import _, n_
 from tablegen.settings import Settings
 
 CARD = 'card.pdf'
@@ -32,7 +32,6 @@ def card_work(settings: Settings, size: str, folder: Path) -> CardWork:
     Errors:
         BookError for a size that is none, that the paper cannot hold, or that cannot hold the pitches
     """
-    use(settings.language)
     card_sheet(
         format_named(size), settings.paper
     )  # a size too big for the paper is told before anything else

@@ -23,6 +23,7 @@ from layouts.words.cards import (
 )
 from layouts.words.say import _
 from tablegen.errors import BookError
+from tablegen.messages import message
 from tablegen.numbers import text
 from tablegen.numbers.units import INCHES
 from tablegen.settings import Runs, Settings
@@ -153,6 +154,6 @@ def _standing(
     )
     if face is None:
         of = f'{title.figure} {title.unit}'.rstrip()
-        said = _('{size} is too small for the runs of {pitch}').format(size=repr(form.name), pitch=of)
-        raise BookError('--size', said, '', _('take a larger card or shorter runs'))
+        small = message('making.too_small', name=form.name, pitch=of)
+        raise BookError('--size', small, '', message('making.larger_or_shorter'))
     return face

@@ -8,8 +8,8 @@ from dataclasses import dataclass
 from layouts.cards.formats import SEAL_MM, Format
 from layouts.sheets.fold import FIT_MM, PAPERS_MM
 from layouts.sheets.marks import UNPRINTABLE_MM
-from layouts.words.say import _
 from tablegen.errors import BookError
+from tablegen.messages import message
 
 GAP_MM = 2 * SEAL_MM
 """Between cards, so that the borders of their film do not overlap."""
@@ -83,9 +83,9 @@ def card_sheet(form: Format, paper: str) -> CardSheet:
             return CardSheet(paper, card, sheet, 1, 1)
     raise BookError(
         '--size',
-        _("'{name}' is bigger than {paper} paper").format(name=form.name, paper=paper),
+        message('making.bigger_than_paper', name=form.name, paper=paper),
         '',
-        _("take a smaller card, or set paper = 'letter'"),
+        message('making.smaller_card'),
     )
 
 

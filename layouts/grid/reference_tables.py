@@ -15,7 +15,7 @@ from layouts.paper.page import Draft, Index, Tab
 from layouts.paper.trim import FIGURE_SPACE, Trim
 from layouts.words.datum import datum_of
 from layouts.words.lists import capital
-from layouts.words.say import SOURCE, language, say, source
+from layouts.words.say import SOURCE, language, say, speaking
 from tablegen.messages import message
 from tablegen.tables.table import Row, Table
 
@@ -101,7 +101,7 @@ def cell_key(table: str, row: str, place: int) -> str:
 def _pieces(table: Table[Any], trim: Trim) -> list[Piece]:
     """Return the pieces of a table: what stands on which page is planned by the English, in whatever language it is said."""
     rows = tuple(table.rows())
-    with source():
+    with speaking(SOURCE):
         around = HEAD_UNITS + sum(_lines(words) * LINE_UNITS + 2 for words in _small_print(table))
         planned, corner = columns_of(table, rows), _corner(table)
         parts = _column_parts(planned, table.needs.cuts, corner, trim)

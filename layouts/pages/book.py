@@ -14,8 +14,8 @@ from layouts.pages.reference_pages import reference_blocks
 from layouts.paper.page import Block, Draft, Index
 from layouts.paper.trim import Trim, trim_of
 from layouts.words.pages import heading
-from layouts.words.say import _, use
 from tablegen.errors import BookError
+from tablegen.messages import message
 from tablegen.numbers import text
 from tablegen.settings import Settings
 from tablegen.tables.table import Kind
@@ -45,12 +45,8 @@ def plan(settings: Settings) -> Plan:
     """Return the plan of a book.
 
     Errors:
-        BookError if it would be over 1,000 pages, saying how many, or if its language has no catalogue
-
-    Notes:
-        From here on this process says everything in the book's language.
+        BookError if it would be over 1,000 pages, saying how many
     """
-    use(settings.language)
     trim = trim_of(settings)
     figures = figure_count(settings)
     blocks: list[Block] = [front_block(settings, trim)]
@@ -61,11 +57,14 @@ def plan(settings: Settings) -> Plan:
     if pages > MOST_PAGES:
         raise BookError(
             'runs.by',
-            _('{step} over {pitches} pitches would make {pages} pages').format(
-                step=text.run(settings.runs.step), pitches=len(settings.pitches), pages=f'{pages:,}'
+            message(
+                'making.too_many_pages',
+                step=text.run(settings.runs.step),
+                pitches=len(settings.pitches),
+                pages=f'{pages:,}',
             ),
-            _('up to {most} pages').format(most=f'{MOST_PAGES:,}'),
-            _('take a longer step, shorter runs or fewer pitches'),
+            message('making.most_pages', most=f'{MOST_PAGES:,}'),
+            message('making.fewer_pages'),
         )
     furniture = Furniture(
         Draft('notes', lambda index: None, '', heading('notes')),

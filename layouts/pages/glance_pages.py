@@ -11,7 +11,7 @@ from layouts.paper.page import Draft, Index, Maker
 from layouts.paper.trim import Trim
 from layouts.paper.typeface import advance_em
 from layouts.words.pages import AT_A_SPACING, GLANCE_HEADS, heading
-from layouts.words.say import N_, _, source
+from layouts.words.say import N_, SOURCE, _, speaking
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.units import INCHES
@@ -55,7 +55,7 @@ def _maker(settings: Settings, trim: Trim, pitches: Sequence[Pitch], key: str, c
     def make(index: Index) -> RowsPage:
         columns, members = chosen(value_columns(settings)), [members_of(pitch, settings) for pitch in pitches]
         rows = [(it.pitch.short, *(text_of(column, it) for column in columns)) for it in members]
-        with source():  # columns are as wide as in English
+        with speaking(SOURCE):  # columns are as wide as in English
             over, heads = _heads(key, settings)
             widths = [_width(head, [row[place] for row in rows], place) for place, head in enumerate(heads)]
             rooms = _rooms(over, widths)

@@ -7,8 +7,8 @@ from io import BytesIO
 from pathlib import Path
 from typing import Literal, Protocol
 
-from layouts.words.say import _
 from tablegen.errors import BookError
+from tablegen.messages import message
 
 FILE = 'OpenSans[wdth,wght].ttf'
 
@@ -107,10 +107,13 @@ def check_letters(words: str, place: str) -> None:
         return
     missing = sorted({letter for letter in words if ord(letter) not in letters()})
     if missing:
-        said = _("the book's typeface has no {letters}").format(letters=' '.join(missing))
-        raise BookError(place, said, _('Latin, Greek and Cyrillic letters'), _('write it another way'))
+        raise BookError(
+            place,
+            message('making.no_letters', letters=' '.join(missing)),
+            message('making.known_letters'),
+            message('making.write_otherwise'),
+        )
 
 
 def _missing() -> BookError:
-    said = _('{file} is not installed').format(file=FILE)
-    return BookError('font', said, '', _('run: pip install fontpkg-open-sans==3.3'))
+    return BookError('font', message('making.no_font', file=FILE), '', message('making.get_font'))

@@ -20,16 +20,17 @@ from typing import Protocol
 from layouts.html.page_html import pages_html, style
 from layouts.paper.page import Page
 from layouts.paper.trim import Trim
-from layouts.words.say import N_, SOURCE, _, language
+from layouts.words.say import SOURCE, language
 from tablegen.errors import BookError
+from tablegen.messages import message
 
 EPOCH = '1735689600'
 """The fixed moment (2025-01-01) that PDFs bear, so that the same settings give the same bytes."""
 PAGES_WORTH_A_PROCESS = 24
 """Fewer pages than this a process and starting it costs more than it saves."""
 SECONDS_BETWEEN_LOOKS = 0.1
-REPORT = N_('this is a fault of the program: report it with the settings file')
-SHORTEN = N_("put what that page says into fewer words in its language's catalogue")
+REPORT = message('making.report')
+SHORTEN = message('making.fewer_words')
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,13 +121,12 @@ def set_document(job: Job, tell: Callable[[int], None] = lambda pages: None) -> 
         sheet = weasyprint.CSS(string=job.css, font_config=fonts)
         document = weasyprint.HTML(string=job.html).render(stylesheets=[sheet], font_config=fonts)
         if len(document.pages) != job.pages:
-            problem = _('set {count} pages where {planned} were planned: {name} runs over').format(
-                count=len(document.pages), planned=job.pages, name=_overfull(document)
-            )
-            raise BookError('typesetter', problem, '', _(REPORT if language() == SOURCE else SHORTEN))
+            counts = {'count': len(document.pages), 'planned': job.pages}
+            problem = message('making.runs_over', **counts, page=_overfull(document))
+            raise BookError('typesetter', problem, '', REPORT if language() == SOURCE else SHORTEN)
         document.write_pdf(job.out, pdf_identifier=b'rafterbook')
     if said:
-        raise BookError('typesetter', _('said: {words}').format(words=said[0]), '', _(REPORT))
+        raise BookError('typesetter', message('making.typesetter_said', words=said[0]), '', REPORT)
 
 
 def load_typesetter() -> ModuleType:
@@ -141,9 +141,9 @@ def load_typesetter() -> ModuleType:
         library = str(fault).split(':')[0].replace('cannot load library', '').strip(" '")
         raise BookError(
             'typesetter',
-            _('the system library {library} is missing').format(library=library),
+            message('making.no_library', library=library),
             '',
-            _('run: python3 layouts/bootstrap.py setup (it says what to install on this system)'),
+            message('making.set_up'),
         ) from None
     module: ModuleType = weasyprint
     return module

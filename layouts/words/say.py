@@ -38,16 +38,31 @@ def use(wanted: str) -> None:
         BookError for a language without a catalogue
     """
     global _catalogue, _language
-    if wanted not in languages():
-        problem = _("'{language}' has no catalogue").format(language=wanted)
-        raise BookError('language', problem, ', '.join(languages()))
-    found = (gettext.find(DOMAIN, folder, [wanted]) for folder in _folders())
-    path = next(filter(None, found), None)
-    if path is None:
+    if wanted == SOURCE:
         _catalogue, _language = gettext.NullTranslations(), SOURCE
         return
+    path = next(filter(None, (gettext.find(DOMAIN, folder, [wanted]) for folder in _folders())), None)
+    if wanted not in languages() or path is None:
+        problem = _("'{language}' has no catalogue").format(language=wanted)
+        raise BookError('language', problem, ', '.join(languages()))
     with open(path, 'rb') as file:
         _catalogue, _language = gettext.GNUTranslations(file), wanted
+
+
+@contextmanager
+def speaking(wanted: str) -> Iterator[None]:
+    """Say everything in a language for as long as the block lasts.
+
+    Errors:
+        BookError for a language without a catalogue
+    """
+    global _catalogue, _language
+    before = _catalogue, _language
+    use(wanted)
+    try:
+        yield
+    finally:
+        _catalogue, _language = before
 
 
 def language() -> str:
@@ -86,18 +101,6 @@ def _heard(words: str, told: str) -> str:
     if told is not words:
         _told.append((words, told))
     return told
-
-
-@contextmanager
-def source() -> Iterator[None]:
-    """Say everything in English for as long as the block lasts: what stands on which page is planned by it."""
-    global _catalogue
-    kept = _catalogue
-    _catalogue = gettext.NullTranslations()
-    try:
-        yield
-    finally:
-        _catalogue = kept
 
 
 def told() -> list[tuple[str, str]]:
