@@ -13,15 +13,11 @@ from layouts.verbs import options
 from layouts.verbs.options import Subparsers
 from layouts.verbs.settings_file import settings_from
 from layouts.words.say import N_, _
-from tablegen.checking.book_rows import drift_table
-from tablegen.checking.square_figures import engraved_table
 from tablegen.errors import BookError, meant
-from tablegen.numbers.figure import Measure
 from tablegen.settings import Settings
 from tablegen.tables.jack_lengths import JACK_LENGTHS
-from tablegen.tables.runs import RUNS
+from tablegen.tables.runs import RUNS, run_table
 from tablegen.tables.table import Table
-from tablegen.tables.tables import every_table
 
 FORMATS = ('csv', 'jsonl')
 OF_RUNS = (RUNS, JACK_LENGTHS)
@@ -80,10 +76,17 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
 
 def _tables(settings: Settings) -> list[Table[Any]]:
     """Return every table of the book, those on the square last."""
+    from tablegen.checking.book_rows import drift_table  # the runs need not wait for the others
+    from tablegen.checking.square_figures import engraved_table
+    from tablegen.numbers.figure import Measure
+    from tablegen.tables.tables import every_table
+
     return [*every_table(settings), engraved_table(), drift_table(Measure(settings.measure.per))]
 
 
 def _named(name: str, settings: Settings) -> Table[Any]:
+    if name == RUNS:
+        return run_table(settings)
     known = {table.key: table for table in _tables(settings)}
     if name not in known:
         advice = meant(name, list(known), _('rafterbook data --tables lists them'))
