@@ -1,7 +1,7 @@
 """Words in the reader's language: every sentence goes through the catalogue here, and English is its source.
 
 Words stand where they are placed, marked with `_` (said at once) or `N_` (said by whoever places them: constants); templates
-mark theirs with `trans`. A Message of tablegen is said by the English under its name in a module of this room.
+mark theirs with `trans`. A Message of tablegen is said by the English under its name in english/.
 """
 
 from __future__ import annotations
@@ -11,10 +11,9 @@ import os
 from collections.abc import Iterator
 from contextlib import contextmanager
 from fractions import Fraction
-from functools import cache
-from importlib import import_module
 from pathlib import Path
 
+from layouts.words.messages import english
 from tablegen.errors import BookError
 from tablegen.messages import Message
 from tablegen.numbers import text
@@ -133,11 +132,3 @@ def said(value: object) -> object:
             return ', '.join(str(said(one)) for one in value)
         case _:
             return value
-
-
-@cache
-def english(name: str) -> str:
-    """Return the English of a message: from the module of this room that its name begins with."""
-    room = import_module(f'layouts.words.{name.partition(".")[0]}')
-    words: str = room.MESSAGES[name]
-    return words

@@ -5,50 +5,12 @@ from __future__ import annotations
 from textwrap import wrap
 
 from layouts.words.checks import WIDTH, table, way
+from layouts.words.messages import english
 from layouts.words.say import N_, _, n_, said, say
 from tablegen.checking.square_judging import Cell, Convention, Fit, Rounding, SquareCheck
 from tablegen.numbers.units import INCHES
 from tablegen.tables.table import Table
 
-MESSAGES = {
-    'square.template': N_('rafterbook check square --blank prints one to fill in'),
-    'square.rises': N_('whole inches per foot, {first} to {last}'),
-    'square.row': N_('{source}: row {row}'),
-    'square.cell': N_('{source}: row {row}, column {column}'),
-    'square.no_csv': N_('is no CSV: {fault}'),
-    'square.empty': N_('is empty'),
-    'square.header': N_('a header {header} and a row a rise'),
-    'square.rise_twice': N_('the rise {rise} is there twice'),
-    'square.rises_once': N_('each rise once'),
-    'square.no_figure': N_('has no figure in it'),
-    'square.one_cell': N_('at least one filled cell'),
-    'square.missing_column': N_("the column '{name}' is missing"),
-    'square.twice': N_("'{name}' is there twice"),
-    'square.columns_once': N_('each column once'),
-    'square.cells': N_('{cells} cells under {columns} columns'),
-    'square.cell_a_column': N_('a cell a column, empty where the square shows nothing'),
-    'square.off_the_table': N_("'{written}' is off the table"),
-    'square.no_square_figure': N_("'{written}' is no figure of a square"),
-    'square.leave_empty': N_('leave the cell empty'),
-    'square.engraved': N_('What a square should carry'),
-    'square.drift': N_('What the steps add up to'),
-    'square.rise': N_('rise'),
-    'square.common': N_('common'),
-    'square.hip_valley': N_('hip, valley'),
-    'square.jack_16': N_('jacks 16'),
-    'square.jack_24': N_('jacks 24'),
-    'square.jack_cheek': N_('jack cheek'),
-    'square.hip_cheek': N_('hip cheek'),
-    'square.step': N_('step set to'),
-    'square.steps': N_('{count} steps'),
-    'square.per_foot': N_('length per foot of common run'),
-    'square.jacks': N_('difference in length, on center'),
-    'square.cheek': N_(
-        'on the top edge, left square; held against {base} on the square, marked along the {base}'
-    ),
-    'square.step_set': N_('along the top edge, to the nearest part'),
-    'square.off': N_('that a common comes out long (+) or short (−)'),
-}
 ENGRAVED = (
     (N_('length, per foot of run'), (N_('common'), N_('hip, valley'))),
     (N_('jacks differ, spaced'), (N_('16 in'), N_('24 in'))),
@@ -116,7 +78,7 @@ def judged_lines(check: SquareCheck) -> list[str]:
     rows = [
         (
             str(cell.rise),
-            _(MESSAGES[f'square.{cell.column}']),
+            _(english(f'square.{cell.column}')),
             cell.shown.figure.text,
             cell.right.text,
             way(cell.difference),

@@ -1,0 +1,34 @@
+"""The English of messages, by their names: english/ROOM.toml has those whose names begin with the room's."""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Iterator
+from functools import cache
+from importlib.resources import files
+from typing import IO
+
+
+def english(name: str) -> str:
+    """Return the English of a message such as 'caution.short_seat'.
+
+    Errors:
+        KeyError for a name without words
+    """
+    room, _, rest = name.partition('.')
+    return words_of(room)[rest]
+
+
+@cache
+def words_of(room: str) -> dict[str, str]:
+    """Return the words of a room's messages, by their names without the room's."""
+    written = files('layouts.words').joinpath(f'english/{room}.toml')
+    return tomllib.loads(written.read_text('utf-8')) if written.is_file() else {}
+
+
+def extract(
+    file: IO[bytes], *_keywords: object, options: object
+) -> Iterator[tuple[int, None, str, list[str]]]:
+    """Give the words to who makes a catalogue, as babel asks for them."""
+    for words in tomllib.loads(file.read().decode('utf-8')).values():
+        yield 1, None, words, []
