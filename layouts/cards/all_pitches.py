@@ -80,14 +80,14 @@ def _said(
     pitches: Sequence[Pitch], chosen: Sequence[Column], left_out: Sequence[Column], tables: int, cards: int
 ) -> list[str]:
     span = ' '.join(part for part in (pitch_title(pitches)) if part)
-    sides = {1: N_('{count} pitches, {span}, on the front'), 2: N_('{count} pitches, {span}, on both sides')}
-    use = {1: N_('{count} pitches, {span}, on the front and how to use it')}
-    many = (
-        N_('{count} pitches, {span}, on {cards} cards and how to use it')
-        if tables % 2
-        else N_('{count} pitches, {span}, on {cards} cards')
-    )
-    where = _((use if tables % 2 else sides).get(tables, many))
+    on_cards = N_('{count} pitches, {span}, on {cards} cards')
+    if tables % 2:
+        on_cards = N_('{count} pitches, {span}, on {cards} cards and how to use it')
+    on_one = {
+        1: N_('{count} pitches, {span}, on the front and how to use it'),
+        2: N_('{count} pitches, {span}, on both sides'),
+    }
+    where = _(on_one.get(tables, on_cards))
     names, without = (', '.join(column.name for column in some) for some in (chosen, left_out))
     said = [
         where.format(count=len(pitches), span=span, cards=cards),

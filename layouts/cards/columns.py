@@ -29,16 +29,20 @@ class Column:
     """What it is called where the program says what is on a card."""
     head: tuple[str, ...]
     """What it is of, and on which face or in which unit: three lines."""
-    said: str
-    """The head as it is read."""
     narrow: tuple[str, ...]
-    narrow_said: str
-    """Both where there is little room."""
+    """The same where there is little room."""
     meaning: str
+    shared: str
+    """The head as it is read, where several columns have one meaning."""
+
+    @property
+    def said(self) -> str:
+        """Return the head as it is read."""
+        return self.shared or '\n'.join(self.head).replace('-\n', '').replace('\n', ' ')
 
     def narrowed(self) -> Column:
         """Return the column with the head that takes less room."""
-        return replace(self, head=self.narrow, said=self.narrow_said)
+        return replace(self, head=self.narrow)
 
     def cell(self, it: Members) -> Cell:
         """Return a pitch's figure."""
@@ -67,10 +71,5 @@ def columns(settings: Settings) -> tuple[list[Column], list[Column]]:
 
 
 def _column(of: One, told: ColumnWords, **values: str) -> Column:
-    head, narrow = (
-        tuple(_(line).format(**values) for line in lines) for lines in (told.head, told.narrow or told.head)
-    )
-    name, said, narrow_said, meaning = (
-        _(one).format(**values) for one in (told.name, told.said, told.narrow_said or told.said, told.meaning)
-    )
-    return Column(of, name, head, said, narrow, narrow_said, meaning)
+    name, head, meaning, narrow, said = (_(one).format(**values) if one else '' for one in told)
+    return Column(of, name, tuple(head.split('\n')), tuple((narrow or head).split('\n')), meaning, said)

@@ -17,80 +17,55 @@ class ColumnWords(NamedTuple):
 
     name: str
     """Where the program tells what is on a card."""
-    head: tuple[str, str, str]
-    said: str
-    """The head as it is read."""
+    head: str
+    """In three lines; a hyphen at the end of one is none where the head is read."""
     meaning: str
-    narrow: tuple[str, ...] = ()
-    """The head where there is little room; none for the same."""
-    narrow_said: str = ''
-    """That head as it is read."""
+    narrow: str = ''
+    """The head where there is little room; '' for the same."""
+    said: str = ''
+    """The head as it is read, where that is not as it stands."""
 
 
 PLUMB = ColumnWords(
     N_('plumb cut'),
-    (N_('plumb,'), N_('common'), N_('side')),
-    N_('plumb, common side'),
+    N_('plumb,\ncommon\nside'),
     N_('plumb cut of commons and jacks, on the side'),
-    (N_('plumb,'), N_('com.'), N_('side')),
-    N_('plumb, com. side'),
+    N_('plumb,\ncom.\nside'),
 )
 LEVEL = ColumnWords(
     N_('level cut'),
-    (N_('level,'), N_('common'), N_('side')),
-    N_('level, common side'),
+    N_('level,\ncommon\nside'),
     N_('their level cut, on the side: the seat'),
-    (N_('level,'), N_('com.'), N_('side')),
-    N_('level, com. side'),
+    N_('level,\ncom.\nside'),
 )
 HIP_PLUMB = ColumnWords(
-    N_('plumb cut of the hip'),
-    (N_('plumb,'), N_('hip'), N_('side')),
-    N_('plumb, hip side'),
-    N_('plumb cut of hip and valley, on the side'),
+    N_('plumb cut of the hip'), N_('plumb,\nhip\nside'), N_('plumb cut of hip and valley, on the side')
 )
 COMMON = ColumnWords(
     N_('common per foot'),
-    (N_('common'), N_('inches'), N_('per ft')),
-    N_('common inches per ft'),
+    N_('common\ninches\nper ft'),
     N_('a common’s length, along the top edge, in a foot of run'),
-    (N_('com.'), N_('inches'), N_('per ft')),
-    N_('com. inches per ft'),
+    N_('com.\ninches\nper ft'),
 )
 HIP = ColumnWords(
-    N_('hip per foot'),
-    (N_('hip'), N_('inches'), N_('per ft')),
-    N_('hip inches per ft'),
-    N_('hip’s or valley’s, in a foot of the common’s run'),
+    N_('hip per foot'), N_('hip\ninches\nper ft'), N_('hip’s or valley’s, in a foot of the common’s run')
 )
 JACKS = ColumnWords(
     N_('jacks at {spacing}'),
-    (N_('jacks'), N_('inches'), N_('at {spacing}')),
-    N_('jacks inches'),
+    N_('jacks\ninches\nat {spacing}'),
     N_('each longer than the last, along the top edge, so far apart on center'),
+    said=N_('jacks inches'),
 )
-CHEEK = ColumnWords(
-    N_('cheek of jacks'),
-    (N_('cheek,'), N_('jack'), N_('top')),
-    N_('cheek, jack top'),
-    N_('across the jack’s top edge'),
-)
+CHEEK = ColumnWords(N_('cheek of jacks'), N_('cheek,\njack\ntop'), N_('across the jack’s top edge'))
 HIP_CHEEK = ColumnWords(
-    N_('cheek of the hip'),
-    (N_('cheek,'), N_('hip'), N_('top')),
-    N_('cheek, hip top'),
-    N_('across the hip’s top edge, left square'),
+    N_('cheek of the hip'), N_('cheek,\nhip\ntop'), N_('across the hip’s top edge, left square')
 )
 BACKING = ColumnWords(
-    N_('backing'),
-    (N_('back-'), N_('ing'), N_('tilt')),
-    N_('backing tilt'),
-    N_('the blade’s tilt for each side of a hip’s top'),
+    N_('backing'), N_('back-\ning\ntilt'), N_('the blade’s tilt for each side of a hip’s top')
 )
 DROP = ColumnWords(
     N_('drop of the hip'),
-    (N_('hip'), N_('drop'), N_('inches')),
-    N_('hip drop inches'),
+    N_('hip\ndrop\ninches'),
     N_('plumb, for a hip {hip} in thick, its top left square'),
 )
 CAUTION = N_('Geometry, not strength: code and a licensed designer decide.')
