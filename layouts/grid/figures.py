@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from fractions import Fraction
 
 from layouts.grid.fitting import RUNS, Fit, Look, fit, widest_of
 from layouts.grid.grid import GROUP, Grid, grid
 from layouts.grid.table_columns import Column, Columns
 from layouts.paper.trim import FIGURE_SPACE, Trim
+from tablegen.numbers import text
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure, length_figure
 from tablegen.settings import Settings
@@ -41,7 +43,7 @@ def fitted(
 
 
 def figures_grid(
-    rows: Sequence[tuple[str, Sequence[Figure | None]]],
+    rows: Sequence[tuple[str | int, Sequence[Figure | None]]],
     heads: Sequence[str],
     corner: str,
     laid: Fit,
@@ -51,27 +53,30 @@ def figures_grid(
     """Return one page of figures.
 
     Given:
-        rows         a label and a figure (or none) in every column
+        rows         a label and a figure (or none) in every column; labels that are numbers end under each other
         heads        one a column
         corner       head of the labels
         first_group  rows before the first rule; later rules follow every six
         groups       heads of groups of columns, as many columns in each
     """
-    longest = max(len(name) for name, cells in rows)
-    labels = tuple(name.rjust(longest, FIGURE_SPACE) if name.isdigit() else name for name, cells in rows)
+    longest = max(len(str(name)) for name, cells in rows)
+    labels = tuple(
+        name if isinstance(name, str) else str(name).rjust(longest, FIGURE_SPACE) for name, cells in rows
+    )
     none = ('',) * len(rows)
     columns = tuple(
         Column('', cells, none, '') for cells in zip(*(cells for name, cells in rows), strict=True)
     )
     in_group = len(heads) // max(1, len(groups))
     over = ['', *(name for group in groups for name in (group, *[''] * (in_group - 1)))] if groups else []
-    above = [corner, *(_centered(head, laid.wide.digits + laid.wide.feet) for head in heads)]
     after = range(first_group, len(rows), GROUP)
-    return grid(Columns(labels, columns), laid, over, above, after, laid.trim.row_units, 0, in_group)
+    return grid(
+        Columns(labels, columns), laid, over, [corner, *heads], after, laid.trim.row_units, 0, in_group
+    )
 
 
-def _centered(head: str, digits: int) -> str:
-    number = head.split(' ')[0]
-    if not number[0].isdigit() or '/' in head:  # a fraction leaves no room to move
-        return head
-    return FIGURE_SPACE * max(0, min(digits, MOST_BEFORE_A_HEAD) - len(number)) + head
+def over_wholes(number: Fraction, head: str, laid: Fit) -> str:
+    """Return a head that begins with a number moved right over the whole numbers below it; a fraction has no room to."""
+    parts = text.rational_parts(number)
+    room = min(laid.wide.digits + laid.wide.feet, MOST_BEFORE_A_HEAD) - len(parts.text)
+    return head if parts.fraction else FIGURE_SPACE * max(0, room) + head

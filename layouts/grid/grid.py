@@ -147,8 +147,7 @@ def _pushed(width_em: float, look: Look) -> str:
 
 def _texts(column: Column, wide: Widest, shift: str) -> list[tuple[str, str]]:
     """Return what stands in the layer of whole numbers, and in that of fractions, a pair a row."""
-    told = [plain(cell).partition('.')[0] for cell in column.cells if cell is not None]
-    before = max(map(len, told), default=0)
+    longest = max((_before(cell) for cell in column.cells if cell is not None), default=0)
     found = []
     for cell, mark in zip(column.cells, column.marks, strict=True):
         if is_length(cell):
@@ -156,9 +155,13 @@ def _texts(column: Column, wide: Widest, shift: str) -> list[tuple[str, str]]:
         elif cell is None:
             found.append((column.none.rjust(wide.digits, FIGURE_SPACE), ''))
         else:
-            words = plain(cell)
-            found.append((shift + FIGURE_SPACE * (before - len(words.partition('.')[0])) + words, ''))
+            found.append((shift + FIGURE_SPACE * (longest - _before(cell)) + plain(cell), ''))
     return found
+
+
+def _before(cell: object) -> int:
+    """Return how many letters stand before a number's point, or a word's end."""
+    return len(cell.parts.before if isinstance(cell, Figure) and cell.parts.decimals else plain(cell))
 
 
 def _rules(height: float, across: Sequence[float], down: Sequence[float], trim: Trim) -> Markup:

@@ -9,7 +9,7 @@ from functools import cached_property
 from itertools import pairwise
 
 from layouts.grid import small_runs
-from layouts.grid.figures import LISTS, figures_grid, fitted
+from layouts.grid.figures import LISTS, figures_grid, fitted, over_wholes
 from layouts.grid.fitting import RUNS, SIZES, Fit
 from layouts.grid.grid import GROUP, Grid
 from layouts.grid.small_runs import Additions, additions
@@ -196,12 +196,10 @@ def _grid_maker(
 ) -> Maker:
     def make(index: Index) -> FiguresPage:
         figures = tables.figures(name)
-        rows = [(str(feet), cells_of_foot(figures, feet, cut)) for feet in band]
-        whole = all(
-            offset.denominator == 1 for offset in cut
-        )  # beside a fraction there is no room for a unit
-        heads = [text.rational(offset) for offset in cut]
-        heads = [_(INCHES).format(number=head) for head in heads] if whole else heads
+        rows = [(feet, cells_of_foot(figures, feet, cut)) for feet in band]
+        whole = all(one.denominator == 1 for one in cut)  # beside a fraction a unit has no room
+        name_of = _(INCHES) if whole else '{number}'
+        heads = [over_wholes(one, name_of.format(number=text.rational(one)), laid) for one in cut]
         mine = additions(tables.figures(name, turn), tables.settings, tables.trim)
         return tables.page(
             name,

@@ -12,6 +12,7 @@ from layouts.words.say import say
 from tablegen.geometry.pitch import Pitch
 from tablegen.messages import Message
 from tablegen.numbers import text
+from tablegen.numbers.text import Parts
 from tablegen.tables.table import PAST_A_QUARTER, PAST_A_THIRD, THIN, Cell, Row, Table
 
 NOTHING = '–'
@@ -51,29 +52,40 @@ def columns_of(table: Table[Any], rows: Sequence[Row]) -> Columns:
         )
         for place, column in enumerate(table.columns)
     ]
-    names = ['  '.join(map(label, row.cells[: table.stubs])) for row in rows]
+    names = [[_named(stub) for stub in row.cells[: table.stubs]] for row in rows]
     return Columns(_aligned(names), tuple(found[table.stubs :]))
 
 
 def label(stub: Cell) -> str:
     """Return how a row is called by one of its stubs."""
+    return _named(stub).text
+
+
+def _named(stub: Cell) -> Parts:
     match stub:
         case Pitch():
-            return stub.short
+            return stub.parts
         case Fraction():
-            return text.rational(stub)
+            return text.rational_parts(stub)
         case _:
-            return str(_said(stub))
+            return Parts(whole=str(_said(stub)))
 
 
 def _said(cell: Cell) -> object:
     return say(cell) if isinstance(cell, Message) else cell
 
 
-def _aligned(names: Sequence[str]) -> tuple[str, ...]:
-    """Return names of rows with whole numbers under each other, whatever fraction follows."""
-    parts = [(name, '') if '/' not in name else name.rpartition(' ')[::2] for name in names]
-    before = max(len(whole) for whole, _ in parts)
-    if not any(fraction for _, fraction in parts):
-        return tuple(name.rjust(before, FIGURE_SPACE) for name in names)
-    return tuple(f'{whole.rjust(before, FIGURE_SPACE)} {fraction}'.rstrip(' ') for whole, fraction in parts)
+def _aligned(names: Sequence[Sequence[Parts]]) -> tuple[str, ...]:
+    """Return names of rows, a part a stub, with whole numbers under each other, whatever fraction follows the last."""
+    parted = [
+        ('  '.join([*(one.text for one in first), last.before if last.fraction else last.text]), last)
+        for *first, last in names
+    ]
+    longest = max(len(whole) for whole, _ in parted)
+    gap = ' ' if any(last.fraction for _, last in parted) else ''
+    return tuple(
+        f'{whole.rjust(longest, FIGURE_SPACE)}{gap}{last.fraction}{last.mark if last.fraction else ""}'.rstrip(
+            ' '
+        )
+        for whole, last in parted
+    )

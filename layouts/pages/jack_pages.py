@@ -106,7 +106,7 @@ def _spacings_on_a_page(settings: Settings, trim: Trim) -> int:
 def _maker(tables: PitchTables, share: JackShare, right: bool) -> Maker:
     def make(index: Index) -> FiguresPage:
         settings = tables.settings
-        rows = [(str(number), _cells(tables.jacks[number - 1], share.spacings)) for number in share.rows]
+        rows = [(number, _cells(tables.jacks[number - 1], share.spacings)) for number in share.rows]
         names = [_(INCHES).format(number=text.rational(settings.spacings[place])) for place in share.spacings]
         heads = [_(JACK_HEADS[column]) for name in names for column in COLUMNS]
         laid = _fitted(settings, tables.trim, len(names))

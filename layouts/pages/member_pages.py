@@ -58,10 +58,8 @@ def member_pages(tables: PitchTables) -> list[Unplaced]:
 
 def _common_page(tables: PitchTables, index: Index) -> CommonPage:
     pitch, it, settings = tables.pitch, tables.members, tables.settings
-    rise, per_foot = (
-        tables.rise_per_foot.text.rstrip('0').rstrip('.'),
-        text_of(tables.values.common.per_foot, it),
-    )
+    of_rise, per_foot = tables.rise_per_foot.parts, text_of(tables.values.common.per_foot, it)
+    rise = of_rise._replace(decimals=of_rise.decimals.rstrip('0').rstrip('.')).text
     return CommonPage(
         tables.head,
         measured_wedge(pitch, (str(INCHES.base), rise, per_foot), it.cut.common.plumb, pitch.text),

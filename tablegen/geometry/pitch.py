@@ -10,6 +10,7 @@ from tablegen.geometry.corner import Corner, square_corner
 from tablegen.numbers import text
 from tablegen.numbers.angles import tangent_of_degrees
 from tablegen.numbers.exact import Exact, exact
+from tablegen.numbers.text import Parts
 from tablegen.numbers.units import INCHES
 
 
@@ -19,12 +20,17 @@ class Pitch:
 
     slope: Exact
     """Rise over run, one term, above 0."""
-    short: str
-    """What a thumb tab shows: '6', '7 1/2', '26.565°'."""
+    parts: Parts
+    """Of its short name."""
     rise_in: Fraction | None
     """Inches of rise per foot of run, where that is rational; None for most pitches in degrees."""
     degrees: Fraction | None = None
     """From level, where it is named by them; None for one that is named by its rise."""
+
+    @property
+    def short(self) -> str:
+        """Return what a thumb tab shows: '6', '7 1/2', '26.565°'."""
+        return self.parts.text
 
     @property
     def unit(self) -> str:
@@ -49,10 +55,11 @@ class Pitch:
 
 def pitch_of_rise(rise_in: Fraction) -> Pitch:
     """Return the pitch that rises so many inches per foot of run."""
-    return Pitch(exact(rise_in / INCHES.base), text.rational(rise_in), rise_in)
+    return Pitch(exact(rise_in / INCHES.base), text.rational_parts(rise_in), rise_in)
 
 
 def pitch_of_degrees(degrees: Fraction) -> Pitch:
     """Return the pitch that rises at so many degrees, above 0 and below 90."""
     rise_in = Fraction(INCHES.base) if degrees == 45 else None
-    return Pitch(tangent_of_degrees(degrees), f'{text.rational(degrees)}°', rise_in, degrees)
+    parts = text.rational_parts(degrees)._replace(mark='°')
+    return Pitch(tangent_of_degrees(degrees), parts, rise_in, degrees)

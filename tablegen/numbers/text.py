@@ -94,22 +94,27 @@ def degree_parts(count: int, places: int) -> Parts:
 
 
 def rational(value: Fraction) -> str:
-    """Return a setting's own number shortly and exactly: '7 1/2', '19.2', '26.565', '1/3'.
+    """Return a setting's own number shortly and exactly: '7 1/2', '19.2', '26.565', '1/3'."""
+    return rational_parts(value).text
+
+
+def rational_parts(value: Fraction) -> Parts:
+    """Return a setting's own number shortly and exactly.
 
     Notes:
         1. Inches that were given in millimeters would be a fraction such as 95/127, which is on no tape: they are
            told to a thousandth of an inch, 0.748.
     """
     if value.denominator <= 64 and value.denominator & (value.denominator - 1) == 0:
-        return mixed(value.numerator, value.denominator)
+        return mixed_parts(value.numerator, value.denominator)
     places = 1
     while places <= 9:
         if (value * 10**places).denominator == 1:
-            return decimal(int(value * 10**places), places)
+            return decimal_parts(int(value * 10**places), places)
         places += 1
     if is_metric(value):
-        return decimal(floor(1000 * value + Fraction(1, 2)), 3)
-    return mixed(value.numerator, value.denominator)
+        return decimal_parts(floor(1000 * value + Fraction(1, 2)), 3)
+    return mixed_parts(value.numerator, value.denominator)
 
 
 def run(value: Fraction) -> str:
