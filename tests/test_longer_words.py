@@ -24,6 +24,16 @@ pitches = [2, 6, 18]
 runs = {{to = "4 ft"}}
 parts = {json.dumps(BOOK_PARTS)}
 """
+LARGE = f"""
+title = "7"
+language = "{pseudo.NAME}"
+paper = "a4"
+trim = "large"
+lengths = "feet-inches"
+pitches = ["22.5 deg", "7 1/2", 24]
+runs = {{from = "100 mm", to = "3 m", by = "250 mm"}}
+parts = ["how-to", "words", "square", "glance", "values", "jacks", "common", "hip-valley", "set-out", "ridge", "hips"]
+"""
 PLACED = {'in', 'ft', 'deg', 'mm', 'rafterbook', 'make', 'Letter'}
 """Units, which stand with their numbers, and what is typed as it is."""
 NUMBER = re.compile(r'\d+(?:[./]\d+)*')
@@ -134,3 +144,12 @@ def test_a_terminal_is_answered_in_the_language(words, tmp_path, monkeypatch):
     answer = re.sub(r'--\w+|rafterbook \w+', '', out.getvalue() + err.getvalue())
     assert re.search('[éáóíú]', answer)
     assert english_in(answer) == []
+
+
+def test_large_print_in_feet_and_inches_bears_them_too(tmp_path):
+    with pseudo.spoken(tmp_path):
+        book = made(LARGE, tmp_path / 'made')
+        pages = zip(book.pages, book.words, strict=True)
+        assert [line for page, words in pages for line in misplaced(page, words, book.planned.trim)] == []
+        texts = zip(book.pages, page_texts(book), strict=True)
+        assert {word for page, text in texts if page.template != 'made' for word in english_in(text)} == set()

@@ -115,7 +115,8 @@ def _head_size(laid: Fit, over: Sequence[str], heads: Sequence[str], in_group: i
     corner, spanned = min(laid.label, column), len(over) < len(heads)
     above = column * (in_group or (laid.columns if spanned else 1))
     rooms = [corner if place == 0 else above for place in range(len(over))]
-    rooms += [column if place else corner for place in range(len(heads))]
+    rooms += [column if place else corner for place in range(len(heads) - 1)]
+    rooms.append(min(column, laid.trim.text_width - laid.label - column * (len(heads) - 2) + HEAD_GAP))
     return size_in([*over, *heads], [room - HEAD_GAP for room in rooms], size, 'bold')
 
 

@@ -33,7 +33,9 @@ def fitted(words: str, room: float, size: float, cut: str = 'text') -> str | Mar
     wide = advance_em(words, *CUTS[cut]) * size
     if wide <= room:
         return words
-    return Markup('<span style="font-size:{:.3f}em">{}</span>').format(room / wide, words)
+    return Markup('<span style="font-size:{:.3f}em;line-height:0;white-space:nowrap">{}</span>').format(
+        room / wide, words
+    )
 
 
 def size_in(words: Sequence[str], rooms: Sequence[float], size: float, cut: str) -> float:
