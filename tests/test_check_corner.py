@@ -11,7 +11,7 @@ from mpmath import acos, asin, degrees, sin, sqrt
 
 from layouts.words.error import error_line
 from tablegen.checking.amounts import amount
-from tablegen.checking.book_rows import STEP_COUNTS, diagonal_rows, drift_table, turn_over_rows
+from tablegen.checking.book_rows import STEP_COUNTS, drift_table, mark_to_mark_table, turned_over_table
 from tablegen.checking.corner import check_corner, turn_over
 from tablegen.checking.written import written
 from tablegen.errors import BookError
@@ -141,29 +141,29 @@ def test_a_gap_is_below_its_distance():
     )
 
 
-def test_the_book_s_turn_over_rows():
-    rows = turn_over_rows()
+def test_the_book_s_gaps():
+    rows = [row.cells for row in turned_over_table().rows()]
 
-    assert [row.gap.figure.text for row in rows] == ['1/64', '1/32', '3/64', '1/16', '3/32', '1/8']
-    for row in rows:
-        assert near(row.over_wall, 144 * real(row.gap.inches) / 32)
+    assert [gap.text for gap, *_ in rows] == ['1/64', '1/32', '3/64', '1/16', '3/32', '1/8']
+    for gap, _, _, over_wall in rows:
+        assert near(over_wall, 144 * real(Fraction(gap.count, gap.per)) / 32)
 
 
 def test_diagonals_between_the_square_s_own_marks():
-    rows = diagonal_rows(Measure(16))
+    rows = [row.cells for row in mark_to_mark_table(Measure(16)).rows()]
 
-    assert [(row.body_in, row.tongue_in) for row in rows if row.whole] == [
+    assert [(body, tongue) for body, tongue, diagonal, _ in rows if diagonal.decimal.endswith('.000000000')] == [
         (12, 5), (12, 9), (16, 12), (15, 8), (20, 15), (24, 7), (24, 10),
     ]  # fmt: skip
-    for row in rows:
-        true = sqrt(real(row.body_in) ** 2 + real(row.tongue_in) ** 2)
-        assert row.body_in <= 24
-        assert row.tongue_in <= 16
-        assert near(row.exact, true)
-        assert row.diagonal.count == rounded(true, 16)
+    for body, tongue, diagonal, out in rows:
+        true = sqrt(real(body) ** 2 + real(tongue) ** 2)
+        assert body <= 24
+        assert tongue <= 16
+        assert near(diagonal, true)
+        assert diagonal.count == rounded(true, 32)
         longer = true + real('1/32')
-        sine = (longer**2 - true**2) / (2 * row.body_in * row.tongue_in)
-        assert near(row.error, 24 * sine)
+        sine = (longer**2 - true**2) / (2 * body * tongue)
+        assert near(out, 24 * sine)
 
 
 def test_the_book_s_drift_rows():

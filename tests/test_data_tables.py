@@ -15,7 +15,13 @@ from tablegen.settings import Settings
 from tablegen.tables.tables import every_table
 
 HELP = 'see rafterbook data --help'
-EVERY = [*(table.key for table in every_table(Settings())), 'engraved', 'drift']
+EVERY = [
+    *(table.key for table in every_table(Settings())),
+    'engraved',
+    'drift',
+    'turned-over',
+    'mark-to-mark',
+]
 SCHEMA = json.loads(files('layouts.told').joinpath('schemas/data.json').read_text('utf-8'))
 
 

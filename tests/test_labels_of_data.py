@@ -113,8 +113,17 @@ def test_the_list_of_tables(settings):
     rows = told(settings, '--tables')
     lines = ask('data', settings, '--tables', '--format', 'jsonl')[1].splitlines()
 
-    assert [row['table'] for row in rows] == ['runs', 'jack-lengths', 'values', *BY_KEY, 'engraved', 'drift']
-    for row, line in list(zip(rows, lines, strict=True))[3:-2]:
+    assert [row['table'] for row in rows] == [
+        'runs',
+        'jack-lengths',
+        'values',
+        *BY_KEY,
+        'engraved',
+        'drift',
+        'turned-over',
+        'mark-to-mark',
+    ]
+    for row, line in list(zip(rows, lines, strict=True))[3:-4]:
         wanted, listed = BY_KEY[row['table']], json.loads(line)
         keys = [cell.key for cell in row_of(wanted, *wanted.rows[0])]
         assert row['title'] == wanted.title

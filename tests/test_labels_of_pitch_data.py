@@ -99,20 +99,24 @@ def test_what_a_pitch_has_but_once(settings):
             square_pages.drift(),
             'step ' + ' '.join(f'off_after_{n}_steps' for n in (4, 8, 12, 16, 20, 24)),
         ),
+        ('turned-over', square_pages.turned_over(), 'out out_in_24_in out_in_12_ft'),
+        ('mark-to-mark', square_pages.mark_to_mark(), 'diagonal out_in_24_in'),
     ],
 )
 def test_tables_on_the_square(settings, key, wanted, names):
     rows = objects(settings, '--table', key)
     for row, (label, at) in zip(rows, wanted.rows, strict=True):
-        assert str(row.pop('rise')).removesuffix(' in 12') == label
+        stubs = [row.pop(name) for name in list(row) if name not in names.split()]
+        called = [one['text'] if isinstance(one, dict) else str(one).removesuffix(' in 12') for one in stubs]
+        assert ' & '.join(called) == label
         figures = [column.figure(at) for column in wanted.columns]
         assert list(row) == names.split()
-        assert [one['text'] for one in row.values()] == [
-            '0.000' if figure == '0' else figure.removeprefix('+') for figure in figures
+        assert [one['text'] for one in row.values() if 'text' in one] == [
+            '0.000' if figure == '0' else figure.removeprefix('+') for figure in figures if '°' not in figure
         ]
         assert [
-            (one['inches'], figure.exact) for one, figure in zip(row.values(), figures, strict=True)
-            if getattr(figure, 'exact', one['inches']) != one['inches']
+            (one, figure.exact) for one, figure in zip(row.values(), figures, strict=True)
+            if getattr(figure, 'exact', None) not in (None, *one.values())
         ] == []  # fmt: skip
 
 
@@ -121,6 +125,6 @@ def test_they_are_listed(settings):
     listed = {one['table']: one for one in objects(settings, '--tables')}
 
     assert list(listed)[:3] == ['runs', 'jack-lengths', 'values']
-    assert list(listed)[-2:] == ['engraved', 'drift']
-    columns = [column for key in ('values', 'engraved', 'drift') for column in listed[key]['columns'][1:]]
+    assert list(listed)[-4:] == ['engraved', 'drift', 'turned-over', 'mark-to-mark']
+    columns = [column for key in ('values', *list(listed)[-4:]) for column in listed[key]['columns'][1:]]
     assert [column['key'] for column in columns if not (column['measured'] and column['head'])] == []

@@ -18,12 +18,11 @@ from layouts.words.square import DRIFT_BELOW, ENGRAVED, ENGRAVED_BELOW, RISE, ST
 from tablegen.checking.book_rows import (
     DIAGONAL_EXCESS,
     STEP_COUNTS,
-    DiagonalRow,
-    diagonal_rows,
+    diagonal_measure,
     drift_table,
-    turn_over_rows,
+    mark_to_mark_table,
+    turned_over_table,
 )
-from tablegen.checking.corner import TurnOver
 from tablegen.checking.square_figures import engraved_table
 from tablegen.checking.steps import StepMark, mark_rows
 from tablegen.examples import nearest_pitch
@@ -34,10 +33,9 @@ from tablegen.numbers import text
 from tablegen.numbers.figure import Figure, Measure, length_figure
 from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
+from tablegen.tables.table import Row
 
 MARKS_A_SIDE = 6
-DIAGONAL_PER = 32
-"""Parts of an inch for diagonals: with sixteenths their rounding would hide the error looked for."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,8 +43,8 @@ class TrueSquarePage:
     """The turn-over test, and diagonals between a square's own marks."""
 
     picture: Markup
-    gaps: tuple[TurnOver, ...]
-    diagonals: tuple[DiagonalRow, ...]
+    gaps: tuple[Row, ...]
+    diagonals: tuple[Row, ...]
     excess: str
     part: str
     """To which the diagonals that are no whole inches are told."""
@@ -67,12 +65,7 @@ def square_drafts(settings: Settings) -> list[Draft]:
     """Return the four pages, to begin on the left of an opening."""
     in_inches = Measure(settings.measure.per)  # a square is read in inches, however lengths read
     return [
-        Draft(
-            'true_square',
-            lambda index: _true_square(Measure(max(in_inches.per, DIAGONAL_PER))),
-            'square',
-            heading('square'),
-        ),
+        Draft('true_square', lambda index: _true_square(in_inches), 'square', heading('square')),
         Draft('step_off', lambda index: _stepping(settings, in_inches), 'stepping', heading('stepping')),
         Draft('engraved', lambda index: _engraved(), 'engraved', heading('engraved')),
         Draft('drift', lambda index: _drift(in_inches), 'drift', heading('drift')),
@@ -82,10 +75,10 @@ def square_drafts(settings: Settings) -> list[Draft]:
 def _true_square(measure: Measure) -> TrueSquarePage:
     return TrueSquarePage(
         turned_over(TURN_OVER_DRAWING),
-        turn_over_rows(),
-        diagonal_rows(measure),
+        tuple(turned_over_table().rows()),
+        tuple(mark_to_mark_table(measure).rows()),
         text.rational(DIAGONAL_EXCESS),
-        text.mixed(1, measure.per),
+        text.mixed(1, diagonal_measure(measure).per),
     )
 
 

@@ -76,12 +76,11 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
 
 def _tables(settings: Settings) -> list[Table[Any]]:
     """Return every table of the book, those on the square last."""
-    from tablegen.checking.book_rows import drift_table  # the runs need not wait for the others
-    from tablegen.checking.square_figures import engraved_table
+    from tablegen.checking.book_rows import square_tables  # the runs need not wait for the others
     from tablegen.numbers.figure import Measure
     from tablegen.tables.tables import every_table
 
-    return [*every_table(settings), engraved_table(), drift_table(Measure(settings.measure.per))]
+    return [*every_table(settings), *square_tables(Measure(settings.measure.per))]
 
 
 def _named(name: str, settings: Settings) -> Table[Any]:

@@ -15,6 +15,8 @@ from tablegen.numbers.figure import Figure, Measure, decimal_figure, length_figu
 from tablegen.numbers.units import INCHES
 from tablegen.tables.table import Column, Kind, Table
 
+GROUP = 'square'
+"""The part of a book that its tables stand in."""
 HUNDREDTHS, SIXTEENTHS = 100, SQUARE.per
 RISES = range(1, 25)
 """Rises, in per foot of run, that the book has figures for."""
@@ -71,7 +73,7 @@ KEYS = tuple(line.key for line in LINES)
 def engraved_table(rises: Sequence[int] = RISES) -> Table[int]:
     """Return what a square should carry under each whole rise."""
     columns = (Column('rise', message('square.rise'), _rise, kind=Kind.COUNT), *map(_column, LINES))
-    return Table('engraved', 'square', message('square.engraved'), columns, lambda: rises)
+    return Table('engraved', GROUP, message('square.engraved'), columns, lambda: rises)
 
 
 def _rise(rise: int) -> int:

@@ -8,7 +8,6 @@ from dataclasses import dataclass
 from tablegen.messages import Message, message
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import DEGREE, INCH, Figure
-from tablegen.numbers.units import INCHES
 from tablegen.roof.cheeks import CheekCut
 from tablegen.roof.figures import TwoWays
 from tablegen.roof.members import Members
@@ -88,7 +87,7 @@ class Of:
         unit = DEGREE if kind is Kind.DEGREES else INCH
         return Column(
             f'{self.member}_{key}',
-            head or message(f'values.{key}', base=INCHES.base),
+            head or message(f'values.{key}'),
             of,
             datum,
             kind,

@@ -138,7 +138,7 @@ def _hip(settings: Settings) -> HipColumns:
         of.one(
             'tail_per_foot',
             lambda it: it.tail.hip_valley,
-            message('values.hip_tail_per_foot', base=INCHES.base),
+            message('values.hip_tail_per_foot'),
         ),
         of.degrees('backing', lambda it: it.backing.bevel),
         of.one('drop', lambda it: it.drop.plumb),
