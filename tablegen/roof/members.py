@@ -4,20 +4,20 @@ from __future__ import annotations
 
 from functools import cached_property
 
-from tablegen.geometry import seat
+from tablegen.geometry import seat, stepping
 from tablegen.geometry.pitch import Pitch
-from tablegen.geometry.stepping import Hold, common_hold, hip_hold
 from tablegen.numbers.figure import Figure
-from tablegen.roof.cheeks import Cheeks, cheeks_of
-from tablegen.roof.jacks import Difference, differences_of
+from tablegen.roof import seat as seats
+from tablegen.roof.cheeks import cheeks_of
+from tablegen.roof.jacks import differences_of
 from tablegen.roof.lengths import Cuts, common_cut, hip_cut
 from tablegen.roof.names import Why
-from tablegen.roof.planes import Backing, Drop, backing_of, drop_of
+from tablegen.roof.planes import backing_of, drop_of
 from tablegen.roof.question import Boards
-from tablegen.roof.seat import Notch, common_notch, dropped_hip, valley
-from tablegen.roof.shortening import Shortening, shortening_of
+from tablegen.roof.seat import Notch
+from tablegen.roof.shortening import shortening_of
 from tablegen.roof.side import side
-from tablegen.roof.tail import Tail, tail_of
+from tablegen.roof.tail import tail_of
 
 
 class Members:
@@ -26,56 +26,22 @@ class Members:
     def __init__(self, pitch: Pitch, boards: Boards):
         self.pitch, self.side = pitch, side(pitch, boards)
 
-    @cached_property
-    def cut(self) -> Cuts:
-        return Cuts(common_cut(self.side), hip_cut(self.side))
-
-    @cached_property
-    def common_hold(self) -> Hold:
-        return common_hold(self.side.slope)
-
-    @cached_property
-    def hip_hold(self) -> Hold:
-        return hip_hold(self.side.at)
-
-    @cached_property
-    def shortening(self) -> Shortening:
-        return shortening_of(self.side)
-
-    @cached_property
-    def cheek(self) -> Cheeks:
-        return cheeks_of(self.side)
-
-    @cached_property
-    def backing(self) -> Backing:
-        return backing_of(self.side)
-
-    @cached_property
-    def drop(self) -> Drop:
-        return drop_of(self.side)
-
-    @cached_property
-    def tail(self) -> Tail:
-        """Over the overhang of the boards."""
-        return tail_of(self.side)
-
-    @cached_property
-    def differences(self) -> tuple[Difference, ...]:
-        return differences_of(self.side)
-
-    @cached_property
-    def mouth(self) -> Notch:
-        """Of the commons."""
-        return common_notch(self.side)
-
-    @cached_property
-    def dropped_mouth(self) -> Notch:
-        """Of a dropped hip."""
-        return dropped_hip(self.side)
-
-    @cached_property
-    def valley_mouth(self) -> Notch:
-        return valley(self.side)
+    cut = cached_property(lambda it: Cuts(common_cut(it.side), hip_cut(it.side)))
+    common_hold = cached_property(lambda it: stepping.common_hold(it.side.slope))
+    hip_hold = cached_property(lambda it: stepping.hip_hold(it.side.at))
+    shortening = cached_property(lambda it: shortening_of(it.side))
+    cheek = cached_property(lambda it: cheeks_of(it.side))
+    backing = cached_property(lambda it: backing_of(it.side))
+    drop = cached_property(lambda it: drop_of(it.side))
+    tail = cached_property(lambda it: tail_of(it.side))
+    """Over the overhang of the boards."""
+    differences = cached_property(lambda it: differences_of(it.side))
+    """Of jacks."""
+    mouth = cached_property(lambda it: seats.common_notch(it.side))
+    """Of the commons."""
+    dropped_mouth = cached_property(lambda it: seats.dropped_hip(it.side))
+    """Of a dropped hip."""
+    valley_mouth = cached_property(lambda it: seats.valley(it.side))
 
     @cached_property
     def valley_heel_out(self) -> Figure:
