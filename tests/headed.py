@@ -20,7 +20,7 @@ HEAD_LINES_REM = 0.96
 """Lines of prose stand further apart than the two lines of heads."""
 PHRASE_GAP_REM = 0.28
 """Words further apart than this belong to two heads."""
-REACH_MM = 0.9
+REACH_MM, CELL_REACH_MM = 0.9, 1.5
 """How far a figure may begin left of its head, or end right of it."""
 SAME_LINE_MM = 0.6
 
@@ -212,7 +212,7 @@ def _heads_at_stops(page, title, high, low, corner, span, rem) -> list[Phrase]:
 
 
 def rows_under(
-    below, lefts: Sequence[float], reach: float = REACH_MM
+    below, lefts: Sequence[float], reach: float = CELL_REACH_MM
 ) -> tuple[tuple[str, tuple[str, ...]], ...]:
     """Return labels and cells: a word is in the last column that begins left of it."""
     rows = []

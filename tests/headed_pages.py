@@ -22,7 +22,7 @@ from headed import (
 )
 from printed_words import Word
 
-GRID_REACH_MM = 1.7
+GRID_REACH_MM = 2.2
 """A digit of the widest whole number, where the heads stand over the last digits."""
 HEAD_REM = 1.2
 """What stands under the title of a pitch's page is no further down."""

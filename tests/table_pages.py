@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
@@ -11,11 +12,12 @@ from font_measures import advance_em
 from layouts.grid.grid import Grid
 from layouts.pages.pitch_pages import pitch_block
 from layouts.paper.page import Index
-from layouts.paper.trim import FIGURE_SPACE, trim_of
+from layouts.paper.trim import FIGURE_SPACE, FRACTION_OF_WHOLE, trim_of
 from tablegen.settings import Settings
 
-WHOLES, FRACTIONS, HEADS = (86, 600), (86, 500), (80, 720)
-"""Width and weight of a table's layers, as the style sheet sets them."""
+FIGURES, HEADS = (86, 600), (80, 720)
+"""Width and weight of a table's figures, and of its heads."""
+FRACTION = re.compile(r'(?P<whole>.*?)(?P<gap> ?)(?P<fraction>\d+/\d+\S*)')
 NOWHERE = Index({}, 0, ())
 BLANK = f'{FIGURE_SPACE} '
 
@@ -44,12 +46,8 @@ def runs_in(grid: Grid) -> Iterator[tuple[Fraction, str]]:
 
 
 def joined(grid: Grid) -> list[list[str]]:
-    """Return label and texts of every row, the two layers joined: '53' and '11/16' are '53 11/16'."""
-    wholes, fractions = grid.wholes.split('\n'), grid.fractions.split('\n')
-    return [
-        [cells(line)[0], *(' '.join(filter(None, pair)) for pair in zip(cells(line)[1:], cells(below), strict=True))]
-        for line, below in zip(wholes, fractions, strict=True)
-    ]  # fmt: skip
+    """Return label and texts of every row."""
+    return [cells(line) for line in grid.rows.split('\n')]
 
 
 def cells(line: str) -> list[str]:
@@ -66,19 +64,22 @@ def as_read(figure) -> str:
     return '' if figure is None else figure.text.removesuffix('″')
 
 
-def layers(grid: Grid) -> list[list[tuple[Piece | None, Piece | None]]]:
+def pieces(grid: Grid) -> list[list[tuple[Piece | None, Piece | None]]]:
     """Return whole number and fraction of every row, the label with no fraction first, None where blank."""
-    size, small, column = (10 * units for units in (grid.size, grid.fraction_size, grid.column))
-    left, fraction_left = 10 * grid.left, 10 * grid.fraction_left
-    rows = []
-    for line, below in zip(grid.wholes.split('\n'), grid.fractions.split('\n'), strict=True):
-        wholes = [_piece(cell, left + k * column, size, WHOLES) for k, cell in enumerate(line.split('\t'))]
-        fractions = [
-            _piece(cell, fraction_left + k * column, small, FRACTIONS)
-            for k, cell in enumerate(below.split('\t'))
-        ]
-        rows.append(list(zip(wholes, [None, *fractions], strict=True)))
-    return rows
+    size, column, left = (10 * units for units in (grid.size, grid.column, grid.left))
+    return [
+        [_pair(cell, left + place * column, size) for place, cell in enumerate(line.split('\t'))]
+        for line in grid.rows.split('\n')
+    ]
+
+
+def _pair(cell: str, stop: float, size: float) -> tuple[Piece | None, Piece | None]:
+    found = FRACTION.fullmatch(cell)
+    if not found:
+        return _piece(cell, stop, size, FIGURES), None
+    begins = stop + advance_em(found['whole'] + found['gap'], *FIGURES) * size
+    fraction = _piece(found['fraction'], begins, size * FRACTION_OF_WHOLE, FIGURES)
+    return _piece(found['whole'], stop, size, FIGURES), fraction
 
 
 def heads(grid: Grid) -> list[Piece]:

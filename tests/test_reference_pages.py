@@ -107,7 +107,7 @@ def test_every_figure_of_every_table_is_read_back(printed):
         names = [split(cells_of(row)[:stubs]) for row in rows]
         for section, lines in parts:
             body = rows_read(after(section.title, lines))
-            here = len(section.grid.wholes.split('\n'))
+            here = len(section.grid.rows.split('\n'))
             if place + here > len(
                 rows
             ):  # the next columns of a table that was cut begin at its first row again

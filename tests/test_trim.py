@@ -3,13 +3,14 @@
 import re
 
 import pytest
-from font_measures import FIGURES, advance_em, ascent_and_descent_em, box_em, figure_height_em
+from font_measures import FIGURES, advance_em, box_em, figure_height_em
 
 from layouts.drawings import svg
 from layouts.grid import small_runs
 from layouts.grid.fitting import SIZES
-from layouts.grid.grid import BASELINE_SHIFT_EM, GROUP
+from layouts.grid.grid import GROUP
 from layouts.html.page_html import style
+from layouts.paper.table_font import DIGITS, LETTERS, NAMES, line_em
 from layouts.paper.trim import (
     DIGIT_EM,
     FIGURE_SPACE,
@@ -25,12 +26,12 @@ from layouts.paper.trim import (
 from tablegen.numbers.units import INCHES
 from tablegen.settings import PAPERS, TRIMS, Settings
 
-WHOLES, FRACTIONS = (86, 600), (86, 500)
-"""Width and weight of the two layers of a table, as the style sheet sets them."""
+WHOLES = FRACTIONS = tuple(DIGITS)
+"""Width and weight of a table's figures."""
 WIDTHS = {
     'digit': (DIGIT_EM, '0', WHOLES),
     'slash': (SLASH_EM, '/', FRACTIONS),
-    'space': (SPACE_EM, ' ', WHOLES),
+    'space': (SPACE_EM, ' ', LETTERS),
     'foot mark': (FOOT_EM, '′', WHOLES),
 }
 HALF_A_THOUSANDTH, HAIR_OF_AN_EM = 0.0005, 0.001
@@ -47,9 +48,8 @@ def test_a_width_is_the_fonts(said, letter, axes):
     assert abs(said - advance_em(letter, *axes)) < HAIR_OF_AN_EM
 
 
-@pytest.mark.parametrize('layer', [WHOLES, FRACTIONS], ids=['wholes', 'fractions'])
-def test_all_figures_and_the_figure_space_are_as_wide(layer):
-    assert {advance_em('0', *layer)} == {advance_em(figure, *layer) for figure in FIGURES + FIGURE_SPACE}
+def test_all_figures_and_the_figure_space_are_as_wide():
+    assert {advance_em('0', *DIGITS)} == {advance_em(figure, *DIGITS) for figure in FIGURES + FIGURE_SPACE}
 
 
 def test_two_word_spaces_take_the_place_of_a_foot_mark_and_a_space():
@@ -57,16 +57,12 @@ def test_two_word_spaces_take_the_place_of_a_foot_mark_and_a_space():
     assert abs(advance_em('  ', *WHOLES) - advance_em('′ ', *WHOLES)) < 0.02
 
 
-def test_the_style_sheet_sets_the_two_layers_so():
+def test_the_style_sheet_sets_rows_in_the_tables_own_font():
     css = style(trim_of(Settings()))
-    body, wholes = (
-        re.search(rf'^{selector} {{[^}}]*"wdth" (\d+), "wght" (\d+)', css, re.MULTILINE).groups()
-        for selector in ('body', r'\.wholes')
-    )
+    rows = re.search(r'^\.table_rows pre {([^}]*)}', css, re.MULTILINE)[1]
 
-    assert tuple(map(int, wholes)) == WHOLES
-    assert tuple(map(int, body)) == FRACTIONS
-    assert 'font-variation' not in re.search(r'^\.fractions {([^}]*)}', css, re.MULTILINE)[1]
+    assert 'font-family: "Table"' in rows
+    assert '@font-face { font-family: "Table"' in css
 
 
 def test_the_style_sheet_sets_small_runs_in_the_size_reckoned_with():
@@ -92,12 +88,6 @@ def test_a_whole_number_is_as_wide_as_reckoned(words, digits, feet):
     assert abs(whole_em(digits, feet) - advance_em(words, *WHOLES)) < 2 * HAIR_OF_AN_EM
 
 
-def test_both_layers_stand_on_one_line():
-    """A line of a given height centers ascent and descent in it, so a smaller size stands higher by its share."""
-    ascent, descent = ascent_and_descent_em()
-    assert abs(BASELINE_SHIFT_EM - (ascent - descent) / 2) < HAIR_OF_AN_EM
-
-
 @EVERY_TRIM
 @pytest.mark.parametrize('size', SIZES)
 def test_figures_are_large_enough_in_bad_light(settings, size):
@@ -107,15 +97,14 @@ def test_figures_are_large_enough_in_bad_light(settings, size):
     assert figure_height_em(*FRACTIONS) * mm * FRACTION_OF_WHOLE >= LEAST_FRACTION_MM
 
 
-@pytest.mark.parametrize('layer', [WHOLES, FRACTIONS], ids=['wholes', 'fractions'])
-def test_figures_are_broad_and_bold_enough(layer):
+def test_figures_are_broad_and_bold_enough():
     """Of the height of a figure: its width at least 0.55, its stroke at least an eighth (NUREG-0700).
 
     A stroke is measured on the l, which is nothing but one.
     """
-    height = figure_height_em(*layer)
-    left, _, right, _ = box_em('0', *layer)
-    stem_left, _, stem_right, _ = box_em('l', *layer)
+    height = figure_height_em(*DIGITS)
+    left, _, right, _ = box_em('0', *DIGITS)
+    stem_left, _, stem_right, _ = box_em('l', *DIGITS)
 
     assert (right - left) / height >= 0.55
     assert (stem_right - stem_left) / height >= 1 / 8
@@ -160,3 +149,18 @@ def test_the_large_edition_is_for_those_who_need_larger_print():
 
     assert large >= 10
     assert pocket >= 7.5
+
+
+@pytest.mark.parametrize(
+    ('words', 'said'),
+    [
+        ('61 1/2', [(86, 600, '61', 1), (86, 500, ' ', 1), (86, 600, '1/2', FRACTION_OF_WHOLE)]),
+        (f'{NAMES}12', [(86, 500, NAMES, 1), (82, 720, '12', 1)]),
+        (f'{NAMES}15/16', [(86, 500, NAMES, 1), (82, 720, '15/16', FRACTION_OF_WHOLE)]),
+        ('2×8', [(86, 600, '28', 1), (86, 500, '×', 1)]),
+    ],
+)
+def test_the_font_of_tables_sets_fractions_smaller_and_names_bold_by_itself(words, said):
+    expected = sum(advance_em(letters, width, weight) * size for width, weight, letters, size in said)
+
+    assert abs(line_em(words) - expected) < 2 * HAIR_OF_AN_EM

@@ -24,7 +24,7 @@ from tablegen.errors import BookError
 from tablegen.settings import Settings, read_settings
 
 POCKET = trim_of(Settings())
-FACE = 'Open-Sans'
+FACES = 'Open-Sans', 'Table'
 
 
 def empty(number: int) -> Page:
@@ -67,7 +67,7 @@ def test_only_our_typeface_is_inside(small_book, name):
     fonts = fonts_of(getattr(small_book.built, name))
 
     assert fonts
-    assert {font.startswith(FACE) for font, _ in fonts} == {True}
+    assert {font.startswith(FACES) for font, _ in fonts} == {True}
     assert {embedded for _, embedded in fonts} == {True}
 
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import TypeGuard
 
 from layouts.grid.table_columns import NOTHING, Column
-from layouts.paper.trim import DIGIT_EM, FRACTION_OF_WHOLE, Trim, fraction_em, whole_em
+from layouts.paper.trim import DIGIT_EM, FRACTION_OF_WHOLE, SPACE_EM, Trim, fraction_em, whole_em
 from tablegen.numbers.figure import INCH, Figure
 
 SIZES = (8.3, 8.0, 7.7)
@@ -28,8 +28,6 @@ class Look:
 
     gaps: tuple[float, ...]
     """Widths between columns that are tried, the widest first."""
-    fraction_gap: float
-    """Between a whole number and its fraction."""
     label_rule: float
     """How far left of the first figure the rule beside the labels stands: not beside it as a 1 would."""
     spread: float
@@ -38,8 +36,8 @@ class Look:
     """Spaces narrower than a digit that may push a label to its place."""
 
 
-RUNS = Look((4.6,), 2.2, 2.4, 9.0, 0)
-REFERENCE = Look((4.6, 3.4, 1.6), 2.6, 3.6, 24.0, 6)
+RUNS = Look((4.6,), 2.4, 9.0, 0)
+REFERENCE = Look((4.6, 3.4, 1.6), 3.6, 24.0, 6)
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,7 +114,7 @@ def fit(
         for size in SIZES:
             whole = whole_em(wide.digits, wide.feet) * size
             part = (fraction_em(wide.per) + MARK_EM * wide.marked) * size * FRACTION_OF_WHOLE
-            length = whole + look.fraction_gap + part if wide.digits else 0
+            length = whole + SPACE_EM * size + part if wide.digits else 0
             needed = max(least, max(length, wide.plain * size) + gap)
             room = trim.text_width - label(size) + gap - EDGE
             columns = min(most, int(room // needed))

@@ -1,4 +1,4 @@
-"""A page of a table: its columns at tab stops, as layers of text."""
+"""A page of a table: its columns at tab stops, each row one run of text."""
 
 from __future__ import annotations
 
@@ -11,15 +11,13 @@ from layouts.drawings import svg
 from layouts.grid.fitting import Fit, Look, Widest, is_length, plain
 from layouts.grid.table_columns import Column, Columns
 from layouts.paper.longer import size_in
-from layouts.paper.trim import DIGIT_EM, FIGURE_SPACE, FRACTION_OF_WHOLE, SPACE_EM, Trim
+from layouts.paper.trim import DIGIT_EM, FIGURE_SPACE, SPACE_EM, Trim
 from tablegen.numbers.figure import Figure
 
 GROUP = 6
 """Rows between rules."""
 GROUP_SHIFT = 1.0
 """How much further a rule between groups of columns keeps from the figures right of it."""
-BASELINE_SHIFT_EM = 0.388
-"""Half of ascent less descent of Open Sans: how far lines of one height set their baselines apart, per em."""
 HEAD_GAP = 1.2
 """Between two heads at least, in units."""
 PLAIN_SHIFT = 2.6
@@ -28,29 +26,23 @@ PLAIN_SHIFT = 2.6
 
 @dataclass(frozen=True, slots=True)
 class Grid:
-    """One page of a table; sizes and places in rem. Labels with whole numbers and fractions are two layers of text at
-    tab stops, so that a fraction can be a size smaller and lighter: full-size figures in a row read as one long number.
-    Two blocks of text a page are also what the typesetter sets fastest."""
+    """One page of a table; sizes and places in rem. All rows are one block of text at tab stops, which is what the
+    typesetter sets fastest; the font itself sets fractions a size smaller (layouts/paper/table_font.py)."""
 
     over: str
     """What stands over the heads: groups of columns, or the upper lines of heads; '' for no such line."""
     heads: str
     """Corner and column heads."""
-    wholes: str
-    """Labels and whole numbers, a line a row."""
-    fractions: str
+    rows: str
+    """Labels and figures, a line a row."""
     size: float
     head_size: float
-    fraction_size: float
     column: float
     """Width of a column as it is set."""
     tab: float
     """The tab stop to ask for."""
     left: float
-    """Where the first layer begins."""
-    fraction_left: float
-    fraction_top: float
-    """Where the second layer begins, so that both stand on one line."""
+    """Where lines begin."""
     row: float
     """Height of a row."""
     rules: Markup
@@ -92,18 +84,14 @@ def grid(
         head_indent + '\t'.join(over) if over else '',
         head_indent + '\t'.join(heads),
         '\n'.join(
-            '\t'.join([indent + name, *(one[place][0] for one in columns)])
+            '\t'.join([indent + name, *(one[place] for one in columns)])
             for place, name in enumerate(table.labels)
         ),
-        '\n'.join('\t'.join(one[place][1] for one in columns) for place in range(len(table.labels))),
         _rem(laid.size),
         _rem(head_size),
-        _rem(laid.size * FRACTION_OF_WHOLE),
         _rem(column),
         tab,
         _rem(left),
-        _rem(laid.label + laid.whole + laid.look.fraction_gap),
-        _rem((1 - FRACTION_OF_WHOLE) * laid.size * BASELINE_SHIFT_EM),
         _rem(row_units),
         _rules(len(table.labels) * row_units, [row * row_units for row in after], downs, laid.trim),
     )
@@ -146,17 +134,18 @@ def _pushed(width_em: float, look: Look) -> str:
     return FIGURE_SPACE * many + ' ' * few
 
 
-def _texts(column: Column, wide: Widest, shift: str) -> list[tuple[str, str]]:
-    """Return what stands in the layer of whole numbers, and in that of fractions, a pair a row."""
+def _texts(column: Column, wide: Widest, shift: str) -> list[str]:
+    """Return what stands in each row of a column."""
     longest = max((_before(cell) for cell in column.cells if cell is not None), default=0)
     found = []
     for cell, mark in zip(column.cells, column.marks, strict=True):
         if is_length(cell):
-            found.append((padded(cell, wide.digits, wide.feet), cell.parts.fraction + mark))
+            fraction = f' {cell.parts.fraction}' if cell.parts.fraction else ''
+            found.append(padded(cell, wide.digits, wide.feet) + fraction + mark)
         elif cell is None:
-            found.append((column.none.rjust(wide.digits, FIGURE_SPACE), ''))
+            found.append(column.none.rjust(wide.digits, FIGURE_SPACE))
         else:
-            found.append((shift + FIGURE_SPACE * (longest - _before(cell)) + plain(cell), ''))
+            found.append(shift + FIGURE_SPACE * (longest - _before(cell)) + plain(cell))
     return found
 
 

@@ -13,6 +13,7 @@ from markupsafe import Markup
 from layouts.html.member_cells import ENDS, cell_beside, name_beside
 from layouts.paper.longer import SIZES, fitted, size_for
 from layouts.paper.page import Page
+from layouts.paper.table_font import table_font_face
 from layouts.paper.trim import Trim
 from layouts.paper.typeface import check_letters, font_address
 from layouts.words import say
@@ -95,7 +96,7 @@ html {{ font-size: {10 * trim.unit_pt}pt; }}
 """
     book, words = (_style(name) for name in ('book', 'words'))
     smaller = [_smaller(words, size) for size in SIZES] if say.language() != say.SOURCE else []
-    return ''.join((sizes, book, words, *smaller))
+    return ''.join((table_font_face(), sizes, book, words, *smaller))
 
 
 def _style(name: str) -> str:

@@ -9,7 +9,7 @@ from tablegen.settings import Settings
 POINTS_PER_MM = 72 / 25.4
 PAPERS_MM = {'letter': (215.9, 279.4), 'a4': (210.0, 297.0)}
 
-DIGIT_EM, SLASH_EM, SPACE_EM, FOOT_EM = 0.502, 0.377, 0.217, 0.235
+DIGIT_EM, SLASH_EM, SPACE_EM, FOOT_EM = 0.502, 0.387, 0.217, 0.235
 """Advance widths of Open Sans at width 86, in em; a test measures them again in the font."""
 FIGURE_SPACE = '\u2007'
 """A blank as wide as a digit."""
