@@ -6,7 +6,7 @@ import tomllib
 from collections.abc import Iterator
 from functools import cache
 from importlib.resources import files
-from typing import IO
+from typing import IO, Any
 
 
 def english(name: str) -> str:
@@ -23,12 +23,31 @@ def english(name: str) -> str:
 def words_of(room: str) -> dict[str, str]:
     """Return the words of a room's messages, by their names without the room's."""
     written = files('layouts.words').joinpath(f'english/{room}.toml')
-    return tomllib.loads(written.read_text('utf-8')) if written.is_file() else {}
+    return dict(_leaves(tomllib.loads(written.read_text('utf-8')))) if written.is_file() else {}
+
+
+def tables_of(room: str) -> dict[str, dict[str, str]]:
+    """Return the words of a room whose file has tables, by the table's name and their own."""
+    found: dict[str, dict[str, str]] = {}
+    for name, words in words_of(room).items():
+        table, _, own = name.rpartition('.')
+        found.setdefault(table, {})[own] = words
+    return found
 
 
 def extract(
     file: IO[bytes], *_keywords: object, options: object
 ) -> Iterator[tuple[int, None, str, list[str]]]:
     """Give the words to who makes a catalogue, as babel asks for them."""
-    for words in tomllib.loads(file.read().decode('utf-8')).values():
-        yield 1, None, words, []
+    for _name, words in _leaves(tomllib.loads(file.read().decode('utf-8'))):
+        if words:
+            yield 1, None, words, []
+
+
+def _leaves(table: dict[str, Any], above: str = '') -> Iterator[tuple[str, str]]:
+    """Return all words of a table and of those in it, each by its whole name."""
+    for name, words in table.items():
+        if isinstance(words, dict):
+            yield from _leaves(words, f'{above}{name}.')
+        else:
+            yield f'{above}{name}', words
