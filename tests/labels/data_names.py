@@ -24,6 +24,7 @@ ALL = {
     'diagonals-1': 'diagonal_width_{}_ft_*',
     'diagonals-2': 'diagonal_width_{}_ft_*',
     'diagonals-3': 'diagonal_width_{}_ft_*',
+    'rafters-needed': 'rafters_{}_in',
     'ridge-ends': 'end_common_with_hip_{}_in_*',
     'shortening-common': 'off_along_edge_{}_in_*',
     'shortening-hip': 'off_along_edge_{}_in_*',

@@ -96,6 +96,16 @@ def cheeks() -> list[Labels]:
     ]  # fmt: skip
 
 
+def rafters_set(length, spacing) -> int:
+    """Return how many rafters a carpenter nails up from one end to the other (common practice, no source)."""
+    first, last = (0, RAFTER), (length - RAFTER, length)
+    nailed, center = [first], spacing
+    while center + RAFTER / 2 <= last[0]:
+        nailed.append((center - RAFTER / 2, center + RAFTER / 2))
+        center += spacing
+    return len([*nailed, last])
+
+
 def trim_and_gables() -> list[Labels]:
     """Return the tables of trim and of gables."""
     return [
@@ -122,5 +132,12 @@ def trim_and_gables() -> list[Labels]:
                 col('of 100', lambda at: 100 * trim.area_factor(at), tenths),
             ),
             ('plumb', 'per space on center', "top cut on the stud's side, from square", 'roof area over level plan area'),
+        ),
+        Labels(
+            'rafters-needed', 'Rafters that a roof’s length needs', 'ft',
+            tuple((str(feet), 12 * feet) for feet in range(8, 62, 2)),
+            by(SPACINGS, rafters_set, str),
+            ('rafters on one side, one flush with each end', 'length outer face to outer face of these',
+             'on center by marks from one of them'),
         ),
     ]  # fmt: skip

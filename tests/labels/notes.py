@@ -22,6 +22,9 @@ NOTES: dict[str, tuple[str, ...]] = {
         'A valley jack at the ridge takes the common’s.',
         'Mark these square to the plumb line; on the edge itself measure what the tables along the top edge say.',
     ),
+    'rafters-needed': (
+        'Rafters 1 3/4 in thick. Twice as many for a gable roof; doubled or trimmed openings want more.',
+    ),
     'ridge-ends': (
         'An end common thicker than the ridge is clipped to both hips: each side starts half of the difference back, level',
         'blade at 45°',
