@@ -13,8 +13,10 @@ from made_books import MadeBook, made, misplaced
 from printed_words import told
 
 from layouts.command import main
-from layouts.sheets.fold import sheet_sides
-from layouts.sheets.marks import sheet_label
+from layouts.paper.longer import CUTS, SIZES, fitted, size_for
+from layouts.paper.typeface import advance_em
+from layouts.sheets.fold import POINTS_PER_MM, sheet_sides
+from layouts.sheets.marks import LEAST_LABEL_PT, sheet_label
 from layouts.words import say
 from tablegen.settings import BOOK_PARTS
 
@@ -153,3 +155,26 @@ def test_large_print_in_feet_and_inches_bears_them_too(tmp_path):
         assert [line for page, words in pages for line in misplaced(page, words, book.planned.trim)] == []
         texts = zip(book.pages, page_texts(book), strict=True)
         assert {word for page, text in texts if page.template != 'made' for word in english_in(text)} == set()
+
+
+def test_no_word_is_smaller_than_the_least_label(longer):
+    """A label in a sheet's margin is left out rather than set smaller than that."""
+    least = LEAST_LABEL_PT / POINTS_PER_MM
+    small = {word.text for words in longer.words for word in words if word.size < least}
+    assert small == set()
+
+
+@pytest.mark.parametrize('grown', [1.0, 1.1, 1.2, 1.35, 1.5])
+def test_words_that_have_grown_take_the_room_of_the_english(grown):
+    share = size_for([('w' * 100, 'w' * round(100 * grown))]) / 100
+
+    assert share**2 * grown <= 1
+    assert share**2 * grown > 0.9
+    assert size_for([('w' * 100, 'w' * 300)]) == SIZES[-1]
+
+
+def test_a_line_is_set_smaller_only_where_it_has_no_room():
+    room = advance_em('ridge center line', *CUTS['text']) * 8.4
+
+    assert fitted('ridge center line', room, 8.4) == 'ridge center line'
+    assert 'font-size:0.500em' in fitted('ridge center line', room / 2, 8.4)
