@@ -5,7 +5,7 @@ from __future__ import annotations
 import tomllib
 from collections.abc import Iterator
 from functools import cache
-from importlib.resources import files
+from pathlib import Path
 from typing import IO, Any
 
 
@@ -22,7 +22,7 @@ def english(name: str) -> str:
 @cache
 def words_of(room: str) -> dict[str, str]:
     """Return the words of a room's messages, by their names without the room's."""
-    written = files('layouts.words').joinpath(f'english/{room}.toml')
+    written = Path(__file__).parent / 'english' / f'{room}.toml'  # a look-up has no time for importlib.resources
     return dict(_leaves(tomllib.loads(written.read_text('utf-8')))) if written.is_file() else {}
 
 
