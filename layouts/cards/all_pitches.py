@@ -38,7 +38,7 @@ from tablegen.numbers.units import INCHES
 from tablegen.roof.cautions import LOW_SLOPE, STEEP
 from tablegen.roof.members import Members
 from tablegen.settings import Settings
-from tablegen.tables.values import members_of, value_columns
+from tablegen.tables.values import Values, members_of
 
 PART_PLACES = 3
 HEAD_LINES = 3
@@ -165,7 +165,7 @@ def _use(settings: Settings, form: Format, chosen: Sequence[Column], foot: Seque
 def _example(settings: Settings) -> Block:
     """Return a length worked with the card's own figure; the product of printed figures, rounded once."""
     pitch = nearest_pitch(settings, Fraction(6))
-    unit = value_columns(settings).common.per_foot.cell(members_of(pitch, settings))
+    unit = Values(settings).common_per_foot.cell(members_of(pitch, settings))
     assert isinstance(unit, Figure)
     product = EXAMPLE_FEET * Fraction(unit.count, unit.per)
     words = _(EXAMPLE).format(

@@ -13,8 +13,7 @@ from tablegen.numbers.figure import Figure
 from tablegen.numbers.units import INCHES
 from tablegen.roof.members import Members
 from tablegen.settings import Settings
-from tablegen.tables.member_columns import One
-from tablegen.tables.values import value_columns
+from tablegen.tables.values import One, Values
 
 FIRST_SPACINGS = (INCHES.spacing, INCHES.spacings[-1])
 """Spacings of jacks that are wanted before others (common practice, no source)."""
@@ -52,17 +51,17 @@ class Column:
 
 def columns(settings: Settings) -> tuple[list[Column], list[Column]]:
     """Return all columns in the order they stand in, and in the order in which they are wanted."""
-    of = value_columns(settings)
+    of = Values(settings)
     jacks = {
         spacing: _column(column, words.JACKS, spacing=text.rational(spacing))
-        for spacing, column in zip(settings.spacings, of.jack.differences, strict=True)
+        for spacing, column in zip(settings.spacings, of.jack_differences, strict=True)
     }
-    plumb, level = _column(of.common.plumb_cut, words.PLUMB), _column(of.common.level_cut, words.LEVEL)
-    hip_plumb = _column(of.hip.plumb_cut, words.HIP_PLUMB)
-    common, hip = _column(of.common.per_foot, words.COMMON), _column(of.hip.per_foot, words.HIP)
-    side_jack, side_hip = _column(of.jack.cheek.top, words.CHEEK), _column(of.hip.cheek.top, words.HIP_CHEEK)
-    backing = _column(of.hip.backing, words.BACKING)
-    drop = _column(of.hip.drop, words.DROP, hip=text.rational(settings.hip_thickness))
+    plumb, level = _column(of.common_plumb_cut, words.PLUMB), _column(of.common_level_cut, words.LEVEL)
+    hip_plumb = _column(of.hip_plumb_cut, words.HIP_PLUMB)
+    common, hip = _column(of.common_per_foot, words.COMMON), _column(of.hip_per_foot, words.HIP)
+    side_jack, side_hip = _column(of.jack_cheek_top, words.CHEEK), _column(of.hip_cheek_top, words.HIP_CHEEK)
+    backing = _column(of.hip_backing, words.BACKING)
+    drop = _column(of.hip_drop, words.DROP, hip=text.rational(settings.hip_thickness))
     stand = [plumb, level, hip_plumb, common, hip, *jacks.values(), side_jack, side_hip, backing, drop]
     first = [jacks[one] for one in FIRST_SPACINGS if one in jacks] or list(jacks.values())[:1]
     rest = [column for column in jacks.values() if column not in first]

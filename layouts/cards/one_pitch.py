@@ -28,7 +28,7 @@ from tablegen.numbers import text
 from tablegen.numbers.units import INCHES
 from tablegen.settings import Runs, Settings
 from tablegen.tables.runs import SQUARES, cells_of_foot, figures_by_run, offsets_of_foot, part_runs, run_table
-from tablegen.tables.values import members_of, value_columns
+from tablegen.tables.values import Values, members_of
 
 FOOT = INCHES.unit_run
 PER = INCHES.part
@@ -126,7 +126,7 @@ def _odd_inches(settings: Settings, form: Format) -> tuple[TableFace, str]:
 
 
 def _values(settings: Settings) -> tuple[str, str]:
-    return values_lines(value_columns(settings), members_of(settings.pitches[0], settings))
+    return values_lines(Values(settings), members_of(settings.pitches[0], settings))
 
 
 def _rows(settings: Settings, runs: Sequence[Fraction]) -> list[tuple[Cell, ...]]:

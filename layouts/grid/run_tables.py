@@ -30,7 +30,7 @@ from tablegen.tables.jack_lengths import jack_table
 from tablegen.tables.lookup import set_of_tabled
 from tablegen.tables.runs import cells_of_foot, figures_by_run, head_of, part_runs, run_table
 from tablegen.tables.table import Row
-from tablegen.tables.values import ValueColumns, members_of, value_columns
+from tablegen.tables.values import Values, members_of
 
 FEET_LABEL, RUN_LABEL = 17.0, 60.5
 """Widths of the columns that name a row, in units."""
@@ -78,8 +78,8 @@ class PitchTables:
         self.pitch, self.settings, self.trim = pitch, settings, trim
 
     @cached_property
-    def values(self) -> ValueColumns:
-        return value_columns(self.settings)
+    def values(self) -> Values:
+        return Values(self.settings)
 
     @cached_property
     def members(self) -> Members:

@@ -16,8 +16,7 @@ from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
-from tablegen.tables.member_columns import One
-from tablegen.tables.values import ValueColumns, members_of, text_of, value_columns
+from tablegen.tables.values import One, Values, members_of, text_of
 
 ROWS = 24
 """Pitches on an opening."""
@@ -29,7 +28,7 @@ LABEL_EM, HEAD_EM, GAP_EM = 1.13, 0.88, 0.36
 """Size of labels and heads, and what stands left of every column, in em of the figures."""
 TYPE_REM = 0.84
 """Figures are as large as that, where there is room."""
-Chosen = Callable[[ValueColumns], tuple[One, ...]]
+Chosen = Callable[[Values], tuple[One, ...]]
 """Chooses the columns of a page from a pitch's values."""
 
 
@@ -53,7 +52,7 @@ def pitch_head(pitches: Sequence[Pitch]) -> tuple[str, str]:
 
 def _maker(settings: Settings, trim: Trim, pitches: Sequence[Pitch], key: str, chosen: Chosen) -> Maker:
     def make(index: Index) -> RowsPage:
-        columns, members = chosen(value_columns(settings)), [members_of(pitch, settings) for pitch in pitches]
+        columns, members = chosen(Values(settings)), [members_of(pitch, settings) for pitch in pitches]
         rows = [(it.pitch.short, *(text_of(column, it) for column in columns)) for it in members]
         with speaking(SOURCE):  # columns are as wide as in English
             over, heads = _heads(key, settings)
@@ -72,20 +71,13 @@ def _maker(settings: Settings, trim: Trim, pitches: Sequence[Pitch], key: str, c
     return make
 
 
-def _of_members(of: ValueColumns) -> tuple[One, ...]:
-    common, hip = of.common, of.hip
-    return (
-        common.plumb_cut,
-        common.level_cut,
-        hip.plumb_cut,
-        hip.level_cut,
-        common.per_foot,
-        hip.per_foot,
-    )
+def _of_members(of: Values) -> tuple[One, ...]:
+    cuts = of.common_plumb_cut, of.common_level_cut, of.hip_plumb_cut, of.hip_level_cut
+    return (*cuts, of.common_per_foot, of.hip_per_foot)
 
 
-def _of_jacks(of: ValueColumns) -> tuple[One, ...]:
-    return (*of.jack.differences, of.jack.cheek.top, of.hip.cheek.top, of.hip.backing)
+def _of_jacks(of: Values) -> tuple[One, ...]:
+    return (*of.jack_differences, of.jack_cheek_top, of.hip_cheek_top, of.hip_backing)
 
 
 def _heads(key: str, settings: Settings) -> tuple[tuple[Over, ...], tuple[tuple[str, str], ...]]:

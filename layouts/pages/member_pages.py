@@ -58,7 +58,7 @@ def member_pages(tables: PitchTables) -> list[Unplaced]:
 
 def _common_page(tables: PitchTables, index: Index) -> CommonPage:
     pitch, it, settings = tables.pitch, tables.members, tables.settings
-    of_rise, per_foot = tables.rise_per_foot.parts, text_of(tables.values.common.per_foot, it)
+    of_rise, per_foot = tables.rise_per_foot.parts, text_of(tables.values.common_per_foot, it)
     rise = of_rise._replace(decimals=of_rise.decimals.rstrip('0').rstrip('.')).text
     return CommonPage(
         tables.head,

@@ -14,8 +14,7 @@ from tablegen.numbers.figure import Figure
 from tablegen.numbers.units import INCHES
 from tablegen.roof.members import Members
 from tablegen.settings import MOST_SPACINGS, Settings
-from tablegen.tables.member_columns import BothWays, CheekColumns, HipMouth, One
-from tablegen.tables.values import ValueColumns
+from tablegen.tables.values import One, Values
 
 COMMON_LINE_REM, HIP_LINE_REM = 1.07, 1.03
 """Heights of a row on either page."""
@@ -69,89 +68,86 @@ class _Lines:
         """Return a line of columns under one head, which names it where nothing else does."""
         return _line(False, name or say(columns[0].head), *map(self.told, columns))
 
-    def both(self, ways: BothWays) -> MemberRow:
-        return self.row(ways.level, ways.along)
-
     def part(self, column: One) -> MemberRow:
         return self.row(column, name=f'  {say(column.head)}')
 
-    def cheek(self, name: str, cut: CheekColumns) -> MemberRow:
-        against = f'{INCHES.base} & {self.told(cut.top_12_and)}'
-        return _line(False, name, self.told(cut.top), against, self.told(cut.side), self.told(cut.blade))
+    def cheek(self, name: str, top: One, top_12_and: One, side: One, blade: One) -> MemberRow:
+        against = f'{INCHES.base} & {self.told(top_12_and)}'
+        return _line(False, name, self.told(top), against, self.told(side), self.told(blade))
 
-    def mouth(self, name: str, stock: str, mouth: HipMouth) -> MemberRow:
-        why = mouth.why.cell(self.it)
-        if isinstance(why, Message):
-            named = _('{member}, {stock}: {why}').format(member=name, stock=stock, why=say(why))
+    def mouth(self, name: str, stock: str, why: One, *columns: One) -> MemberRow:
+        fault = why.cell(self.it)
+        if isinstance(fault, Message):
+            named = _('{member}, {stock}: {why}').format(member=name, stock=stock, why=say(fault))
             return _line(False, named, NOTHING)
-        named = _('{member}, {stock}').format(member=name, stock=stock)
-        return self.row(mouth.height, mouth.heel, mouth.seat, mouth.left, name=named)
+        return self.row(*columns, name=_('{member}, {stock}').format(member=name, stock=stock))
 
 
-def common_rows(of: ValueColumns, it: Members, settings: Settings) -> MemberRows:
+def common_rows(of: Values, it: Members, settings: Settings) -> MemberRows:
     """Return the rows of the common rafter."""
-    lines, common, mouth = _Lines(it), of.common, of.common.mouth
-    stock, seat = settings.rafters.name, text.rational(settings.seat)
+    lines, stock, seat = _Lines(it), settings.rafters.name, text.rational(settings.seat)
     return _laid(
         [
-            lines.row(common.plumb_cut),
-            lines.row(common.level_cut),
+            lines.row(of.common_plumb_cut),
+            lines.row(of.common_level_cut),
             *_held(it.common_hold, it.common_hold.body.text, COMMON_LESS),
-            lines.row(common.per_foot),
-            lines.part(common.per_foot_part),
-            lines.row(common.tail_per_foot),
+            lines.row(of.common_per_foot),
+            lines.part(of.common_per_foot_part),
+            lines.row(of.common_tail_per_foot),
             _head(_('Off the length, center line to face'), _('level'), _('along top')),
-            lines.both(common.at_ridge),
+            lines.row(of.common_at_ridge_level, of.common_at_ridge_along),
             _head(_('Bird’s mouth of a {stock}, seat {seat} in, level').format(stock=stock, seat=seat)),
-            *map(lines.row, (mouth.height, mouth.heel, mouth.notch, mouth.left)),
+            *map(lines.row, (of.common_height, of.common_heel, of.common_notch, of.common_left)),
         ],
         COMMON_LINE_REM,
     )
 
 
-def hip_rows(of: ValueColumns, it: Members, settings: Settings) -> MemberRows:
+def hip_rows(of: Values, it: Members, settings: Settings) -> MemberRows:
     """Return the rows of hip, valley and jacks."""
-    lines, hip, jack, held = _Lines(it), of.hip, of.jack, it.hip_hold
+    lines, held, row = _Lines(it), it.hip_hold, _Lines(it).row
     body = held.body.text if held.holds > 1 else _('{body} (√288)').format(body=held.body.text)
     level, along, plumb = _('level'), _('along top'), _('plumb')
+    along_base = _('along the {base}').format(base=INCHES.base)
+    hip_cheek = of.hip_cheek_top, of.hip_cheek_top_12_and, of.hip_cheek_side, of.hip_cheek_blade
+    jack_cheek = of.jack_cheek_top, of.jack_cheek_top_12_and, of.jack_cheek_side, of.jack_cheek_blade
+    dropped = of.dropped_hip_height, of.dropped_hip_heel, of.dropped_hip_seat, of.dropped_hip_left
+    valley = of.valley_height, of.valley_heel, of.valley_seat, of.valley_left
     spacings = [_(IN_INCHES).format(number=text.rational(spacing)) for spacing in settings.spacings]
     return _laid(
         [
-            lines.row(hip.plumb_cut),
-            lines.row(hip.level_cut),
+            row(of.hip_plumb_cut),
+            row(of.hip_level_cut),
             *_held(held, body, HIP_LESS),
-            lines.row(hip.per_foot),
-            lines.part(hip.per_foot_part),
-            *map(lines.row, (hip.tail_per_foot, hip.backing, hip.drop, hip.valley_heel_out)),
+            row(of.hip_per_foot),
+            lines.part(of.hip_per_foot_part),
+            *map(row, (of.hip_tail_per_foot, of.hip_backing, of.hip_drop, of.valley_heel_out)),
             _head(_('Off the length, center line to face'), level, along),
-            *map(lines.both, (hip.at_ridge, hip.between_commons, jack.at_hip)),
+            row(of.hip_at_ridge_level, of.hip_at_ridge_along),
+            row(of.hip_between_commons_level, of.hip_between_commons_along),
+            row(of.jack_at_hip_level, of.jack_at_hip_along),
             _head(_('Cheeks'), _('top edge'), _('top edge'), _('side'), _('blade')),
-            _line(
-                False,
-                _('  from square across'),
-                _('angle'),
-                _('along the {base}').format(base=INCHES.base),
-                plumb,
-                _('tilt'),
-            ),
-            lines.cheek(_('Hip, valley'), hip.cheek),
-            lines.cheek(_('Jack'), jack.cheek),
+            _line(False, _('  from square across'), _('angle'), along_base, plumb, _('tilt')),
+            lines.cheek(_('Hip, valley'), *hip_cheek),
+            lines.cheek(_('Jack'), *jack_cheek),
             _head(_('Between the plumb lines of a cheek'), level, along),
-            *map(lines.both, (hip.points, hip.set_back, jack.points)),
+            row(of.hip_points_level, of.hip_points_along),
+            row(of.hip_set_back_level, of.hip_set_back_along),
+            row(of.jack_points_level, of.jack_points_along),
             _head(_('Bird’s mouth'), _('height'), _('heel'), _('seat'), _('wood left')),
             _line(False, _('  on the center line'), plumb, plumb, level, _('square')),
-            lines.mouth(_('Dropped hip'), settings.hips.name, hip.dropped),
-            lines.mouth(_('Valley'), settings.valleys.name, hip.valley),
+            lines.mouth(_('Dropped hip'), settings.hips.name, of.dropped_hip_why, *dropped),
+            lines.mouth(_('Valley'), settings.valleys.name, of.valley_why, *valley),
             _head(_('Jacks, on center'), *spacings),
-            lines.row(*jack.differences, name=_('Longer by, along top')),
+            row(*of.jack_differences, name=_('Longer by, along top')),
         ],
         HIP_LINE_REM,
     )
 
 
-def has_marks(of: ValueColumns, it: Members) -> bool:
+def has_marks(of: Values, it: Members) -> bool:
     """Return whether a mark stands beside the wood left over a notch of hip or valley."""
-    left = of.hip.dropped.left, of.hip.valley.left
+    left = of.dropped_hip_left, of.valley_left
     return any(one.marks(it) for one in left if one.marks and one.cell(it) is not None)
 
 

@@ -9,7 +9,7 @@ from tablegen.numbers import text
 from tablegen.numbers.figure import Measure
 from tablegen.roof.members import Members
 from tablegen.tables.runs import head_of
-from tablegen.tables.values import ValueColumns, text_of
+from tablegen.tables.values import Values, text_of
 
 
 class ColumnWords(NamedTuple):
@@ -114,16 +114,16 @@ def run_head(table: str, measure: Measure) -> tuple[str, str]:
     return (name, _('inches')) if measure.style == text.INCHES else ('', name)
 
 
-def values_lines(of: ValueColumns, it: Members) -> tuple[str, str]:
+def values_lines(of: Values, it: Members) -> tuple[str, str]:
     """Return the cuts of one pitch in a line, and in a shorter one."""
     columns = {
-        'plumb': of.common.plumb_cut,
-        'hip_plumb': of.hip.plumb_cut,
-        'cheek': of.jack.cheek.top,
-        'hip_cheek': of.hip.cheek.top,
-        'tilt': of.hip.backing,
-        'common': of.common.per_foot,
-        'hip': of.hip.per_foot,
+        'plumb': of.common_plumb_cut,
+        'hip_plumb': of.hip_plumb_cut,
+        'cheek': of.jack_cheek_top,
+        'hip_cheek': of.hip_cheek_top,
+        'tilt': of.hip_backing,
+        'common': of.common_per_foot,
+        'hip': of.hip_per_foot,
     }
     figures = {name: text_of(column, it) for name, column in columns.items()}
     full = _(

@@ -6,6 +6,7 @@ from functools import cached_property
 
 from tablegen.geometry import seat, stepping
 from tablegen.geometry.pitch import Pitch
+from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure
 from tablegen.roof import seat as seats
 from tablegen.roof.cheeks import cheeks_of
@@ -51,3 +52,7 @@ class Members:
     def fault(self, notch: Notch) -> Why | None:
         """Return why a member has no bird's mouth: where the commons' seat cuts these through no other matches it."""
         return Why.CUT_THROUGH if self.mouth.fault is Why.CUT_THROUGH else notch.fault
+
+    def seated(self, notch: Notch, inches: Exact) -> Figure | None:
+        """Return a length of a bird's mouth, None where there is no such mouth."""
+        return None if self.fault(notch) else self.side.length(inches)

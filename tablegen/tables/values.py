@@ -5,172 +5,212 @@ Corners are regular: eaves at 90 degrees, one pitch on both sides. Lengths are p
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass, fields, replace
-from typing import Any
+from collections.abc import Callable
+from dataclasses import dataclass, field, replace
+from fractions import Fraction
 
-from tablegen.geometry import common, corner
+from tablegen.geometry import common as commons
+from tablegen.geometry import corner
 from tablegen.geometry.pitch import Pitch
-from tablegen.messages import message
+from tablegen.messages import Message, message
 from tablegen.numbers import text
-from tablegen.numbers.figure import Figure, decimal_figure
+from tablegen.numbers.exact import Exact
+from tablegen.numbers.figure import DEGREE, INCH, Figure, decimal_figure
 from tablegen.numbers.units import INCHES
 from tablegen.roof.members import Members
+from tablegen.roof.names import Mark
 from tablegen.roof.question import boards_of
+from tablegen.roof.seat import Notch
 from tablegen.settings import Settings
 from tablegen.tables.columns import UNIT_PLACES, Make, data_name
-from tablegen.tables.member_columns import BothWays, CheekColumns, CommonMouth, HipMouth, Of, One
-from tablegen.tables.table import Column, Kind, Table
+from tablegen.tables.table import PAST_A_QUARTER, PAST_A_THIRD, THIN, Cell, Column, Kind, Table
 
 VALUES = 'values'
 """Name of the table, in data and among a book's parts."""
+MARKS: dict[Mark, tuple[str, ...]] = {
+    Mark.WITHIN_A_QUARTER: (),
+    Mark.PAST_A_QUARTER: (PAST_A_QUARTER,),
+    Mark.PAST_A_THIRD: (PAST_A_THIRD,),
+}
+One = Column[Members]
 
 
-@dataclass(frozen=True, slots=True)
-class CommonColumns:
-    """The common rafter."""
+@dataclass
+class Value:
+    """One column of a pitch's values, named by the attribute that it is."""
 
-    plumb_cut: One
-    level_cut: One
-    body: One
-    tongue: One
-    per_foot: One
-    per_foot_part: One
-    tail_per_foot: One
-    at_ridge: BothWays
-    mouth: CommonMouth
+    member: str
+    of: Callable[[Members], Cell]
+    head: str = ''
+    """Name of its head's words; '' for its own."""
+    kind: Kind = Kind.LENGTH
+    way: str = 'of'
+    """Name of the words that say how it is measured, where its head does not."""
+    marks: Callable[[Members], tuple[str, ...]] | None = None
+    key: str = field(default='', init=False)
 
+    def __set_name__(self, owner: type, name: str) -> None:
+        self.key = name
 
-@dataclass(frozen=True, slots=True)
-class HipColumns:
-    """Hip and valley."""
-
-    plumb_cut: One
-    level_cut: One
-    body: One
-    tongue: One
-    per_foot: One
-    per_foot_part: One
-    tail_per_foot: One
-    backing: One
-    drop: One
-    valley_heel_out: One
-    at_ridge: BothWays
-    between_commons: BothWays
-    cheek: CheekColumns
-    points: BothWays
-    set_back: BothWays
-    dropped: HipMouth
-    valley: HipMouth
+    def __get__(self, values: Values, owner: type) -> One:
+        """Return the column, its words being those of a book's boards."""
+        datum = message(f'values.{self.way}', member=message(f'values.{self.member}'))
+        head = message(f'values.{self.head or self.key}', **values.words)
+        unit = DEGREE if self.kind is Kind.DEGREES else INCH
+        return Column(self.key, head, self.of, datum, self.kind, unit, self.marks)
 
 
-@dataclass(frozen=True, slots=True)
-class JackColumns:
-    """Jacks."""
-
-    at_hip: BothWays
-    cheek: CheekColumns
-    points: BothWays
-    differences: tuple[One, ...]
-    """One a spacing."""
+def _degrees(member: str, of: Callable[[Members], Cell], head: str) -> Value:
+    return Value(member, of, head, Kind.DEGREES)
 
 
-@dataclass(frozen=True, slots=True)
-class ValueColumns:
-    """All of a pitch's values, each under its own name."""
-
-    pitch: One
-    common: CommonColumns
-    hip: HipColumns
-    jack: JackColumns
+def _thousandths(member: str, inches: Callable[[Members], Exact], head: str) -> Value:
+    return Value(member, lambda it: decimal_figure(inches(it), UNIT_PLACES), head, Kind.DECIMAL)
 
 
-def value_columns(settings: Settings) -> ValueColumns:
-    """Return the columns of every pitch of a book."""
-    return ValueColumns(
-        Make[Members](settings).pitch(lambda it: it.pitch), _common(settings), _hip(settings), _jack(settings)
+def _level(member: str, of: Callable[[Members], Cell], head: str) -> Value:
+    return Value(member, of, head, way='level')
+
+
+def _along(member: str, of: Callable[[Members], Cell], head: str) -> Value:
+    return Value(member, of, head, way='along')
+
+
+def _left(member: str, notch: Callable[[Members], Notch], head: str) -> Value:
+    """Return the wood left over a notch, with what it is marked with."""
+
+    def marks(it: Members) -> tuple[str, ...]:
+        return (*MARKS[notch(it).mark], *((THIN,) if notch(it).thin else ()))
+
+    return Value(member, lambda it: it.seated(notch(it), notch(it).left_in), head, marks=marks)
+
+
+def _why(member: str, notch: Callable[[Members], Notch]) -> Value:
+    """Return why a member has no bird's mouth, where its figures are missing."""
+
+    def why(it: Members) -> Message | None:
+        fault = it.fault(notch(it))
+        return message(f'values.{fault.value}') if fault else None
+
+    return Value(member, why, 'why', Kind.WORD)
+
+
+def _run(it: Members) -> Exact:
+    return commons.line_length(INCHES.unit_run, it.side.slope)
+
+
+def _hip_run(it: Members) -> Exact:
+    return corner.hip_length(INCHES.unit_run, it.side.at)
+
+
+class Values:
+    """The columns of a pitch's values, each under its name in data."""
+
+    def __init__(self, settings: Settings):
+        self.settings = settings
+        self.pitch = Make[Members](settings).pitch(lambda it: it.pitch)
+        self.words = {
+            'part': text.mixed(1, settings.measure.per),
+            'ridge': settings.ridge_thickness,
+            'hip': settings.hip_thickness,
+            'rafter': settings.rafter_thickness,
+        }
+
+    common_plumb_cut = _degrees('common', lambda it: it.cut.common.plumb, 'plumb_cut')
+    common_level_cut = _degrees('common', lambda it: it.cut.common.level, 'level_cut')
+    common_body = Value('common', lambda it: it.common_hold.body, 'body')
+    common_tongue = Value('common', lambda it: it.common_hold.tongue, 'tongue')
+    common_per_foot = _thousandths('common', _run, 'per_foot')
+    common_per_foot_part = Value('common', lambda it: it.side.length(_run(it)), 'per_foot_part')
+    common_tail_per_foot = Value('common', lambda it: it.tail.common_and_jack, 'tail_per_foot')
+    common_at_ridge_level = _level(
+        'common', lambda it: it.shortening.common_at_ridge.level, 'common_at_ridge'
     )
-
-
-def _common(settings: Settings) -> CommonColumns:
-    of, part = Of('common'), text.mixed(1, settings.measure.per)
-    run = INCHES.unit_run
-    return CommonColumns(
-        of.degrees('plumb_cut', lambda it: it.cut.common.plumb),
-        of.degrees('level_cut', lambda it: it.cut.common.level),
-        of.one('body', lambda it: it.common_hold.body),
-        of.one('tongue', lambda it: it.common_hold.tongue),
-        of.one(
-            'per_foot',
-            lambda it: decimal_figure(common.line_length(run, it.side.slope), UNIT_PLACES),
-            kind=Kind.DECIMAL,
-        ),
-        of.one(
-            'per_foot_part',
-            lambda it: it.side.length(common.line_length(run, it.side.slope)),
-            message('values.per_foot_part', part=part),
-        ),
-        of.one('tail_per_foot', lambda it: it.tail.common_and_jack),
-        of.both('at_ridge', lambda it: it.shortening.common_at_ridge, ridge=settings.ridge_thickness),
-        of.common_mouth(lambda it: it.mouth),
+    common_at_ridge_along = _along(
+        'common', lambda it: it.shortening.common_at_ridge.along, 'common_at_ridge'
     )
-
-
-def _hip(settings: Settings) -> HipColumns:
-    of, part = Of('hip'), text.mixed(1, settings.measure.per)
-    run = INCHES.unit_run
-    return HipColumns(
-        of.degrees('plumb_cut', lambda it: it.cut.hip_valley.plumb),
-        of.degrees('level_cut', lambda it: it.cut.hip_valley.level),
-        of.one('body', lambda it: it.hip_hold.body),
-        of.one('tongue', lambda it: it.hip_hold.tongue),
-        of.one(
-            'per_foot',
-            lambda it: decimal_figure(corner.hip_length(run, it.side.at), UNIT_PLACES),
-            message('values.hip_per_foot'),
-            Kind.DECIMAL,
-        ),
-        of.one(
-            'per_foot_part',
-            lambda it: it.side.length(corner.hip_length(run, it.side.at)),
-            message('values.per_foot_part', part=part),
-        ),
-        of.one(
-            'tail_per_foot',
-            lambda it: it.tail.hip_valley,
-            message('values.hip_tail_per_foot'),
-        ),
-        of.degrees('backing', lambda it: it.backing.bevel),
-        of.one('drop', lambda it: it.drop.plumb),
-        Of('valley').one('heel_out', lambda it: it.valley_heel_out),
-        of.both('at_ridge', lambda it: it.shortening.hip_valley_at_ridge, ridge=settings.ridge_thickness),
-        of.both(
-            'between_commons', lambda it: it.shortening.hip_between_commons, rafter=settings.rafter_thickness
-        ),
-        of.cheek(lambda it: it.cheek.hip_at_ridge),
-        of.both('points', lambda it: it.cheek.hip_at_ridge.long_to_short_point),
-        of.both('set_back', lambda it: it.cheek.hip_between_commons.point_to_side),
-        Of('dropped_hip').hip_mouth(lambda it: it.dropped_mouth),
-        Of('valley').hip_mouth(lambda it: it.valley_mouth),
+    common_height = Value('common', lambda it: it.seated(it.mouth, it.mouth.height_in))
+    common_heel = Value('common', lambda it: it.seated(it.mouth, it.mouth.heel_in))
+    common_notch = Value('common', lambda it: it.seated(it.mouth, it.mouth.notch_in))
+    common_left = _left('common', lambda it: it.mouth, 'common_left')
+    common_why = _why('common', lambda it: it.mouth)
+    hip_plumb_cut = _degrees('hip', lambda it: it.cut.hip_valley.plumb, 'plumb_cut')
+    hip_level_cut = _degrees('hip', lambda it: it.cut.hip_valley.level, 'level_cut')
+    hip_body = Value('hip', lambda it: it.hip_hold.body, 'body')
+    hip_tongue = Value('hip', lambda it: it.hip_hold.tongue, 'tongue')
+    hip_per_foot = _thousandths('hip', _hip_run, 'hip_per_foot')
+    hip_per_foot_part = Value('hip', lambda it: it.side.length(_hip_run(it)), 'per_foot_part')
+    hip_tail_per_foot = Value('hip', lambda it: it.tail.hip_valley)
+    hip_backing = _degrees('hip', lambda it: it.backing.bevel, 'backing')
+    hip_drop = Value('hip', lambda it: it.drop.plumb, 'drop')
+    valley_heel_out = Value('valley', lambda it: it.valley_heel_out, 'heel_out')
+    hip_at_ridge_level = _level('hip', lambda it: it.shortening.hip_valley_at_ridge.level, 'hip_at_ridge')
+    hip_at_ridge_along = _along('hip', lambda it: it.shortening.hip_valley_at_ridge.along, 'hip_at_ridge')
+    hip_between_commons_level = _level(
+        'hip', lambda it: it.shortening.hip_between_commons.level, 'hip_between_commons'
     )
-
-
-def _jack(settings: Settings) -> JackColumns:
-    of = Of('jack')
-    differences = (
-        of.one(
-            f'difference_{data_name(spacing)}',
-            lambda it, place=place: it.differences[place].difference,  # type: ignore[misc]  # bound as it is made
-            message('values.difference', spacing=spacing),
-        )
-        for place, spacing in enumerate(settings.spacings)
+    hip_between_commons_along = _along(
+        'hip', lambda it: it.shortening.hip_between_commons.along, 'hip_between_commons'
     )
-    return JackColumns(
-        of.both('at_hip', lambda it: it.shortening.jack_at_hip, hip=settings.hip_thickness),
-        of.cheek(lambda it: it.cheek.jack),
-        of.both('points', lambda it: it.cheek.jack.long_to_short_point),
-        tuple(differences),
+    hip_cheek_top = _degrees('hip', lambda it: it.cheek.hip_at_ridge.top_from_square, 'cheek_top')
+    hip_cheek_top_12_and = Value('hip', lambda it: it.cheek.hip_at_ridge.top_figure_on_12, 'cheek_top_12_and')
+    hip_cheek_side = _degrees('hip', lambda it: it.cheek.hip_at_ridge.side_plumb, 'cheek_side')
+    hip_cheek_blade = _degrees('hip', lambda it: it.cheek.hip_at_ridge.side_blade_tilt, 'cheek_blade')
+    hip_points_level = _level('hip', lambda it: it.cheek.hip_at_ridge.long_to_short_point.level, 'hip_points')
+    hip_points_along = _along('hip', lambda it: it.cheek.hip_at_ridge.long_to_short_point.along, 'hip_points')
+    hip_set_back_level = _level(
+        'hip', lambda it: it.cheek.hip_between_commons.point_to_side.level, 'hip_set_back'
     )
+    hip_set_back_along = _along(
+        'hip', lambda it: it.cheek.hip_between_commons.point_to_side.along, 'hip_set_back'
+    )
+    dropped_hip_height = Value(
+        'dropped_hip', lambda it: it.seated(it.dropped_mouth, it.dropped_mouth.height_in), 'mouth_height'
+    )
+    dropped_hip_heel = Value(
+        'dropped_hip', lambda it: it.seated(it.dropped_mouth, it.dropped_mouth.heel_in), 'mouth_heel'
+    )
+    dropped_hip_seat = Value(
+        'dropped_hip', lambda it: it.seated(it.dropped_mouth, it.dropped_mouth.seat_in), 'mouth_seat'
+    )
+    dropped_hip_left = _left('dropped_hip', lambda it: it.dropped_mouth, 'mouth_left')
+    dropped_hip_why = _why('dropped_hip', lambda it: it.dropped_mouth)
+    valley_height = Value(
+        'valley', lambda it: it.seated(it.valley_mouth, it.valley_mouth.height_in), 'mouth_height'
+    )
+    valley_heel = Value(
+        'valley', lambda it: it.seated(it.valley_mouth, it.valley_mouth.heel_in), 'mouth_heel'
+    )
+    valley_seat = Value(
+        'valley', lambda it: it.seated(it.valley_mouth, it.valley_mouth.seat_in), 'mouth_seat'
+    )
+    valley_left = _left('valley', lambda it: it.valley_mouth, 'mouth_left')
+    valley_why = _why('valley', lambda it: it.valley_mouth)
+    jack_at_hip_level = _level('jack', lambda it: it.shortening.jack_at_hip.level, 'jack_at_hip')
+    jack_at_hip_along = _along('jack', lambda it: it.shortening.jack_at_hip.along, 'jack_at_hip')
+    jack_cheek_top = _degrees('jack', lambda it: it.cheek.jack.top_from_square, 'cheek_top')
+    jack_cheek_top_12_and = Value('jack', lambda it: it.cheek.jack.top_figure_on_12, 'cheek_top_12_and')
+    jack_cheek_side = _degrees('jack', lambda it: it.cheek.jack.side_plumb, 'cheek_side')
+    jack_cheek_blade = _degrees('jack', lambda it: it.cheek.jack.side_blade_tilt, 'cheek_blade')
+    jack_points_level = _level('jack', lambda it: it.cheek.jack.long_to_short_point.level, 'jack_points')
+    jack_points_along = _along('jack', lambda it: it.cheek.jack.long_to_short_point.along, 'jack_points')
+
+    @property
+    def jack_differences(self) -> tuple[One, ...]:
+        """Return how much longer each jack is than the one before it, one a spacing."""
+        datum = message('values.of', member=message('values.jack'))
+
+        def difference(place: int, spacing: Fraction) -> One:
+            head = message('values.difference', spacing=spacing)
+            key = f'jack_difference_{data_name(spacing)}'
+            return Column(key, head, lambda it: it.differences[place].difference, datum)
+
+        return tuple(difference(*one) for one in enumerate(self.settings.spacings))
+
+    def all(self) -> tuple[One, ...]:
+        """Return every column, the pitch first."""
+        own = (one for one in vars(Values).values() if isinstance(one, Value))
+        return (self.pitch, *(one.__get__(self, Values) for one in own), *self.jack_differences)
 
 
 def values_table(settings: Settings) -> Table[Members]:
@@ -179,7 +219,7 @@ def values_table(settings: Settings) -> Table[Members]:
         VALUES,
         VALUES,
         message('table.values'),
-        tuple(_all(value_columns(settings))),
+        Values(settings).all(),
         lambda: (members_of(pitch, settings) for pitch in settings.pitches),
     )
 
@@ -193,12 +233,3 @@ def text_of(column: One, it: Members) -> str:
     """Return a figure as it is printed, without its marks; '' where there is none."""
     cell = column.cell(it)
     return cell.text if isinstance(cell, Figure) else ''
-
-
-def _all(record: Any) -> Iterator[One]:
-    if isinstance(record, Column):
-        yield record
-        return
-    parts = record if isinstance(record, tuple) else [getattr(record, one.name) for one in fields(record)]
-    for part in parts:
-        yield from _all(part)
