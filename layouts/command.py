@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import argparse
 import io
 import os
 import re
@@ -10,13 +11,12 @@ from collections.abc import Sequence
 from contextlib import redirect_stdout, suppress
 from typing import TextIO
 
-from layouts.verbs import VERBS, module_of
+from layouts.verbs import VERBS
 from layouts.verbs.parser import Parser, UsageError, see_help
-from layouts.words.say import LANGUAGE, N_, SOURCE, _, use
+from layouts.verbs.whole import NAME, command_parser, no_verb
+from layouts.words.say import LANGUAGE, SOURCE, _, use
 from tablegen.errors import BookError, meant
 
-NAME = 'rafterbook'
-ABOUT = N_('Makes a pocket book of rafter tables, and looks its figures up in a terminal.')
 USER_FAULT, STOPPED, READER_LEFT = 2, 130, 141
 """Exit statuses: a mistake of the user's; Ctrl-C; the reader of a pipe has gone (as shells count them)."""
 MINUS_SIGN = '\u2212'
@@ -67,13 +67,8 @@ def _answer(words: list[str], out: TextIO, err: TextIO) -> int:
         print(f'{NAME} {version(NAME)}', file=out)
         return 0
     if verb not in ('-h', '--help') and verb not in VERBS:
-        problem = _("'{word}' is no verb").format(word=verb)
-        raise UsageError(NAME, problem, VERBS, meant(verb, VERBS, see_help(NAME)))
-    parser = Parser(prog=NAME, description=_(ABOUT))
-    parser.add_argument('--version', action='store_true', help=_('print the version and leave'))
-    verbs = parser.add_subparsers(title=_('verbs'), metavar='VERB', dest='verb')
-    for name in [verb] if verb in VERBS else VERBS:
-        module_of(name).add(verbs)
+        raise no_verb(verb)
+    parser = command_parser([verb] if verb in VERBS else VERBS)
     try:
         with redirect_stdout(out):
             args, beyond = parser.parse_known_args([_plain_minus(word) for word in words or ['--help']])
@@ -85,7 +80,7 @@ def _answer(words: list[str], out: TextIO, err: TextIO) -> int:
         status: int = args.run(args, out, err)
         return status
     except BookError as fault:
-        raise _at_option(fault, args.parser, words).advised(args.parser.see_help()) from None
+        raise _at_option(fault, args, words).advised(args.parser.see_help()) from None
 
 
 def _unasked(beyond: list[str], parser: Parser) -> UsageError:
@@ -100,10 +95,16 @@ def _unasked(beyond: list[str], parser: Parser) -> UsageError:
     return UsageError(parser.prog, problem, '', advice)
 
 
-def _at_option(fault: BookError, parser: Parser, words: list[str]) -> BookError:
-    """Return a fault of what is asked by name as one of the option of that name: seat is --seat."""
+def _at_option(fault: BookError, args: argparse.Namespace, words: list[str]) -> BookError:
+    """Return a fault of what is asked by name as one of the option of that name: seat is --seat.
+
+    Notes:
+        A key of a settings file stays one where no option of its name was given.
+    """
     option = f'--{fault.place}'.replace('_', '-').replace(' ', '-')
-    return fault.at(option) if option in parser.options() and fault.place not in words else fault
+    of_a_file = getattr(args, 'settings', None) is not None and fault.place not in args.parser.given
+    known = option in args.parser.options() and fault.place not in words and not of_a_file
+    return fault.at(option) if known else fault
 
 
 def _plain_minus(word: str) -> str:

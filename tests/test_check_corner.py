@@ -104,7 +104,7 @@ def test_any_triangle_against_mpmath(side, other, across):
             'diagonal: 2 ft cannot join sides of 6 ft and 8 ft; allowed: between 2 ft and 14 ft; '
             'next: measure again',
         ),
-        (('0', '96'), '8 ft', 'sides: a side of 0 makes no corner; allowed: two lengths above 0'),
+        (('0', '96'), '8 ft', 'along: a side of 0 makes no corner; allowed: two lengths above 0'),
     ],
 )
 def test_sides_that_make_no_triangle_are_refused(sides, diagonal, said):

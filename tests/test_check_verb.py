@@ -10,7 +10,7 @@ from layouts.verbs import check
 
 LENGTH = ('length', '--pitch', '6', '--run', '1 ft', '--reads', '13 3/8', '--total-run', '12 ft')
 STEPS = ('steps', '--pitch', '6', '--run', '13 ft 5 in', '--step', '13 3/8')
-CORNER = ('corner', '--sides', '6 ft', '8 ft', '--diagonal', '10 ft 1/8 in')
+CORNER = ('corner', '--along', '6 ft', '8 ft', '--diagonal', '10 ft 1/8 in')
 TURN_OVER = ('turn-over', '--gap', '1/16', '--over', '16 in')
 EXAMPLES = (LENGTH, STEPS, CORNER, TURN_OVER, ('square',))
 
@@ -106,7 +106,7 @@ def test_without_a_step_nothing_is_judged():
 
 
 def test_what_the_end_may_be_off_by_is_said_to_be_given_only_where_it_is():
-    status, out, _ = run_check(*STEPS, '--stay-within', '3/4')
+    status, out, _ = run_check(*STEPS, '--within', '3/4')
 
     assert status == 0
     assert 'Right: the last mark may be off by 3/4 in, as you said.\n' in out
@@ -149,7 +149,7 @@ def test_corner_in_text():
 
 
 def test_a_square_corner_in_text():
-    status, out, _ = run_check('corner', '--sides', '6 ft', '8 ft', '--diagonal', '10 ft')
+    status, out, _ = run_check('corner', '--along', '6 ft', '8 ft', '--diagonal', '10 ft')
 
     assert status == 0
     assert '  out of square   0°: exactly square\n  over long side  0.000 in in 8 ft\n' in out

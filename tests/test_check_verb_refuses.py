@@ -33,12 +33,12 @@ LENGTHS = 'a length such as 4 ft, 4\' 7 1/2", 55.5 in, 55 1/2 (inches), 1.4 m or
             '7 1/2 or 26.565 deg, above 0 and up to 24 in 12',
         ),
         (
-            ('square', '--rises', '3 to 30'),
-            "--rises: '3 to 30' is off the table; allowed: '2 to 18' or 4,6,8: whole inches per foot, 1 to 24",
+            ('square', '--pitches', '3 to 30'),
+            "--pitches: '3 to 30' is off the table; allowed: '2 to 18' or 4,6,8: whole inches per foot, 1 to 24",
         ),
         (
-            ('square', '--rises', '8 to 4'),
-            "--rises: '8 to 4' is off the table; allowed: '2 to 18' or 4,6,8: whole inches per foot, 1 to 24",
+            ('square', '--pitches', '8 to 4'),
+            "--pitches: '8 to 4' is off the table; allowed: '2 to 18' or 4,6,8: whole inches per foot, 1 to 24",
         ),
         (
             ('square', '--reads', 'x.csv', '--blank'),
@@ -52,7 +52,7 @@ LENGTHS = 'a length such as 4 ft, 4\' 7 1/2", 55.5 in, 55 1/2 (inches), 1.4 m or
             'next: rafterbook check square --blank prints one to fill in',
         ),
         (
-            ('corner', '--sides', '6', '8', '--diagonal', '15'),
+            ('corner', '--along', '6', '8', '--diagonal', '15'),
             '--diagonal: 1 ft 3 in cannot join sides of 6 in and 8 in; allowed: between 2 in and 1 ft 2 in; '
             'next: measure again',
         ),
@@ -109,7 +109,7 @@ def test_a_check_is_asked_by_its_own_options():
             "--of: 'tail' is unknown; allowed: common, hip-valley, jack-difference, rise",
         ),
         (
-            ('corner', '--sides', '6', '8', '--diagonal', '10', '--format', 'csv'),
+            ('corner', '--along', '6', '8', '--diagonal', '10', '--format', 'csv'),
             "--format: 'csv' is unknown; allowed: text, json",
         ),
     ],

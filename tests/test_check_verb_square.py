@@ -45,15 +45,15 @@ def test_the_square_s_figures_in_text_csv_and_json():
 
 @pytest.mark.parametrize(('given', 'rises'), [('1 to 24', list(range(1, 25))), ('8,4,8', [4, 8])])
 def test_other_rises(given, rises):
-    _, found = data('square', '--rises', given)
+    _, found = data('square', '--pitches', given)
 
     assert [row['rise'] for row in found['rows']] == rises
 
 
 def test_what_is_printed_can_be_filled_in_and_read_back(square_file):
     """The right figures are judged right; the empty template is refused until something is filled in."""
-    _, blank, _ = run_check('square', '--blank', '--rises', '1 to 24')
-    right = {str(row['rise']): row for row in data('square', '--rises', '1 to 24')[1]['rows']}
+    _, blank, _ = run_check('square', '--blank', '--pitches', '1 to 24')
+    right = {str(row['rise']): row for row in data('square', '--pitches', '1 to 24')[1]['rows']}
     head, *rows = (line.split(',') for line in blank.splitlines())
     filled = [[row[0], *(right[row[0]][key]['text'] for key in head[1:])] for row in rows]
     status, found = data('square', '--reads', square_file('\n'.join(map(','.join, [head, *filled]))))

@@ -19,7 +19,7 @@ SQUARES = {
 }
 LENGTH = ('length', '--pitch', '6', '--run', '1 ft', '--reads')
 STEPS = ('steps', '--pitch', '6', '--run')
-CORNER = ('corner', '--sides', '6 ft', '8 ft', '--diagonal')
+CORNER = ('corner', '--along', '6 ft', '8 ft', '--diagonal')
 ASKED = {
     'length': (
         (*LENGTH, '13 3/8', '--total-run', '12 ft 5 in'),
@@ -34,10 +34,10 @@ ASKED = {
     'steps': (
         (*STEPS, '13 ft 5 in', '--step', '13 3/8'),
         (*STEPS, '13 ft', '--step', '13.416', '--marks'),
-        (*STEPS, '13 ft', '--stay-within', '3/4', '--marks'),
+        (*STEPS, '13 ft', '--within', '3/4', '--marks'),
         (*STEPS, '13 ft'),
         (*STEPS, '5 in'),
-        (*STEPS, '100 ft', '--stay-within', '1/64'),
+        (*STEPS, '100 ft', '--within', '1/64'),
         (*STEPS, '13 ft 5 in', '--of', 'hip-valley', '--step', '18'),
         ('steps', '--pitch', '20', '--run', '13 ft 2 in', '--step', '11 11/16'),
         ('steps', '--pitch', '36', '--steep', '--run', '13 ft 2 in'),

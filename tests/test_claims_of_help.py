@@ -8,9 +8,9 @@ import pytest
 from asking import ask
 from claimed import claims, strange
 
+from layouts.verbs import VERBS
 from layouts.words.starter import starter
 
-VERBS = ('make', 'card', 'settings', 'find', 'pitch', 'diagonal', 'brace', 'data', 'check')
 CHECKS = ('length', 'square', 'steps', 'corner', 'turn-over')
 ASKED = {verb: (verb,) for verb in VERBS} | {f'check {check}': ('check', check) for check in CHECKS}
 

@@ -20,13 +20,13 @@ from layouts.command import main
 from layouts.verbs import VERBS
 
 ROOT = Path(__file__).parent.parent
-LOOK_UPS = ('find', 'pitch', 'diagonal', 'brace', 'check', 'data', 'settings')
+LOOK_UPS = ('find', 'pitch', 'diagonal', 'brace', 'check', 'data', 'settings', 'help', 'complete')
 FIND_OPTIONS = (
-    '--format, --all, --show, --nearest, --feet-inches, --spacing, --stock, --hip-stock, --valley-stock, --seat, '
+    '--format, --all, --show, --nearest, --lengths, --spacing, --stock, --hip-stock, --valley-stock, --seat, '
     '--overhang, --plate-length, --ridge-thickness, --hip-thickness, --valley-thickness, --rafter-thickness, --with, '
     '--corner, --sides, --shed, --ledger-thickness, --run-to, --steep'
 )
-SLOW = {'pint', 'jinja2', 'weasyprint', 'pypdf', 'pydyf', 'tqdm'}
+SLOW = {'pint', 'jinja2', 'shtab', 'weasyprint', 'pypdf', 'pydyf', 'tqdm'}
 EXAMPLE_HEADING = re.compile(r'^examples?:$', re.MULTILINE)
 
 
@@ -71,9 +71,10 @@ def test_help_ends_with_examples_and_fits_a_terminal(verb):
 
 
 @pytest.mark.parametrize('verb', LOOK_UPS)
-def test_examples_run(verb):
+def test_examples_run(verb, tmp_path, monkeypatch):
     for example in examples_of(verb):
         words = shlex.split(example.partition(' > ')[0])[1:]
+        monkeypatch.chdir(tmp_path)
         status, told, remarks = ask(*words)
         assert status in ((0, 1) if verb == 'check' else (0,))
         assert told
@@ -109,9 +110,8 @@ def test_examples_run(verb):
             'next: did you mean --nearest?',
         ),
         (
-            ['find', '6', '4', '--feet'],
-            f"rafterbook find: '--feet' is unknown; allowed: {FIND_OPTIONS}; "
-            'next: did you mean --feet-inches?',
+            ['find', '6', '4', '--leng'],
+            f"rafterbook find: '--leng' is unknown; allowed: {FIND_OPTIONS}; next: did you mean --lengths?",
         ),
         (
             ['find', '6', '4', '--nearest'],
@@ -119,7 +119,8 @@ def test_examples_run(verb):
         ),
         (
             ['settings', '--color=red'],
-            "rafterbook settings: '--color' is unknown; next: see rafterbook settings --help",
+            "rafterbook settings: '--color' is unknown; allowed: --out, --overwrite; "
+            'next: see rafterbook settings --help',
         ),
     ],
 )
@@ -147,6 +148,7 @@ def test_whatever_is_asked_gets_an_answer_or_one_line(pitch, run):
         ['data', '--runs', '4 ft'],
         ['data', '--table', 'hips'],
         ['settings'],
+        ['help', 'find'],
     ],
 )
 def test_a_look_up_imports_nothing_slow(words):

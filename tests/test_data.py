@@ -67,7 +67,7 @@ def test_find_says_the_same():
 
 
 def test_lengths_read_as_asked():
-    told = ask('data', '--pitches', '6', '--runs', '4 ft', '--nearest', '1/8', '--feet-inches')[1]
+    told = ask('data', '--pitches', '6', '--runs', '4 ft', '--nearest', '1/8', '--lengths', 'feet-inches')[1]
     assert (
         told
         == HEADING + '6 in 12,48.000000000,48,53.665631460,4′ 5 5/8″,72.000000000,6′ 0″,24.000000000,2′ 0″\n'

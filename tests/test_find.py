@@ -176,8 +176,8 @@ def test_the_drop_is_for_the_thickness_asked_for():
 
 
 def test_feet_and_inches():
-    assert found('6', '4 ft', '--feet-inches')['length']['common']['text'] == '4′ 5 11/16″'
-    assert line_of('common, plate line to ridge center', '6', '4 ft', '--feet-inches').startswith(
+    assert found('6', '4 ft', '--lengths', 'feet-inches')['length']['common']['text'] == '4′ 5 11/16″'
+    assert line_of('common, plate line to ridge center', '6', '4 ft', '--lengths', 'feet-inches').startswith(
         '4′ 5 11/16″ '
     )
 
@@ -237,7 +237,7 @@ def test_steep_is_let_pass_when_asked_for():
 def test_text_fits_a_terminal():
     for words in (
         ['6', '4 ft'],
-        ['7 1/2', '23 ft 11 in', '--feet-inches'],
+        ['7 1/2', '23 ft 11 in', '--lengths', 'feet-inches'],
         ['26.565 deg', '1.4 m', '--nearest', '1/64'],
     ):
         assert max(map(len, ask('find', *words)[1].splitlines())) <= 80

@@ -23,7 +23,7 @@ QUESTIONS = {
     'nothing left': ('8', '1 in', '--ridge-thickness', '3'),
     'shallow': ('24', '10 ft', '--seat', '1/2'),
     'cut through': ('24', '10 ft', '--hip-thickness', '11', '--stock', '2x6'),
-    'feet': ('30 deg', '4 m', '--feet-inches', '--spacing', '19.2'),
+    'feet': ('30 deg', '4 m', '--lengths', 'feet-inches', '--spacing', '19.2'),
     'every caution': ('2', '3 ft', '--overhang', '30 in', '--seat', '1'),
     'no tail': ('8', '10 ft', '--overhang', '0', '--with', '8'),
     'steeper': ('5', '10 ft', '--with', '20'),

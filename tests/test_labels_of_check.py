@@ -130,7 +130,7 @@ def turn_over() -> Told:
 ASKED = {
     'length': (('--pitch', '7.5', '--run', '3 ft', '--reads', '42 1/2', '--total-run', '9 ft'), length),
     'steps': (('--pitch', '7.5', '--run', '9 ft 5 in', '--step', '14.2'), steps),
-    'corner': (('--sides', '6 ft', '7 ft', '--diagonal', '9 ft 3 in'), out_of_corner),
+    'corner': (('--along', '6 ft', '7 ft', '--diagonal', '9 ft 3 in'), out_of_corner),
     'turn-over': (('--gap', '1/64', '--over', '16 in', '--within', '1/32'), turn_over),
 }
 

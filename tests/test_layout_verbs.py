@@ -56,12 +56,12 @@ def test_a_pitch_in_text():
 
 def test_a_diagonal_and_two_that_were_measured():
     """Source: 24 by 18 ft has a diagonal of 30; (d1² − d2²) / 4p, by hand: (361² − 359²) / 1152 = 1.25."""
-    both = told('diagonal', '24 ft', '18 ft', '--measured', '361', '359')
+    both = told('diagonal', '24 ft', '18 ft', '--reads', '361', '359')
 
     assert both['rectangle']['diagonal']['inches'] == '360.000000000'
     assert both['rectangle_check']['push_along_length']['inches'] == '1.250000000'
     assert both['rectangle_check']['verdict'] == 'first_is_longer'
-    assert ask('diagonal', '24 ft', '18 ft', '--feet-inches')[1].splitlines()[3].split()[:3] == [
+    assert ask('diagonal', '24 ft', '18 ft', '--lengths', 'feet-inches')[1].splitlines()[3].split()[:3] == [
         'diagonal',
         '30′',
         '0″',
@@ -96,8 +96,8 @@ def test_a_brace():
             "--degrees: '90' is no such angle; allowed: degrees above 0 and below 90; next: see rafterbook pitch --help",
         ),
         (
-            ['diagonal', '3 ft', '4 ft', '--measured', '7 ft', '5 ft'],
-            '--measured: no such layout has these diagonals; allowed: between the difference and the sum of its '
+            ['diagonal', '3 ft', '4 ft', '--reads', '7 ft', '5 ft'],
+            '--reads: no such layout has these diagonals; allowed: between the difference and the sum of its '
             'sides; next: see rafterbook diagonal --help',
         ),
         (

@@ -19,12 +19,16 @@ from layouts.pdf.progress import Progress
 
 def test_it_says_what_it_has_made(quick):
     status, told, remarks = ask('make', 'book.toml', '--out', 'mine')
-    booklet, sheets, card = told.splitlines()
+    booklet, sheets, card, printing = told.splitlines()
 
     assert status == 0
     assert booklet == 'mine/booklet.pdf: 12 pages in 1 section, 55 figures in its pitches’ tables'
     assert sheets == 'mine/sheets.pdf: 3 sheets of paper, the first says how to fold the rest'
     assert card.startswith('mine/card.pdf: ')
+    assert printing == (
+        'to print: sheets.pdf on both sides, flip on the long edge, at 100 % (“actual size”); '
+        'then cut, fold and staple as its first sheet shows'
+    )
     assert re.fullmatch(r'made in \d+\.\d s\n', remarks)
     assert names(quick / 'mine') == FILES
     assert len(words_of(quick / 'mine' / 'booklet.pdf')) == 12
@@ -56,7 +60,7 @@ def test_other_files_in_the_folder_are_left_alone(quick):
 def test_several_sections_are_said(quick, monkeypatch):
     monkeypatch.setattr(paging, 'MOST_IN_A_SECTION', 12)
     (quick / 'book.toml').write_text(QUICK.replace('[6]', '[4, 6, 8]'))
-    booklet, sheets, _ = ask('make', 'book.toml')[1].splitlines()
+    booklet, sheets, *_ = ask('make', 'book.toml')[1].splitlines()
 
     assert booklet == 'output/booklet.pdf: 16 pages in 2 sections, 165 figures in its pitches’ tables'
     assert sheets.startswith('output/sheets.pdf: 3 sheets of paper')

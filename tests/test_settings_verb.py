@@ -14,7 +14,7 @@ from layouts.words.starter import starter
 from tablegen.errors import BookError
 from tablegen.settings import Settings, read_settings
 
-START = 'next: rafterbook settings > my-book.toml makes one to start from'
+START = 'next: rafterbook settings --out my-book.toml makes one to start from'
 KEYS = (
     'title, owner, language, lengths, smallest_part, steep, pitches, runs.from, runs.to, runs.by, jacks.spacings, '
     'stock.ridge, stock.hip, stock.rafter, stock.rafters, stock.hips, stock.valleys, stock.seat, paper, trim, parts'
@@ -30,6 +30,62 @@ def refused(path) -> list[str]:
 
 def test_it_prints_the_starter_file():
     assert ask('settings') == (0, starter(), '')
+
+
+def test_it_writes_the_starter_file(tmp_path):
+    file = tmp_path / 'my-book.toml'
+
+    assert ask('settings', '--out', str(file)) == (
+        0,
+        f'{file}: every key explained; change what you like\n',
+        '',
+    )
+    assert file.read_bytes() == starter().encode()
+    assert settings_from(str(file)).title == Settings().title
+
+
+def test_a_file_that_is_there_stays_as_it_is_until_told(tmp_path):
+    file = tmp_path / 'my-book.toml'
+    file.write_text('owner = "mine"', 'utf-8')
+    refusal = f'rafterbook: --out: {file} is there already; next: give another name, or --overwrite to lose what is in it\n'
+
+    assert ask('settings', '--out', str(file)) == (2, '', refusal)
+    assert file.read_text('utf-8') == 'owner = "mine"'
+    assert ask('settings', '--out', str(file), '--overwrite')[0] == 0
+    assert file.read_text('utf-8') == starter()
+
+
+def test_to_overwrite_what_is_not_named_is_refused():
+    line = 'rafterbook: --overwrite: is of a file; next: name it with --out\n'
+    assert ask('settings', '--overwrite') == (2, '', line)
+
+
+@pytest.mark.parametrize(
+    ('place', 'why'), [('no/my-book.toml', 'No such file or directory'), ('', 'Is a directory')]
+)
+def test_a_place_that_takes_no_file_is_told_in_a_line(tmp_path, place, why):
+    file = tmp_path / place
+    status, told, remarks = ask('settings', '--out', str(file), '--overwrite')
+
+    assert (status, told) == (2, '')
+    assert remarks == f'rafterbook: --out: {file}: {why}; next: give another name\n'
+
+
+@pytest.mark.parametrize('encoding', ['utf-16-le', 'utf-16-be', 'utf-8'])
+def test_a_file_with_the_mark_of_its_letters_is_read(tmp_path, encoding):
+    """As some terminals write what is sent into a file: the mark before the text, lines ending in two letters."""
+    file = tmp_path / 'my-book.toml'
+    file.write_bytes(
+        ('\ufeff' + starter().replace('"Rafter Tables" ', '"Dächer"').replace('\n', '\r\n')).encode(encoding)
+    )
+
+    assert settings_from(str(file)).title == 'Dächer'
+
+
+def test_a_file_cut_off_in_the_middle_of_a_letter(tmp_path):
+    file = tmp_path / 'my-book.toml'
+    file.write_bytes('\ufeffa = 1'.encode('utf-16-le')[:-1])
+    assert refused(file) == [f'{file}: is no UTF-16 text, at byte 11; allowed: a settings file; {START}']
 
 
 def test_its_remarks_are_said_in_the_reader_s_language(monkeypatch):

@@ -9,7 +9,19 @@ from __future__ import annotations
 from importlib import import_module
 from types import ModuleType
 
-VERBS = ('make', 'card', 'find', 'pitch', 'diagonal', 'brace', 'check', 'data', 'settings')
+VERBS = (
+    'make',
+    'card',
+    'find',
+    'pitch',
+    'diagonal',
+    'brace',
+    'check',
+    'data',
+    'settings',
+    'help',
+    'complete',
+)
 """In the order in which help lists them; each is the name of its module."""
 
 

@@ -7,8 +7,15 @@ from pathlib import Path
 from typing import TextIO
 
 from layouts.cards.formats import FORMATS, USUAL
-from layouts.verbs.make import OUTPUT
-from layouts.verbs.options import Subparsers, add_steep, add_verb, with_pitches, with_steep
+from layouts.verbs.options import (
+    Subparsers,
+    add_folder,
+    add_pitches,
+    add_steep,
+    add_verb,
+    with_pitches,
+    with_steep,
+)
 from layouts.verbs.settings_file import add_settings_file, settings_from
 from layouts.words.say import N_, _
 
@@ -29,14 +36,9 @@ def add(subparsers: Subparsers) -> None:
     )
     add_settings_file(parser)
     sizes = _('{sizes} ({pocket}; for large print {large})').format(sizes=', '.join(FORMATS), **USUAL)
-    parser.add_argument(
-        '--size',
-        metavar='SIZE',
-        help=sizes,
-    )
-    parser.add_argument('--pitches', metavar='LIST', help=_('such as 6, "4,6,8,12" or "4 to 12 by 1/2"'))
-    where = _('where the file goes (default: {folder})').format(folder=OUTPUT)
-    parser.add_argument('--out', default=OUTPUT, metavar='DIR', help=where)
+    parser.add_argument('--size', metavar='SIZE', help=sizes)
+    add_pitches(parser)
+    add_folder(parser)
     add_steep(parser)
 
 

@@ -11,7 +11,7 @@ from typing import Any, TextIO
 from layouts.told import table_data
 from layouts.verbs import options
 from layouts.verbs.options import Subparsers
-from layouts.verbs.settings_file import settings_from
+from layouts.verbs.settings_file import add_settings_file, settings_from
 from layouts.words.say import N_, _
 from tablegen.errors import BookError, meant
 from tablegen.settings import Settings
@@ -42,10 +42,10 @@ def add(subparsers: Subparsers) -> None:
     parser = options.add_verb(
         subparsers, 'data', _('print every row of a table as CSV or JSON lines'), run, EXAMPLES, _(NOTES)
     )
-    parser.add_argument('settings', metavar='SETTINGS.toml', nargs='?', help=_('settings of a book'))
-    parser.add_argument('--format', metavar='FORMAT', default='csv', help=_('csv (default) or jsonl'))
-    parser.add_argument('--pitches', metavar='LIST', help=_('such as 6, "4,6,8" or "4 to 12 by 1/2"'))
-    parser.add_argument('--runs', metavar='RANGE', help=_('such as "4 ft" or "1 in to 24 ft by 1 in"'))
+    add_settings_file(parser)
+    options.add_format(parser, FORMATS)
+    options.add_pitches(parser)
+    options.add_runs(parser)
     parser.add_argument('--table', metavar='NAME', help=_('a table instead of the runs'))
     parser.add_argument('--tables', action='store_true', help=_('the list of tables'))
     options.add_reading(parser)

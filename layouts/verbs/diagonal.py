@@ -16,10 +16,10 @@ from tablegen.written.lengths import length
 
 EXAMPLES = (
     'rafterbook diagonal "24 ft" "16 ft"',
-    'rafterbook diagonal "24 ft" "16 ft" --measured "28 ft 10 1/2" "28 ft 9"',
+    'rafterbook diagonal "24 ft" "16 ft" --reads "28 ft 10 1/2" "28 ft 9"',
 )
 NOTES = N_("""\
-Sides and diagonals run outside to outside, to the same corners. --measured
+Sides and diagonals run outside to outside, to the same corners. --reads
 takes the two diagonals of a layout whose opposite sides are equal.""")
 
 
@@ -30,7 +30,7 @@ def add(subparsers: Subparsers) -> None:
     )
     parser.add_argument('length', metavar='LENGTH', help=_('one side'))
     parser.add_argument('width', metavar='WIDTH', help=_('the side square to it'))
-    parser.add_argument('--measured', metavar='LENGTH', nargs=2, help=_('both diagonals, as measured'))
+    parser.add_argument('--reads', metavar='LENGTH', nargs=2, help=_('both diagonals, as read'))
     options.add_format(parser)
     options.add_reading(parser)
 
@@ -41,11 +41,11 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     measure = options.with_reading(Settings(), args).measure
     long, wide = options.above_zero(args.length, 'LENGTH'), options.above_zero(args.width, 'WIDTH')
     found: dict[str, object] = {'rectangle': rectangle(long, wide, measure)}
-    if args.measured:
-        one, other = (length(written, '--measured') for written in args.measured)
+    if args.reads:
+        one, other = (length(written, '--reads') for written in args.reads)
         if not all(abs(long - wide) < measured < long + wide for measured in (one, other)):
             raise BookError(
-                '--measured',
+                '--reads',
                 _('no such layout has these diagonals'),
                 _('between the difference and the sum of its sides'),
             )

@@ -6,50 +6,62 @@ import argparse
 from pathlib import Path
 from typing import TextIO
 
-from layouts.verbs.options import Subparsers, add_verb
-from layouts.verbs.settings_file import add_settings_file, settings_from
-from layouts.words.say import _, n_
+from layouts.verbs.book_options import add_book, with_book
+from layouts.verbs.opening import OPTION, opener, show
+from layouts.verbs.options import Subparsers, add_folder, add_verb
+from layouts.verbs.settings_file import STANDARD_INPUT, add_settings_file, settings_from
+from layouts.words.say import N_, _, n_
+from tablegen.errors import BookError
+from tablegen.settings import Settings
 
-OUTPUT = 'output'
+NOTES = N_("""\
+Options go over the settings file, and that over the usual settings. What no
+option says, such as spacings of jacks, lumber and the parts of the book, the
+file says.""")
+EXAMPLES = (
+    'rafterbook make',
+    'rafterbook make --pitches "4 to 12" --owner "Garden store" --open',
+    'rafterbook make my-book.toml --paper a4 --out my-book',
+    'rafterbook make --plan',
+)
 
 
 def add(subparsers: Subparsers) -> None:
     """Declare the verb."""
-    parser = add_verb(
-        subparsers,
-        'make',
-        _('make the booklet, its sheets for the printer, and a card'),
-        run,
-        ['rafterbook make', 'rafterbook make my-book.toml --out my-book', 'rafterbook make --plan'],
-    )
+    summary = _('make the booklet, its sheets for the printer, and a card')
+    parser = add_verb(subparsers, 'make', summary, run, EXAMPLES, _(NOTES))
     add_settings_file(parser)
-    where = _('where the files go (default: {folder})').format(folder=OUTPUT)
-    parser.add_argument('--out', default=OUTPUT, metavar='DIR', help=where)
+    add_book(parser)
+    add_folder(parser)
     parser.add_argument(
         '--plan', action='store_true', help=_('say how many pages and sheets, and make nothing')
     )
+    parser.add_argument('--ask', action='store_true', help=_('ask for pitches, paper and name'))
+    parser.add_argument('--open', action='store_true', help=_('show the booklet when it is made'))
 
 
 def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
-    """Make the files and say what they are."""
-    settings = settings_from(args.settings)
-    from layouts.build import build, sheet_count
-    from layouts.pages.book import plan
+    """Make the files, say what they are and how they are printed."""
+    _refuse_what_does_not_go_together(args)
+    settings = with_book(settings_from(args.settings), args)
+    if args.ask:
+        from layouts.verbs.questions import answered
+
+        settings = answered(settings, err)
+    if args.plan:
+        return _tell_plan(settings, out)
+    if args.open:
+        opener()  # a machine that shows nothing is told before the work
+    from layouts.build import build
+    from layouts.paper.trim import trim_of
     from layouts.pdf.progress import Progress
 
-    if args.plan:
-        planned = plan(settings)
-        sections = _sections(len(planned.index.sections))
-        said = _('{pages} pages in {sections}, {sheets} sheets of paper')
-        print(
-            said.format(pages=planned.index.total, sections=sections, sheets=sheet_count(planned)), file=out
-        )
-        return 0
     progress = Progress(err)
     try:
         made = build(settings, Path(args.out), progress)
     finally:
         progress.done()  # a fault is not told behind half a bar
+    print(_('made in {seconds:.1f} s').format(seconds=made.seconds), file=err)
     booklet = _('{file}: {pages} pages in {sections}, {figures:,} figures in its pitches’ tables')
     sections = _sections(made.sections)
     print(
@@ -58,8 +70,42 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     sheets = _('{file}: {sheets} sheets of paper, the first says how to fold the rest')
     print(sheets.format(file=made.sheets, sheets=made.sheets_of_paper), file=out)
     print(f'{made.card.path}: {made.card.said[0]}', file=out)
-    print(_('made in {seconds:.1f} s').format(seconds=made.seconds), file=err)
+    print(_how_to_print(trim_of(settings).up).format(file=made.sheets.name), file=out)
+    if args.open:
+        show(made.booklet)
     return 0
+
+
+def _refuse_what_does_not_go_together(args: argparse.Namespace) -> None:
+    if args.open and args.plan:
+        raise BookError(OPTION, _('does not go with --plan'), '', _('leave one of the two out'))
+    if args.ask and args.settings == STANDARD_INPUT:
+        problem = _('reads answers where the settings are read')
+        raise BookError('--ask', problem, '', _('give the settings as a file'))
+
+
+def _tell_plan(settings: Settings, out: TextIO) -> int:
+    from layouts.build import sheet_count
+    from layouts.pages.book import plan
+
+    planned = plan(settings)
+    sections = _sections(len(planned.index.sections))
+    said = _('{pages} pages in {sections}, {sheets} sheets of paper')
+    print(said.format(pages=planned.index.total, sections=sections, sheets=sheet_count(planned)), file=out)
+    return 0
+
+
+def _how_to_print(pages_on_a_side: int) -> str:
+    """Return how the sheets are printed: four pages a side stand upright on the paper, two lie across it."""
+    if pages_on_a_side == 2:
+        return _(
+            'to print: {file} on both sides, flip on the short edge, at 100 % (“actual size”); '
+            'then fold and staple as its first sheet shows'
+        )
+    return _(
+        'to print: {file} on both sides, flip on the long edge, at 100 % (“actual size”); '
+        'then cut, fold and staple as its first sheet shows'
+    )
 
 
 def _sections(count: int) -> str:

@@ -19,6 +19,7 @@ from tablegen.written.pitches import STEEPEST
 from tablegen.written.ranges import WrittenRange, split_range
 
 FORMATS = ('text', 'json')
+OUTPUT = 'output'
 Run = Callable[[argparse.Namespace, TextIO, TextIO], int]
 """Answers what was asked: the arguments, where data goes, where remarks go; returns the exit status."""
 
@@ -58,7 +59,10 @@ def add_verb(
 def add_reading(parser: argparse.ArgumentParser) -> None:
     """Declare how lengths are rounded and read."""
     add_nearest(parser)
-    parser.add_argument('--feet-inches', action='store_true', help=_('read lengths as feet and inches'))
+    words = _('how lengths read: {inches} (default) or {feet}')
+    parser.add_argument(
+        '--lengths', metavar='STYLE', help=words.format(inches=text.INCHES, feet=text.FEET_INCHES)
+    )
 
 
 def add_nearest(parser: argparse.ArgumentParser) -> None:
@@ -68,9 +72,27 @@ def add_nearest(parser: argparse.ArgumentParser) -> None:
     parser.add_argument('--nearest', metavar='PART', help=words)
 
 
-def add_format(parser: argparse.ArgumentParser) -> None:
-    """Declare how the answer is written."""
-    parser.add_argument('--format', metavar='FORMAT', default='text', help=_('text (default) or json'))
+def add_pitches(parser: argparse.ArgumentParser) -> None:
+    """Declare the pitches of a table."""
+    parser.add_argument('--pitches', metavar='LIST', help=_('such as 6, "4,6,8" or "4 to 12 by 1/2"'))
+
+
+def add_runs(parser: argparse.ArgumentParser) -> None:
+    """Declare the runs of a table."""
+    parser.add_argument('--runs', metavar='RANGE', help=_('such as "4 ft" or "1 in to 24 ft by 1 in"'))
+
+
+def add_format(parser: argparse.ArgumentParser, formats: Sequence[str] = FORMATS) -> None:
+    """Declare how the answer is written: the first of the formats where nothing is said."""
+    usual, *others = formats
+    words = _('{usual} (default) or {others}').format(usual=usual, others=', '.join(others))
+    parser.add_argument('--format', metavar='FORMAT', default=usual, help=words)
+
+
+def add_folder(parser: argparse.ArgumentParser) -> None:
+    """Declare where files are put."""
+    words = _('folder for what is made (default: {folder})').format(folder=OUTPUT)
+    parser.add_argument('--out', default=OUTPUT, metavar='DIR', help=words)
 
 
 def add_steep(parser: argparse.ArgumentParser) -> None:
@@ -115,11 +137,11 @@ def changed(settings: Settings, key: str, value: object, option: str) -> Setting
 
 
 def with_reading(settings: Settings, args: argparse.Namespace) -> Settings:
-    """Return the settings with --nearest, --feet-inches and --steep put in."""
+    """Return the settings with --nearest, --lengths and --steep put in."""
     if args.nearest is not None:
         settings = changed(settings, 'smallest_part', args.nearest, '--nearest')
-    if args.feet_inches:
-        settings = changed(settings, 'lengths', text.FEET_INCHES, '--feet-inches')
+    if args.lengths is not None:
+        settings = changed(settings, 'lengths', args.lengths, '--lengths')
     return with_steep(settings, args)
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import sys
+from codecs import BOM_UTF16_BE, BOM_UTF16_LE
 
 from layouts.words.say import N_, _
 from tablegen.errors import BookError
@@ -12,7 +13,7 @@ from tablegen.settings import Settings, read_settings
 
 STANDARD_INPUT = '-'
 MOST_BYTES = 1_000_000
-START = N_('rafterbook settings > my-book.toml makes one to start from')
+START = N_('rafterbook settings --out my-book.toml makes one to start from')
 A_FILE = N_('a settings file')
 
 
@@ -46,7 +47,7 @@ def settings_from(path: str | None) -> Settings:
         most = _('up to {most:,} bytes').format(most=MOST_BYTES)
         raise BookError(path, _('is too long for settings'), most, _(START))
     try:
-        written = content.decode('utf-8-sig')
+        written = content.decode(encoding_of(content))
     except UnicodeDecodeError as fault:
         raise BookError(path, no_text(fault), _(A_FILE), _(START)) from None
     try:
@@ -55,8 +56,15 @@ def settings_from(path: str | None) -> Settings:
         raise fault.advised(message('setting.see_keys')) from None
 
 
+def encoding_of(content: bytes) -> str:
+    """Return how a text file's letters are written: UTF-8, or UTF-16 where its first two bytes are the mark of it."""
+    return 'utf-16' if content.startswith((BOM_UTF16_LE, BOM_UTF16_BE)) else 'utf-8-sig'
+
+
 def no_text(fault: UnicodeDecodeError) -> str:
     """Return that a file is no text, and where."""
+    if fault.encoding.startswith('utf-16'):
+        return _('is no UTF-16 text, at byte {place}').format(place=fault.start + 1)
     return _('is no UTF-8 text, at byte {place}').format(place=fault.start + 1)
 
 

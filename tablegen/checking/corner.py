@@ -86,7 +86,7 @@ def check_corner(
     """
     across = diagonal.inches
     if not side_in or not other_in:
-        raise BookError('sides', message('check.no_side'), message('check.two_sides'))
+        raise BookError('along', message('check.no_side'), message('check.two_sides'))
     if not abs(side_in - other_in) < across < side_in + other_in:
         one, other = text.run(side_in), text.run(other_in)
         problem = message('check.cannot_join', across=text.run(across), side=one, other=other)

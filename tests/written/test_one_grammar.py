@@ -77,7 +77,7 @@ LENGTHS: dict[str, Entry] = {
     'pitch --length': words('pitch', '--run', '1/64', '--length'),
     'pitch --gap': words('pitch', '--level', '1 in', '--gap'),
     'diagonal LENGTH': words('diagonal', '9 ft'),
-    'diagonal --measured': words('diagonal', '9 in', '9 in', '--measured', '9 in'),
+    'diagonal --reads': words('diagonal', '9 in', '9 in', '--reads', '9 in'),
     'brace LEG': words('brace', '9 ft'),
     'data --runs': words('data', '--pitches', '6', '--nearest', '1/64', '--runs'),
     'check --run': words('check', 'length', '--pitch', '6', '--reads', '9 in', '--run'),
@@ -89,8 +89,8 @@ LENGTHS: dict[str, Entry] = {
         'check', 'length', '--pitch', '6', '--run', '9 in', '--reads', '9 in', '--within'
     ),
     'check --step': words('check', 'steps', '--pitch', '6', '--run', '9 ft', '--step'),
-    'check --stay-within': words('check', 'steps', '--pitch', '6', '--run', '9 ft', '--stay-within'),
-    'check --sides': words('check', 'corner', '--diagonal', '9 in', '--sides', '9 in'),
+    'check steps --within': words('check', 'steps', '--pitch', '6', '--run', '9 ft', '--within'),
+    'check --along': words('check', 'corner', '--diagonal', '9 in', '--along', '9 in'),
     'check --over': words('check', 'turn-over', '--gap', '1/64', '--over'),
     'CSV': cell,
 }

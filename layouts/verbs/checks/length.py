@@ -32,13 +32,13 @@ def add(checks: Subparsers) -> None:
     )
     options.add_pitch(parser)
     parser.add_argument('--of', metavar='WHAT', default='common', help=f'{", ".join(MEMBERS)} (common)')
-    parser.add_argument('--run', dest='run_', metavar='RUN', help=_('level run of the common rafter'))
+    parser.add_argument('--run', dest='run_', metavar='LENGTH', help=_('level run of the common rafter'))
     parser.add_argument(
         '--spacing', metavar='LENGTH', help=_('of jacks on center, with --of jack-difference')
     )
     parser.add_argument('--reads', required=True, metavar='LENGTH', help=_(READS))
     parser.add_argument(
-        '--total-run', metavar='RUN', help=_('the whole run, in which the error is made again')
+        '--total-run', metavar='LENGTH', help=_('the whole run, in which the error is made again')
     )
     usual = f'1/{INCHES.part}'
     smallest = _('smallest part of your book ({usual})').format(usual=usual)

@@ -10,7 +10,8 @@ from fractions import Fraction
 from typing import Protocol, TextIO
 
 from layouts.told.check_data import check_data
-from layouts.verbs.options import Run, Subparsers, add_steep, add_verb, choice
+from layouts.verbs.options import FORMATS, Run, Subparsers, add_steep, add_verb, choice
+from layouts.verbs.options import add_format as add_format  # declared as elsewhere
 from layouts.words.checks import DEFER
 from layouts.words.say import N_, _
 from tablegen.checking.allowance import Verdict
@@ -57,12 +58,7 @@ def add_tape(parser: argparse.ArgumentParser) -> None:
     )
 
 
-def add_format(parser: argparse.ArgumentParser, formats: Sequence[str] = (TEXT, JSON)) -> None:
-    """Declare how the answer is written."""
-    parser.add_argument('--format', metavar='FORMAT', default=TEXT, help=f'{", ".join(formats)} (text)')
-
-
-def format_of(args: argparse.Namespace, formats: Sequence[str] = (TEXT, JSON)) -> str:
+def format_of(args: argparse.Namespace, formats: Sequence[str] = FORMATS) -> str:
     """Return how the answer is to be written."""
     return choice(args.format, '--format', formats)
 

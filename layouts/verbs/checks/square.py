@@ -38,7 +38,9 @@ def add(checks: Subparsers) -> None:
     """Declare the check."""
     summary = _('print what a square should carry, or judge what yours shows')
     parser = options.add_check(checks, 'square', summary, run, EXAMPLES, _(NOTES))
-    parser.add_argument('--rises', metavar='RISES', help=_("such as '2 to 18' (the usual) or 4,6,8; 1 to 24"))
+    parser.add_argument(
+        '--pitches', metavar='LIST', help=_("such as '2 to 18' (the usual) or 4,6,8; 1 to 24")
+    )
     parser.add_argument(
         '--reads', metavar='FILE', help=_("a CSV of what the square shows; '-' is standard input")
     )
@@ -53,7 +55,7 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
 
 
 def _print(args: argparse.Namespace, form: str, out: TextIO) -> int:
-    carried = engraved_table(_rises(args.rises))
+    carried = engraved_table(_rises(args.pitches))
     if args.blank and form == JSON:
         raise BookError('--blank', _('is a CSV to fill in'), '', _('leave out --format json'))
     if form == CSV or args.blank:
@@ -65,7 +67,7 @@ def _print(args: argparse.Namespace, form: str, out: TextIO) -> int:
 
 
 def _judge(args: argparse.Namespace, form: str, out: TextIO) -> int:
-    for option, given in (('--rises', args.rises is not None), ('--blank', args.blank)):
+    for option, given in (('--pitches', args.pitches is not None), ('--blank', args.blank)):
         if given:
             leave = _('leave out {option}').format(option=option)
             raise BookError(option, _('does not go with --reads'), '', leave)
@@ -80,7 +82,7 @@ def _rises(given: str | None) -> Sequence[int]:
     if given is None:
         return USUAL_RISES
     allowed = _("'2 to 18' or 4,6,8: {rises}").format(rises=say(RISES_ALLOWED))
-    refusal = BookError('--rises', message('square.off_the_table', written=given), allowed)
+    refusal = BookError('--pitches', message('square.off_the_table', written=given), allowed)
     read = split_range(given)
     words = [read.first, read.last] if read else given.split(',')
     try:

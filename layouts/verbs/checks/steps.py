@@ -24,10 +24,10 @@ def add(checks: Subparsers) -> None:
     options.add_pitch(parser)
     parser.add_argument('--of', metavar='WHAT', default='common', help=f'{", ".join(STEPPED)} (common)')
     parser.add_argument(
-        '--run', dest='run_', required=True, metavar='RUN', help=_('level run of the common rafter')
+        '--run', dest='run_', required=True, metavar='LENGTH', help=_('level run of the common rafter')
     )
     parser.add_argument('--step', metavar='LENGTH', help=_('the step as it was set, to be judged'))
-    parser.add_argument('--stay-within', metavar='LENGTH', help=_('what the end may be off by (1/8 in)'))
+    parser.add_argument('--within', metavar='LENGTH', help=_('what the end may be off by (1/8 in)'))
     parser.add_argument('--marks', action='store_true', help=_('list where the mark of each step goes'))
     options.add_format(parser)
 
@@ -38,6 +38,6 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     kind = choice(args.of, '--of', STEPPED)
     chosen = options.pitch_of(args)
     set_to = None if args.step is None else written(args.step, '--step')
-    within = options.optional(args.stay_within, '--stay-within')
+    within = options.optional(args.within, '--within')
     check = check_steps(kind, chosen, length(args.run_, '--run'), set_to, within, args.marks)
     return options.tell(form, out, 'steps', check, steps_lines(check))
