@@ -16,7 +16,7 @@ from run_books import (
     settings_with,
     sixteenths,
 )
-from table_pages import FRACTIONS, HEADS, as_read, joined, number_of, pages_of, runs_in
+from table_pages import HEADS, as_read, joined, number_of, pages_of, runs_in
 from table_rows import run_rows
 
 from layouts.pages.pitch_pages import page_of_addition, page_of_run
@@ -26,6 +26,9 @@ from tablegen.numbers import text
 from tablegen.settings import Runs
 from tablegen.tables.runs import part_runs
 from tablegen.written.lengths import length
+
+LETTERS = (86, 500)
+"""Width and weight of the lines of small runs, as the style sheet sets them."""
 
 
 @given(book_settings(grid_steps(), parts=TABLES))
@@ -65,7 +68,7 @@ def fits(line, width: float) -> bool:
     size, column = 8.0, 10 * line.column
     names, figures = line.names.split('\t'), line.figures.split('\t')
     widths = [advance_em(name, *HEADS) * size for name in ['for', *names]]
-    widths += [advance_em(figure, *FRACTIONS) * size for figure in ['add', *figures]]
+    widths += [advance_em(figure, *LETTERS) * size for figure in ['add', *figures]]
     last = max(widths[len(names)], widths[-1])
     return max(widths) < column and len(names) == len(figures) and len(names) * column + last < width
 
