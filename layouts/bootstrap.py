@@ -1,6 +1,6 @@
-"""Sets everything up on a machine that has only Python and git, then makes the booklet or passes the tests.
+"""Sets everything up on a machine that has only Python and git, then does what the command's verbs do, or the tests.
 
-    python3 layouts/bootstrap.py make [arguments of rafterbook make]
+    python3 layouts/bootstrap.py make [its arguments], and so every verb of the command
     python3 layouts/bootstrap.py test [arguments of pytest]
     python3 layouts/bootstrap.py setup
 
@@ -29,9 +29,11 @@ PROJECT = ROOT / 'pyproject.toml'
 VENV = ROOT / '.venv'
 STAMP = VENV / 'ready.json'
 PIP_LOG = VENV / 'pip.log'
+LISTED = Path(__file__).resolve().parent / 'verbs' / '__init__.py'
 
 OLDEST = (3, 11)
-USAGE = 'use: python3 layouts/bootstrap.py make [arguments] | test [arguments] | setup'
+PYTHON = 'py' if sys.platform == 'win32' else 'python3'
+USAGE = f'use: {PYTHON} layouts/bootstrap.py VERB [arguments] | test [arguments] | setup; verbs: '
 
 # Asked of the environment at every run: cheap, and enough to notice one that has lost its packages.
 LOOK_UP = 'import sys; from importlib.metadata import version; [version(name) for name in sys.argv[1:]]'
@@ -92,10 +94,10 @@ def main(arguments: list) -> int:
         return told(old_python(sys.version_info, newer_python()), 1)
     verb, rest = (arguments or [''])[0], arguments[1:]
     if verb in ('-h', '--help'):
-        sys.stdout.write(USAGE + '\n')
+        sys.stdout.write(usage() + '\n')
         return 0
-    if verb not in ('make', 'test', 'setup') or (verb == 'setup' and rest):
-        return told(USAGE, 2)
+    if verb not in ('test', 'setup', *verbs()) or (verb == 'setup' and rest):
+        return told(usage(), 2)
     try:
         set_up('test' if verb == 'test' else 'make')
         return run_verb(verb, rest)
@@ -105,6 +107,19 @@ def main(arguments: list) -> int:
         return told(f'{error}; next: put that right and run the same command again', 1)
     except KeyboardInterrupt:
         return told('interrupted; next: run the same command again, it takes up by itself', 130)
+
+
+def usage() -> str:
+    """Return how this script is called."""
+    return USAGE + ', '.join(verbs())
+
+
+def verbs() -> tuple:
+    """Return the verbs of the command, from the one file that lists them: nothing else is there before the setting up."""
+    spec = importlib.util.spec_from_file_location('verbs', str(LISTED))
+    listed = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(listed)
+    return listed.VERBS
 
 
 def told(text: str, status: int) -> int:
@@ -138,7 +153,8 @@ def set_up(level: str) -> None:
     step = plan(read_stamp(), wanted)
     if step == 'nothing' and works([inside('python'), '-I', '-c', LOOK_UP, *distributions(level)]):
         return
-    install_system(missing(level))
+    # Whoever is asked for system packages is asked once: those of the tests come with the first.
+    install_system(missing('test') if missing(level) else [])
     told('setting up .venv, which takes a minute or two the first time', 0)
     if step != 'install' or not works([inside('python'), '-I', '-m', 'pip', '--version']):
         make_environment()
@@ -297,11 +313,9 @@ def check_typesetter() -> None:
 
 def run_verb(verb: str, arguments: list) -> int:
     """Run a verb in the environment and return its exit status, as a shell tells it."""
-    if verb == 'make':
-        return status_of([inside('rafterbook'), 'make', *arguments], None)
     if verb == 'test':
         return status_of([inside('python'), '-m', 'pytest', *arguments], ROOT)
-    return 0
+    return 0 if verb == 'setup' else status_of([inside('rafterbook'), verb, *arguments], None)
 
 
 def status_of(command: list, folder: Path) -> int:

@@ -13,6 +13,7 @@ from pathlib import Path
 import pytest
 
 from layouts import bootstrap
+from layouts.verbs import VERBS
 
 TOP = Path(__file__).resolve().parent.parent
 SCRIPT = TOP / 'layouts' / 'bootstrap.py'
@@ -73,12 +74,15 @@ def test_only_the_standard_library_is_imported():
 
 
 def test_a_module_beside_the_script_does_not_stand_in_for_a_library(tmp_path):
-    (tmp_path / 'bootstrap.py').write_bytes(SCRIPT.read_bytes())
-    (tmp_path / 'json.py').write_text('raise SystemExit(77)')
+    beside = tmp_path / 'layouts'
+    (beside / 'verbs').mkdir(parents=True)
+    (beside / 'bootstrap.py').write_bytes(SCRIPT.read_bytes())
+    (beside / 'verbs' / '__init__.py').write_bytes((TOP / 'layouts' / 'verbs' / '__init__.py').read_bytes())
+    (beside / 'json.py').write_text('raise SystemExit(77)')
     ended = subprocess.run(
-        [sys.executable, tmp_path / 'bootstrap.py', '--help'], capture_output=True, text=True
+        [sys.executable, beside / 'bootstrap.py', '--help'], capture_output=True, text=True
     )
-    assert (ended.returncode, ended.stdout) == (0, bootstrap.USAGE + '\n')
+    assert (ended.returncode, ended.stdout) == (0, bootstrap.usage() + '\n')
 
 
 @pytest.mark.parametrize(
@@ -115,8 +119,15 @@ def test_the_newest_python_on_the_machine_is_named(monkeypatch):
 @pytest.mark.parametrize('words', [[], ['paint'], ['setup', 'more'], ['--out', 'x']])
 def test_words_that_name_no_verb_get_the_usage(words, steps, capsys):
     assert bootstrap.main(words) == 2
-    assert capsys.readouterr().err == f'bootstrap: {bootstrap.USAGE}\n'
+    assert capsys.readouterr().err == f'bootstrap: {bootstrap.usage()}\n'
     assert steps == []
+
+
+def test_every_verb_of_the_command_is_known():
+    assert bootstrap.verbs() == VERBS
+    assert bootstrap.usage() == (
+        f'use: python3 layouts/bootstrap.py VERB [arguments] | test [arguments] | setup; verbs: {", ".join(VERBS)}'
+    )
 
 
 # What is left to do
@@ -250,6 +261,26 @@ def test_off_linux_the_libraries_are_left_to_the_typesetter(monkeypatch):
 
 def test_a_library_that_is_not_there_does_not_open():
     assert not bootstrap.loads('libnosuchlibraryhere.so.0')
+
+
+@pytest.mark.parametrize(
+    ('lacking', 'asked_for'),
+    [
+        (
+            {'make': [bootstrap.TYPESETTER], 'test': [bootstrap.TYPESETTER, 'qpdf']},
+            [bootstrap.TYPESETTER, 'qpdf'],
+        ),
+        ({'make': [], 'test': ['qpdf']}, []),
+    ],
+)
+def test_who_makes_a_book_is_asked_for_the_tests_programs_with_others_and_never_for_them_alone(
+    lacking, asked_for, monkeypatch, steps
+):
+    asked = []
+    monkeypatch.setattr(bootstrap, 'missing', lacking.get)
+    monkeypatch.setattr(bootstrap, 'install_system', asked.extend)
+    bootstrap.set_up('make')
+    assert asked == asked_for
 
 
 @pytest.mark.parametrize(
@@ -403,6 +434,8 @@ def test_an_unwritable_folder_is_told_in_one_line(monkeypatch, capsys):
     ('words', 'command'),
     [
         (['make', 'my.toml', '--out', 'there'], ['rafterbook', 'make', 'my.toml', '--out', 'there']),
+        (['find', '6', '4 ft'], ['rafterbook', 'find', '6', '4 ft']),
+        (['help'], ['rafterbook', 'help']),
         (['test', '-k', 'pitch'], ['python', '-m', 'pytest', '-k', 'pitch']),
     ],
 )
