@@ -7,6 +7,7 @@ import shlex
 import shutil
 import tomllib
 from dataclasses import dataclass, replace
+from io import StringIO
 from itertools import takewhile
 from pathlib import Path
 
@@ -28,6 +29,8 @@ TOP = Path(__file__).resolve().parent.parent
 README = TOP / 'README.md'
 FENCE = re.compile(r'^```(?P<kind>[^\n]*)\n(?P<body>.*?)^```$', re.MULTILINE | re.DOTALL)
 LINK = re.compile(r'!?\[[^\]]*\]\((?P<target>[^)\s]+)[^)]*\)|<(?:img|a)\b[^>]*?(?:src|href)="(?P<tag>[^"]+)"')
+TYPED = 'python3 layouts/bootstrap.py '
+"""How a reader calls the command who has done nothing yet."""
 CUT_OFF = '…'
 """A shown line that stands for lines left out."""
 
@@ -58,7 +61,7 @@ def shown() -> list[Shown]:
     for _, body in fences():
         prompted = False
         for line in body.splitlines():
-            command = line.removeprefix('$ ')
+            command = re.sub(rf'^{TYPED}(?!test)', 'rafterbook ', line.removeprefix('$ '))
             if line.startswith('$ ') or command.split(' ')[0] == 'rafterbook':
                 prompted = line.startswith('$ ')
                 found.append(Shown(command, ()))
@@ -88,7 +91,10 @@ def beside_readme(tmp_path, monkeypatch) -> Path:
 
 @pytest.fixture
 def small_books(monkeypatch):
-    """Makes every booklet a short one, its settings having been read as they are."""
+    """Makes every booklet a short one, its settings having been read as they are; shows none, asks nobody."""
+    monkeypatch.setattr('layouts.verbs.make.opener', list)
+    monkeypatch.setattr('layouts.verbs.make.show', lambda file: None)
+    monkeypatch.setattr('sys.stdin', StringIO())
     build = building.build
 
     def shorter(settings, folder, progress):
@@ -114,6 +120,13 @@ def test_every_command_of_ours_runs_and_prints_what_is_shown(beside_readme, smal
         printed = [line.rstrip() for line in told.splitlines()]
         for line in (line.rstrip() for line in one.output if line.strip() != CUT_OFF):
             assert line in printed, f'{one.command} does not print: {line}'
+
+
+def test_every_command_is_shown_as_it_can_be_typed():
+    typed = [line for kind, body in fences() for line in body.splitlines() if kind == 'sh']
+
+    assert len(typed) > 20
+    assert [line for line in typed if not line.startswith(TYPED)] == []
 
 
 def test_the_commands_shown_are_those_there_are():
@@ -164,10 +177,12 @@ def test_it_shows_pages_of_the_sample_that_the_project_keeps():
     pictures = [target for target in targets() if target.endswith('.png')]
 
     assert pictures
-    assert all(picture.startswith('output/') for picture in pictures)
+    assert all(picture.startswith('output/sample/') for picture in pictures)
     for name in ('booklet.pdf', 'sheets.pdf'):
         assert name in text()
-        assert (TOP / 'output' / name).is_file()
+        assert (TOP / 'output' / 'sample' / name).is_file()
+    ignored = (TOP / '.gitignore').read_text().splitlines()
+    assert ignored.index('/output/*') < ignored.index('!/output/sample/')
 
 
 def test_it_counts_the_standard_book_rightly():
