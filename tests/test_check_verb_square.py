@@ -64,6 +64,20 @@ def test_what_is_printed_can_be_filled_in_and_read_back(square_file):
     assert 'has no figure in it' in said
 
 
+@pytest.mark.parametrize('encoding', ['utf-16-le', 'utf-16-be', 'utf-8'])
+def test_a_file_with_the_mark_of_its_letters_is_read(square_file, encoding):
+    """As some terminals write what is sent into a file."""
+    printed = run_check('square', '--blank')[1]
+    filled = printed.replace('\n6,', '\n6,13.42', 1)
+    path = square_file(filled)
+    told = run_check('square', '--reads', path)
+    with open(path, 'wb') as file:
+        file.write(f'\ufeff{filled}'.replace('\n', '\r\n').encode(encoding))
+
+    assert run_check('square', '--reads', path) == told
+    assert told[0] == 0
+
+
 def test_an_old_square_in_text(square_file):
     status, out, _ = run_check('square', '--reads', square_file(OLD))
 

@@ -42,7 +42,7 @@ def add(subparsers: Subparsers) -> None:
 
 def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Make the files, say what they are and how they are printed."""
-    _refuse_what_does_not_go_together(args)
+    _refuse_what_cannot_be_done(args)
     settings = with_book(settings_from(args.settings), args)
     if args.ask:
         from layouts.verbs.questions import answered
@@ -50,8 +50,6 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
         settings = answered(settings, err)
     if args.plan:
         return _tell_plan(settings, out)
-    if args.open:
-        opener()  # a machine that shows nothing is told before the work
     from layouts.build import build
     from layouts.paper.trim import trim_of
     from layouts.pdf.progress import Progress
@@ -76,12 +74,15 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     return 0
 
 
-def _refuse_what_does_not_go_together(args: argparse.Namespace) -> None:
+def _refuse_what_cannot_be_done(args: argparse.Namespace) -> None:
+    """Refuse it before anything is asked or made; so is showing the book on a machine that shows nothing."""
     if args.open and args.plan:
         raise BookError(OPTION, _('does not go with --plan'), '', _('leave one of the two out'))
     if args.ask and args.settings == STANDARD_INPUT:
         problem = _('reads answers where the settings are read')
         raise BookError('--ask', problem, '', _('give the settings as a file'))
+    if args.open:
+        opener()
 
 
 def _tell_plan(settings: Settings, out: TextIO) -> int:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 import sys
 from collections.abc import Sequence
+from io import TextIOWrapper
 from typing import TextIO
 
 from layouts.told.check_data import blank_rows, judged_rows
@@ -12,7 +13,7 @@ from layouts.told.table_data import csv_rows, json_rows
 from layouts.verbs.checks import options
 from layouts.verbs.checks.options import CSV, JSON, TEXT
 from layouts.verbs.options import Subparsers
-from layouts.verbs.settings_file import no_text, unreadable
+from layouts.verbs.settings_file import encoding_of, no_text, unreadable
 from layouts.words.say import N_, _, say
 from layouts.words.square import figure_lines, judged_lines
 from tablegen.checking.square_figures import RISES, USUAL_RISES, engraved_table
@@ -101,7 +102,7 @@ def _content(path: str) -> str:
         if path == STANDARD_INPUT:
             content = sys.stdin.read(MOST_CHARACTERS + 1)
         else:
-            with open(path, encoding='utf-8-sig', newline='') as file:
+            with open(path, 'rb') as raw, TextIOWrapper(raw, encoding_of(raw.peek(2)), newline='') as file:
                 content = file.read(MOST_CHARACTERS + 1)
     except UnicodeDecodeError as fault:
         raise BookError(path, no_text(fault), allowed) from None
