@@ -103,7 +103,8 @@ def build(settings: Settings, folder: Path, progress: Progress) -> Built:
         join(of_book, settings.title, settings.owner, _outline(planned), work / BOOKLET)
         progress.stage(_('imposing'))
         sections = [(first - 1, count) for first, count in planned.index.sections]
-        count = impose(work / BOOKLET, sections, sheet_layout(planned), work / SHEETS, guide.out)
+        layout = sheet_layout(planned)
+        count = impose(work / BOOKLET, sections, layout, work / SHEETS, settings.title, guide.out)
         said = finish_cards(cards, work / CARD)
         for name in (BOOKLET, SHEETS, CARD):
             os.replace(work / name, folder / name)

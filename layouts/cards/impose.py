@@ -14,16 +14,18 @@ from layouts.cards.sheet_marks import card_marks
 from layouts.sheets.fold import POINTS_PER_MM
 from layouts.sheets.marks import FACES, draw_label
 from layouts.sheets.sheet_forms import add_sheet, drawn_form, glyph_form, page_form, write_whole
+from layouts.sheets.strips import upper_strip
 from layouts.words.say import N_, _
 
 FLIPS = {'long': N_('flip on the long edge'), 'short': N_('flip on the short edge')}
 
 
-def lay_cards(faces: Path, form: Format, sheet: CardSheet, out: Path) -> int:
+def lay_cards(faces: Path, form: Format, sheet: CardSheet, title: str, out: Path) -> int:
     """Write the sheets of some cards, ready for a two-sided printer, and return how many they are.
 
     Given:
         faces  PDF of the cards' sides, front and back by turns
+        title  of the book
         out    PDF to write: front, back, front, back
 
     Notes:
@@ -46,7 +48,8 @@ def lay_cards(faces: Path, form: Format, sheet: CardSheet, out: Path) -> int:
     for place, cards in enumerate(sheets, 1):
         for back in (False, True):
             label = card_label(form, sheet, place, len(sheets), 'back' if back else 'front')
-            words, glyphs = draw_label(sheet.sheet_mm, sheet.label_margins_mm, sheet.label_end_mm, label)
+            strip = upper_strip(sheet.sheet_mm, sheet.label_margins_mm, sheet.label_end_mm)
+            words, glyphs = draw_label(strip, label)
             for name in sorted(glyphs - letters.keys()):
                 letters[name] = glyph_form(writer, name)
             named = {f'/glyph-{name}': letters[name] for name in sorted(glyphs)}
@@ -64,7 +67,7 @@ def lay_cards(faces: Path, form: Format, sheet: CardSheet, out: Path) -> int:
             add_sheet(writer, sheet.sheet_mm, side, named)
     identifier = ByteStringObject(digest.digest()[:16])
     writer._ID = ArrayObject([identifier, identifier])
-    write_whole(writer, out)
+    write_whole(writer, _('{title}: card').format(title=title), out)
     return len(sheets)
 
 

@@ -23,6 +23,7 @@ class CardWork:
 
     plan: CardPlan
     sheet: CardSheet
+    title: str
     job: Job
 
 
@@ -36,12 +37,13 @@ def card_work(settings: Settings, size: str, folder: Path) -> CardWork:
         format_named(size), settings.paper
     )  # a size too big for the paper is told before anything else
     plan = plan_cards(settings, size)
-    return CardWork(plan, card_sheet(plan.form, settings.paper), faces_job(plan, settings.title, folder))
+    title = settings.title
+    return CardWork(plan, card_sheet(plan.form, settings.paper), title, faces_job(plan, title, folder))
 
 
 def finish_cards(work: CardWork, out: Path) -> list[str]:
     """Write the sheets of typeset cards, and return what has been made, in lines."""
-    sheets = lay_cards(work.job.out, work.plan.form, work.sheet, out)
+    sheets = lay_cards(work.job.out, work.plan.form, work.sheet, work.title, out)
     form, many = work.plan.form, len(work.plan.cards)
     words = (
         _('{cards}, {name}, {width} × {height} mm; {up} on a sheet, {sheets}, flip on the long edge')

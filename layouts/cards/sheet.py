@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from layouts.cards.formats import SEAL_MM, Format
 from layouts.sheets.fold import FIT_MM, PAPERS_MM
-from layouts.sheets.marks import UNPRINTABLE_MM
+from layouts.sheets.strips import UNPRINTABLE_MM
 from tablegen.errors import BookError
 from tablegen.messages import message
 

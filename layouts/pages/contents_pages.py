@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from layouts.pages.reference_pages import LETTERS
-from layouts.paper.page import Draft, Index
+from layouts.paper.page import Draft, Index, PageNumber
 from layouts.words.lists import span
 from layouts.words.pages import GROUP_HEADS, heading
 from layouts.words.say import _
@@ -39,7 +39,7 @@ CONTENTS_KEYS = (
 )
 """In the order of their pages; each is headed by its word."""
 
-Listed = tuple[tuple[tuple[str, int], ...], ...]
+Listed = tuple[tuple[tuple[str, PageNumber], ...], ...]
 """Columns of name and page."""
 
 
@@ -88,15 +88,15 @@ def _maker(settings: Settings, start: int, stop: int) -> Callable[[Index], Conte
     return make
 
 
-def _in_columns(listed: list[tuple[str, int]], columns: int) -> Listed:
+def _in_columns(listed: list[tuple[str, PageNumber]], columns: int) -> Listed:
     rows = -(-len(listed) // columns) or 1
     return tuple(tuple(listed[at : at + rows]) for at in range(0, len(listed), rows))
 
 
-def _first_page(index: Index, pitch: Pitch) -> int:
+def _first_page(index: Index, pitch: Pitch) -> PageNumber:
     found = [
         index[f'{part}:{pitch.text}']
         for part in ('values', 'jacks', 'common', 'hip-valley', 'rise')
         if f'{part}:{pitch.text}' in index
     ]
-    return min(found, default=0)
+    return min(found, default=PageNumber())

@@ -4,9 +4,30 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
+from typing import Self
+
+from markupsafe import Markup
 
 MOST_IN_A_SECTION = 80
 """Pages that a home stapler and a fold take: 20 nested leaves of 80 g paper."""
+
+
+LINK_TO_PAGE = 'page:'
+"""What a link to a page begins with, until the booklet is joined."""
+
+
+class PageNumber(int):
+    """The number of a page: placed on another by a template, it is a link to it."""
+
+    def __add__(self, pages: int) -> Self:
+        return type(self)(super().__add__(pages))
+
+    def __html__(self) -> str:
+        return self.linked(f'{self:d}')
+
+    def linked(self, words: str) -> Markup:
+        """Return words as a link to the page."""
+        return Markup('<a href="{}{:d}">{}</a>').format(LINK_TO_PAGE, self, words)
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,15 +52,15 @@ class Index:
     sections: tuple[tuple[int, int], ...]
     """First page number and number of pages of each section."""
 
-    def __getitem__(self, key: str) -> int:
-        return self.pages[key]
+    def __getitem__(self, key: str) -> PageNumber:
+        return PageNumber(self.pages[key])
 
     def __contains__(self, key: str) -> bool:
         return key in self.pages
 
-    def get(self, key: str, otherwise: int = 0) -> int:
+    def get(self, key: str, otherwise: int = 0) -> PageNumber:
         """Return where something is, or another number where it is nowhere."""
-        return self.pages.get(key, otherwise)
+        return PageNumber(self.pages.get(key, otherwise))
 
 
 Maker = Callable[[Index], object]

@@ -1,38 +1,82 @@
-"""The booklet: parts joined into one PDF in reading order, with its outline and its title."""
+"""The booklet: one PDF in reading order that a screen can be led through, by outline, page numbers and links."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from pathlib import Path
 
 from pypdf import PdfReader, PdfWriter
-from pypdf.generic import NameObject, TextStringObject
+from pypdf.generic import (
+    ArrayObject,
+    DictionaryObject,
+    IndirectObject,
+    NameObject,
+    NumberObject,
+    TextStringObject,
+)
 
+from layouts.paper.page import LINK_TO_PAGE
 from layouts.words.say import language
 
-IDENTIFIER = b'rafterbook-00001'
+PRODUCER = 'rafterbook'
 
 
-def join(
-    parts: Sequence[Path], title: str, owner: str, outline: Sequence[tuple[str, int]], out: Path
-) -> None:
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """One line of the outline, and those below it."""
+
+    name: str
+    page: int
+    """From 1."""
+    below: tuple[Entry, ...] = ()
+
+
+def join(parts: Sequence[Path], title: str, owner: str, outline: Sequence[Entry], out: Path) -> None:
     """Write one PDF of some parts.
 
     Given:
         parts    PDF files in reading order
-        outline  names and page numbers, from 1
+        outline  its first level
         out      the file to write
     """
     writer = PdfWriter()
     for part in parts:
         writer.append(PdfReader(part), import_outline=False)
-    for name, number in outline:
-        writer.add_outline_item(title=name, page_number=number - 1)
-    writer.metadata = None
-    writer.add_metadata({'/Title': title, '/Producer': 'rafterbook'} | ({'/Author': owner} if owner else {}))
-    writer.root_object[NameObject('/Lang')] = TextStringObject(language())
-    writer.create_viewer_preferences()
-    writer.page_layout = '/TwoPageRight'
+    _add_outline(writer, outline)
+    _lead_links(writer)
+    name_file(writer, title, owner)
+    numbered = DictionaryObject({NameObject('/S'): NameObject('/D')})
+    writer.root_object[NameObject('/PageLabels')] = DictionaryObject(
+        {NameObject('/Nums'): ArrayObject([NumberObject(0), numbered])}
+    )
+    writer.page_layout = '/SinglePage'
     writer.compress_identical_objects(remove_duplicates=True, remove_unreferenced=True)
     writer._ID = None
     writer.write(out)
+
+
+def name_file(writer: PdfWriter, title: str, owner: str = '') -> None:
+    """Say what a file is and in which language; its window bears the title, not the file's name."""
+    writer.metadata = None
+    writer.add_metadata({'/Title': title, '/Producer': PRODUCER} | ({'/Author': owner} if owner else {}))
+    writer.root_object[NameObject('/Lang')] = TextStringObject(language())
+    preferences = writer.viewer_preferences or writer.create_viewer_preferences()
+    preferences.display_doctitle = True
+
+
+def _add_outline(writer: PdfWriter, entries: Sequence[Entry], above: IndirectObject | None = None) -> None:
+    for entry in entries:
+        added = writer.add_outline_item(entry.name, entry.page - 1, above, is_open=False)
+        _add_outline(writer, entry.below, added)
+
+
+def _lead_links(writer: PdfWriter) -> None:
+    """Make links to a page's number lead to that page: parts are typeset apart and know none of each other's."""
+    pages = [page.indirect_reference for page in writer.pages]
+    for page in writer.pages:
+        for reference in page.get('/Annots', ()):
+            link = reference.get_object()
+            if '/A' in link:
+                number = int(link.pop('/A')['/URI'].removeprefix(LINK_TO_PAGE))
+                link[NameObject('/Dest')] = ArrayObject([pages[number - 1], NameObject('/Fit')])

@@ -1,4 +1,4 @@
-"""Marks: hairlines that say where to cut, fold and staple, and a line of small type that names the sheet."""
+"""Marks: hairlines that say where to cut, fold and staple, a bar to measure, and small type that names the sheet."""
 
 from __future__ import annotations
 
@@ -13,15 +13,15 @@ from fontTools.ttLib import TTFont
 
 from layouts.paper.typeface import Font, GlyphSet, font_path
 from layouts.sheets.fold import FIT_MM, POINTS_PER_MM, SheetLayout, SheetSide
+from layouts.sheets.strips import UNPRINTABLE_MM, Strip, bar, bar_strip, label_strip
 from layouts.words.say import N_, _
 
 HAIRLINE_PT = 0.3
 TICK_MM = 3.0
-UNPRINTABLE_MM = 4.5
-"""A strip along the paper's edge that a home printer may leave white; lines run into it, letters keep out."""
 LABEL_PT, LEAST_LABEL_PT = 6.0, 4.5
-LABEL_INSET_MM = 1.5
-"""Between the label and the marks on either side of it."""
+BAR_WORDS = (N_('upper tick 100 mm, lower tick 4 in'), N_('at 100 %, give or take 1 mm, 1/32 in'))
+"""Before and after the bar. Paper out by more moves the outer edges of an opening by a millimeter each: common practice,
+no source; a print fitted to the paper is out by 3 mm and more."""
 FACE = {'wdth': 88.0, 'wght': 500.0}
 FACES = {'front': N_('front'), 'back': N_('back')}
 Point = tuple[float, float]
@@ -69,7 +69,7 @@ def mark_lines(layout: SheetLayout, side: SheetSide) -> list[Line]:
         a dashed fold mark above and below the spine; ticks on the spine at 1/4 and 3/4 of its length.
 
     Notes:
-        1. Nothing is drawn inside a page. Where pages fill the paper to its edge there is no margin and
+        1. No mark is drawn inside a page. Where pages fill the paper to its edge there is no margin and
            so no cut mark; short dashes at both ends of the spine, on the line between the pages, mark the fold.
         2. The middle cut falls on a mark only if there is more than one row.
     """
@@ -107,26 +107,27 @@ def draw_lines(lines: list[Line]) -> str:
     return 'q\n' + '\n'.join(drawn) + '\nQ\n'
 
 
-def fold_label(layout: SheetLayout, text: str) -> tuple[str, set[str]]:
-    """Return the drawing of a label in the upper margin, left of the fold mark, and the glyphs it needs."""
-    width, _ = layout.sheet_mm
-    return draw_label(layout.sheet_mm, layout.margins_mm, width / 2 - LABEL_INSET_MM, text)
+def side_words(layout: SheetLayout, label: str) -> tuple[str, set[str]]:
+    """Return the drawing of a side's bar and of all its small type, and the glyphs that it needs."""
+    lines, before, after = bar(bar_strip(layout))
+    said = [
+        draw_label(label_strip(layout), label),
+        draw_label(before, _(BAR_WORDS[0]), to_end=True),
+        draw_label(after, _(BAR_WORDS[1])),
+    ]
+    drawn = [draw_lines([line_mm(*line) for line in lines]), *(words for words, _glyphs in said)]
+    return ''.join(drawn), set().union(*(glyphs for _words, glyphs in said))
 
 
-def draw_label(
-    sheet_mm: tuple[float, float], margins_mm: tuple[float, float], right_mm: float, text: str
-) -> tuple[str, set[str]]:
-    """Return the drawing of a label in the upper margin, and the glyphs it needs.
+def draw_label(strip: Strip, text: str, to_end: bool = False) -> tuple[str, set[str]]:
+    """Return the drawing of one line of small type in a strip, and the glyphs it needs.
 
     Given:
-        sheet_mm    width and height of the sheet
-        margins_mm  free at each side, and above
-        right_mm    where the label may end
-        text        one line
+        to_end  whether it stands at the end of the strip, not at its start
 
     Returned:
         PDF operators that draw each glyph as a form named /glyph-NAME, and the names; nothing at all where
-        the printable part of the margin is too low for letters.
+        the strip is too low for letters.
 
     Notes:
         1. Letters are outlines, so that no second font enters the file; the text itself goes along for
@@ -139,20 +140,15 @@ def draw_label(
         return '', set()
     units = _font()['head'].unitsPerEm
     low, high = min(box[1] for box in boxes), max(box[3] for box in boxes)
-    beside, above = margins_mm
-    x = POINTS_PER_MM * (max(beside, UNPRINTABLE_MM) + LABEL_INSET_MM)
-    length = POINTS_PER_MM * right_mm - x
-    band = POINTS_PER_MM * (above - UNPRINTABLE_MM)
-    highest = min(LABEL_PT, band * units / (high - low))
+    highest = min(LABEL_PT, POINTS_PER_MM * strip.high * units / (high - low))
     if highest < LEAST_LABEL_PT:
         return '', set()
-    scale = min(highest / units, length / sum(_glyph_set()[name].width for name in glyphs))
-    y = POINTS_PER_MM * (sheet_mm[1] - above) + band / 2 - (low + high) / 2 * scale
+    wide = sum(_glyph_set()[name].width for name in glyphs)
+    scale = min(highest / units, POINTS_PER_MM * strip.long / wide)
+    start = strip.long - wide * scale / POINTS_PER_MM if to_end else 0.0
+    base = strip.high / 2 - (low + high) / 2 * scale / POINTS_PER_MM
     hidden = text.encode('utf-16-be').hex()
-    drawn = [
-        f'/Span <</ActualText <feff{hidden}>>> BDC q 0 g',
-        f'{scale:.6f} 0 0 {scale:.6f} {x:.3f} {y:.3f} cm',
-    ]
+    drawn = [f'/Span <</ActualText <feff{hidden}>>> BDC q 0 g', strip.matrix(start, base, scale)]
     for name in glyphs:
         form = f'/glyph-{name} Do ' if _bounds(name) else ''
         drawn.append(f'{form}1 0 0 1 {_glyph_set()[name].width:.0f} 0 cm')

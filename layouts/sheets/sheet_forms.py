@@ -15,12 +15,11 @@ from pypdf.generic import (
     PdfObject,
     RectangleObject,
     StreamObject,
-    TextStringObject,
 )
 
+from layouts.pdf.booklet import name_file
 from layouts.sheets.fold import FIT_MM, POINTS_PER_MM
 from layouts.sheets.marks import glyph_outline
-from layouts.words.say import language
 
 
 def page_form(
@@ -96,9 +95,9 @@ def add_sheet(
     page[NameObject('/Resources')] = DictionaryObject({NameObject('/XObject'): forms})
 
 
-def write_whole(writer: PdfWriter, out: Path) -> None:
+def write_whole(writer: PdfWriter, title: str, out: Path) -> None:
     """Write beside the file and rename, so that no half-written file ever bears its name."""
-    writer.root_object[NameObject('/Lang')] = TextStringObject(language())
+    name_file(writer, title)
     partial = out.with_name(out.name + '.partial')
     try:
         with partial.open('wb') as stream:

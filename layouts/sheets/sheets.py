@@ -11,8 +11,9 @@ from pypdf import PdfReader, PdfWriter
 from pypdf.generic import ArrayObject, ByteStringObject, IndirectObject, NameObject, StreamObject
 
 from layouts.sheets.fold import PAPERS_MM, POINTS_PER_MM, SheetLayout, SheetSide, sheet_sides
-from layouts.sheets.marks import draw_lines, fold_label, mark_lines, sheet_label
+from layouts.sheets.marks import draw_lines, mark_lines, sheet_label, side_words
 from layouts.sheets.sheet_forms import add_sheet, corner_of, drawn_form, glyph_form, page_form, write_whole
+from layouts.words.say import _
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,6 +36,7 @@ def impose(
     sections: Sequence[tuple[int, int]],
     layout: SheetLayout,
     out: Path,
+    title: str = '',
     instructions: Path | None = None,
     labels: Callable[[SheetSide], str] = sheet_label,
 ) -> SheetCount:
@@ -45,6 +47,7 @@ def impose(
         sections       place of the first page, from 0, and number of pages of each section
         layout         paper, trim, and pages on a side
         out            PDF to write
+        title          of the book
         instructions   PDF of one page of the paper's size, either way round: becomes the first sheet
         labels         gives the words in the margin of a side
 
@@ -57,7 +60,7 @@ def impose(
     Notes:
         1. Flip on the LONG edge with 4 pages a side, on the SHORT edge with 2; print at actual size. Both are
            written into the file as the viewer's first choice. The fold module tells the order.
-        2. Where pages fill the paper to its edge there is no label and no mark but those on the spine.
+        2. Where pages fill the paper to its edge there is no mark but those on the spine; words and bar lie along it.
         3. Pages become forms with their data as they are, so fonts are shared and nothing is packed anew.
            Links and other annotations stay behind: paper has none.
         4. Same input, same bytes. A file of that name is replaced only once the new one is complete.
@@ -86,7 +89,7 @@ def impose(
         add_sheet(writer, layout.sheet_mm, drawn, named)
     identifier = ByteStringObject(digest.digest()[:16])
     writer._ID = ArrayObject([identifier, identifier])
-    write_whole(writer, out)
+    write_whole(writer, _('{title}: sheets to print').format(title=title), out)
     counts = {side.section: side.sheets for side in sides}
     return SheetCount(tuple(counts.values()), int(instructions is not None))
 
@@ -99,12 +102,16 @@ def _side(
     forms: Sequence[StreamObject],
     glyph_forms: dict[str, IndirectObject],
 ) -> tuple[bytes, dict[str, IndirectObject]]:
-    """Return the drawing of a side and the forms it names; marks first, so that they never cover a page."""
-    words, glyphs = fold_label(layout, label)
+    """Return the drawing of a side and the forms it names.
+
+    Notes:
+        Marks come last: those on the spine lie on the line between two pages, whose ground would cover them.
+    """
+    words, glyphs = side_words(layout, label)
     for name in sorted(glyphs - glyph_forms.keys()):
         glyph_forms[name] = glyph_form(writer, name)
     named = {f'/glyph-{name}': glyph_forms[name] for name in sorted(glyphs)}
-    drawn = [draw_lines(mark_lines(layout, side)), words]
+    drawn = []
     width, height = (POINTS_PER_MM * length for length in (layout.trim_width_mm, layout.trim_height_mm))
     for panel in side.panels:
         form = forms[panel.page]
@@ -116,6 +123,7 @@ def _side(
         window = f'{left:.3f} {foot:.3f} {width:.3f} {height:.3f} re W n'
         drawn.append(f'q {window} 1 0 0 1 {x:.3f} {y:.3f} cm /page-{panel.page} Do Q\n')
         named[f'/page-{panel.page}'] = drawn_form(form)
+    drawn += [draw_lines(mark_lines(layout, side)), words]
     return ''.join(drawn).encode('ascii'), named
 
 
