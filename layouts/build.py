@@ -14,7 +14,7 @@ from time import monotonic
 from layouts.cards.formats import USUAL
 from layouts.cards.make import CARD, card_work, finish_cards
 from layouts.pages.book import Plan, plan
-from layouts.pages.contents_pages import CONTENTS_KEYS
+from layouts.pages.outline import outline
 from layouts.paper.typeface import check_letters
 from layouts.pdf.booklet import join
 from layouts.pdf.progress import Progress
@@ -22,15 +22,12 @@ from layouts.pdf.typeset import Job, parts, typeset
 from layouts.sheets.fold import SheetLayout, sheet_sides
 from layouts.sheets.instructions import instructions_job
 from layouts.sheets.sheets import impose
-from layouts.words.pages import GROUP_HEADS, heading
 from layouts.words.say import _, speaking
 from tablegen.errors import BookError
-from tablegen.groups import GROUPS
 from tablegen.messages import message
 from tablegen.settings import Settings
 
 BOOKLET, SHEETS = 'booklet.pdf', 'sheets.pdf'
-OUTLINED = ('contents', *CONTENTS_KEYS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,7 +97,7 @@ def build(settings: Settings, folder: Path, progress: Progress) -> Built:
         of_book: list[Path] = []
         typeset(_documents(planned, [guide, cards.job], work, of_book), progress.advance)
         progress.stage(_('joining'))
-        join(of_book, settings.title, settings.owner, _outline(planned), work / BOOKLET)
+        join(of_book, settings.title, settings.owner, outline(planned), work / BOOKLET)
         progress.stage(_('imposing'))
         sections = [(first - 1, count) for first, count in planned.index.sections]
         layout = sheet_layout(planned)
@@ -145,19 +142,6 @@ def _documents(planned: Plan, small: Sequence[Job], work: Path, of_book: list[Pa
 def _check_names(settings: Settings) -> None:
     for place, words in (('title', settings.title), ('owner', settings.owner)):
         check_letters(words, place)
-
-
-def _outline(planned: Plan) -> list[tuple[str, int]]:
-    index = planned.index
-    named = [(heading(key), index[key]) for key in OUTLINED if key in index]
-    groups = [(_(GROUP_HEADS[group]), f'group-{group}') for group in GROUPS]
-    named += [(name, index[key]) for name, key in groups if key in index]
-    firsts: dict[str, int] = {}
-    for key, page in index.pages.items():
-        part, colon, pitch = key.partition(':')
-        if colon and part != 'section':
-            firsts[pitch] = min(page, firsts.get(pitch, page))
-    return sorted(named + list(firsts.items()), key=lambda entry: entry[1])
 
 
 @contextmanager

@@ -16,6 +16,7 @@ from layouts.pages.book import plan
 from layouts.pdf.typeset import set_document
 from layouts.sheets.fold import sheet_sides
 from layouts.sheets.instructions import instructions_job
+from layouts.sheets.marks import BAR_WORDS
 from tablegen.settings import read_settings
 
 EDITIONS = [(trim, paper) for trim in ('pocket', 'large') for paper in ('letter', 'a4')]
@@ -80,6 +81,24 @@ def test_a_page_measures_what_it_says(sheet, trim, paper):
         numerator, _, denominator = part.partition('/')
         true = millimeters / 25.4
         assert abs(int(whole) + (int(numerator) / int(denominator) if part else 0) - true) <= 1 / 32
+
+
+@pytest.mark.parametrize(('trim', 'paper'), EDITIONS)
+def test_the_bar_is_told_with_its_lengths_place_and_tolerance(sheet, trim, paper):
+    """In the words that stand at the bar too; 1/32 in is no more than the millimeter beside it."""
+    _, words, _ = sheet(trim, paper)
+    place, metric, inches, within, part = re.search(
+        r'the bar (?:at|along) its (\w+) must be (\d+) mm long to the upper tick and (\d+) in to the lower, '
+        r'give or take (\d) mm or 1/(\d+) in',
+        words,
+    ).groups()
+
+    assert place == ('foot' if trim == 'pocket' else 'fold')
+    assert (
+        f'upper tick {metric} mm, lower tick {inches} in',
+        f'at 100 %, give or take {within} mm, 1/{part} in',
+    ) == BAR_WORDS
+    assert 25.4 / int(part) <= int(within)
 
 
 @pytest.mark.parametrize(('trim', 'paper'), EDITIONS)

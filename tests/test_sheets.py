@@ -30,6 +30,9 @@ A5 = SheetLayout('a4', 148.5, 210, 2)
 WITH_MARGIN = SheetLayout('letter', 120, 190, 2)
 LAYOUTS = [POCKET_LETTER, POCKET_A4, HALF_LETTER, A5, WITH_MARGIN]
 LABELLED = [POCKET_LETTER, POCKET_A4, WITH_MARGIN]
+FILLED = [HALF_LETTER, A5]
+"""Pages as big as half of the paper: the words and the bar lie along the fold."""
+BAR_WORDS = ['upper tick 100 mm, lower tick 4 in', 'at 100 %, give or take 1 mm, 1/32 in']
 TWO_SECTIONS = [(0, 12), (12, 8)]
 
 
@@ -97,8 +100,37 @@ class Drawing:
     lines: list = field(default_factory=list)
     """((x0, y0), (x1, y1), dashed, width)"""
     labels: list = field(default_factory=list)
-    letters: list = field(default_factory=list)
-    """Boxes around the control points of each letter."""
+    spelled: list = field(default_factory=list)
+    """For each label the boxes around the control points of its letters."""
+
+    @property
+    def letters(self) -> list:
+        return [letter for letters in self.spelled for letter in letters]
+
+    @property
+    def bar(self) -> list:
+        """The bar of 4 in and what meets it at a right angle, but for the fold's dashes."""
+        (long,) = [line for line in self.lines if distance(*line[:2]) == pytest.approx(101.6, abs=0.01)]
+        ticks = [line for line in self.lines if line is not long and not line[2] and meet(line, long)]
+        return [long, *ticks]
+
+    @property
+    def marks(self) -> list:
+        """Lines but the bar's."""
+        bar = self.bar if self.lines else []
+        return [line for line in self.lines if not any(line is one for one in bar)]
+
+
+def distance(a, b):
+    return ((a[0] - b[0]) ** 2 + (a[1] - b[1]) ** 2) ** 0.5
+
+
+def meet(line, other):
+    """Whether one of a line's ends, or its middle, lies on another."""
+    (x0, y0), (x1, y1) = line[:2]
+    a, b = other[:2]
+    points = [(x0, y0), (x1, y1), ((x0 + x1) / 2, (y0 + y1) / 2)]
+    return any(distance(a, point) + distance(point, b) < distance(a, b) + 0.001 for point in points)
 
 
 def times(inner, outer):
@@ -146,6 +178,7 @@ def read_side(page):
                 drawing.lines.append((start, end, bool(state['dash']), state['width']))
             case b'BDC':
                 drawing.labels.append(operands[1]['/ActualText'])
+                drawing.spelled.append([])
             case b'Do':
                 form = page['/Resources']['/XObject'][operands[0]].get_object()
                 read_form(page, form, state, drawing)
@@ -163,7 +196,7 @@ def read_form(page, form, state, drawing):
         return
     points = [moved(state['matrix'], x, y) for x, y in control_points(form.get_data())]
     across, up = zip(*points, strict=True)
-    drawing.letters.append((min(across), min(up), max(across), max(up)))
+    drawing.spelled[-1].append((min(across), min(up), max(across), max(up)))
 
 
 @cache
@@ -302,13 +335,56 @@ def test_a_page_is_placed_by_its_trim(make_booklet, tmp_path):
 
 
 @pytest.mark.parametrize('layout', LAYOUTS)
-def test_no_mark_and_no_letter_lies_in_a_trim(sheets, layout):
+def test_no_mark_lies_in_a_trim(sheets, layout):
     reader, _ = sheets(layout, TWO_SECTIONS)
     for page in reader.pages:
         drawing = read_side(page)
         for trim in cells(layout).values():
-            assert not [line for line in drawing.lines if overlap(line_box(line), trim)]
-            assert not [letter for letter in drawing.letters if overlap(letter, trim)]
+            assert not [line for line in drawing.marks if overlap(line_box(line), trim)]
+
+
+@pytest.mark.parametrize('layout', LAYOUTS)
+def test_words_and_bar_lie_in_the_margins_or_out_of_sight_in_the_fold(sheets, layout):
+    """In the fold, from 1 to 7 mm left of it: a page of large print has 12.5 mm there, 2 mm less at most by creep."""
+    reader, _ = sheets(layout, TWO_SECTIONS)
+    for page in reader.pages:
+        drawing = read_side(page)
+        boxes = [*drawing.letters, *map(line_box, drawing.bar)]
+        for box in boxes:
+            if layout in FILLED:
+                assert drawing.width / 2 - 7 < box[0] <= box[2] < drawing.width / 2 - 1
+                assert 4.5 < box[1] <= box[3] < drawing.height - 4.5
+            else:
+                assert not [trim for trim in cells(layout).values() if overlap(box, trim)]
+
+
+@pytest.mark.parametrize('layout', LAYOUTS)
+def test_a_bar_of_two_stated_lengths_is_on_every_side(sheets, layout):
+    """4 in long; ticks across its start, one at 100 mm on the words' upper side, one at its end on their lower."""
+    reader, _ = sheets(layout, TWO_SECTIONS)
+    for page in reader.pages:
+        drawing = read_side(page)
+        (start, end, *_), *ticks = drawing.bar
+        along = [(b - a) / 101.6 for a, b in zip(start, end, strict=True)]
+        up = (-along[1], along[0])
+        found = sorted(
+            tuple(
+                sum((point - origin) * way for point, origin, way in zip(tip, start, ways, strict=True))
+                for ways in (along, up)
+                for tip in tick[:2]
+            )
+            for tick in ticks
+        )
+        said = [
+            pytest.approx(one, abs=0.01)
+            for one in ((0, 0, -0.9, 0.9), (100, 100, 0, 0.9), (101.6, 101.6, 0, -0.9))
+        ]
+        assert found == said
+        assert drawing.labels[1:] == BAR_WORDS
+        before, after = drawing.spelled[1:]
+        axis = 1 if layout in FILLED else 0
+        assert max(letter[2 + axis] for letter in before) == pytest.approx(start[axis] - 1.5, abs=0.2)
+        assert min(letter[axis] for letter in after) == pytest.approx(end[axis] + 1.5, abs=0.2)
 
 
 @pytest.mark.parametrize('layout', LABELLED)
@@ -323,7 +399,7 @@ def test_cut_marks_point_at_the_corners_and_at_the_middle_cut(sheets, layout):
         expected += [(left, (foot + top) / 2), (right, (foot + top) / 2)]
     for page in reader.pages:
         drawing = read_side(page)
-        cuts = [line[0] for line in drawing.lines if not line[2] and abs(line[0][0] - drawing.width / 2) > 1]
+        cuts = [line[0] for line in drawing.marks if not line[2] and abs(line[0][0] - drawing.width / 2) > 1]
         assert sorted(cuts) == [pytest.approx(point, abs=0.01) for point in sorted(expected)]
 
 
@@ -355,7 +431,7 @@ def test_only_the_outside_of_a_section_shows_where_to_staple(sheets, layout):
         drawing = read_side(page)
         ticks = [
             (line[0][1], line[1][1])
-            for line in drawing.lines
+            for line in drawing.marks
             if not line[2] and abs(line[0][0] - drawing.width / 2) < 0.01
         ]
         if ticks:
@@ -375,7 +451,7 @@ def test_marks_are_hairlines_that_print(sheets, layout):
     assert widths
 
 
-@pytest.mark.parametrize('layout', LABELLED)
+@pytest.mark.parametrize('layout', LAYOUTS)
 def test_every_side_is_labelled(sheets, layout):
     reader, count = sheets(layout, TWO_SECTIONS)
     expected = []
@@ -384,34 +460,36 @@ def test_every_side_is_labelled(sheets, layout):
             blank = ' · lower half blank' if layout.up == 4 and sheet == of and pages % 8 else ''
             for face in ('front', 'back'):
                 expected.append([f'section {section} of 2 · sheet {sheet} of {of} · {face}{blank}'])
-    assert expected == [read_side(page).labels for page in reader.pages]
+    assert expected == [read_side(page).labels[:1] for page in reader.pages]
 
 
 def test_one_section_is_not_counted(sheets):
     reader, _ = sheets(POCKET_A4, [(0, 8)])
-    assert read_side(reader.pages[0]).labels == ['sheet 1 of 1 · front']
+    assert read_side(reader.pages[0]).labels[:1] == ['sheet 1 of 1 · front']
 
 
 def test_words_may_be_given(sheets):
     reader, _ = sheets(POCKET_A4, [(0, 8)], labels=lambda side: f'Blatt {side.sheet}, {side.face}')
-    assert read_side(reader.pages[1]).labels == ['Blatt 1, back']
+    assert read_side(reader.pages[1]).labels[:1] == ['Blatt 1, back']
 
 
-@pytest.mark.parametrize('layout', LABELLED)
+@pytest.mark.parametrize('layout', LAYOUTS)
 @pytest.mark.parametrize(
     'words', ['Éßgp sheet 1 of 9 · front', 'a long line of words ' * 20, 'sheet 1 · front']
 )
 def test_letters_stay_where_a_printer_prints_and_clear_of_the_marks(sheets, layout, words):
     reader, _ = sheets(layout, [(0, 4)], labels=lambda side: words)
     drawing = read_side(reader.pages[0])
-    assert len(words.replace(' ', '')) == len(drawing.letters)
-    assert all(after[0] > (before[0] + before[2]) / 2 for before, after in pairwise(drawing.letters))
+    way = 1 if layout in FILLED else 0
+    assert len(words.replace(' ', '')) == len(drawing.spelled[0])
+    assert all(
+        after[way] > (before[way] + before[2 + way]) / 2 for before, after in pairwise(drawing.spelled[0])
+    )
     for letter in drawing.letters:
         assert min(letter[0], letter[1]) >= 4.5
         assert letter[2] <= drawing.width - 4.5
         assert letter[3] <= drawing.height - 4.49
         assert not [line for line in drawing.lines if overlap(letter, line_box(line), slack=0)]
-        assert not [trim for trim in cells(layout).values() if overlap(letter, trim)]
 
 
 def test_letters_are_six_points_of_the_font(sheets):
@@ -421,17 +499,16 @@ def test_letters_are_six_points_of_the_font(sheets):
     font.getGlyphSet()['l'].draw(pen)
     expected = (pen.bounds[3] - pen.bounds[1]) * 6 / font['head'].unitsPerEm / MM
     reader, _ = sheets(POCKET_LETTER, [(0, 4)], labels=lambda side: 'lll')
-    heights = [letter[3] - letter[1] for letter in read_side(reader.pages[0]).letters]
+    heights = [letter[3] - letter[1] for letter in read_side(reader.pages[0]).spelled[0]]
     assert [expected] * 3 == pytest.approx(heights, rel=0.005)
 
 
-@pytest.mark.parametrize('layout', [HALF_LETTER, A5])
-def test_pages_to_the_papers_edge_leave_no_room_for_labels(sheets, layout):
+@pytest.mark.parametrize('layout', FILLED)
+def test_pages_to_the_papers_edge_have_marks_on_the_spine_alone(sheets, layout):
     reader, _ = sheets(layout, [(0, 8)])
     for page in reader.pages:
         drawing = read_side(page)
-        assert drawing.labels == []
-        assert {round(drawing.width / 2, 2)} == {round(x, 2) for line in drawing.lines for x, _ in line[:2]}
+        assert {round(drawing.width / 2, 2)} == {round(x, 2) for line in drawing.marks for x, _ in line[:2]}
 
 
 # The file -----------------------------------------------------------------------------------------------
@@ -464,7 +541,7 @@ def test_instructions_are_the_first_sheet_and_have_an_empty_back(sheets, make_bo
     assert sizes == pytest.approx((drawings[0].width, drawings[0].height), abs=0.01)
     assert (drawings[0].width, drawings[0].height) == (drawings[1].width, drawings[1].height)
     assert (drawings[1].pages, drawings[1].lines, drawings[1].letters) == ([], [], [])
-    assert drawings[2].labels == ['sheet 1 of 1 · front']
+    assert drawings[2].labels[:1] == ['sheet 1 of 1 · front']
 
 
 def test_resources_are_kept_once_and_no_font_is_added(sheets):

@@ -79,7 +79,7 @@ class Places:
     def _in_table(self, source: Source) -> Place:
         if source.row in OPENING_ROWS:
             row, column = (_(one) if one else '' for one in OPENING_ROWS[source.row])
-            page = self.index[f'{source.table}:{self.pitch.text}']
+            page: int = self.index[f'{source.table}:{self.pitch.text}']
             return Place(page, '', _said('head', row), _said('head', column) if column else '')
         row = _said('row', source.row)
         if source.table == JACK_LENGTHS:

@@ -60,11 +60,11 @@ class IntroPage:
     defers: str
     part: str
     """The smallest printed part of an inch."""
-    jacks_page: int | None
-    """First page of jacks by number; None where the book has none, as of the pages below."""
-    hip_ends_page: int | None
+    jacks_page: int
+    """First page of jacks by number; 0 where the book has none, as of the pages below."""
+    hip_ends_page: int
     """Where a hip's sides are cut."""
-    past_scale_page: int | None
+    past_scale_page: int
     """How blades past a saw's scale are cut."""
 
 
@@ -108,16 +108,12 @@ def _maker(name: str, settings: Settings) -> Maker:
             in_short(low_pitches(settings)),
             say(cautions.DEFERS),
             text.mixed(1, settings.measure.per),
-            _page(index, f'jacks:{settings.pitches[0].text}'),
-            _page(index, 'page-hip_ends'),
-            _page(index, 'page-past_scale'),
+            index.get(f'jacks:{settings.pitches[0].text}'),
+            index.get('page-hip_ends'),
+            index.get('page-past_scale'),
         )
 
     return make
-
-
-def _page(index: Index, key: str) -> int | None:
-    return index.pages.get(key)
 
 
 def _cautions() -> dict[str, str]:

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from layouts.grid.reference_tables import table_drafts
 from layouts.pages.reference_intros import intro_drafts
-from layouts.paper.page import Block, Draft, Index, Tab
+from layouts.paper.page import Block, Draft, Index, PageNumber, Tab
 from layouts.paper.trim import Trim
 from layouts.words.caution import caution_text
 from layouts.words.lists import in_short
@@ -38,7 +38,7 @@ CAUTIONS = (
 class PartPage:
     """What the part holds."""
 
-    groups: tuple[tuple[str, str, str, int], ...]
+    groups: tuple[tuple[str, str, str, PageNumber], ...]
     """Letter, name, what it tells, page."""
     part: str
     """The smallest printed part of an inch."""

@@ -23,11 +23,11 @@ class PageNumber(int):
         return type(self)(super().__add__(pages))
 
     def __html__(self) -> str:
-        return self.linked(f'{self:d}')
+        return self.linked(str(int(self)))
 
     def linked(self, words: str) -> Markup:
         """Return words as a link to the page."""
-        return Markup('<a href="{}{:d}">{}</a>').format(LINK_TO_PAGE, self, words)
+        return Markup('<a href="{}{}">{}</a>').format(LINK_TO_PAGE, int(self), words)
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,6 +61,15 @@ class Index:
     def get(self, key: str, otherwise: int = 0) -> PageNumber:
         """Return where something is, or another number where it is nowhere."""
         return PageNumber(self.pages.get(key, otherwise))
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """One line of an outline, and those below it."""
+
+    name: str
+    page: int
+    below: tuple[Entry, ...] = ()
 
 
 Maker = Callable[[Index], object]

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from pathlib import Path
 
 from pypdf import PdfReader, PdfWriter
 from pypdf.generic import (
     ArrayObject,
+    BooleanObject,
     DictionaryObject,
     IndirectObject,
     NameObject,
@@ -16,20 +16,10 @@ from pypdf.generic import (
     TextStringObject,
 )
 
-from layouts.paper.page import LINK_TO_PAGE
+from layouts.paper.page import LINK_TO_PAGE, Entry
 from layouts.words.say import language
 
 PRODUCER = 'rafterbook'
-
-
-@dataclass(frozen=True, slots=True)
-class Entry:
-    """One line of the outline, and those below it."""
-
-    name: str
-    page: int
-    """From 1."""
-    below: tuple[Entry, ...] = ()
 
 
 def join(parts: Sequence[Path], title: str, owner: str, outline: Sequence[Entry], out: Path) -> None:
@@ -58,16 +48,17 @@ def join(parts: Sequence[Path], title: str, owner: str, outline: Sequence[Entry]
 
 def name_file(writer: PdfWriter, title: str, owner: str = '') -> None:
     """Say what a file is and in which language; its window bears the title, not the file's name."""
-    writer.metadata = None
     writer.add_metadata({'/Title': title, '/Producer': PRODUCER} | ({'/Author': owner} if owner else {}))
     writer.root_object[NameObject('/Lang')] = TextStringObject(language())
     preferences = writer.viewer_preferences or writer.create_viewer_preferences()
-    preferences.display_doctitle = True
+    preferences[NameObject('/DisplayDocTitle')] = BooleanObject(True)
 
 
 def _add_outline(writer: PdfWriter, entries: Sequence[Entry], above: IndirectObject | None = None) -> None:
     for entry in entries:
-        added = writer.add_outline_item(entry.name, entry.page - 1, above, is_open=False)
+        added = writer.add_outline_item(
+            title=entry.name, page_number=entry.page - 1, parent=above, is_open=False
+        )
         _add_outline(writer, entry.below, added)
 
 
