@@ -22,7 +22,9 @@ def english(name: str) -> str:
 @cache
 def words_of(room: str) -> dict[str, str]:
     """Return the words of a room's messages, by their names without the room's."""
-    written = Path(__file__).parent / 'english' / f'{room}.toml'  # a look-up has no time for importlib.resources
+    written = (
+        Path(__file__).parent / 'english' / f'{room}.toml'
+    )  # a look-up has no time for importlib.resources
     return dict(_leaves(tomllib.loads(written.read_text('utf-8')))) if written.is_file() else {}
 
 
