@@ -29,7 +29,7 @@ def add(subparsers: Subparsers) -> None:
 def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Print the brace."""
     form = options.choice(args.format, '--format', FORMATS)
-    measure = options.with_reading(Settings(), args).measure
+    measure = options.with_options(Settings(), args).measure
     found = brace(options.above_zero(args.leg, 'LEG'), options.above_zero(args.other, 'LEG'), measure)
     out.write(told_as(form, {'brace': found}))
     return 0

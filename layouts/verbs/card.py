@@ -13,8 +13,7 @@ from layouts.verbs.options import (
     add_pitches,
     add_steep,
     add_verb,
-    with_pitches,
-    with_steep,
+    with_options,
 )
 from layouts.verbs.settings_file import add_settings_file, settings_from
 from layouts.words.say import N_, _
@@ -44,9 +43,7 @@ def add(subparsers: Subparsers) -> None:
 
 def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Make the card and say what is on it."""
-    settings = with_steep(settings_from(args.settings), args)
-    if args.pitches is not None:
-        settings = with_pitches(settings, args.pitches)
+    settings = with_options(settings_from(args.settings), args)
     from layouts.build import build_cards
 
     size = USUAL[settings.trim] if args.size is None else args.size

@@ -55,14 +55,12 @@ def add(subparsers: Subparsers) -> None:
 def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Print the rows as they are computed."""
     form = options.choice(args.format, '--format', FORMATS)
-    settings = options.with_reading(settings_from(args.settings), args)
-    if args.pitches is not None:
-        settings = options.with_pitches(settings, args.pitches)
+    settings = options.with_options(settings_from(args.settings), args)
     if args.tables and args.table is not None:
         raise BookError('--tables', _('does not go with --table'), '', _('leave one of the two out'))
     name = RUNS if args.table is None else args.table
     if name in OF_RUNS and not args.tables:
-        settings = options.with_runs(settings, args.runs)
+        options.with_sound_runs(settings)
     elif args.runs is not None:
         raise BookError('--runs', _('a reference table has no runs'), '', _('leave --runs out'))
     if args.tables:

@@ -38,7 +38,7 @@ def add(subparsers: Subparsers) -> None:
 def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Print the diagonal, and what two measured ones say."""
     form = options.choice(args.format, '--format', FORMATS)
-    measure = options.with_reading(Settings(), args).measure
+    measure = options.with_options(Settings(), args).measure
     long, wide = options.above_zero(args.length, 'LENGTH'), options.above_zero(args.width, 'WIDTH')
     found: dict[str, object] = {'rectangle': rectangle(long, wide, measure)}
     if args.reads:

@@ -67,9 +67,7 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     kind = kind_of(args)
     refuse_what_is_not_used(args, kind)
     picked = picked_groups(args, kind)
-    settings = options.with_reading(Settings(), args)
-    if args.spacing:
-        settings = options.changed(settings, 'jacks.spacings', args.spacing, '--spacing')
+    settings = options.with_options(Settings(), args)
     roof = pitch(args.pitch, 'PITCH', settings.steep)
     run_in = length(args.level_run, 'RUN')
     if not run_in:

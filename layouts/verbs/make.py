@@ -6,9 +6,9 @@ import argparse
 from pathlib import Path
 from typing import TextIO
 
-from layouts.verbs.book_options import add_book, with_book
+from layouts.verbs.book_options import add_book
 from layouts.verbs.opening import OPTION, opener, show
-from layouts.verbs.options import Subparsers, add_folder, add_verb
+from layouts.verbs.options import Subparsers, add_folder, add_verb, with_options, with_sound_runs
 from layouts.verbs.settings_file import STANDARD_INPUT, add_settings_file, settings_from
 from layouts.words.say import N_, _, n_
 from tablegen.errors import BookError
@@ -43,7 +43,7 @@ def add(subparsers: Subparsers) -> None:
 def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Make the files, say what they are and how they are printed."""
     _refuse_what_cannot_be_done(args)
-    settings = with_book(settings_from(args.settings), args)
+    settings = with_sound_runs(with_options(settings_from(args.settings), args))
     if args.ask:
         from layouts.verbs.questions import answered
 

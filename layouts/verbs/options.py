@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from fractions import Fraction
-from typing import Protocol, TextIO
+from typing import Any, Protocol, TextIO
 
 from layouts.words.say import _, n_
 from tablegen.errors import BookError, SettingsFaults
@@ -136,38 +136,74 @@ def changed(settings: Settings, key: str, value: object, option: str) -> Setting
         raise SettingsFaults('', several.faults) from None
 
 
-def with_reading(settings: Settings, args: argparse.Namespace) -> Settings:
-    """Return the settings with --nearest, --lengths and --steep put in."""
-    if args.nearest is not None:
-        settings = changed(settings, 'smallest_part', args.nearest, '--nearest')
-    if args.lengths is not None:
-        settings = changed(settings, 'lengths', args.lengths, '--lengths')
-    return with_steep(settings, args)
-
-
-def with_steep(settings: Settings, args: argparse.Namespace) -> Settings:
-    """Return the settings with --steep put in."""
-    return replace(settings, steep=True) if getattr(args, 'steep', False) else settings
-
-
 def with_pitches(settings: Settings, written: str) -> Settings:
     """Return the settings with the pitches of an argument: '6', '4,6,8', '4 to 12 by 1/2' or several."""
     return changed(settings, 'pitches', [item.strip() for item in written.split(',')], '--pitches')
 
 
-def with_runs(settings: Settings, written: str | None) -> Settings:
-    """Return the settings with the runs of an argument: '4 ft' or '1 in to 24 ft by 1 in'; None keeps them.
+def with_runs(settings: Settings, written: str) -> Settings:
+    """Return the settings with the runs of an argument: '4 ft' or '1 in to 24 ft by 1 in'.
 
     Errors:
-        BookError if the runs make no table, also where only the smallest part has changed
+        BookError if the runs make no table
     """
-    if written is not None:
-        read = split_range(written) or WrittenRange(written, written, None)
-        words = {'runs.from': read.first, 'runs.to': read.last} | (
-            {'runs.by': read.step} if read.step else {}
-        )
-        for key, value in words.items():
-            settings = changed(settings, key, value, '--runs')
+    read = split_range(written) or WrittenRange(written, written, None)
+    words = {'runs.from': read.first, 'runs.to': read.last} | ({'runs.by': read.step} if read.step else {})
+    for key, value in words.items():
+        settings = changed(settings, key, value, '--runs')
     if faults := run_faults(settings):
-        raise SettingsFaults('', [fault if written is None else fault.at('--runs') for fault in faults])
+        raise SettingsFaults('', [fault.at('--runs') for fault in faults])
+    return settings
+
+
+def _of_key(key: str, option: str) -> Callable[[Settings, Any], Settings]:
+    return lambda settings, written: changed(settings, key, written, option)
+
+
+READ: dict[str, Callable[[Settings, Any], Settings]] = {
+    'title': _of_key('title', '--title'),
+    'owner': _of_key('owner', '--owner'),
+    'paper': _of_key('paper', '--paper'),
+    'trim': _of_key('trim', '--trim'),
+    'lengths': _of_key('lengths', '--lengths'),
+    'nearest': _of_key('smallest_part', '--nearest'),
+    'spacing': _of_key('jacks.spacings', '--spacing'),
+    'pitches': with_pitches,
+    'runs': with_runs,
+}
+"""How each option that stands for a setting changes the settings, in this order; --steep comes before."""
+
+
+def with_options(settings: Settings, args: argparse.Namespace) -> Settings:
+    """Return the settings, a file's or the usual ones, with those options put over them that a verb has.
+
+    Errors:
+        SettingsFaults with the faults of all of them
+    """
+    if getattr(args, 'steep', False):
+        settings = replace(settings, steep=True)
+    return with_written(settings, {name: getattr(args, name, None) for name in READ})
+
+
+def with_written(settings: Settings, written: Mapping[str, object]) -> Settings:
+    """Return the settings with some options as they are written; None keeps what stands."""
+    faults: list[BookError] = []
+    for name, value in written.items():
+        try:
+            settings = settings if value is None else READ[name](settings, value)
+        except BookError as fault:
+            faults += fault.each()
+    if faults:
+        raise SettingsFaults('', faults)
+    return settings
+
+
+def with_sound_runs(settings: Settings) -> Settings:
+    """Return the settings as they are if their runs still make a table: a smallest part may be coarser than their step.
+
+    Errors:
+        SettingsFaults, each under its key: options that gave runs have been read
+    """
+    if faults := run_faults(settings):
+        raise SettingsFaults('', faults)
     return settings

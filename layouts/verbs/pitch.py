@@ -64,10 +64,8 @@ def add(subparsers: Subparsers) -> None:
 def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Print the pitch that was measured."""
     form = options.choice(args.format, '--format', FORMATS)
-    settings = Settings()
-    if args.nearest is not None:
-        settings = options.changed(settings, 'smallest_part', args.nearest, '--nearest')
-    found = pitch_found(_slope(args), Measure(settings.measure.per))
+    measure = options.with_options(Settings(), args).measure
+    found = pitch_found(_slope(args), Measure(measure.per))
     out.write(told_as(form, {'pitch_found': found}))
     return 0
 

@@ -5,7 +5,8 @@ from __future__ import annotations
 import sys
 from typing import TextIO
 
-from layouts.verbs.book_options import pitches_told, with_written
+from layouts.verbs.book_options import pitches_told
+from layouts.verbs.options import with_written
 from layouts.words.error import error_lines
 from layouts.words.say import N_, _
 from tablegen.errors import BookError
