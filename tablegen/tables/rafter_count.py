@@ -10,7 +10,8 @@ from tablegen.settings import Settings
 from tablegen.tables.columns import Make, each
 from tablegen.tables.table import Table
 
-LENGTHS_FT = range(8, 62, 2)
+LENGTHS_FT = range(8, 56, 2)
+"""As many as one page holds."""
 
 
 def rafters_needed(length_in: Fraction, spacing_in: Fraction, thickness_in: Fraction) -> int:

@@ -135,7 +135,7 @@ def trim_and_gables() -> list[Labels]:
         ),
         Labels(
             'rafters-needed', 'Rafters that a roof’s length needs', 'ft',
-            tuple((str(feet), 12 * feet) for feet in range(8, 62, 2)),
+            tuple((str(feet), 12 * feet) for feet in range(8, 56, 2)),
             by(SPACINGS, rafters_set, str),
             ('rafters on one side, one flush with each end', 'length outer face to outer face of these',
              'on center by marks from one of them'),
