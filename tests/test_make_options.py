@@ -124,18 +124,28 @@ def test_letters_that_the_font_has_not_are_of_the_option_or_of_the_file(quick):
     assert ask('make', 'other.toml', '--owner', 'me')[2].startswith('rafterbook: title: ')
 
 
-def test_a_book_made_by_options_has_them_on_its_cover_and_says_how_its_sheets_turn(quick):
-    words = ('--title', 'Sheds', '--owner', 'The Store', '--trim', 'large')
-    status, told, _ = ask('make', 'book.toml', *words)
+def test_a_book_made_by_options_has_them_on_its_cover(quick):
+    assert ask('make', 'book.toml', '--title', 'Sheds', '--owner', 'The Store')[0] == 0
 
-    assert status == 0
-    assert told.splitlines()[-1] == (
-        'to print: sheets.pdf on both sides, flip on the short edge, at 100 % (“actual size”); '
-        'then fold and staple as its first sheet shows'
-    )
     cover = PdfReader(quick / 'output' / 'booklet.pdf').pages[0].extract_text()
     assert 'Sheds' in cover
     assert 'The Store' in cover
+
+
+@pytest.mark.parametrize(
+    ('trim', 'after'),
+    [('pocket', 'cut, fold and staple'), ('large', 'fold and staple')],
+    ids=['pocket', 'large'],
+)
+def test_it_ends_by_saying_how_its_sheets_are_printed(quick, trim, after):
+    """A sheet turns about its upright middle line: over the long edge where it stands upright, else over the short one."""
+    told = ask('make', 'book.toml', '--trim', trim)[1]
+    width, height = PdfReader(quick / 'output' / 'sheets.pdf').pages[2].mediabox[2:]
+
+    assert told.splitlines()[-1] == (
+        f'to print: sheets.pdf on both sides, flip on the {"long" if height > width else "short"} edge, at 100 % '
+        f'(“actual size”); then {after} as its first sheet shows'
+    )
 
 
 # Questions ---------------------------------------------------------------------------------------------------
