@@ -101,7 +101,8 @@ def build(settings: Settings, folder: Path, progress: Progress) -> Built:
         progress.stage(_('imposing'))
         sections = [(first - 1, count) for first, count in planned.index.sections]
         layout = sheet_layout(planned)
-        count = impose(work / BOOKLET, sections, layout, work / SHEETS, settings.title, guide.out)
+        tabs = _tabs(planned)
+        count = impose(work / BOOKLET, sections, layout, work / SHEETS, settings.title, tabs, guide.out)
         said = finish_cards(cards, work / CARD)
         for name in (BOOKLET, SHEETS, CARD):
             os.replace(work / name, folder / name)
@@ -129,6 +130,15 @@ def sheet_count(planned: Plan) -> int:
     """Return how many sheets of paper a plan takes, the one of instructions among them."""
     bounds = [(first - 1, count) for first, count in planned.index.sections]
     return len(sheet_sides(bounds, planned.trim.up)) // 2 + 1
+
+
+def _tabs(planned: Plan) -> dict[int, tuple[float, float]]:
+    """Return how far below a page's top its tab begins, and its height, mm, by the page's place from 0."""
+    return {
+        place: (planned.trim.top_mm + draft.tab.top_mm, draft.tab.height_mm)
+        for place, draft in enumerate(planned.drafts)
+        if draft.tab
+    }
 
 
 def _documents(planned: Plan, small: Sequence[Job], work: Path, of_book: list[Path]) -> Iterator[Job]:

@@ -187,3 +187,33 @@ def test_a_later_section_is_named_after_its_pitches():
         '19 to 24 in 12, table B',
         'Reference tables C to I and L',
     ]
+
+
+def test_every_part_has_tabs_of_its_own():
+    """Front, square, glance, reference and examples by a word; none of them where another's stands."""
+    words: dict[str, list[str]] = {}
+    for number, draft in enumerate(DEFAULT.drafts, 1):
+        if draft.tab and draft.tab.turned:
+            words.setdefault(draft.tab.text, []).append(draft.template)
+        elif not draft.tab:
+            assert draft.template in (
+                'cover',
+                'section_cover',
+                'notes',
+                'closing',
+                'numbers',
+                'checked',
+                'made',
+            ), number
+    tabs = {draft.tab.text: draft.tab for draft in DEFAULT.drafts if draft.tab and draft.tab.turned}
+    ends = [(tab.top_mm, tab.top_mm + tab.height_mm) for tab in tabs.values()]
+
+    assert [(word, templates[0]) for word, templates in words.items()] == [
+        ('Start', 'cautions'),
+        ('Square', 'true_square'),
+        ('Glance', 'glance_left'),
+        ('Tables', 'ref_part'),
+        ('Examples', 'example_store_table'),
+    ]
+    assert all(template.startswith('example_') for template in words['Examples'])
+    assert all(abs(end - begin) < 0.01 for (_, end), (begin, _) in pairwise(ends))

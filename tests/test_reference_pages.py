@@ -170,7 +170,7 @@ def test_no_words_run_into_each_other_or_off_the_page(printed):
         assert all(
             word.left >= 0 and word.right <= trim.width_mm - 2
             for word in page
-            if word.text not in LETTERS.values()
+            if word.text not in (*LETTERS.values(), 'Tables')  # on tabs
         )
         places = sorted(page, key=lambda word: word.top)
         for place, word in enumerate(places):
@@ -216,7 +216,7 @@ def test_tabs_of_groups_stand_apart_and_keep_their_letters():
         {
             draft.tab.text: draft.tab
             for draft in plan(settings).drafts
-            if draft.tab and draft.tab.text.isalpha()
+            if draft.tab and draft.tab.text.isalpha() and not draft.tab.turned
         }
         for settings in (book('inches'), read_settings('parts = ["tail", "trim"]', ''))
     )

@@ -173,3 +173,29 @@ def on_bar(side: Side, along: float, up: float = 0.0) -> tuple[float, float]:
     if side.trim == 'pocket':
         return side.spine + along, (side.block[3] + down - PRINTED_MM) / 2 - up
     return side.spine - 5.2 - up, down / 2 - along
+
+
+@pytest.mark.parametrize(('trim', 'paper'), EDITIONS)
+def test_a_book_that_is_not_trimmed_has_its_tabs_at_its_edge(book, sides, trim, paper):
+    """As low and as tall as in the booklet, and black from where a printer begins to print, 5 mm and more inwards."""
+    booklet, seen = book(trim, paper).built.booklet, 0
+    for side in sides(trim, paper):
+        left, top, _, _ = side.block
+        for panel in side.side.panels:
+            tab = edge_of(ink(booklet, panel.page + 1, DOTS), panel.column)
+            y = top + panel.row * side.page[1]
+            at = [side.sheet[0] - beside if panel.column else beside for beside in (PRINTED_MM, left + 5)]
+            drawn = side.along(at[0], y, at[0], y + side.page[1])
+            assert sum(drawn) == pytest.approx(len(tab), abs=2)
+            if tab:
+                seen += 1
+                for way in ((y + tab[0] / DOTS + 0.3), (y + tab[-1] / DOTS - 0.3)):
+                    assert side.solid(min(at), way, max(at), way)
+    assert seen == 4  # cautions, contents, and an opening of the pitch
+
+
+def edge_of(dots: tuple[int, int, bytes], column: int) -> list[int]:
+    """Return the rows of a page that are black half a millimeter inside its outer edge."""
+    width, height, grays = dots
+    x = width - 1 - DOTS // 2 if column else DOTS // 2
+    return [row for row in range(height) if grays[row * width + x] < 100]

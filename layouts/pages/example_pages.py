@@ -10,6 +10,7 @@ from markupsafe import Markup
 from layouts.drawings.marked_board import BoardMarks, End, marked_board
 from layouts.pages.example_places import Place, Places
 from layouts.pages.how_to_page import unit_after
+from layouts.pages.part_tabs import part_tab
 from layouts.paper.page import Block, Draft, Index, Maker
 from layouts.paper.trim import trim_of
 from layouts.words.drawings import ENDS
@@ -68,6 +69,7 @@ def example_block(settings: Settings) -> Block | None:
     if 'examples' not in settings.parts:
         return None
     drafts: list[Draft] = []
+    tab = part_tab('examples', trim_of(settings))
     for key, make_example, needs, sides in EXAMPLES:
         example = make_example(settings) if needs in settings.parts else None
         if example is None:  # its table is left out, or the book ends before it
@@ -76,7 +78,7 @@ def example_block(settings: Settings) -> Block | None:
             name = 'examples' if not drafts else ''
             maker = _maker(key, example, settings)
             known = (f'example:{key}',) if side == 'table' else ()
-            drafts.append(Draft(f'example_{key}_{side}', maker, name, heading('examples'), None, known))
+            drafts.append(Draft(f'example_{key}_{side}', maker, name, heading('examples'), tab, known))
     return Block(tuple(drafts), opens_left=True) if drafts else None
 
 

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from markupsafe import Markup
@@ -13,8 +14,9 @@ from layouts.pages.contents_pages import contents_drafts
 from layouts.pages.covers import cover_draft
 from layouts.pages.glance_pages import glance_drafts
 from layouts.pages.how_to_page import how_to_draft
+from layouts.pages.part_tabs import part_tab
 from layouts.pages.square_pages import square_drafts
-from layouts.paper.page import Block, Draft, Index, Maker
+from layouts.paper.page import Block, Draft, Index, Maker, Tab
 from layouts.paper.trim import Trim
 from layouts.words.caution import caution_source, caution_text
 from layouts.words.drawings import CORNER_DRAWING, RAFTER_DRAWING
@@ -65,11 +67,16 @@ def front_block(settings: Settings, trim: Trim) -> Block:
         drafts.append(Draft('words_corner', _corner_page, 'words-corner', heading('words-corner')))
     if 'square' in settings.parts:
         _open_left(drafts)
-        drafts += square_drafts(settings)
+        drafts += _tabbed(square_drafts(settings), part_tab('square', trim))
     if 'glance' in settings.parts:
         _open_left(drafts)
-        drafts += glance_drafts(settings, trim)
-    return Block(tuple(drafts))
+        drafts += _tabbed(glance_drafts(settings, trim), part_tab('glance', trim))
+    return Block((drafts[0], *_tabbed(drafts[1:], part_tab('front', trim))))
+
+
+def _tabbed(drafts: Sequence[Draft], tab: Tab) -> list[Draft]:
+    """Return drafts with a tab, those that have one already with theirs."""
+    return [draft if draft.tab else replace(draft, tab=tab) for draft in drafts]
 
 
 def _open_left(drafts: list[Draft]) -> None:

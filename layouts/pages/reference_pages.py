@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from layouts.grid.reference_tables import table_drafts
+from layouts.pages.part_tabs import part_tab
 from layouts.pages.reference_intros import intro_drafts
 from layouts.paper.page import Block, Draft, Index, PageNumber, Tab
 from layouts.paper.trim import Trim
@@ -61,7 +62,7 @@ def reference_blocks(settings: Settings, trim: Trim) -> list[Block]:
     if not wanted:
         return []
     listed = tables(settings)
-    blocks = [_opening(settings, wanted)]
+    blocks = [_opening(settings, wanted, part_tab('reference', trim))]
     for group in wanted:
         tab, head = _tab(group, trim), _(GROUP_HEADS[group])
         drafts = intro_drafts(group, settings, tab, head)
@@ -70,7 +71,7 @@ def reference_blocks(settings: Settings, trim: Trim) -> list[Block]:
     return blocks
 
 
-def _opening(settings: Settings, wanted: list[str]) -> Block:
+def _opening(settings: Settings, wanted: list[str], tab: Tab) -> Block:
     def part(index: Index) -> PartPage:
         groups = tuple(
             (LETTERS[one], _(GROUP_HEADS[one]), _(GROUP_SAYS[one]), index[f'group-{one}']) for one in wanted
@@ -82,8 +83,8 @@ def _opening(settings: Settings, wanted: list[str]) -> Block:
         return CarePage(said, in_short(low_pitches(settings)), say(cautions.DEFERS))
 
     drafts = (
-        Draft('ref_part', part, 'after-the-length', heading('after-the-length')),
-        Draft('ref_care', care, 'care', heading('care')),
+        Draft('ref_part', part, 'after-the-length', heading('after-the-length'), tab),
+        Draft('ref_care', care, 'care', heading('care'), tab),
     )
     return Block(drafts, opens_left=True)
 

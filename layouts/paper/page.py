@@ -40,6 +40,8 @@ class Tab:
     height_mm: float
     size_rem: float
     """Of its letters."""
+    turned: bool = False
+    """Whether they read up the page."""
 
 
 @dataclass(frozen=True, slots=True)

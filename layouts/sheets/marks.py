@@ -12,7 +12,7 @@ from fontTools.pens.boundsPen import BoundsPen
 from fontTools.ttLib import TTFont
 
 from layouts.paper.typeface import Font, GlyphSet, font_path
-from layouts.sheets.fold import FIT_MM, POINTS_PER_MM, SheetLayout, SheetSide
+from layouts.sheets.fold import FIT_MM, POINTS_PER_MM, Panel, SheetLayout, SheetSide
 from layouts.sheets.strips import UNPRINTABLE_MM, Strip, bar, bar_strip, label_strip
 from layouts.words.say import N_, _
 
@@ -22,6 +22,7 @@ LABEL_PT, LEAST_LABEL_PT = 6.0, 4.5
 BAR_WORDS = (N_('upper tick 100 mm, lower tick 4 in'), N_('at 100 %, give or take 1 mm, 1/32 in'))
 """Before and after the bar. Paper out by more moves the outer edges of an opening by a millimeter each: common practice,
 no source; a print fitted to the paper is out by 3 mm and more."""
+LAP_MM = 0.3
 FACE = {'wdth': 88.0, 'wght': 500.0}
 FACES = {'front': N_('front'), 'back': N_('back')}
 Point = tuple[float, float]
@@ -92,6 +93,20 @@ def mark_lines(layout: SheetLayout, side: SheetSide) -> list[Line]:
             y = top - layout.trim_height_mm * quarter / 4
             lines.append((spine, y - TICK_MM / 2, spine, y + TICK_MM / 2, False))
     return [line_mm(*line) for line in lines]
+
+
+def draw_tab(layout: SheetLayout, panel: Panel, below_top_mm: float, height_mm: float) -> str:
+    """Return what goes on of a page's tab from its outer edge to the edge of the paper, as PDF operators.
+
+    Notes:
+        It begins a little inside the page, lest a white seam show between two edges that only meet.
+    """
+    left, foot = layout.corner_mm(panel.column, panel.row)
+    inner = left + panel.shift_mm + (layout.trim_width_mm - LAP_MM if panel.column else LAP_MM)
+    outer = panel.column * layout.sheet_mm[0]
+    y = foot + layout.trim_height_mm - below_top_mm - height_mm
+    box = (min(inner, outer), y, abs(outer - inner), height_mm)
+    return 'q 0 g ' + ' '.join(f'{POINTS_PER_MM * length:.3f}' for length in box) + ' re f Q\n'
 
 
 def draw_lines(lines: list[Line]) -> str:

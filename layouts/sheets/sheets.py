@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
+from types import MappingProxyType
 
 from pypdf import PdfReader, PdfWriter
 from pypdf.generic import ArrayObject, ByteStringObject, IndirectObject, NameObject, StreamObject
 
 from layouts.sheets.fold import PAPERS_MM, POINTS_PER_MM, SheetLayout, SheetSide, sheet_sides
-from layouts.sheets.marks import draw_lines, mark_lines, sheet_label, side_words
+from layouts.sheets.marks import draw_lines, draw_tab, mark_lines, sheet_label, side_words
 from layouts.sheets.sheet_forms import add_sheet, corner_of, drawn_form, glyph_form, page_form, write_whole
 from layouts.words.say import _
 
@@ -37,6 +38,7 @@ def impose(
     layout: SheetLayout,
     out: Path,
     title: str = '',
+    tabs: Mapping[int, tuple[float, float]] = MappingProxyType({}),
     instructions: Path | None = None,
     labels: Callable[[SheetSide], str] = sheet_label,
 ) -> SheetCount:
@@ -48,6 +50,8 @@ def impose(
         layout         paper, trim, and pages on a side
         out            PDF to write
         title          of the book
+        tabs           by a page's place, from 0: how far below the trim's top its tab begins, and its height, mm; it is
+                       drawn on to the paper's edge, so that a book that is not trimmed has it there
         instructions   PDF of one page of the paper's size, either way round: becomes the first sheet
         labels         gives the words in the margin of a side
 
@@ -84,7 +88,7 @@ def impose(
     forms = [page_form(writer, page, trim, booklet) for page in reader.pages]
     glyph_forms: dict[str, IndirectObject] = {}
     for side in sides:
-        drawn, named = _side(writer, layout, side, labels(side), forms, glyph_forms)
+        drawn, named = _side(writer, layout, side, labels(side), tabs, forms, glyph_forms)
         digest.update(drawn)
         add_sheet(writer, layout.sheet_mm, drawn, named)
     identifier = ByteStringObject(digest.digest()[:16])
@@ -99,6 +103,7 @@ def _side(
     layout: SheetLayout,
     side: SheetSide,
     label: str,
+    tabs: Mapping[int, tuple[float, float]],
     forms: Sequence[StreamObject],
     glyph_forms: dict[str, IndirectObject],
 ) -> tuple[bytes, dict[str, IndirectObject]]:
@@ -123,6 +128,8 @@ def _side(
         window = f'{left:.3f} {foot:.3f} {width:.3f} {height:.3f} re W n'
         drawn.append(f'q {window} 1 0 0 1 {x:.3f} {y:.3f} cm /page-{panel.page} Do Q\n')
         named[f'/page-{panel.page}'] = drawn_form(form)
+        if panel.page in tabs:
+            drawn.append(draw_tab(layout, panel, *tabs[panel.page]))
     drawn += [draw_lines(mark_lines(layout, side)), words]
     return ''.join(drawn).encode('ascii'), named
 

@@ -14,6 +14,8 @@ INSIDE, FIRST_SECTION = _ALL['inside'], _ALL['first_section']
 """What a section holds, for its cover; what stands in the first alone, for the covers of later ones."""
 FOUND, LENGTHS = _ALL['found'], _ALL['lengths']
 """What a figure of a table is, and from where to where it is measured; how lengths read."""
+TABS = _ALL['tab']
+"""Words of the thumb tabs of parts that have no number and no letter, from the upper one down."""
 OUTLINE = _ALL['outline']
 """What stands in the outline beside the heads of pages."""
 GLANCE_HEADS: dict[str, tuple[tuple[str, tuple[str, ...] | None], ...]] = {

@@ -1,0 +1,23 @@
+"""Thumb tabs of the parts that have no number and no letter: a word that reads up the page."""
+
+from __future__ import annotations
+
+from layouts.paper.longer import size_in
+from layouts.paper.page import Tab
+from layouts.paper.trim import POINTS_PER_MM, Trim
+from layouts.words.pages import TABS
+from layouts.words.say import _
+
+TAB_REM = 0.85
+CLEAR = 0.9
+"""How much of a tab's height its word may take."""
+
+
+def part_tab(part: str, trim: Trim) -> Tab:
+    """Return the tab of a part: 'front', 'square', 'glance', 'reference' or 'examples', one below the other."""
+    word = _(TABS[part])
+    slot_mm = (trim.height_mm - trim.top_mm - trim.foot_mm) / len(TABS)
+    room = CLEAR * slot_mm * POINTS_PER_MM / (10 * trim.unit_pt)
+    size = size_in([word], [room], TAB_REM, 'heavy')
+    top_mm = list(TABS).index(part) * slot_mm
+    return Tab(word, round(top_mm, 3), round(slot_mm, 3), round(size, 3), True)
