@@ -84,8 +84,8 @@ html {{ font-size: {10 * trim.unit_pt}pt; }}
 .left {{ padding: 0 {trim.inner_mm}mm 0 {trim.outer_mm}mm; }}
 .right {{ padding: 0 {trim.outer_mm}mm 0 {trim.inner_mm}mm; }}
 .page.grid .heads, .page.grid .additions {{ line-height: {trim.row_units / 10:.3f}rem; }}
-.tab {{ width: {trim.outer_mm - 1.2 - trim.tab_inset_mm}mm; }}
-.turned {{ line-height: {trim.outer_mm - 1.2 - trim.tab_inset_mm}mm; }}
+.tab {{ width: {trim.tab_mm}mm; }}
+.turned {{ line-height: {trim.tab_mm}mm; }}
 .left .turned {{ left: {trim.tab_inset_mm}mm; }}
 .left .tab {{ padding-left: {trim.tab_inset_mm}mm; }}
 .right .tab {{ padding-right: {trim.tab_inset_mm}mm; }}

@@ -9,6 +9,8 @@ from layouts.words.pages import TABS
 from layouts.words.say import _
 
 TAB_REM = 0.85
+LINE_EM = 1.37
+"""Of the typeface, from its lowest letters to its highest: a little more than it has."""
 CLEAR = 0.9
 """How much of a tab's height its word may take."""
 
@@ -17,7 +19,7 @@ def part_tab(part: str, trim: Trim) -> Tab:
     """Return the tab of a part: 'front', 'square', 'glance', 'reference' or 'examples', one below the other."""
     word = _(TABS[part])
     slot_mm = (trim.height_mm - trim.top_mm - trim.foot_mm) / len(TABS)
-    room = CLEAR * slot_mm * POINTS_PER_MM / (10 * trim.unit_pt)
-    size = size_in([word], [room], TAB_REM, 'heavy')
+    rem_mm = 10 * trim.unit_pt / POINTS_PER_MM
+    size = size_in([word], [CLEAR * slot_mm / rem_mm], min(TAB_REM, trim.tab_mm / rem_mm / LINE_EM), 'heavy')
     top_mm = list(TABS).index(part) * slot_mm
     return Tab(word, round(top_mm, 3), round(slot_mm, 3), round(size, 3), True)

@@ -43,6 +43,11 @@ class Trim:
         return 4.5 if self.up == 2 else 0.0
 
     @property
+    def tab_mm(self) -> float:
+        """Return how wide the part of a tab is that has its letters."""
+        return self.outer_mm - 1.2 - self.tab_inset_mm
+
+    @property
     def text_width(self) -> float:
         """Return the width of the text, in units."""
         return (self.width_mm - self.inner_mm - self.outer_mm) * POINTS_PER_MM / self.unit_pt
