@@ -22,11 +22,24 @@ from tablegen.written.stocks import stock
 
 PAPERS = ('letter', 'a4')
 TRIMS = ('pocket', 'large')
-BEFORE_REFERENCE = ('how-to', 'words', 'square', 'glance', 'values', 'jacks', 'common', 'hip-valley', 'rise')
+BEFORE_REFERENCE = (
+    'how-to',
+    'words',
+    'square',
+    'glance',
+    'opening',
+    'values',
+    'jacks',
+    'common',
+    'hip-valley',
+    'rise',
+)
 BOOK_PARTS = (*BEFORE_REFERENCE, *GROUPS, 'examples')
 """Parts that may be left out; cover, cautions, contents and the proof of the numbers always stand."""
-USUAL_PARTS = (*BEFORE_REFERENCE, *HOUSE_GROUPS, 'examples')
-"""What a house framer needs."""
+USUAL_PARTS = tuple(part for part in (*BEFORE_REFERENCE, *HOUSE_GROUPS, 'examples') if part != 'opening')
+"""What a house framer needs, a table of runs inch by inch."""
+EDITIONS = {'complete': USUAL_PARTS, 'compact': ('how-to', 'words', 'square', 'glance', 'opening')}
+"""Books by their names: the parts that each has where a file names none."""
 MOST_SPACINGS = 4
 MOST_RUNS = 100_000
 LONGEST_NAME = 48
@@ -259,6 +272,7 @@ READERS: dict[str, Reader] = {
     'stock.seat': lambda v, p, s: replace(s, seat=_positive(v, p, INCHES.thickest)),
     'paper': lambda v, p, s: replace(s, paper=_choice(v, p, PAPERS)),
     'trim': lambda v, p, s: replace(s, trim=_choice(v, p, TRIMS)),
+    'edition': lambda v, p, s: replace(s, parts=EDITIONS[_choice(v, p, tuple(EDITIONS))]),
     'parts': lambda v, p, s: replace(s, parts=_parts(v, p)),
 }
 """One reader a key, in the order they are read: pitches after steep."""

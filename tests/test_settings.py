@@ -21,10 +21,10 @@ NO_PART = 'is not a part of an inch that a tape shows; allowed: 1/2, 1/4, 1/8, 1
 LIST = 'a list in square brackets with at least one item'
 KEYS = (
     'title, owner, language, lengths, smallest_part, steep, pitches, runs.from, runs.to, runs.by, jacks.spacings, '
-    'stock.ridge, stock.hip, stock.rafter, stock.rafters, stock.hips, stock.valleys, stock.seat, paper, trim, parts'
+    'stock.ridge, stock.hip, stock.rafter, stock.rafters, stock.hips, stock.valleys, stock.seat, paper, trim, edition, parts'
 )
 BOOK_PARTS = (
-    'how-to, words, square, glance, values, jacks, common, hip-valley, rise, set-out, ridge, seat, tail, hips, '
+    'how-to, words, square, glance, opening, values, jacks, common, hip-valley, rise, set-out, ridge, seat, tail, hips, '
     'jack-deductions, cheeks, trim, gable, unequal, many-sided, find-pitch, examples'
 )
 PITCH = 'a pitch such as 6, 6/12, 6 in 12, 6:12, 7.5, 7 1/2 or 26.565 deg, above 0 and up to 24 in 12'

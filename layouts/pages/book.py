@@ -18,10 +18,13 @@ from tablegen.errors import BookError
 from tablegen.messages import message
 from tablegen.numbers import text
 from tablegen.settings import Settings
+from tablegen.tables.opening_runs import opening_runs
 from tablegen.tables.table import Kind
 from tablegen.tables.values import VALUES, values_table
 
 MOST_PAGES = 1000
+FIGURES_BESIDE = 43
+"""Beside the lengths of an opening, jacks' differences apart."""
 LENGTHS_OF_A_JACK = 3
 
 
@@ -48,6 +51,10 @@ def plan(settings: Settings) -> Plan:
         BookError if it would be over 1,000 pages, saying how many
     """
     trim = trim_of(settings)
+    if 'opening' in settings.parts and settings.runs.last > (longest := opening_runs(settings).feet[-1]):
+        most = message('making.longest_opening', longest=text.run(longest))
+        long = message('making.past_an_opening', run=text.run(settings.runs.last))
+        raise BookError('runs.to', long, most, message('making.complete_edition'))
     figures = figure_count(settings)
     blocks: list[Block] = [front_block(settings, trim)]
     blocks += [pitch_block(pitch, place, settings, trim) for place, pitch in enumerate(settings.pitches)]
@@ -85,4 +92,6 @@ def figure_count(settings: Settings) -> int:
         column for column in values_table(settings).columns if column.kind not in (Kind.PITCH, Kind.WORD)
     ]
     each += len(values) if VALUES in settings.parts else 0
+    if 'opening' in settings.parts:
+        each += FIGURES_BESIDE + len(settings.spacings) + 3 * opening_runs(settings).count()
     return each * len(settings.pitches)

@@ -96,7 +96,7 @@ def _in_columns(listed: list[tuple[str, PageNumber]], columns: int) -> Listed:
 def _first_page(index: Index, pitch: Pitch) -> PageNumber:
     found = [
         index[f'{part}:{pitch.text}']
-        for part in ('values', 'jacks', 'common', 'hip-valley', 'rise')
+        for part in ('opening', 'values', 'jacks', 'common', 'hip-valley', 'rise')
         if f'{part}:{pitch.text}' in index
     ]
     return min(found, default=PageNumber())

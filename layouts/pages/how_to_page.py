@@ -20,11 +20,14 @@ from tablegen.numbers import text
 from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
 from tablegen.tables.lookup import addends, look_up
+from tablegen.tables.opening_runs import opening_runs, reads_openings
 from tablegen.tables.runs import run_length
 
 TABLES = ('common', 'hip-valley', 'rise')
 """The first of these that is in the book is shown."""
 WANTED_PITCH = Fraction(6)
+MOST_FEET, INCHES_PAST = 4, 7
+"""Of the run that is read on an opening."""
 ODD_PART = Fraction(5, INCHES.part)
 
 
@@ -50,16 +53,23 @@ def how_to_draft(settings: Settings, trim: Trim) -> Draft | None:
     """Return the page, or None where no table of the book can show it."""
     tables = [name for name in TABLES if name in settings.parts]
     runs, per = settings.runs, INCHES.group / settings.runs.step
+    if reads_openings(settings):
+        run = min(Fraction(MOST_FEET * INCHES.group), opening_runs(settings).feet[-1])
+        make = _maker('common', run, run + INCHES_PAST + ODD_PART, settings, trim)
+        return Draft('how_to_opening', make, 'how-to', heading('how-to'))
     if not tables or per.denominator != 1 or per < 3 or runs.count() < 4 * per:
         return None
     steps = int((per * 4 + per / 2) if runs.count() > per * 6 else per * 2)
-    make = _maker(tables[0], runs.first + runs.step * steps, settings, trim)
+    run = runs.first + runs.step * steps
+    make = _maker(tables[0], run, run + ODD_PART, settings, trim)
     return Draft('how_to', make, 'how-to', heading('how-to'))
 
 
-def _maker(table: str, run: Fraction, settings: Settings, trim: Trim) -> Callable[[Index], HowToPage]:
+def _maker(
+    table: str, run: Fraction, wanted: Fraction, settings: Settings, trim: Trim
+) -> Callable[[Index], HowToPage]:
     pitch = nearest_pitch(settings, WANTED_PITCH)
-    odd = run + ODD_PART if addends(run + ODD_PART, settings) else run
+    odd = wanted if addends(wanted, settings) else run
 
     def make(index: Index) -> HowToPage:
         found, odd_found = look_up(table, run, pitch, settings), look_up(table, odd, pitch, settings)

@@ -6,12 +6,14 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from layouts.grid.run_tables import PitchTables, grid_pages, list_pages, places_of_run
+from layouts.opening.pages import opening
 from layouts.pages.jack_pages import jack_pages
 from layouts.pages.member_pages import member_pages
 from layouts.paper.page import Block, Draft, Index, Tab, Unplaced, page_side
 from layouts.paper.trim import Trim
 from tablegen.geometry.pitch import Pitch
 from tablegen.settings import Settings
+from tablegen.tables.opening_runs import reads_openings
 from tablegen.tables.runs import offsets_of_foot
 
 FEWEST_IN_A_GRID = 3
@@ -41,6 +43,8 @@ def pitch_block(pitch: Pitch, place: int, settings: Settings, trim: Trim) -> Blo
             known = () if place else keys
             drafts.append(Draft(template, make, '', pitch.text, tab, tuple(known)))
 
+    if 'opening' in settings.parts:
+        add(opening(tables), 'opening')
     if 'values' in settings.parts:
         common, hip = member_pages(tables)
         add([common], 'values')
@@ -95,6 +99,8 @@ def page_of_addition(
 def _pages_of_run(
     index: Index, table: str, run_in: Fraction, pitch: Pitch, settings: Settings, trim: Trim
 ) -> list[int]:
+    if reads_openings(settings):
+        return [index[f'opening:{pitch.text}'] + (table == 'hip-valley')]
     first = index[f'{table}:{pitch.text}']
     return [first + place for place in places_of_run(run_in, settings, trim, _grid_offsets(settings))]
 

@@ -6,13 +6,14 @@ import argparse
 
 from layouts.verbs import options
 from layouts.words.say import N_, _
-from tablegen.settings import PAPERS, TRIMS, Settings
+from tablegen.settings import EDITIONS, PAPERS, TRIMS, Settings
 
 WORDS: dict[str, tuple[str, str]] = {
     'title': ('TEXT', N_('on the cover')),
     'owner': ('TEXT', N_('whose book it is')),
     'paper': ('PAPER', N_('in the printer: {papers}')),
     'trim': ('TRIM', N_('size of the pages: {trims}')),
+    'edition': ('EDITION', N_('which parts it has: {editions}')),
 }
 """Options of a book alone, which have the names of their keys."""
 
@@ -21,7 +22,7 @@ def add_book(parser: argparse.ArgumentParser) -> None:
     """Declare the options of a book."""
     options.add_pitches(parser)
     options.add_runs(parser)
-    named = {'papers': ', '.join(PAPERS), 'trims': ', '.join(TRIMS)}
+    named = {'papers': ', '.join(PAPERS), 'trims': ', '.join(TRIMS), 'editions': ', '.join(EDITIONS)}
     for name, (metavar, words) in WORDS.items():
         parser.add_argument(f'--{name}', metavar=metavar, help=_(words).format(**named))
     options.add_reading(parser)

@@ -161,6 +161,7 @@ def _of_key(key: str, option: str) -> Callable[[Settings, Any], Settings]:
 
 
 READ: dict[str, Callable[[Settings, Any], Settings]] = {
+    'edition': _of_key('edition', '--edition'),
     'title': _of_key('title', '--title'),
     'owner': _of_key('owner', '--owner'),
     'paper': _of_key('paper', '--paper'),

@@ -8,6 +8,7 @@ from fractions import Fraction
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.figure import Figure, length_of_count
 from tablegen.settings import Settings
+from tablegen.tables.opening_runs import opening_runs, reads_openings
 from tablegen.tables.runs import coarse_part, part_runs, run_length
 
 
@@ -41,6 +42,8 @@ def addends(run_in: Fraction, settings: Settings) -> list[Fraction] | None:
         1. They are a tabled run, then from the lines of small runs at most one whole number of inches, one of
            rows.coarse_part and one of what is finer than that.
     """
+    if reads_openings(settings):
+        return opening_runs(settings).addends(run_in)
     runs, coarse = settings.runs, coarse_part(settings.measure.per)
     small = set(part_runs(runs, settings.measure.per))
     tabled = None
@@ -65,9 +68,13 @@ def look_up(table: str, run_in: Fraction, pitch: Pitch, settings: Settings) -> F
     wanted = addends(run_in, settings)
     if wanted is None:
         return None
-    tabled = set_of_tabled(settings, wanted)
+    tabled, openings = set_of_tabled(settings, wanted), reads_openings(settings)
     readings = tuple(
-        Reading(run, run_length(table, run, pitch, settings.measure), place > 0 or run not in tabled)
+        Reading(
+            run,
+            run_length(table, run, pitch, settings.measure),
+            run not in tabled or (place > 0 and not openings),
+        )
         for place, run in enumerate(wanted)
     )
     total = length_of_count(sum(reading.figure.count for reading in readings), settings.measure)
@@ -76,5 +83,7 @@ def look_up(table: str, run_in: Fraction, pitch: Pitch, settings: Settings) -> F
 
 def set_of_tabled(settings: Settings, runs: list[Fraction]) -> set[Fraction]:
     """Return those of some runs that stand in the main tables."""
+    if reads_openings(settings):
+        return set(runs)
     first, last, step = settings.runs.first, settings.runs.last, settings.runs.step
     return {run for run in runs if first <= run <= last and (run - first) % step == 0}
