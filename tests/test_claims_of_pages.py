@@ -20,6 +20,7 @@ BOOKS = {
     'plain': 'pitches = [2, 4, 6, 8, 17]',
     'feet': 'pitches = ["30 deg"]\nlengths = "feet-inches"\ntrim = "large"\nruns = {to = "12 ft", by = "2 1/4 in"}',
     'cuts': 'pitches = [6]\nparts = ["values"]',
+    'compact': 'edition = "compact"\npitches = [2, 6, 17]',
     'deep rafters': 'pitches = [12]\nstock = {rafters = "2x12", hips = "2x6", valleys = "2x6"}',
     'cut through': 'pitches = [24]\nstock = {rafters = "2x4", seat = "5 1/2"}',
 }
@@ -28,9 +29,12 @@ NOT_PROSE = {'grid', 'ref_table', 'contents', 'cover', 'section_cover', 'made', 
 """Figures, and what leads to them, are proven by themselves."""
 
 
+FIGURES = re.compile(r'<pre style=.*?</pre>|<div class="over.*?</div>', re.DOTALL)
+"""Lines and heads of an opening, which test_opening.py reads back."""
 CITED = {
     'cautions': {'ref_past_scale'},
     'how_to': {'grid'},
+    'how_to_opening': {'opening'},
     'values': {'ref_care', 'cautions'},
     'hip_values': {'ref_care', 'cautions'},
     'numbers': {'drift'},
@@ -58,7 +62,7 @@ def texts() -> list[tuple[str, str, str]]:
             if draft.template not in NOT_PROSE:
                 page = made[place]
                 html = environment().get_template(f'{page.template}.html').render(page=page, it=page.content)
-                found.append((book, page.template, page_text(html)))
+                found.append((book, page.template, page_text(re.sub(FIGURES, '', html))))
         found.append((book, 'instructions', page_text(instructions_job(planned, Path()).html)))
     return found
 

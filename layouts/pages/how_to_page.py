@@ -26,8 +26,8 @@ from tablegen.tables.runs import run_length
 TABLES = ('common', 'hip-valley', 'rise')
 """The first of these that is in the book is shown."""
 WANTED_PITCH = Fraction(6)
-MOST_FEET, INCHES_PAST = 4, 7
-"""Of the run that is read on an opening."""
+MOST_FEET, PAST = 4, Fraction(59, 8)
+"""Of the run that is read on an opening: 4 ft 7 3/8 in."""
 ODD_PART = Fraction(5, INCHES.part)
 
 
@@ -55,7 +55,7 @@ def how_to_draft(settings: Settings, trim: Trim) -> Draft | None:
     runs, per = settings.runs, INCHES.group / settings.runs.step
     if reads_openings(settings):
         run = min(Fraction(MOST_FEET * INCHES.group), opening_runs(settings).feet[-1])
-        make = _maker('common', run, run + INCHES_PAST + ODD_PART, settings, trim)
+        make = _maker('common', run, run + PAST, settings, trim)
         return Draft('how_to_opening', make, 'how-to', heading('how-to'))
     if not tables or per.denominator != 1 or per < 3 or runs.count() < 4 * per:
         return None
