@@ -6,6 +6,7 @@ import sys
 from pathlib import Path
 
 import pytest
+from each import over_each
 from jinja2 import Environment, nodes
 
 TOP = Path(__file__).resolve().parent.parent
@@ -81,7 +82,7 @@ def reckoning(template: str) -> list[str]:
     return found + [node.name for node in tree.find_all(nodes.Filter) if node.name in RECKONING]
 
 
-@pytest.mark.parametrize('path', sources('tablegen'), ids=module_of)
+@over_each(sources('tablegen'))
 def test_tablegen_imports_nothing_of_the_pages(path):
     assert not imported(path) & NOT_FOR_TABLEGEN
 
@@ -121,7 +122,7 @@ for name in sys.argv[1:]:
     assert in_a_fresh_interpreter(code, *names).split() == names
 
 
-@pytest.mark.parametrize('path', sources('tablegen', 'layouts', 'tests'), ids=module_of)
+@over_each(sources('tablegen', 'layouts', 'tests'))
 def test_a_module_opens_with_a_sentence(path):
     sentence = ast.get_docstring(ast.parse(path.read_text('utf-8')))
 
@@ -139,7 +140,7 @@ def test_no_file_is_too_long_to_read():
     assert all(LONGER.values())
 
 
-@pytest.mark.parametrize('path', sources('tests'), ids=module_of)
+@over_each(sources('tests'))
 def test_no_comparison_is_thrown_away(path):
     assert bare_comparisons(path.read_text('utf-8')) == []
 
@@ -160,7 +161,7 @@ def test_a_comparison_thrown_away_is_seen(written, lines):
     assert bare_comparisons(written) == lines
 
 
-@pytest.mark.parametrize('path', TEMPLATES, ids=lambda path: path.name)
+@over_each(TEMPLATES)
 def test_a_template_only_places(path):
     assert reckoning(path.read_text('utf-8')) == []
 

@@ -7,7 +7,8 @@ from pathlib import Path
 from string import Formatter
 
 import pytest
-from test_source import TEMPLATES, TOP, module_of, sources
+from each import over_each
+from test_source import TEMPLATES, TOP, sources
 
 from layouts.words import say
 
@@ -92,7 +93,7 @@ def counts(written: str) -> list[int]:
     ]
 
 
-@pytest.mark.parametrize('path', sources('tablegen'), ids=module_of)
+@over_each(sources('tablegen'))
 def test_tablegen_says_nothing_in_english(path):
     assert english(path.read_text('utf-8')) == []
 
@@ -112,14 +113,14 @@ def test_a_sentence_is_seen(written, seen):
     assert english(written) == seen
 
 
-@pytest.mark.parametrize('path', sources('tablegen', 'layouts'), ids=module_of)
+@over_each(sources('tablegen', 'layouts'))
 def test_how_units_count_is_said_in_one_place(path):
     name = named(path)
     if not name.startswith(OWN_UNITS) and name not in COUNTS_OTHERS:
         assert counts(path.read_text('utf-8')) == []
 
 
-@pytest.mark.parametrize('path', [*sources('tablegen', 'layouts'), *TEMPLATES], ids=named)
+@over_each([*sources('tablegen', 'layouts'), *TEMPLATES])
 def test_words_leave_a_place_for_what_units_count_by(path):
     """A help text apart, which shows what a user may type, and what quotes a source."""
     written = path.read_text('utf-8')
@@ -149,7 +150,7 @@ def test_a_number_that_units_say_is_seen(written, lines):
     assert counts(written) == lines
 
 
-@pytest.mark.parametrize('path', sources('tablegen', 'layouts'), ids=module_of)
+@over_each(sources('tablegen', 'layouts'))
 def test_what_is_said_by_name_has_words_and_all_that_stands_in_them(path):
     for node in ast.walk(ast.parse(path.read_text('utf-8'))):
         match node:

@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from each import over_each
 from jinja2 import Environment, nodes
 
 LAYOUTS = Path(__file__).parent.parent / 'layouts'
@@ -90,16 +91,14 @@ def _kept(path: str, said: str) -> bool:
     return path in KEPT or f'{path}: {said}' in KEPT
 
 
-@pytest.mark.parametrize(
-    'path', sorted(LAYOUTS.rglob('*.py')), ids=lambda path: str(path.relative_to(LAYOUTS))
-)
+@over_each(sorted(LAYOUTS.rglob('*.py')))
 def test_code_says_no_words_but_through_the_catalogue(path):
     name = path.relative_to(LAYOUTS).as_posix()
 
     assert [said for said in unsaid(path.read_text('utf-8')) if not _kept(name, said)] == []
 
 
-@pytest.mark.parametrize('path', sorted(LAYOUTS.rglob('*.html')), ids=lambda path: path.name)
+@over_each(sorted(LAYOUTS.rglob('*.html')))
 def test_a_template_says_no_words_but_through_the_catalogue(path):
     assert unsaid_in(path.read_text('utf-8')) == []
 

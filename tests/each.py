@@ -1,0 +1,28 @@
+"""A test over many things alike that is one test: each of them costs the runner as much as a test of its own."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from functools import wraps
+
+
+def over_each(things: Iterable[object]) -> Callable[[Callable[[object], None]], Callable[[], None]]:
+    """Run a test over every one of some things; all that fail are told together, each with what it is."""
+    listed = list(things)
+    assert listed, 'there is nothing to test'
+
+    def made(test: Callable[[object], None]) -> Callable[[], None]:
+        @wraps(test)
+        def run() -> None:
+            wrong = []
+            for thing in listed:
+                try:
+                    test(thing)
+                except AssertionError as fault:
+                    wrong.append(f'{thing}: {fault}')
+            assert wrong == []
+
+        del run.__wrapped__  # else the runner asks for the argument of the test itself
+        return run
+
+    return made
