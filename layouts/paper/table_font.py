@@ -30,6 +30,7 @@ NAMES = '\u2002'
 MOST_DIGITS = 2
 """Digits of a numerator or a denominator."""
 NUMBERS = '0123456789/'
+NOT_NEEDED = ('GDEF', 'GPOS', 'GSUB', 'STAT')
 TEXT = ''.join(map(chr, range(0x20, 0x7F))) + NAMES + '\u2007′″−–—.°×√†‡§·’“”'
 
 
@@ -83,6 +84,8 @@ def _letters() -> bytes:
     from fontTools.ttLib import TTFont
 
     font = TTFont(BytesIO(font_path().read_bytes()), recalcTimestamp=False)
+    for table in NOT_NEEDED:
+        del font[table]  # before they are read: half of the time
     options = Options()
     options.layout_features = []
     options.name_IDs = ['*']

@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from concurrent.futures import ProcessPoolExecutor, wait
 from contextlib import contextmanager
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import accumulate, pairwise
 from multiprocessing.queues import Queue
 from pathlib import Path
 from queue import Empty
@@ -28,6 +28,8 @@ EPOCH = '1735689600'
 """The fixed moment (2025-01-01) that PDFs bear, so that the same settings give the same bytes."""
 PAGES_WORTH_A_PROCESS = 24
 """Fewer pages than this a process and starting it costs more than it saves."""
+LESS_FOR_THE_NEXT = 0.89
+"""Pages of a document, of those of the one before: it begins later, by what its HTML takes, and all should end together."""
 SECONDS_BETWEEN_LOOKS = 0.1
 REPORT = message('making.report')
 SHORTEN = message('making.fewer_words')
@@ -66,7 +68,8 @@ def parts(pages: Sequence[Page], trim: Trim, title: str, folder: Path) -> Iterat
     """
     count = max(1, min(_cores(), len(pages) // PAGES_WORTH_A_PROCESS))
     css = style(trim)
-    bounds = [len(pages) * place // count for place in range(count + 1)]
+    shares = [*accumulate(LESS_FOR_THE_NEXT**place for place in range(count))]
+    bounds = [0, *(round(len(pages) * share / shares[-1]) for share in shares)]
     for place, (start, stop) in enumerate(pairwise(bounds)):
         yield Job(
             pages_html((pages[at] for at in range(start, stop)), title),
