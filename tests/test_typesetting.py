@@ -182,7 +182,7 @@ def test_every_page_laid_out_is_told(cores, tmp_path, monkeypatch):
     assert (tmp_path / 'other.pdf').exists()
 
 
-@pytest.mark.parametrize(('cores', 'pages', 'shares'), [(1, 60, [60]), (2, 60, [30, 30]), (4, 60, [30, 30]), (8, 12, [12])])  # fmt: skip
+@pytest.mark.parametrize(('cores', 'pages', 'shares'), [(1, 60, [60]), (2, 60, [32, 28]), (4, 60, [32, 28]), (8, 12, [12])])  # fmt: skip
 def test_a_document_a_core_where_that_pays(cores, pages, shares, tmp_path, monkeypatch):
     monkeypatch.setattr(typesetting, '_cores', lambda: cores)
     jobs = list(parts([empty(number) for number in range(1, pages + 1)], POCKET, 'Notes', tmp_path))
