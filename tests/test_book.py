@@ -88,7 +88,7 @@ def test_over_a_thousand_pages_are_refused_with_their_number():
     )
 
 
-@pytest.mark.parametrize('count', range(1, 25))
+@pytest.mark.parametrize('count', [1, 2, 3, 5, 8, 13, 20, 21, 24])
 def test_a_book_of_any_number_of_pitches_folds(count):
     pitches = tuple(pitch_of_rise(Fraction(rise)) for rise in range(1, count + 1))
     index = plan(Settings(pitches=pitches)).index

@@ -69,7 +69,12 @@ def turns(settings: Settings, trim: Trim, cuts: int) -> list[list[Fraction]]:
 def lie(turn: Sequence[Fraction], settings: Settings, trim: Trim) -> Lie:
     """Return how one page's small runs lie."""
     squares = tuple(pitch.corner.hip_length_squared for pitch in settings.pitches)
-    widest = max((_widest_em(run, squares, settings.measure) for run in turn), default=0) * SIZE
+    return _lie(tuple(turn), squares, settings.measure, trim)
+
+
+@cache
+def _lie(turn: tuple[Fraction, ...], squares: tuple[Fraction, ...], measure: Measure, trim: Trim) -> Lie:
+    widest = max((_widest_em(run, squares, measure) for run in turn), default=0) * SIZE
     most = max(1, min(MOST_IN_A_LINE, int(trim.text_width / (widest + GAP)) - 1))
     columns = min(most, len(turn))
     return Lie(-(-len(turn) // most), columns, _column(columns, trim) - widest)
