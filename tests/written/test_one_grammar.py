@@ -196,9 +196,16 @@ def answered(entry: Entry, spelling: str) -> str:
         return str(refused).replace(f"'{spelling}'", 'IT')
 
 
+def some_of(entry, listed):
+    """Return what is read and its spellings: all, but every third for an option of find, which works out a whole roof
+    for each; every one of them goes through the other entries."""
+    step = 3 if entry.startswith('find --') else 1
+    return [(plain, spellings[::step]) for plain, spellings in listed.items()]
+
+
 @pytest.mark.parametrize('entry', LENGTHS)
 def test_a_length_is_one_however_it_is_written(entry):
-    for plain, spellings in SAME_LENGTHS.items():
+    for plain, spellings in some_of(entry, SAME_LENGTHS):
         expected = LENGTHS[entry](plain)
         told = {written: answered(LENGTHS[entry], written) for written in spellings}
 
@@ -207,7 +214,7 @@ def test_a_length_is_one_however_it_is_written(entry):
 
 @pytest.mark.parametrize('entry', PITCHES)
 def test_a_pitch_is_one_however_it_is_written(entry):
-    for plain, spellings in SAME_PITCHES.items():
+    for plain, spellings in some_of(entry, SAME_PITCHES):
         expected = PITCHES[entry](plain)
         told = {written: answered(PITCHES[entry], written) for written in spellings}
 
@@ -216,7 +223,7 @@ def test_a_pitch_is_one_however_it_is_written(entry):
 
 @pytest.mark.parametrize('entry', DEGREES)
 def test_degrees_are_the_same_however_they_are_written(entry):
-    for plain, spellings in SAME_DEGREES.items():
+    for plain, spellings in some_of(entry, SAME_DEGREES):
         expected = DEGREES[entry](plain)
         told = {written: answered(DEGREES[entry], written) for written in spellings}
 
