@@ -29,6 +29,7 @@ class CornerLabels:
 
 def labelled_corner(labels: CornerLabels) -> Markup:
     """Return the plan of a hip end whose long side carries a wing of the same width."""
+    # one function, long as it is: all its members and notes are placed by the same half dozen lengths
     width, height = 240.0, 186.0
     scale = 6.6
     run, spacing = 8.0, 2.0
