@@ -203,31 +203,24 @@ def some_of(entry, listed):
     return [(plain, spellings[::step]) for plain, spellings in listed.items()]
 
 
-@pytest.mark.parametrize('entry', LENGTHS)
-def test_a_length_is_one_however_it_is_written(entry):
-    for plain, spellings in some_of(entry, SAME_LENGTHS):
-        expected = LENGTHS[entry](plain)
-        told = {written: answered(LENGTHS[entry], written) for written in spellings}
-
-        assert told == dict.fromkeys(spellings, expected)
-
-
-@pytest.mark.parametrize('entry', PITCHES)
-def test_a_pitch_is_one_however_it_is_written(entry):
-    for plain, spellings in some_of(entry, SAME_PITCHES):
-        expected = PITCHES[entry](plain)
-        told = {written: answered(PITCHES[entry], written) for written in spellings}
-
-        assert told == dict.fromkeys(spellings, expected)
-
-
-@pytest.mark.parametrize('entry', DEGREES)
-def test_degrees_are_the_same_however_they_are_written(entry):
-    for plain, spellings in some_of(entry, SAME_DEGREES):
-        expected = DEGREES[entry](plain)
-        told = {written: answered(DEGREES[entry], written) for written in spellings}
-
-        assert told == dict.fromkeys(spellings, expected)
+@pytest.mark.parametrize(
+    ('entry', 'read', 'listed'),
+    [
+        pytest.param(entry, read, listed, id=f'{entry} {what}')
+        for what, entries, listed in (
+            ('lengths', LENGTHS, SAME_LENGTHS),
+            ('pitches', PITCHES, SAME_PITCHES),
+            ('degrees', DEGREES, SAME_DEGREES),
+        )
+        for entry, read in entries.items()
+    ],
+)
+def test_what_is_meant_is_one_however_it_is_written(entry, read, listed):
+    for plain, spellings in some_of(entry, listed):
+        expected = read(plain)
+        assert {written: answered(read, written) for written in spellings} == dict.fromkeys(
+            spellings, expected
+        )
 
 
 @pytest.mark.parametrize(
