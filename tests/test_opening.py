@@ -183,9 +183,15 @@ def test_hip_valley_and_jacks_have_their_cuts_deductions_cheeks_and_mouths(book,
         ('Hip', seats.hip_height(at, height, HIP), seats.hip_heel(*hips), seats.hip_seat(*hips)),
         ('Valley', height, seats.valley_heel(*valleys), seats.valley_seat(*valleys)),
     ]
-    assert section(told, 'Mouth 2×10 2×12 height heel seat', 2) == [
-        ' '.join([name, *map(part, figures)]) for name, *figures in seated
+    marks = [
+        _wood(DEPTHS[stock], DEPTHS[stock] * (1 - figures[2] / tails.hip_plumb_cut_length(at, DEPTHS[stock])))
+        for stock, figures in zip((HIPS, VALLEYS), seated, strict=True)
     ]
+    mouths = section(told, 'Mouth 2×10 2×12 height heel seat', 2)
+    for line, (name, *figures), mark in zip(mouths, seated, marks, strict=True):
+        height, heel, seat = map(part, figures)
+        joined = line.replace(' †', '†').replace(' ‡', '‡').replace(' §', '§')
+        assert joined == f'{name} {height}{mark.lstrip("0123456789/ ")} {heel} {seat}'
     assert f'Valley’s heel: out, level {part(seats.valley_back(at, HIP))}' in told
     apart = sorted({*SPACINGS.values(), 12, 16, 18, 24})
     assert section(told, 'Apart; overhang jacks hip tail', len(apart)) == [

@@ -7,6 +7,7 @@ from fractions import Fraction
 from layouts.grid.run_tables import PitchTables
 from layouts.grid.table_columns import NOTHING
 from layouts.opening.beside import Section
+from layouts.opening.common import SIGNS
 from layouts.opening.lines import Line, in_column, padded
 from layouts.words.say import _
 from tablegen.geometry import corner
@@ -17,6 +18,7 @@ from tablegen.roof.figures import TwoWays
 from tablegen.roof.members import Members
 from tablegen.roof.seat import Notch
 from tablegen.settings import Settings
+from tablegen.tables.seat import marks_of
 
 OVERHANGS_IN = tuple(map(Fraction, (12, 16, 18, 24)))
 """in, level, of the commons (common practice, no source)."""
@@ -95,5 +97,8 @@ def _cheek(name: str, cut: CheekCut) -> Line:
 
 def _mouth(name: str, it: Members, notch: Notch) -> Line:
     lengths = (notch.height_in, notch.heel_in, notch.seat_in)
-    cells = [None if it.fault(notch) else it.side.length(one) for one in lengths]
-    return Line(name, tuple(padded(one, 2, NOTHING) for one in cells))
+    if it.fault(notch):
+        return Line(name, (padded(None, 2, NOTHING),) * len(lengths))
+    height, heel, seat = map(it.side.length, lengths)
+    marks = ''.join(SIGNS[mark] for mark in marks_of(notch))
+    return Line(name, (padded(height, 2, mark=marks), padded(heel, 2), padded(seat, 2)))
