@@ -1,0 +1,222 @@
+"""What is asked about one whole roof: its kind with the sizes that only it has, and what every kind is framed with."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+from fractions import Fraction
+
+from tablegen.geometry.pitch import Pitch
+from tablegen.numbers.figure import Measure
+from tablegen.numbers.units import INCHES, Stock
+from tablegen.written.stocks import stock
+
+EIGHTH_IN = Fraction(1, 8)
+THREE_QUARTERS_IN = Fraction(3, 4)
+
+
+class Upper(StrEnum):
+    """What holds the upper ends of a shed's rafters."""
+
+    WALL = 'wall'
+    """A bare wall, which they are cut against."""
+    LEDGER = 'ledger'
+    """A board on that wall."""
+    BEAM_AGAINST = 'against a beam'
+    """A beam's side."""
+    BEAM_OVER = 'over a beam'
+    """A beam or higher plate, with a second bird's mouth."""
+
+
+class Eaves(StrEnum):
+    """How the eaves of two pitches come to one height, or do not."""
+
+    MATCHED = 'matched'
+    """The steeper side's overhang is the shorter: fascias meet level."""
+    EQUAL = 'equal'
+    """Overhangs are equal and the steeper side's plates are raised."""
+
+
+class HipTop(StrEnum):
+    """How a hip comes into both roof planes."""
+
+    DROPPED = 'dropped'
+    BACKED = 'backed'
+
+
+class HipHead(StrEnum):
+    """How hips meet the ridge."""
+
+    SINGLE = 'single'
+    """Each with one cheek on its side of the ridge."""
+    BETWEEN = 'between commons'
+    """Each with two cheeks, in the corner of the last side common and the end common."""
+
+
+class RidgeTop(StrEnum):
+    """Where the ridge's top lies."""
+
+    FLUSH = 'flush'
+    """Square-topped, set down until its edges lie in the roof planes."""
+    BEVELED = 'beveled'
+    """Its top planed into both planes: it reaches the line where they meet."""
+
+
+class TailCut(StrEnum):
+    """How rafters end at the eave."""
+
+    PLUMB = 'plumb'
+    SQUARE = 'square'
+
+
+class Valleys(StrEnum):
+    """How a wing's roof joins the main one."""
+
+    BOTH = 'both'
+    """Two valley rafters; where the wing's ridge is the lower, the longer runs up to the main ridge and carries the shorter."""
+    BLIND = 'blind'
+    """The wing's rafters stand on the main roof's sheathing, on valley boards: no valley rafter."""
+
+
+@dataclass(frozen=True, slots=True)
+class Shed:
+    """One slope; its run is the building's width."""
+
+    upper: Upper = Upper.WALL
+    thickness_in: Fraction = Fraction(0)
+    """Of the ledger or the beam, level; 0 at a bare wall."""
+
+
+@dataclass(frozen=True, slots=True)
+class Gable:
+    """One pitch, the ridge in the middle."""
+
+
+@dataclass(frozen=True, slots=True)
+class Saltbox:
+    """Two pitches, one ridge; plates of one height unless the back's is lower."""
+
+    back: Pitch
+    back_plate_below_in: Fraction = Fraction(0)
+
+
+@dataclass(frozen=True, slots=True)
+class Gambrel:
+    """Two slopes a side: `Asked.pitch` is the lower, steeper one."""
+
+    upper: Pitch
+    break_in: Fraction
+    """Level, plate line to the line where the slopes meet, which is the center line of the purlin there."""
+
+
+@dataclass(frozen=True, slots=True)
+class Hip:
+    """Hipped at both ends, or at one."""
+
+    ends: int = 2
+    end: Pitch | None = None
+    """Of the end planes; None for the pitch of the sides."""
+    eaves: Eaves = Eaves.MATCHED
+
+
+@dataclass(frozen=True, slots=True)
+class HalfHip:
+    """A gable whose top is hipped, at both ends."""
+
+    gable_rise_in: Fraction
+    """How high over the plates the end plane's eave line meets the gable's rake, plumb."""
+    end: Pitch | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Wing:
+    """A gable or hip roof with a wing square to it on its front."""
+
+    main_hipped: bool
+    width_in: Fraction
+    """Outside of the wing's framing, across its ridge."""
+    out_in: Fraction
+    """How far the wing stands out of the main building's front, outside of framing."""
+    from_left_in: Fraction
+    """From the main building's left end, seen from the front, to the wing's left side; 0 for an L."""
+    pitch: Pitch | None = None
+    """None for that of the main roof."""
+    hipped: bool = False
+    """Whether the wing's end is hipped."""
+    valleys: Valleys = Valleys.BOTH
+
+
+@dataclass(frozen=True, slots=True)
+class ManySided:
+    """A regular roof of many sides, to a point; given by one of the two sizes."""
+
+    sides: int
+    side_in: Fraction | None = None
+    across_flats_in: Fraction | None = None
+    post_across_flats_in: Fraction | None = None
+    """Of the post at the peak; None for none: hips meet one another."""
+
+
+@dataclass(frozen=True, slots=True)
+class Bay:
+    """Half of a regular roof of an even number of sides, against a wall."""
+
+    sides: int
+    side_in: Fraction | None = None
+    across_flats_in: Fraction | None = None
+    wall_through: str = 'corners'
+    """Or 'middles' of two sides."""
+
+
+Kind = Shed | Gable | Saltbox | Gambrel | Hip | HalfHip | Wing | ManySided | Bay
+
+
+@dataclass(frozen=True, slots=True)
+class RidgeBoard:
+    """A ridge board."""
+
+    thickness_in: Fraction = Fraction(3, 2)
+    depth_in: Fraction = Fraction(37, 4)
+    top: RidgeTop = RidgeTop.FLUSH
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Asked:
+    """One whole roof, as it is asked; lengths in inches, level unless said."""
+
+    name: str
+    kind: Kind
+    pitch: Pitch
+    """Of the main planes; of a gambrel the lower slopes."""
+    width_in: Fraction = Fraction(0)
+    """Outside of framing, across the ridge; 0 for roofs of many sides, which have their own sizes."""
+    length_in: Fraction = Fraction(0)
+    """Outside of framing, along the ridge."""
+    spacing_in: Fraction = INCHES.spacing
+    """On center."""
+    first_in: Fraction | None = None
+    """From the left end of each plate to the first rafter's center; None for the usual: half a rafter at a gable (its
+    outer face flush), a whole space at a hip's corner."""
+    ridge: RidgeBoard | None = RidgeBoard()
+    """None for no ridge board: rafters meet in pairs."""
+    rafters: Stock = stock('2×8')
+    hips: Stock = stock('2×8')
+    valleys: Stock = stock('2×8')
+    seat_in: Fraction = Fraction(7, 2)
+    overhang_in: Fraction = INCHES.unit_run
+    """To the rafter tails' plumb line, at the eaves of the main planes."""
+    fascia_in: Fraction = Fraction(0)
+    """Thickness of the fascia that stands on them; 0 for none."""
+    gable_overhang_in: Fraction = Fraction(0)
+    """Outside of framing to the outer face of the barge rafter."""
+    tail: TailCut = TailCut.PLUMB
+    hip_top: HipTop = HipTop.DROPPED
+    hip_head: HipHead = HipHead.SINGLE
+    lengths_in: tuple[Fraction, ...] = tuple(
+        Fraction(feet * INCHES.group) for feet in (8, 10, 12, 14, 16, 18, 20, 24)
+    )
+    """Of the boards that can be bought, from the shortest."""
+    kerf_in: Fraction = EIGHTH_IN
+    sheathing_allowance: Fraction = Fraction(1, 10)
+    """Share of the roof's area that is added for cuts and waste."""
+    measure: Measure = Measure()
