@@ -10,15 +10,16 @@ import pytest
 from drawn import INK, direction, distance, from_line, near, read
 from hypothesis import given
 from hypothesis import strategies as st
+from inked import inked
 
 from layouts.drawings import svg
 from layouts.drawings.corner import CornerLabels, labelled_corner
-from layouts.drawings.fan import pitch_fan
+from layouts.drawings.cover_rafter import EDGE, TICK, cover_rafter
 from layouts.drawings.framing_square import BODY_WIDTH, TONGUE_WIDTH, square_on_board
 from layouts.drawings.rafter import RafterLabels, labelled_rafter
 from layouts.drawings.reading import found_figure
 from layouts.drawings.wedge import measured_wedge
-from layouts.words.drawings import CORNER_DRAWING, RAFTER_DRAWING
+from layouts.words.drawings import CORNER_DRAWING, COVER_DRAWING, RAFTER_DRAWING
 from tablegen.geometry import common
 from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.geometry.stepping import common_hold, hip_hold
@@ -120,39 +121,43 @@ def test_the_squares_inches_are_evenly_marked(rise):
     assert all(0 <= x <= drawing.width and 0 <= y <= drawing.height for x, y in square)
 
 
-# The fan, the hatch, and the rest --------------------------------------------------------------------------------
+# The cover, the hatch, and the rest --------------------------------------------------------------------------------
 
 
-@pytest.mark.parametrize('rises', [[6], [1, 2, 3], range(1, 25), [0.5, 18, 60]])
-def test_the_fan_opens_from_level_to_the_steepest(rises):
-    pitches = [pitch_of_rise(Fraction(rise)) for rise in rises]
-    drawing = read(pitch_fan(pitches, pitches, 202, 202, 'fan'))
-    ends = drawing.lines(svg.LINE)
-    rims = drawing.outlines(svg.LINE)
+@RISES
+def test_the_cover_shows_a_rafter_in_true_proportion(rise):
+    """A 2×10 on a seat of 3 1/2 in; the run in feet between two plumb lines, the line length between the same."""
+    drawing, slope = inked(cover_rafter(rise / 12, 241, 194, COVER_DRAWING)), rise / 12
+    tail_top, ridge_top, ridge_foot, toe, corner = drawing.drawn.outlines(EDGE)[0].points[:5]
+    ridge_line, plate_line = sorted(line.points[0][0] for line in drawing.drawn.lines(svg.HAIR, dashed=True))
+    unit = distance(toe, corner) / 3.5
+    length, run = (drawing.dimension(COVER_DRAWING[word]) for word in ('line_length', 'run'))
+    feet = round((plate_line - ridge_line) / unit / 12)
+    ticks = sorted(tick.points[0][0] for tick in drawing.drawn.lines(svg.LINE) if near(tick.length, TICK))
 
-    assert ends[0].points[0] == ends[1].points[0]
-    assert near(ends[0].direction, 0, 0.02)
-    assert near(ends[1].direction, degrees(atan(rises[-1] / 12)), 0.02)
-    assert near(ends[0].length, ends[1].length, 0.05)
-    assert len(rims) == len(pitches)
-    for rim, rise in zip(rims, rises, strict=True):
-        assert near(direction(ends[0].points[0], rim.points[-1]), degrees(atan(rise / 12)), 0.02)
-
-
-def test_the_fan_blackens_every_other_space_of_those_shown():
-    pitches = [pitch_of_rise(Fraction(rise)) for rise in range(1, 9)]
-    filled = [
-        stroke
-        for stroke in read(pitch_fan(pitches, pitches[4:], 202, 202, 'fan')).strokes
-        if stroke.fill == '#000'
+    assert near(180 - direction(tail_top, ridge_top), degrees(atan(slope)), 0.1)
+    assert near(distance(ridge_top, ridge_foot) * cos(atan(slope)) / unit, 9.25, 0.05)
+    assert near((ridge_top[0] - ridge_line) / unit, 0.75, 0.02)  # half of a ridge of 1 1/2 in
+    assert near(toe[1], corner[1])
+    assert near(corner[0], plate_line)
+    assert near((plate_line - ridge_line) / unit, 12 * feet, 0.1)
+    for one in (length, run):
+        assert [end[0] for end in one.ends] == pytest.approx([ridge_line, plate_line], abs=0.05)
+    assert near(run.direction, 0)
+    assert near(-length.direction, degrees(atan(slope)), 0.1)
+    assert [(x - ridge_line) / unit for x in ticks] == pytest.approx(
+        [12 * n for n in range(1, feet)], abs=0.1
+    )
+    bands = [
+        one.points for one in drawing.drawn.outlines(svg.HAIR) if len(one.points) == 5 and one.fill != 'none'
     ]
-
-    assert len(filled) == 2
-    foot = filled[0].points[0]
-    for stroke in filled:  # the spaces under 5 and 7 in 12, not under 1 and 3
-        rises = [12 * (foot[1] - y) / (x - foot[0]) for x, y in stroke.points if x > foot[0]]
-        assert min(rises) + 0.05 >= 4
-        assert max(rises) <= 7.05
+    assert len(bands) == feet
+    for place, band in enumerate(bands):  # from the plate up, along the top edge
+        assert [x for x, _ in band[:2]] == pytest.approx(
+            [plate_line - 12 * unit * (place + 1), plate_line - 12 * unit * place], abs=0.3
+        )
+        assert max(from_line(point, tail_top, ridge_top) for point in band[:2]) < 0.05
+    assert drawing.collisions() == []
 
 
 def polygons():

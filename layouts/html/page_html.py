@@ -89,7 +89,6 @@ html {{ font-size: {10 * trim.unit_pt}pt; }}
 .left .turned {{ left: {trim.tab_inset_mm}mm; }}
 .left .tab {{ padding-left: {trim.tab_inset_mm}mm; }}
 .right .tab {{ padding-right: {trim.tab_inset_mm}mm; }}
-.fan {{ right: {trim.outer_mm}mm; }}
 .inside {{ left: {trim.inner_mm}mm; right: {trim.outer_mm}mm; }}
 .left .foot {{ left: {trim.outer_mm}mm; right: {trim.inner_mm}mm; }}
 .folio {{ top: {trim.height_mm - trim.top_mm - trim.foot_mm + 1.2}mm; }}

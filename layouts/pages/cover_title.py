@@ -1,4 +1,4 @@
-"""The size of a cover's title: as large as lets every line stay above the fan."""
+"""The size of a cover's title: as large as lets every line stay above the drawing."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from math import ceil
 
 SIZES_REM = (3.6, 3.0, 2.4, 1.9, 1.5, 1.2)
 ROOM_REM = 6.6
-"""From the title's top to the fan's."""
+"""From the title's top to the drawing's."""
 WIDTH_REM = 24.2
 WIDE_EM, CAPITAL_EM, SMALL_EM, SPACE_EM = 0.86, 0.57, 0.48, 0.2
 """Widths of letters in the heavy cut, about: M and W, other capitals and figures, small letters, the space."""

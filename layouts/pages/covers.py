@@ -8,10 +8,11 @@ from itertools import groupby
 
 from markupsafe import Markup
 
-from layouts.drawings.fan import pitch_fan
+from layouts.drawings.cover_rafter import cover_rafter
 from layouts.pages.cover_title import lines_size, title_size
 from layouts.pages.reference_pages import LETTERS
 from layouts.paper.page import Draft, Index
+from layouts.words.drawings import COVER_DRAWING
 from layouts.words.lists import capital, joined, span, steps
 from layouts.words.pages import FIRST_SECTION, INSIDE
 from layouts.words.say import _, n_
@@ -19,11 +20,13 @@ from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
 from tablegen.settings import Settings
 
-PITCH_TABLES = ('common', 'hip-valley', 'rise', 'jacks', 'values')
+PITCH_TABLES = ('opening', 'common', 'hip-valley', 'rise', 'jacks', 'values')
 """In the order in which a cover names them."""
 BY_RUN = ('common', 'hip-valley', 'rise')
-FAN = 196
-"""Width and height of the fan, in units."""
+ROOM = 241.0, 194.0
+"""Width and height of the drawing, in units."""
+DRAWN = 0.7
+"""Slope that shows well: the nearest of the pitches inside is drawn."""
 OF_FIRST_SECTION = ('how-to', 'words', 'cautions')
 """What a later section sends its reader to the first for."""
 
@@ -38,7 +41,7 @@ class CoverPage:
     head: tuple[str, ...]
     """The head of a later section, in lines; none on the book's own cover."""
     owner: str
-    fan: Markup
+    rafter: Markup
     pitches: str
     """'1 to 24 in 12', '' for none."""
     runs: str
@@ -68,13 +71,14 @@ def cover_draft(settings: Settings, section: int = 1, sections: int = 1, names: 
         ]
         first, count = index.sections[section - 1]
         head = _head(inside, letters) if section > 1 else ()
+        drawn = min(inside or settings.pitches, key=lambda pitch: abs(float(pitch.slope) - DRAWN))
         examples = 'examples' in index and first <= index['examples'] < first + count
         return CoverPage(
             settings.title,
             lines_size(head) if head else title_size(settings.title),
             head,
             settings.owner,
-            pitch_fan(settings.pitches, inside, FAN, FAN, settings.title),
+            cover_rafter(float(drawn.slope), *ROOM, COVER_DRAWING),
             span_of(inside),
             _runs(settings) if any(_in(index, table) for table in BY_RUN) else '',
             text.mixed(1, settings.measure.per),
