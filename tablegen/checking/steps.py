@@ -169,7 +169,7 @@ def check_steps(
         run_in,
         Held(held.body, held.tongue, held.holds, held.run_in),
         whole,
-        stepped.left_run_in,
+        run_in - stepped.whole * stepped.run_in,
         Remainder(length_figure(stepped.left_level_in, SQUARE), length_figure(stepped.left_rise_in, SQUARE)),
         amount(step),
         setting,

@@ -11,6 +11,7 @@ from tablegen.numbers.units import INCHES
 from tablegen.roof.framing import Plane
 from tablegen.roof.members import Members
 from tablegen.roof.question import boards_of
+from tablegen.roof.side import side
 from tablegen.settings import Settings
 from tablegen.tables.lookup import addends
 
@@ -38,7 +39,7 @@ class Roof:
     def plane(self, settings: Settings) -> Plane:
         """Return what its members have in common, of the book's boards."""
         boards = replace(boards_of(settings), overhang_in=self.overhang_in)
-        return Plane(Members(self.pitch, boards), self.run_in, settings.measure)
+        return Plane(Members(side(self.pitch, boards)), self.run_in, settings.measure)
 
 
 def garden_store(settings: Settings) -> Roof | None:

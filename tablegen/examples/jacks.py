@@ -9,7 +9,7 @@ from tablegen.checking.amounts import amount
 from tablegen.examples.building import SPACING_IN, garden_store
 from tablegen.examples.records import Jack, JackExample
 from tablegen.examples.sources import Book
-from tablegen.numbers.exact import Exact
+from tablegen.numbers.exact import Exact, exact, floor_of
 from tablegen.numbers.figure import decimal_figure, length_figure
 from tablegen.roof.framing import Plane, hip_jack
 from tablegen.roof.member import Line, Member, inches_of
@@ -60,7 +60,7 @@ def hip_jacks(settings: Settings) -> JackExample | None:
 
 def _standing(plane: Plane, spacing_in: Fraction) -> dict[int, Member]:
     """Return the jacks by number: from the first that reaches past the hip's side to the last clear of the side common."""
-    last = int((plane.run_in - plane.side.boards.rafter_in) // spacing_in)
+    last = floor_of(exact(plane.run_in - plane.side.boards.rafter_in) / spacing_in)
     jacks = ((number, hip_jack(str(number), plane, number * spacing_in)) for number in range(1, last + 1))
     standing = ((number, one) for number, one in jacks if one.at(Line.PLATE) > one.at(Line.SHORT))
     return dict(islice(standing, MOST_JACKS))

@@ -16,7 +16,7 @@ from tablegen.settings import Settings
 def read_lengths(member: Member, roof: Roof, book: Book) -> tuple[Length, Length] | None:
     """Return its line length and that to its tail's end as the book gives them; None where it ends before them."""
     table = 'hip-valley' if member.kind.in_corner else 'common'
-    length, whole = (book.read(table, one) for one in (member.run_in, member.run_in + roof.overhang_in))
+    length, whole = (book.read(table, one) for one in (roof.run_in, roof.run_in + roof.overhang_in))
     return None if length is None or whole is None else (length, whole)
 
 

@@ -67,16 +67,25 @@ def figure_against_12(from_square: Angle) -> Exact:
 
 
 def jack(at: Corner) -> Cheek:
-    """Return the cheek of a jack of plane A against a hip or valley with plumb sides.
+    """Return the cheek of a jack of plane A against the hip or valley of a corner: jack_against at its plan angle a."""
+    return jack_against(at.plan_a, at.slope_a)
+
+
+def jack_against(plan: Angle, slope: Exact) -> Cheek:
+    """Return the cheek of a jack against a hip or valley with plumb sides.
+
+    Given:
+        plan   angle in plan from the jack's eave to the hip or valley, 0 or more and below 90
+        slope  of the jack, rise over run
 
     Returned:
-        top: the jack's top edge lies in plane A, square to its sides. Both cheeks of a cripple between a hip
+        top: the jack's top edge lies in its plane, square to its sides. Both cheeks of a cripple between a hip
         and a valley, and the lower end of a valley jack, are this cut. Regular: figure 144/Lc.
 
     Source: the hip's side stands at the plan angle a to a line square across the jack, which runs as the eave does; on
-    the jack's top, in plane A, at the angle in_plane.
+    the jack's top, in its plane, where the slope stretches what runs up it: tan a / cos θ.
     """
-    return Cheek(saw=Angle(at.slope_a), blade=at.plan_a, top=in_plane(at))
+    return Cheek(saw=Angle(slope), blade=plan, top=Angle(plan.tan() / Angle(slope).cosine()))
 
 
 def hip_against(plan: Angle, at: Corner) -> Cheek:

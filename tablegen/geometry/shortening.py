@@ -113,21 +113,33 @@ def double_cheek_aside(common_a_in: Fraction, common_b_in: Fraction, at: Corner)
 
 
 def jack_at_hip(hip_thickness_in: Fraction, at: Corner) -> Exact:
-    """Return the shortening of a jack of plane A at a hip or valley, at the jack's center line.
+    """Return the shortening of a jack of plane A at the hip or valley of a corner, at the jack's center line."""
+    return jack_at(hip_thickness_in, at.plan_a)
+
+
+def jack_at(hip_thickness_in: Fraction, plan: Angle) -> Exact:
+    """Return the shortening of a jack at a hip or valley, at the jack's center line.
 
     Given:
         hip_thickness_in  in, of the hip or valley, its sides plumb
+        plan              angle in plan from the jack's eave to it
 
-    Source: the jack stands square to eave A, at 90 − a to the hip's side: half the hip over cos a.
+    Source: the jack stands square to its eave, at 90 − a to the hip's side: half the hip over cos a.
     """
-    return hip_thickness_in / 2 / at.plan_a.cosine()
+    return hip_thickness_in / 2 / plan.cosine()
 
 
 def point_to_point(thickness_in: Fraction, at: Corner) -> Exact:
-    """Return the level length from the short point to the long point of a jack of plane A.
+    """Return points_apart of a jack of plane A at the hip or valley of a corner."""
+    return points_apart(thickness_in, at.plan_a)
+
+
+def points_apart(thickness_in: Fraction, plan: Angle) -> Exact:
+    """Return the level length from the short point to the long point of a jack.
 
     Given:
         thickness_in  in, of the JACK
+        plan          angle in plan from its eave to the hip or valley
 
     Returned:
         in, level, between the two plumb edges of its cheek. Half lies on each side of the center line. The
@@ -135,7 +147,7 @@ def point_to_point(thickness_in: Fraction, at: Corner) -> Exact:
 
     Source: across its own thickness the hip's side runs on by t tan a.
     """
-    return thickness_in * at.plan_a.tan()
+    return thickness_in * plan.tan()
 
 
 def hip_point_to_point(thickness_in: Fraction, at: Corner) -> Exact:

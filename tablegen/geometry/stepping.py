@@ -8,7 +8,7 @@ from fractions import Fraction
 from tablegen.geometry import corner
 from tablegen.geometry.corner import Corner
 from tablegen.numbers import text
-from tablegen.numbers.exact import Exact, Rational, exact, nearest, root
+from tablegen.numbers.exact import Exact, Rational, exact, floor_of, nearest, root
 from tablegen.numbers.figure import Figure, Measure, length_figure
 
 BODY_REACH = 24
@@ -73,7 +73,7 @@ class Steps:
     """Common run of one step, in: 12, or 6, 3… where the square's figures are halved."""
     whole: int
     """Full steps."""
-    left_run_in: Fraction
+    left_run_in: Exact
     """Odd run of the common left over, in."""
     left_level_in: Exact
     """The odd run held on the body, in: of the common, or of the hip itself."""
@@ -110,11 +110,12 @@ def hip_hold(at: Corner) -> Hold:
     return hold(corner.hip_run(Fraction(RUN_PER_STEP), at), at.slope_a * RUN_PER_STEP)
 
 
-def steps(run_in: Fraction, held: Hold) -> Steps:
+def steps(run_in: Exact | Fraction, held: Hold) -> Steps:
     """Return the steps of a member for the level run, in inches, of the COMMON rafter in or beside it."""
-    whole, left = divmod(run_in, held.run_in)
+    whole = floor_of(exact(run_in) / held.run_in)
+    left = run_in - exact(whole * held.run_in)
     share = left / held.run_in
-    return Steps(held.run_in, int(whole), left, held.body_in * share, held.tongue_in * share, held.step_in)
+    return Steps(held.run_in, whole, left, held.body_in * share, held.tongue_in * share, held.step_in)
 
 
 def drift(stepped: Steps, per: int) -> Exact:

@@ -108,9 +108,14 @@ def cut_of(side: Side, cut: Cheek, top: tuple[str, ...], crossed_in: Fraction) -
 
 def jack_cheek(side: Side, top: tuple[str, ...] = JACK_TOP) -> OneCheek:
     """Return the cheek of a jack or cripple of this side."""
+    return jack_cheek_against(side, side.at.plan_a, top)
+
+
+def jack_cheek_against(side: Side, plan: Angle, top: tuple[str, ...] = JACK_TOP) -> OneCheek:
+    """Return the cheek of a jack of this side against what stands at an angle in plan to its eave."""
     thick = side.boards.rafter_in
-    points = side.both(shortening.point_to_point(thick, side.at), side.slope)
-    return OneCheek(*cut_of(side, cheeks.jack(side.at), top, thick), points)
+    points = side.both(shortening.points_apart(thick, plan), side.slope)
+    return OneCheek(*cut_of(side, cheeks.jack_against(plan, side.slope), top, thick), points)
 
 
 def cheeks_of(side: Side) -> Cheeks:

@@ -1,24 +1,26 @@
-"""Members made of the engine's answer: what a plane has whatever its run becomes boards by one.
+"""Members made of the engine's answer: what a side of a corner has whatever its run becomes boards by one.
 
-Hips and valleys are those of a regular corner, whose cheeks are alike on both sides.
+Hips and valleys of a corner whose sides agree have both cheeks alike; of another corner each side has its own.
 """
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from tablegen.geometry import common as commons
 from tablegen.geometry import corner, shortening
 from tablegen.geometry import tail as tails
+from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact
-from tablegen.numbers.figure import Measure, length_figure, length_rounded_up
+from tablegen.numbers.figure import Measure, degree_figure, length_figure, length_rounded_up
 from tablegen.roof.cautions import Caution, pitch_cautions
-from tablegen.roof.cheeks import OneCheek, TwoCheeks
+from tablegen.roof.cheeks import OneCheek, TwoCheeks, jack_cheek_against
 from tablegen.roof.figures import TwoWays
-from tablegen.roof.member import Deduction, End, Kind, Line, Mark, Member, Stop, inches_of
+from tablegen.roof.member import Deduction, End, Hand, Kind, Line, Mark, Member, Stop, inches_of
 from tablegen.roof.members import Members
-from tablegen.roof.seat import Mouth, common_mouth, hip_mouths, valley_mouth
+from tablegen.roof.seat import Mouth, Notch, common_mouth, hip_mouths, valley_mouth
 from tablegen.roof.side import Side
 
 FREE = End()
@@ -31,10 +33,16 @@ class Plane:
 
     members: Members
     """What they have whatever the run."""
-    run_in: Fraction
+    run_in: Exact | Fraction
     """Level, of its commons, plate line to ridge center line (of a shed: to the wall)."""
     measure: Measure
     """How lengths of boards are read."""
+    other: Members | None = None
+    """Of the other side of the corner, where its hip's or valley's two sides are not alike."""
+    a_on: Hand = Hand.RIGHT
+    """On which hand of such a hip or valley this side lies."""
+    backed: bool = False
+    """Whether hips are backed, and not dropped."""
 
     @property
     def side(self) -> Side:
@@ -43,59 +51,150 @@ class Plane:
 
 def common(name: str, of: Plane) -> Member:
     """Return a common rafter, cut square to the ridge."""
-    off = _off(Stop.RIDGE, of.side.boards.ridge_in, of.members.shortening.common_at_ridge)
-    return _member(name, Kind.COMMON, of, of.run_in, End(off))
+    return rafter(name, Kind.COMMON, of, of.run_in, square_end(of.side, Stop.RIDGE, of.side.boards.ridge_in))
 
 
 def shed_rafter(name: str, of: Plane, ledger_in: Fraction) -> Member:
     """Return a shed's rafter, cut square to a ledger, the run going to the wall behind it."""
     both = of.side.both(shortening.at_ledger(ledger_in), of.side.slope)
-    return _member(name, Kind.SHED_RAFTER, of, of.run_in, End(_off(Stop.LEDGER, ledger_in, both)))
+    return rafter(name, Kind.SHED_RAFTER, of, of.run_in, End(_off(Stop.LEDGER, ledger_in, both)))
 
 
-def hip_jack(name: str, of: Plane, run_in: Fraction) -> Member:
+def hip_jack(name: str, of: Plane, run_in: Exact | Fraction) -> Member:
     """Return a hip jack whose run to the hip's center line is given."""
-    off = _off(Stop.HIP, of.side.boards.hip_in, of.members.shortening.jack_at_hip)
-    return _member(name, Kind.HIP_JACK, of, run_in, _cut(of, of.members.cheek.jack, off))
+    end = cheek_end(of.side, Stop.HIP, of.side.boards.hip_in, of.side.at.plan_a)
+    return rafter(name, Kind.HIP_JACK, of, run_in, end)
 
 
-def hip(name: str, of: Plane, stop: Stop = Stop.RIDGE) -> Member:
-    """Return a hip left square and dropped: one cheek at a ridge, two between commons."""
-    if stop == Stop.COMMONS:
-        off = _off(stop, of.side.boards.rafter_in, of.members.shortening.hip_between_commons)
-        head = _cut(of, of.members.cheek.hip_between_commons, off)
+def square_end(side: Side, stop: Stop, thickness_in: Fraction) -> End:
+    """Return the end of a side's common or jack at what stands square to it, half of that coming off; nothing at a mate."""
+    both = side.both(shortening.at_ridge(thickness_in), side.slope)
+    return End(_off(stop, thickness_in, both)) if thickness_in else FREE
+
+
+def cheek_end(side: Side, stop: Stop, thickness_in: Fraction, plan: Angle, long: Hand | None = None) -> End:
+    """Return the end of a side's jack at a hip or valley that stands at an angle in plan to its eave."""
+    off = _off(stop, thickness_in, side.both(shortening.jack_at(thickness_in, plan), side.slope))
+    return replace(_cut(side, jack_cheek_against(side, plan), off), long=long)
+
+
+def laid_end(side: Side, lift_in: Exact, main_slope: Exact) -> End:
+    """Return the foot of a wing's jack on the sheathing of a main roof: a level cut, the blade tilted to that roof.
+
+    Given:
+        lift_in     how high its top stands over the main rafters' there, PLUMB: sheathing, and the board on it
+        main_slope  of the main roof, whose eave the jack runs along
+
+    Source: the main roof is level along the jack, and the jack comes down to it at its own slope: lift / m.
+    """
+    off = _off(Stop.BOARD, Fraction(0), side.both(lift_in / side.slope, side.slope))
+    return End(off, bevel=degree_figure(Angle(main_slope)))
+
+
+def hip(
+    name: str, of: Plane, stop: Stop = Stop.RIDGE, head: End | None = None, tail: End | None = None
+) -> Member:
+    """Return a hip left square and dropped, or backed: one cheek at a ridge over its side, two between commons.
+
+    Given:
+        head, tail  ends of other kinds
+    """
+    return _member(name, Kind.HIP, of, of.run_in, head or _hip_head(of, stop), tail or _hip_tail(of))
+
+
+def valley(name: str, of: Plane, stop: Stop = Stop.RIDGES, head: End | None = None) -> Member:
+    """Return a valley, which is not dropped, in the corner of two ridges of one height and thickness, or at one ridge."""
+    cheeks, at = of.members.cheek, of.members.shortening
+    if stop == Stop.RIDGE:
+        off = _off(stop, of.side.boards.ridge_in, at.hip_valley_at_ridge)
+        head = head or _cut(of.side, cheeks.valley_at_ridge, off)
     else:
-        off = _off(stop, of.side.boards.ridge_in, of.members.shortening.hip_valley_at_ridge)
-        head = _cut(of, of.members.cheek.hip_at_ridge, off)
-    return _member(name, Kind.HIP, of, of.run_in, head, _cut(of, of.members.cheek.hip_tail))
+        off = _off(stop, of.side.boards.ridge_in, at.valley_between_ridges)
+        head = head or _two(of, lambda it: it.cheek.valley_between_ridges, _between_ridges, off)
+    tail = _two(
+        of,
+        lambda it: it.cheek.valley_tail,
+        lambda it: shortening.set_back_at_ridge(it.boards.valley_thickness_in, it.at),
+    )
+    return _member(name, Kind.VALLEY, of, of.run_in, head, replace(tail, hollow=True))
 
 
-def valley(name: str, of: Plane) -> Member:
-    """Return a valley, which is not dropped, in the corner of two ridges of one height and thickness."""
-    off = _off(Stop.RIDGES, of.side.boards.ridge_in, of.members.shortening.valley_between_ridges)
-    head = _cut(of, of.members.cheek.valley_between_ridges, off)
-    tail = replace(_cut(of, of.members.cheek.valley_tail), hollow=True)
-    return _member(name, Kind.VALLEY, of, of.run_in, head, tail)
+def _hip_head(of: Plane, stop: Stop) -> End:
+    cheeks, at, boards = of.members.cheek, of.members.shortening, of.side.boards
+    if stop == Stop.COMMONS:
+        off = _off(stop, boards.rafter_in, at.hip_between_commons)
+        return _two(of, lambda it: it.cheek.hip_between_commons, _at_commons, off)
+    off = _off(stop, boards.ridge_in, at.hip_valley_at_ridge)
+    return replace(_cut(of.side, cheeks.hip_at_ridge, off), long=of.a_on if of.other else None)
+
+
+def _hip_tail(of: Plane) -> End:
+    return _two(
+        of, lambda it: it.cheek.hip_tail, lambda it: shortening.set_back_at_ridge(it.boards.hip_in, it.at)
+    )
+
+
+def _at_commons(side: Side) -> Exact:
+    """Return where a hip's side starts, level from its center line's end, against a common of this side."""
+    boards, at = side.boards, side.at
+    return shortening.hip_at_common(boards.rafter_in, at) + shortening.set_back_at_common(boards.hip_in, at)
+
+
+def _between_ridges(side: Side) -> Exact:
+    """Return where a valley's side starts, level from its center line's end, against the ridge over this side."""
+    boards, at = side.boards, side.at
+    return shortening.hip_at_ridge(boards.ridge_in, at) + shortening.set_back_at_ridge(
+        boards.valley_thickness_in, at
+    )
+
+
+def _two(
+    of: Plane,
+    cut: Callable[[Members], TwoCheeks],
+    starts: Callable[[Side], Exact],
+    off: Deduction | None = None,
+) -> End:
+    """Return an end of two cheeks, one to each side.
+
+    Given:
+        cut     takes a side's cheek
+        starts  takes where it leaves the board's side, level from the center line's end
+    """
+    end = _cut(of.side, cut(of.members), off)
+    if of.other is None:
+        return end
+    stops = inches_of(off.level) if off else exact(0)
+    slope = of.side.at.hip_slope
+    each = [(cut(it), of.side.both(starts(it.side) - stops, slope)) for it in (of.members, of.other)]
+    (left, back), (right, other_back) = each if of.a_on is Hand.LEFT else reversed(each)
+    return End(off, left, back, other=right, other_back=other_back)
 
 
 def _off(stop: Stop, thickness_in: Fraction, both: TwoWays) -> Deduction:
     return Deduction(stop, thickness_in, both.level, both.along)
 
 
-def _cut(of: Plane, cut: OneCheek | TwoCheeks, off: Deduction | None = None) -> End:
+def _cut(side: Side, cut: OneCheek | TwoCheeks, off: Deduction | None = None) -> End:
     if isinstance(cut, TwoCheeks):
         return End(off, cut, cut.point_to_side)
     points = cut.long_to_short_point
-    halves = (of.side.length(inches_of(one) / 2) for one in (points.level, points.along))
+    halves = (side.length(inches_of(one) / 2) for one in (points.level, points.along))
     return End(off, cut, TwoWays(*halves))
 
 
-def _member(name: str, kind: Kind, of: Plane, run_in: Fraction, head: End, tail: End = FREE) -> Member:
+def _member(
+    name: str,
+    kind: Kind,
+    of: Plane,
+    run_in: Exact | Fraction,
+    head: End,
+    tail: End = FREE,
+) -> Member:
     side, boards, in_corner = of.side, of.side.boards, kind.in_corner
     slope = side.at.hip_slope if in_corner else side.slope
     cuts, (mouth, called) = of.members.cut, _mouth(kind, of)
     marks = sorted(_places(of, kind, run_in, head, tail, mouth).items(), key=lambda one: one[1])
-    cut = [at for line, at in marks if line != Line.CENTER]
+    cut = [at for line, at in marks if line not in (Line.CENTER, Line.FOOT)]
     stock = {Kind.HIP: boards.hips, Kind.VALLEY: boards.valleys}.get(kind, boards.stock)
     lean = shortening.along(tails.square_cut_set_in(stock.depth_in, slope), slope)
     thick = {Kind.HIP: boards.hip_in, Kind.VALLEY: boards.valley_thickness_in}
@@ -120,35 +219,43 @@ def _member(name: str, kind: Kind, of: Plane, run_in: Fraction, head: End, tail:
     )
 
 
+rafter = _member
+"""Return any rafter that runs up its plane, of any kind: its level run (to the center line of what stops it at its foot,
+where it has no plate), and its two ends."""
+
+
+def _notch(kind: Kind, of: Plane) -> tuple[Notch, Callable[[], Mouth]]:
+    members, side = of.members, of.side
+    if not kind.in_corner:
+        return members.mouth, lambda: common_mouth(side)
+    if kind == Kind.VALLEY:
+        return members.valley_mouth, lambda: valley_mouth(side)
+    if of.backed:
+        return members.backed_mouth, lambda: hip_mouths(side)[1]
+    return members.dropped_mouth, lambda: hip_mouths(side)[0]
+
+
 def _mouth(kind: Kind, of: Plane) -> tuple[Mouth | None, tuple[Caution, ...]]:
     """Return a member's bird's mouth and what it calls for; no seat takes half of a hip's or valley's own run.
 
     Deep stock on a flat roof would be notched up to the ridge.
     """
-    members, side = of.members, of.side
-    if not kind.in_corner:
-        notch, mouth = members.mouth, common_mouth(side)
-    elif kind == Kind.HIP:
-        notch, mouth = members.dropped_mouth, hip_mouths(side)[0]
-    else:
-        notch, mouth = members.valley_mouth, valley_mouth(side)
-    if members.fault(notch) or (kind.in_corner and 2 * notch.seat_in > corner.hip_run(of.run_in, side.at)):
+    if not kind.stands_on_plate:
         return None, ()
-    return mouth, notch.cautions(side.overhang_in)
+    side, (notch, told) = of.side, _notch(kind, of)
+    if of.members.fault(notch) or (kind.in_corner and 2 * notch.seat_in > corner.hip_run(of.run_in, side.at)):
+        return None, ()
+    return told(), notch.cautions(side.overhang_in)
 
 
 def _places(
-    of: Plane, kind: Kind, run_in: Fraction, head: End, tail: End, mouth: Mouth | None
+    of: Plane, kind: Kind, run_in: Exact | Fraction, head: End, tail: End, mouth: Mouth | None
 ) -> dict[Line, Exact]:
     """Return where every mark is, in."""
-    at, runs = of.side.at, (run_in, run_in + of.side.overhang_in)
-    if kind.in_corner:
-        plate, end = (corner.hip_length(one, at) for one in runs)
-    else:
-        plate, end = (commons.line_length(one, at.slope_a) for one in runs)
+    at = of.side.at
     stops = inches_of(head.off.along) if head.off else exact(0)
-    back, out = (inches_of(one.back.along) if one.back else exact(0) for one in (head, tail))
-    places = {Line.CENTER: exact(0), Line.PLATE: plate, Line.TAIL: end}
+    back = inches_of(head.back.along) if head.back else exact(0)
+    places = {Line.CENTER: exact(0)}
     match head.cut:
         case None:
             places[Line.CUT] = stops
@@ -156,8 +263,42 @@ def _places(
             places |= {Line.POINT: stops, Line.SIDE: stops + back}
         case OneCheek():
             places |= {Line.LONG: stops - back, Line.CUT: stops, Line.SHORT: stops + back}
-    if tail.cut:
-        places[Line.TAIL_SIDE] = end + out if tail.hollow else end - out
-    if mouth and mouth.heel_back:
-        places[Line.HEEL] = plate + shortening.along(inches_of(mouth.heel_back), at.hip_slope)
+    if head.other_back:
+        places[Line.SIDE_RIGHT] = stops + inches_of(head.other_back.along)
+    line = corner.hip_length if kind.in_corner else lambda run, _: commons.line_length(run, of.side.slope)
+    if not kind.stands_on_plate:
+        return places | _foot(line(run_in, at), tail)
+    places |= {Line.PLATE: line(run_in, at), Line.TAIL: line(run_in + of.side.overhang_in, at)}
+    return places | _tail(places[Line.TAIL], tail) | _heel(places[Line.PLATE], of.side, mouth)
+
+
+def _foot(line_in: Exact, foot: End) -> dict[Line, Exact]:
+    """Return the marks at the lower end of a member that something stops there, its center line at the line's end."""
+    ends = line_in - (inches_of(foot.off.along) if foot.off else 0)
+    if not foot.back:
+        return {Line.FOOT: line_in, Line.FOOT_CUT: ends}
+    back = inches_of(foot.back.along)
+    return {
+        Line.FOOT: line_in,
+        Line.FOOT_LONG: ends + back,
+        Line.FOOT_CUT: ends,
+        Line.FOOT_SHORT: ends - back,
+    }
+
+
+def _tail(end: Exact, tail: End) -> dict[Line, Exact]:
+    places = {}
+    if isinstance(tail.cut, OneCheek):  # at one fascia: its long point is farther down on one side
+        assert tail.back
+        out = inches_of(tail.back.along)
+        return {Line.TAIL_LONG: end + out, Line.TAIL_SHORT: end - out}
+    for line, back in ((Line.TAIL_SIDE, tail.back), (Line.TAIL_RIGHT, tail.other_back)):
+        if back:
+            places[line] = end + (inches_of(back.along) if tail.hollow else -inches_of(back.along))
     return places
+
+
+def _heel(plate: Exact, side: Side, mouth: Mouth | None) -> dict[Line, Exact]:
+    if not mouth or not mouth.heel_back:
+        return {}
+    return {Line.HEEL: plate + shortening.along(inches_of(mouth.heel_back), side.at.hip_slope)}

@@ -17,7 +17,7 @@ from tablegen.numbers.figure import Figure
 from tablegen.numbers.units import Stock
 from tablegen.roof.cautions import Caution
 from tablegen.roof.cheeks import OneCheek, TwoCheeks
-from tablegen.roof.figures import Length, PlumbLevel, TwoWays
+from tablegen.roof.figures import Degrees, Length, PlumbLevel, TwoWays
 from tablegen.roof.names import Why
 from tablegen.roof.seat import Mouth
 
@@ -28,6 +28,16 @@ class Kind(StrEnum):
     COMMON = 'common'
     SHED_RAFTER = 'shed_rafter'
     HIP_JACK = 'hip_jack'
+    VALLEY_JACK = 'valley_jack'
+    """From a ridge down to a valley."""
+    CRIPPLE = 'cripple'
+    """From a hip or valley down to a valley: it meets no ridge and no plate."""
+    LOWER_RAFTER = 'lower_rafter'
+    """Of a gambrel, from its purlin down."""
+    UPPER_RAFTER = 'upper_rafter'
+    """Of a gambrel, from its ridge down to its purlin."""
+    LAID_JACK = 'laid_jack'
+    """Of a wing, from its ridge down to a board on the main roof's sheathing."""
     HIP = 'hip'
     VALLEY = 'valley'
 
@@ -35,6 +45,18 @@ class Kind(StrEnum):
     def in_corner(self) -> bool:
         """Return whether it runs along the line where two roof planes meet."""
         return self in (Kind.HIP, Kind.VALLEY)
+
+    @property
+    def stands_on_plate(self) -> bool:
+        """Return whether its lower end is a tail over a plate, and not cut to what it meets there."""
+        return self not in (Kind.VALLEY_JACK, Kind.CRIPPLE, Kind.UPPER_RAFTER, Kind.LAID_JACK)
+
+
+class Hand(StrEnum):
+    """A side of a board, as one sees it who looks from its lower end up to its upper one, its top edge up."""
+
+    LEFT = 'left'
+    RIGHT = 'right'
 
 
 class Stop(StrEnum):
@@ -47,6 +69,17 @@ class Stop(StrEnum):
     """The corner of the last side common and the end common."""
     RIDGES = 'ridges'
     """The corner of two ridges of one height."""
+    MATE = 'mate'
+    """The rafter over against it, where there is no ridge."""
+    WALL = 'wall'
+    BEAM = 'beam'
+    VALLEY = 'valley'
+    PURLIN = 'purlin'
+    HIPS = 'hips'
+    """The other hips of a peak."""
+    POST = 'post'
+    BOARD = 'board'
+    """A board that lies on sheathing."""
 
 
 class Line(StrEnum):
@@ -71,6 +104,21 @@ class Line(StrEnum):
     """The tail's end, on the center of the top edge."""
     TAIL_SIDE = 'tail_side'
     """Where two cheeks at the tail leave both sides."""
+    SIDE_RIGHT = 'side_right'
+    """Where the right one of two unlike cheeks leaves its side; SIDE is then the left one's."""
+    TAIL_RIGHT = 'tail_right'
+    """The same at the tail."""
+    TAIL_LONG = 'tail_long'
+    """Of a tail with one cheek, where it leaves the side that it makes the longer."""
+    TAIL_SHORT = 'tail_short'
+    FOOT = 'foot'
+    """The center line of what stops it at its lower end."""
+    FOOT_LONG = 'foot_long'
+    """There as LONG, CUT and SHORT are above."""
+    FOOT_CUT = 'foot_cut'
+    FOOT_SHORT = 'foot_short'
+    UPPER_PLATE = 'upper_plate'
+    """Of a shed's rafter that runs over a beam: its outer face, the upper bird's mouth's heel."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,6 +147,14 @@ class End:
     other way."""
     hollow: bool = False
     """Whether two cheeks have their long points on the sides, as at a valley's tail."""
+    long: Hand | None = None
+    """The side where one cheek has its long point; None where none has, or either hand is wanted."""
+    other: OneCheek | TwoCheeks | None = None
+    """The right one of two cheeks that are not alike: `cut` is then the left one."""
+    other_back: TwoWays | None = None
+    """As `back`, of the right one."""
+    bevel: Degrees | None = None
+    """Of a foot that is cut level and lies on a sloping roof: the blade's tilt from square along that level line."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,8 +178,9 @@ class Member:
     """The member's own: of a hip or valley, over its own run."""
     stock: Stock
     thickness_in: Fraction
-    run_in: Fraction
-    """Level run of the common in or beside it, plate line to the center line of what stops it."""
+    run_in: Exact | Fraction
+    """Level run of the common in or beside it, plate line (or the center line of what stops it at its foot) to that of
+    what stops it at its head."""
     overhang_in: Exact
     """Level, of the commons."""
     cut: PlumbLevel

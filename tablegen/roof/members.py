@@ -1,4 +1,4 @@
-"""What a pitch has whatever the run, of a book's own boards at a regular corner: each record made once, when asked for."""
+"""What a pitch has whatever the run, of one side of a corner: each record made once, when asked for."""
 
 from __future__ import annotations
 
@@ -14,18 +14,21 @@ from tablegen.roof.jacks import differences_of
 from tablegen.roof.lengths import Cuts, common_cut, hip_cut
 from tablegen.roof.names import Why
 from tablegen.roof.planes import backing_of, drop_of
-from tablegen.roof.question import Boards
 from tablegen.roof.seat import Notch
 from tablegen.roof.shortening import shortening_of
-from tablegen.roof.side import side
+from tablegen.roof.side import Side
 from tablegen.roof.tail import tail_of
 
 
 class Members:
-    """The members of a pitch: common rafter, hip and valley, jacks."""
+    """The members of one side of a corner: common rafter, hip and valley, jacks."""
 
-    def __init__(self, pitch: Pitch, boards: Boards):
-        self.pitch, self.side = pitch, side(pitch, boards)
+    def __init__(self, side: Side):
+        self.side = side
+
+    @property
+    def pitch(self) -> Pitch:
+        return self.side.pitch
 
     cut = cached_property(lambda it: Cuts(common_cut(it.side), hip_cut(it.side)))
     common_hold = cached_property(lambda it: stepping.common_hold(it.side.slope))
@@ -42,6 +45,7 @@ class Members:
     """Of the commons."""
     dropped_mouth = cached_property(lambda it: seats.dropped_hip(it.side))
     """Of a dropped hip."""
+    backed_mouth = cached_property(lambda it: seats.backed_hip(it.side))
     valley_mouth = cached_property(lambda it: seats.valley(it.side))
 
     @cached_property

@@ -21,6 +21,7 @@ from tablegen.roof.members import Members
 from tablegen.roof.names import Mark
 from tablegen.roof.question import boards_of
 from tablegen.roof.seat import Notch
+from tablegen.roof.side import side
 from tablegen.settings import Settings
 from tablegen.tables.columns import UNIT_PLACES, Make, data_name
 from tablegen.tables.table import PAST_A_QUARTER, PAST_A_THIRD, THIN, Cell, Column, Kind, Table
@@ -226,7 +227,7 @@ def values_table(settings: Settings) -> Table[Members]:
 
 def members_of(pitch: Pitch, settings: Settings) -> Members:
     """Return what the columns are worked out from at one pitch."""
-    return Members(pitch, replace(boards_of(settings), overhang_in=INCHES.unit_run))
+    return Members(side(pitch, replace(boards_of(settings), overhang_in=INCHES.unit_run)))
 
 
 def text_of(column: One, it: Members) -> str:

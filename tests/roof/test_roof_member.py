@@ -14,6 +14,7 @@ from tablegen.roof import framing
 from tablegen.roof.member import Kind, Line, Stop, inches_of
 from tablegen.roof.members import Members
 from tablegen.roof.question import Boards
+from tablegen.roof.side import side
 from tablegen.written.stocks import stock
 
 RUN, OUT = Fraction(1073, 8), Fraction(57, 4)
@@ -28,7 +29,7 @@ RISES = pytest.mark.parametrize('rise', [Fraction(3), Fraction(6), Fraction(15, 
 
 
 def plane(rise):
-    return framing.Plane(Members(pitch_of_rise(rise), BOARDS), RUN, Measure(64))
+    return framing.Plane(Members(side(pitch_of_rise(rise), BOARDS)), RUN, Measure(64))
 
 
 def agree(member, places, top):
