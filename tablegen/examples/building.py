@@ -8,8 +8,8 @@ from fractions import Fraction
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.units import INCHES
-from tablegen.roof.framing import Plane
 from tablegen.roof.members import Members
+from tablegen.roof.plane import Plane
 from tablegen.roof.question import boards_of
 from tablegen.roof.side import side
 from tablegen.settings import Settings

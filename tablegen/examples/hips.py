@@ -9,9 +9,10 @@ from tablegen.examples.sources import Book
 from tablegen.examples.steps import read_lengths, step_off
 from tablegen.geometry import backing, ridge
 from tablegen.numbers.figure import Figure
-from tablegen.roof.framing import Plane, hip, valley
+from tablegen.roof.framing import hip, valley
 from tablegen.roof.member import Deduction, End, Member, Stop, inches_of, known
 from tablegen.roof.names import Why
+from tablegen.roof.plane import Plane
 from tablegen.roof.seat import Mouth, common_mouth, hip_mouths, valley_mouth
 from tablegen.settings import Settings
 from tablegen.tables.seat_hips import key_of

@@ -11,8 +11,9 @@ from tablegen.examples.records import Jack, JackExample
 from tablegen.examples.sources import Book
 from tablegen.numbers.exact import Exact, exact, floor_of
 from tablegen.numbers.figure import decimal_figure, length_figure
-from tablegen.roof.framing import Plane, hip_jack
+from tablegen.roof.framing import hip_jack
 from tablegen.roof.member import Line, Member, inches_of
+from tablegen.roof.plane import Plane
 from tablegen.settings import Settings
 
 MOST_JACKS = 5

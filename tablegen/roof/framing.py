@@ -6,47 +6,26 @@ Hips and valleys of a corner whose sides agree have both cheeks alike; of anothe
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from fractions import Fraction
 
-from tablegen.geometry import common as commons
 from tablegen.geometry import corner, shortening
 from tablegen.geometry import tail as tails
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact
-from tablegen.numbers.figure import Measure, degree_figure, length_figure, length_rounded_up
+from tablegen.numbers.figure import degree_figure, length_figure, length_rounded_up
 from tablegen.roof.cautions import Caution, pitch_cautions
 from tablegen.roof.cheeks import OneCheek, TwoCheeks, jack_cheek_against
 from tablegen.roof.figures import TwoWays
+from tablegen.roof.marks import places
 from tablegen.roof.member import Deduction, End, Hand, Kind, Line, Mark, Member, Stop, inches_of
 from tablegen.roof.members import Members
+from tablegen.roof.plane import Plane
 from tablegen.roof.seat import Mouth, Notch, common_mouth, hip_mouths, valley_mouth
 from tablegen.roof.side import Side
 
 FREE = End()
 """Cut square across, by nothing that stops it."""
-
-
-@dataclass(frozen=True, slots=True)
-class Plane:
-    """A roof plane whose members are to be made boards."""
-
-    members: Members
-    """What they have whatever the run."""
-    run_in: Exact | Fraction
-    """Level, of its commons, plate line to ridge center line (of a shed: to the wall)."""
-    measure: Measure
-    """How lengths of boards are read."""
-    other: Members | None = None
-    """Of the other side of the corner, where its hip's or valley's two sides are not alike."""
-    a_on: Hand = Hand.RIGHT
-    """On which hand of such a hip or valley this side lies."""
-    backed: bool = False
-    """Whether hips are backed, and not dropped."""
-
-    @property
-    def side(self) -> Side:
-        return self.members.side
 
 
 def common(name: str, of: Plane) -> Member:
@@ -193,7 +172,7 @@ def _member(
     side, boards, in_corner = of.side, of.side.boards, kind.in_corner
     slope = side.at.hip_slope if in_corner else side.slope
     cuts, (mouth, called) = of.members.cut, _mouth(kind, of)
-    marks = sorted(_places(of, kind, run_in, head, tail, mouth).items(), key=lambda one: one[1])
+    marks = sorted(places(of, kind, run_in, head, tail, mouth).items(), key=lambda one: one[1])
     cut = [at for line, at in marks if line not in (Line.CENTER, Line.FOOT)]
     stock = {Kind.HIP: boards.hips, Kind.VALLEY: boards.valleys}.get(kind, boards.stock)
     lean = shortening.along(tails.square_cut_set_in(stock.depth_in, slope), slope)
@@ -246,59 +225,3 @@ def _mouth(kind: Kind, of: Plane) -> tuple[Mouth | None, tuple[Caution, ...]]:
     if of.members.fault(notch) or (kind.in_corner and 2 * notch.seat_in > corner.hip_run(of.run_in, side.at)):
         return None, ()
     return told(), notch.cautions(side.overhang_in)
-
-
-def _places(
-    of: Plane, kind: Kind, run_in: Exact | Fraction, head: End, tail: End, mouth: Mouth | None
-) -> dict[Line, Exact]:
-    """Return where every mark is, in."""
-    at = of.side.at
-    stops = inches_of(head.off.along) if head.off else exact(0)
-    back = inches_of(head.back.along) if head.back else exact(0)
-    places = {Line.CENTER: exact(0)}
-    match head.cut:
-        case None:
-            places[Line.CUT] = stops
-        case TwoCheeks():
-            places |= {Line.POINT: stops, Line.SIDE: stops + back}
-        case OneCheek():
-            places |= {Line.LONG: stops - back, Line.CUT: stops, Line.SHORT: stops + back}
-    if head.other_back:
-        places[Line.SIDE_RIGHT] = stops + inches_of(head.other_back.along)
-    line = corner.hip_length if kind.in_corner else lambda run, _: commons.line_length(run, of.side.slope)
-    if not kind.stands_on_plate:
-        return places | _foot(line(run_in, at), tail)
-    places |= {Line.PLATE: line(run_in, at), Line.TAIL: line(run_in + of.side.overhang_in, at)}
-    return places | _tail(places[Line.TAIL], tail) | _heel(places[Line.PLATE], of.side, mouth)
-
-
-def _foot(line_in: Exact, foot: End) -> dict[Line, Exact]:
-    """Return the marks at the lower end of a member that something stops there, its center line at the line's end."""
-    ends = line_in - (inches_of(foot.off.along) if foot.off else 0)
-    if not foot.back:
-        return {Line.FOOT: line_in, Line.FOOT_CUT: ends}
-    back = inches_of(foot.back.along)
-    return {
-        Line.FOOT: line_in,
-        Line.FOOT_LONG: ends + back,
-        Line.FOOT_CUT: ends,
-        Line.FOOT_SHORT: ends - back,
-    }
-
-
-def _tail(end: Exact, tail: End) -> dict[Line, Exact]:
-    places = {}
-    if isinstance(tail.cut, OneCheek):  # at one fascia: its long point is farther down on one side
-        assert tail.back
-        out = inches_of(tail.back.along)
-        return {Line.TAIL_LONG: end + out, Line.TAIL_SHORT: end - out}
-    for line, back in ((Line.TAIL_SIDE, tail.back), (Line.TAIL_RIGHT, tail.other_back)):
-        if back:
-            places[line] = end + (inches_of(back.along) if tail.hollow else -inches_of(back.along))
-    return places
-
-
-def _heel(plate: Exact, side: Side, mouth: Mouth | None) -> dict[Line, Exact]:
-    if not mouth or not mouth.heel_back:
-        return {}
-    return {Line.HEEL: plate + shortening.along(inches_of(mouth.heel_back), side.at.hip_slope)}

@@ -13,6 +13,7 @@ from tablegen.numbers.figure import Measure
 from tablegen.roof import framing
 from tablegen.roof.member import Kind, Line, Stop, inches_of
 from tablegen.roof.members import Members
+from tablegen.roof.plane import Plane
 from tablegen.roof.question import Boards
 from tablegen.roof.side import side
 from tablegen.written.stocks import stock
@@ -29,7 +30,7 @@ RISES = pytest.mark.parametrize('rise', [Fraction(3), Fraction(6), Fraction(15, 
 
 
 def plane(rise):
-    return framing.Plane(Members(side(pitch_of_rise(rise), BOARDS)), RUN, Measure(64))
+    return Plane(Members(side(pitch_of_rise(rise), BOARDS)), RUN, Measure(64))
 
 
 def agree(member, places, top):
