@@ -36,10 +36,11 @@ BEFORE_REFERENCE = (
 )
 BOOK_PARTS = (*BEFORE_REFERENCE, *GROUPS, 'examples')
 """Parts that may be left out; cover, cautions, contents and the proof of the numbers always stand."""
-USUAL_PARTS = tuple(part for part in (*BEFORE_REFERENCE, *HOUSE_GROUPS, 'examples') if part != 'opening')
+HOUSE_PARTS = tuple(part for part in (*BEFORE_REFERENCE, *HOUSE_GROUPS, 'examples') if part != 'opening')
 """What a house framer needs, a table of runs inch by inch."""
-EDITIONS = {'complete': USUAL_PARTS, 'compact': ('how-to', 'words', 'square', 'glance', 'opening')}
-"""Books by their names: the parts that each has where a file names none."""
+EDITIONS = {'compact': ('how-to', 'words', 'square', 'glance', 'opening'), 'complete': HOUSE_PARTS}
+"""Books by their names, the usual one first: the parts that each has where a file names none."""
+USUAL_PARTS = EDITIONS['compact']
 MOST_SPACINGS = 4
 MOST_RUNS = 100_000
 LONGEST_NAME = 48

@@ -8,6 +8,7 @@ from io import StringIO
 from itertools import takewhile
 from pathlib import Path
 
+from complete import COMPLETE
 from printed_words import Word, lines_of, words_of
 
 from layouts.build import Built, build
@@ -18,7 +19,7 @@ from layouts.pdf.progress import Progress
 from layouts.pdf.typeset import Job
 from tablegen.settings import read_settings
 
-SMALL = 'title = "Three Pitches"\nowner = "The Garden Store"\npitches = [4, 6, 8]'
+SMALL = f'{COMPLETE}title = "Three Pitches"\nowner = "The Garden Store"\npitches = [4, 6, 8]'
 ANYWHERE_ELSE = ('built-in', 'None', 'Undefined', 'Markup(', '{{', '}}', '{%', 'object at')
 """What is printed when a template names the wrong thing."""
 OVERHANG, HAIR = 0.75, 0.1

@@ -2,6 +2,7 @@
 
 from fractions import Fraction
 
+from complete import complete
 from hypothesis import assume
 from hypothesis import strategies as st
 from strategies import parts, styles
@@ -18,7 +19,7 @@ SMALL_RUNS = 'small-runs'
 
 def settings_with(per, style, runs, rises, **others) -> Settings:
     pitches = tuple(map(pitch_of_rise, sorted(rises)))
-    return Settings(measure=Measure(per, style), runs=runs, pitches=pitches, **others)
+    return complete(measure=Measure(per, style), runs=runs, pitches=pitches, **others)
 
 
 @st.composite

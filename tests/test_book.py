@@ -4,6 +4,7 @@ from fractions import Fraction
 from itertools import pairwise, product
 
 import pytest
+from complete import complete, read_complete
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from run_books import is_grid
@@ -15,9 +16,9 @@ from layouts.words.error import error_line
 from tablegen.errors import BookError
 from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.groups import GROUPS
-from tablegen.settings import BOOK_PARTS, Settings, read_settings
+from tablegen.settings import BOOK_PARTS, Settings
 
-DEFAULT = plan(Settings())
+COMPLETE = plan(complete())
 PITCHES = [f'{rise} in 12' for rise in range(1, 25)]
 TABLES = ('values', 'hip-values', 'jacks', 'common', 'hip-valley', 'rise')
 NEEDS = {
@@ -33,22 +34,22 @@ def templates(planned) -> list[str]:
 
 
 def read(written: str) -> Settings:
-    return read_settings(written, '')
+    return read_complete(written)
 
 
-def test_the_default_book():
+def test_the_complete_book():
     """344 pages in five sections, with every pitch's five openings; 24 pitches of 864 lengths and more."""
-    index = DEFAULT.index
+    index = COMPLETE.index
 
-    assert index.total == len(DEFAULT.drafts) == len(DEFAULT.pages()) == 344
+    assert index.total == len(COMPLETE.drafts) == len(COMPLETE.pages()) == 344
     assert [count for _, count in index.sections] == [64, 72, 64, 72, 72]
     assert all(f'{table}:{name}' in index for table in TABLES for name in PITCHES)
-    assert DEFAULT.figures == 24 * (3 * 288 + 3 * (24 + 18 + 15 + 12) + 13 + 38 + 4) == 27_024
+    assert COMPLETE.figures == 24 * (3 * 288 + 3 * (24 + 18 + 15 + 12) + 13 + 38 + 4) == 27_024
 
 
 @pytest.mark.parametrize('table', TABLES)
 def test_pitches_follow_one_another(table):
-    places = [DEFAULT.index[f'{table}:{name}'] for name in PITCHES]
+    places = [COMPLETE.index[f'{table}:{name}'] for name in PITCHES]
     assert places == sorted(places)
     assert all(place % 2 == places[0] % 2 for place in places)
 
@@ -56,18 +57,18 @@ def test_pitches_follow_one_another(table):
 def test_every_pitch_opens_left_and_keeps_its_order():
     """The same place on every opening holds the same thing."""
     for name in PITCHES:
-        first = DEFAULT.index[f'values:{name}']
+        first = COMPLETE.index[f'values:{name}']
         assert first % 2 == 0
-        assert [DEFAULT.index[f'{table}:{name}'] - first for table in TABLES] == [0, 1, 2, 4, 6, 8]
+        assert [COMPLETE.index[f'{table}:{name}'] - first for table in TABLES] == [0, 1, 2, 4, 6, 8]
 
 
 def test_the_tabs_stand_apart_down_the_edge():
-    tabs = {draft.tab.text: draft.tab for draft in DEFAULT.drafts if draft.tab and draft.tab.text.isdigit()}
+    tabs = {draft.tab.text: draft.tab for draft in COMPLETE.drafts if draft.tab and draft.tab.text.isdigit()}
     ends = [(tab.top_mm, tab.top_mm + tab.height_mm) for tab in tabs.values()]
 
     assert list(tabs) == [str(rise) for rise in range(1, 25)]
     assert all(end <= begin + 0.01 for (_, end), (begin, _) in pairwise(ends))
-    assert ends[-1][1] <= DEFAULT.trim.height_mm - DEFAULT.trim.top_mm - DEFAULT.trim.foot_mm + 0.01
+    assert ends[-1][1] <= COMPLETE.trim.height_mm - COMPLETE.trim.top_mm - COMPLETE.trim.foot_mm + 0.01
 
 
 def test_the_figures_counted_are_those_in_the_tables():
@@ -91,7 +92,7 @@ def test_over_a_thousand_pages_are_refused_with_their_number():
 @pytest.mark.parametrize('count', [1, 2, 3, 5, 8, 13, 20, 21, 24])
 def test_a_book_of_any_number_of_pitches_folds(count):
     pitches = tuple(pitch_of_rise(Fraction(rise)) for rise in range(1, count + 1))
-    index = plan(Settings(pitches=pitches)).index
+    index = plan(complete(pitches=pitches)).index
 
     assert all(pages % 4 == 0 and pages <= MOST_IN_A_SECTION for _, pages in index.sections)
     assert sum(pages for _, pages in index.sections) == index.total
@@ -177,10 +178,10 @@ def test_a_book_needs_no_owner_and_no_title():
 
 
 def test_a_later_section_is_named_after_its_pitches():
-    pages = DEFAULT.pages()
+    pages = COMPLETE.pages()
     covers = [page for page in pages if page.template == 'section_cover']
 
-    assert [page.number for page in covers] == [first for first, _ in DEFAULT.index.sections[1:]]
+    assert [page.number for page in covers] == [first for first, _ in COMPLETE.index.sections[1:]]
     assert [' '.join(page.content.head) for page in covers] == [
         '6 to 12 in 12',
         '13 to 18 in 12',
@@ -192,7 +193,7 @@ def test_a_later_section_is_named_after_its_pitches():
 def test_every_part_has_tabs_of_its_own():
     """Front, square, glance, reference and examples by a word; none of them where another's stands."""
     words: dict[str, list[str]] = {}
-    for number, draft in enumerate(DEFAULT.drafts, 1):
+    for number, draft in enumerate(COMPLETE.drafts, 1):
         if draft.tab and draft.tab.turned:
             words.setdefault(draft.tab.text, []).append(draft.template)
         elif not draft.tab:
@@ -205,7 +206,7 @@ def test_every_part_has_tabs_of_its_own():
                 'checked',
                 'made',
             ), number
-    tabs = {draft.tab.text: draft.tab for draft in DEFAULT.drafts if draft.tab and draft.tab.turned}
+    tabs = {draft.tab.text: draft.tab for draft in COMPLETE.drafts if draft.tab and draft.tab.turned}
     ends = [(tab.top_mm, tab.top_mm + tab.height_mm) for tab in tabs.values()]
 
     assert [(word, templates[0]) for word, templates in words.items()] == [

@@ -25,9 +25,9 @@ def help_of(words: tuple[str, ...]) -> str:
 
 
 def comments() -> str:
-    """Return the comments of the starter settings, each with the key that it explains."""
+    """Return the comments of the starter settings, each with the key that it explains; lists held ready are none."""
     lines = starter().splitlines()
-    commented = [line.partition('#') for line in lines if '#' in line]
+    commented = [line.partition('# ') for line in lines if '# ' in line]
     return '\n'.join(f'{before.partition("=")[0]} {said}'.strip() for before, _, said in commented)
 
 

@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 from claimed import claims, page_text, strange
+from complete import COMPLETE
 from labels.in_words import figures
 from skewed import SKEWED
 
@@ -17,12 +18,12 @@ from tablegen.settings import read_settings
 
 BOOKS = {
     'skewed': SKEWED,
-    'plain': 'pitches = [2, 4, 6, 8, 17]',
-    'feet': 'pitches = ["30 deg"]\nlengths = "feet-inches"\ntrim = "large"\nruns = {to = "12 ft", by = "2 1/4 in"}',
+    'plain': f'{COMPLETE}pitches = [2, 4, 6, 8, 17]',
+    'feet': f'{COMPLETE}pitches = ["30 deg"]\nlengths = "feet-inches"\ntrim = "large"\nruns = {{to = "12 ft", by = "2 1/4 in"}}',
     'cuts': 'pitches = [6]\nparts = ["values"]',
     'compact': 'edition = "compact"\npitches = [2, 6, 17]',
-    'deep rafters': 'pitches = [12]\nstock = {rafters = "2x12", hips = "2x6", valleys = "2x6"}',
-    'cut through': 'pitches = [24]\nstock = {rafters = "2x4", seat = "5 1/2"}',
+    'deep rafters': f'{COMPLETE}pitches = [12]\nstock = {{rafters = "2x12", hips = "2x6", valleys = "2x6"}}',
+    'cut through': f'{COMPLETE}pitches = [24]\nstock = {{rafters = "2x4", seat = "5 1/2"}}',
 }
 """Books that together say all that a page may say."""
 NOT_PROSE = {'grid', 'ref_table', 'contents', 'cover', 'section_cover', 'made', 'notes'}

@@ -43,6 +43,7 @@ BOOKS = {
         """,
     'steep': 'pitches = [30, 36]\nsteep = true\nparts = ["glance", "rise"]',
     'plain': 'pitches = [4]\njacks.spacings = ["13 in"]\nstock.ridge = "2 in"\nparts = ["rise", "words", "square"]',
+    'compact': 'pitches = [4]',
 }  # fmt: skip
 
 
@@ -89,6 +90,7 @@ def test_it_names_no_part_that_is_not_there(tmp_path):
     lines = printed_lines(plan(read_settings(BOOKS['too short for jacks and examples'], '')), tmp_path)
 
     assert lines[-1] == 'parts = ["how-to", "common"]'
+    assert printed_lines(plan(read_settings(BOOKS['compact'], '')), tmp_path)[-1] == 'edition = "compact"'
     assert not [line for line in lines if line.startswith(('jacks', 'stock'))]
 
 

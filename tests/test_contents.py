@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 import pytest
+from complete import read_complete
 from made_books import strayed
 from printed_words import Word
 
@@ -195,7 +196,7 @@ def test_the_contents_of_a_long_book_keep_to_their_page(tmp_path):
 )
 def test_a_cover_names_the_pitches_and_groups_of_its_section(written):
     """By the thumb tabs of its pages; the book's own cover those of all."""
-    settings = read_settings(written, '')
+    settings = read_complete(written)
     planned = plan(settings)
     pages = planned.pages()
     for place, (first, count) in enumerate(planned.index.sections):

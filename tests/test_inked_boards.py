@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import pytest
+from complete import read_complete
 from drawn import distance, near
 from inked import drawings_on, inked
 from oracle.rounding import part
@@ -13,7 +14,6 @@ from worked_pages import worked_page
 from layouts.drawings import svg
 from layouts.drawings.marked_board import marked_board
 from layouts.pages.book import plan
-from tablegen.settings import read_settings
 
 
 @RISES
@@ -104,7 +104,7 @@ BOOKS = (
 
 @pytest.mark.parametrize('written', BOOKS)
 def test_no_word_of_an_examples_board_lies_on_another_or_on_a_line(written):
-    planned = plan(read_settings(written, ''))
+    planned = plan(read_complete(written))
     boards = [
         place
         for place, draft in enumerate(planned.drafts)

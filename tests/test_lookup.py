@@ -4,6 +4,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 import pytest
+from complete import complete
 from hypothesis import given
 from hypothesis import strategies as st
 from strategies import parts, rises, runs
@@ -16,12 +17,12 @@ from tablegen.tables.lookup import addends, look_up
 from tablegen.tables.runs import part_runs
 from tablegen.written.pitches import pitch
 
-BOOK = Settings()
+BOOK = complete()
 TABLES = ('common', 'hip-valley', 'rise')
 
 
 def book(first, last, step) -> Settings:
-    return Settings(runs=Runs(Fraction(first), Fraction(last), Fraction(step)))
+    return complete(runs=Runs(Fraction(first), Fraction(last), Fraction(step)))
 
 
 @pytest.mark.parametrize(
@@ -68,7 +69,7 @@ def test_the_lines_to_add(runs_of_book, run, expected):
     parts(),
 )
 def test_every_line_stands_in_the_book_and_they_add_up(first, step, count, past, run, per):
-    settings = Settings(runs=Runs(first, first + count * step + past * step / 16, step), measure=Measure(per))
+    settings = complete(runs=Runs(first, first + count * step + past * step / 16, step), measure=Measure(per))
     wanted = addends(run, settings)
 
     if wanted is not None:
@@ -83,7 +84,7 @@ def test_every_line_stands_in_the_book_and_they_add_up(first, step, count, past,
 @given(st.integers(1, 289 * 64 - 1), parts())
 def test_every_run_to_its_smallest_part_can_be_had_from_a_book(count, per):
     """To a sixteenth at least: nothing finer than the book shows, and all that it shows."""
-    run, found = Fraction(count, 64), addends(Fraction(count, 64), Settings(measure=Measure(per)))
+    run, found = Fraction(count, 64), addends(Fraction(count, 64), complete(measure=Measure(per)))
 
     assert (found is None) == ((run * max(per, 16)).denominator != 1)
     assert found is None or sum(found) == run

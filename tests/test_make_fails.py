@@ -170,7 +170,7 @@ def test_all_faults_of_a_settings_file_are_told_at_once(quick):
 
 
 def test_too_many_pages_are_told_before_anything_is_written(quick):
-    (quick / 'book.toml').write_text('runs = {by = "1/16 in"}')
+    (quick / 'book.toml').write_text('edition = "complete"\nruns = {by = "1/16 in"}')
 
     assert re.match(
         r'runs\.by: 1/16 in over 24 pitches would make 2,\d\d\d pages; allowed: up to 1,000',

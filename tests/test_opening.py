@@ -237,8 +237,8 @@ def test_runs_longer_than_an_opening_are_refused():
     with pytest.raises(BookError) as refused:
         plan(read_settings('edition = "compact"\nruns.to = "24 ft 1 in"', ''))
     assert error_line(refused.value) == (
-        'runs.to: 24 ft 1 in is longer than the rows of an opening; allowed: up to 24 ft; next: take the complete edition, '
-        'or shorter runs: lengths of two runs may be added'
+        'runs.to: 24 ft 1 in is longer than the rows of an opening; allowed: up to 24 ft; next: the complete edition '
+        'tables such runs: --edition complete; or take shorter ones: lengths of two runs may be added'
     )
 
 

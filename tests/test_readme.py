@@ -13,14 +13,16 @@ from pathlib import Path
 
 import pytest
 from asking import ask
+from complete import complete
 
 from layouts import build as building
-from layouts.build import sheet_layout
+from layouts.build import sheet_count, sheet_layout
 from layouts.cards.faces import TableFace
 from layouts.cards.formats import FORMATS
 from layouts.cards.plan import plan_cards
 from layouts.cards.sheet import card_sheet
 from layouts.pages.book import plan
+from layouts.paper.page import MOST_IN_A_SECTION
 from layouts.verbs import VERBS
 from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.settings import Runs, Settings, read_settings
@@ -185,13 +187,17 @@ def test_it_shows_pages_of_the_sample_that_the_project_keeps():
     assert ignored.index('/output/*') < ignored.index('!/output/sample/')
 
 
-def test_it_counts_the_standard_book_rightly():
-    planned = plan(Settings())
-    glance = planned.index['glance']
+def test_it_counts_the_editions_rightly():
+    """Each by its plan: pages, sections, and sheets of paper beside the one of instructions."""
+    standard, whole = plan(Settings()), plan(complete())
+    words = ' '.join(text().split())
 
-    assert f'{planned.index.total} pages' in text()
-    for cited in re.findall(r'[Pp]ages (\d+) and (\d+) are all pitches', text()):
-        assert cited == (str(glance), str(glance + 1))
+    assert standard.index.total <= MOST_IN_A_SECTION
+    assert (len(standard.index.sections), sheet_count(standard) - 1) == (1, -(-standard.index.total // 8))
+    assert f'{MOST_IN_A_SECTION} pages at most in one section: ten sheets of Letter paper' in words
+    assert MOST_IN_A_SECTION // 8 == 10
+    assert f'{whole.index.total} pages in five sections, on {sheet_count(whole) - 1} sheets' in words
+    assert len(whole.index.sections) == 5
 
 
 def table_rows(first: str) -> list[list[str]]:

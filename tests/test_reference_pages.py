@@ -8,6 +8,7 @@ from itertools import pairwise, takewhile
 from pathlib import Path
 
 import pytest
+from complete import complete
 from printed_words import lines_of, words_of
 
 from layouts.grid.reference_tables import TablePage
@@ -23,7 +24,7 @@ from tablegen.groups import GROUPS, HOUSE_GROUPS
 from tablegen.messages import Message
 from tablegen.numbers.figure import Figure
 from tablegen.numbers.text import rational
-from tablegen.settings import BOOK_PARTS, USUAL_PARTS, Settings, read_settings
+from tablegen.settings import BOOK_PARTS, Settings, read_settings
 from tablegen.tables.table import PAST_A_QUARTER, PAST_A_THIRD, THIN, Row
 from tablegen.tables.tables import tables
 
@@ -192,7 +193,7 @@ def test_a_group_is_in_only_if_it_is_asked_for(group):
 
 
 def test_the_usual_book_is_a_house_framers():
-    assert [part for part in USUAL_PARTS if part in GROUPS] == list(HOUSE_GROUPS)
+    assert [part for part in complete().parts if part in GROUPS] == list(HOUSE_GROUPS)
     assert set(GROUPS) < set(BOOK_PARTS)
 
 
@@ -204,7 +205,7 @@ def test_pages_are_counted_before_anything_is_set(parts, pages):
 
 
 def test_every_group_opens_left_with_its_drawing():
-    planned = plan(Settings())
+    planned = plan(complete())
     for group in HOUSE_GROUPS:
         number = planned.index[f'group-{group}']
         assert number % 2 == 0

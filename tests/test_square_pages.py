@@ -7,6 +7,7 @@ from dataclasses import replace
 import pytest
 from card_support import decimals, lines_of, mixed
 from check_support import real, rounded
+from complete import complete
 from mpmath import asin, degrees, mpf, sqrt
 
 from layouts.html.page_html import pages_html, style
@@ -14,7 +15,7 @@ from layouts.pages.book import plan
 from layouts.pdf.typeset import Job, set_document
 from tablegen.numbers import text
 from tablegen.numbers.figure import Measure
-from tablegen.settings import BOOK_PARTS, Settings
+from tablegen.settings import BOOK_PARTS
 
 STEPS = (4, 8, 12, 16, 20, 24)
 
@@ -22,7 +23,7 @@ STEPS = (4, 8, 12, 16, 20, 24)
 @pytest.fixture(scope='module')
 def printed(tmp_path_factory):
     """Return the lines of the four pages of the usual book."""
-    planned = plan(Settings())
+    planned = plan(complete())
     first = planned.index['square']
     pages = planned.pages()[first - 1 : first + 3]
     out = tmp_path_factory.mktemp('square') / 'square.pdf'
@@ -38,7 +39,7 @@ def signed(number: mpf) -> str:
 
 
 def test_the_openings_lie_between_the_words_and_the_glance():
-    index = plan(Settings()).index
+    index = plan(complete()).index
 
     assert [index[key] for key in ('words', 'square', 'glance')] == [6, 8, 12]
     assert index['values:1 in 12'] == 14
@@ -46,13 +47,13 @@ def test_the_openings_lie_between_the_words_and_the_glance():
 
 @pytest.mark.parametrize('left_out', ['words', 'how-to', 'glance'])
 def test_they_begin_on_the_left_whatever_else_is_left_out(left_out):
-    book = replace(Settings(), parts=tuple(part for part in BOOK_PARTS if part != left_out))
+    book = replace(complete(), parts=tuple(part for part in BOOK_PARTS if part != left_out))
 
     assert plan(book).index['square'] % 2 == 0
 
 
 def test_a_book_without_them_has_four_pages_less():
-    book = replace(Settings(), parts=tuple(part for part in BOOK_PARTS if part != 'square'))
+    book = replace(complete(), parts=tuple(part for part in BOOK_PARTS if part != 'square'))
 
     assert 'square' not in plan(book).index
     assert plan(book).index['glance'] == 8
@@ -100,7 +101,7 @@ def test_the_drift_of_rounded_steps(printed):
 
 
 def test_a_finer_tape_drifts_less(tmp_path):
-    planned = plan(replace(Settings(), measure=Measure(64, 'feet-inches')))
+    planned = plan(replace(complete(), measure=Measure(64, 'feet-inches')))
     pages = planned.pages()[planned.index['square'] - 1 :][:4]
     set_document(Job(pages_html(pages, 'square'), style(planned.trim), 4, tmp_path / 'a.pdf'))
     off = mpf(rounded(sqrt(180), 64)) / 64 - sqrt(180)

@@ -8,6 +8,7 @@ from dataclasses import replace
 from importlib.abc import MetaPathFinder
 
 import pytest
+from complete import COMPLETE
 from made_books import made, strayed
 from printed_words import MM, faults_of, fonts_of, words_of
 from pypdf import PdfReader
@@ -106,7 +107,7 @@ def test_the_sheets_carry_the_pages_and_say_how_to_fold(small_book):
 
 TABLES = 'parts = ["values", "jacks", "common", "hip-valley", "rise"]'
 EDITIONS = [
-    'pitches = ["26.565 deg"]\ntrim = "large"',
+    f'{COMPLETE}pitches = ["26.565 deg"]\ntrim = "large"',
     f'{TABLES}\npitches = [6]\ntrim = "large"\npaper = "a4"\nlengths = "feet-inches"\nsmallest_part = "1/64"',
     'parts = ["values", "jacks", "common", "rise", "examples"]\npitches = [20]\nlengths = "feet-inches"\n'
     'jacks.spacings = ["2 in", "24 in"]',

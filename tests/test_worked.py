@@ -4,6 +4,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 import pytest
+from complete import complete, read_complete
 from fifty_digits import mpf
 from oracle import hip_ends, seats
 from oracle.corner import corner, hip_length, hip_run
@@ -12,17 +13,17 @@ from oracle.rounding import part
 from layouts.words.caution import caution_text
 from tablegen.examples import hip_jacks, nearest_pitch, porch, store, store_hip, wing_valley
 from tablegen.roof.cautions import THIN_TAIL
-from tablegen.settings import BOOK_PARTS, Runs, Settings, read_settings
+from tablegen.settings import BOOK_PARTS, Runs
 from tablegen.written.stocks import stock
 
-BOOK = Settings()
-SMALL = Settings(runs=Runs(last=Fraction(10)))
+BOOK = complete()
+SMALL = complete(runs=Runs(last=Fraction(10)))
 EVERY = (store, store_hip, hip_jacks, wing_valley, porch)
 ONE_ROOF = (store, store_hip, wing_valley)
 
 
 def test_a_book_without_the_examples_pitch_takes_its_nearest():
-    book = read_settings('pitches = [5, "20 deg", 12]', '')
+    book = read_complete('pitches = [5, "20 deg", 12]')
 
     assert nearest_pitch(book, Fraction(6)).text == '5 in 12'
     assert nearest_pitch(book, Fraction(11)).text == '12 in 12'
@@ -33,7 +34,7 @@ def test_a_book_without_the_examples_pitch_takes_its_nearest():
 @pytest.mark.parametrize('pitches', ['[6, 8]', '["7 1/2", 12]', '["26 deg"]'])
 def test_hip_jacks_and_valley_have_the_pitch_and_run_of_the_store(pitches, last):
     """A regular hip needs one pitch on both sides: the hipped end is the store's own, and so is the wing."""
-    book = replace(read_settings(f'pitches = {pitches}', ''), runs=Runs(last=Fraction(last)))
+    book = replace(read_complete(f'pitches = {pitches}'), runs=Runs(last=Fraction(last)))
     common, *others = [make(book) for make in (*ONE_ROOF, hip_jacks)]
 
     for other in others:
@@ -42,7 +43,7 @@ def test_hip_jacks_and_valley_have_the_pitch_and_run_of_the_store(pitches, last)
 
 
 def test_a_book_that_ends_early_takes_a_run_with_room_for_the_overhang():
-    book = Settings(runs=Runs(last=Fraction(121, 2)))
+    book = complete(runs=Runs(last=Fraction(121, 2)))
 
     assert [make(book).member.run_in for make in (*ONE_ROOF, porch)] == [48, 48, 48, 48]
 
@@ -54,7 +55,7 @@ def test_a_book_too_small_for_an_example_has_none(make):
 
 @pytest.mark.parametrize('spacing', ['2', '3', '19.2', '66', '80'])
 def test_jacks_stand_between_the_hips_side_and_the_side_common(spacing):
-    book = read_settings(f'jacks.spacings = [{spacing}]\nstock.hip = 3.5\nstock.rafter = 1.75', '')
+    book = read_complete(f'jacks.spacings = [{spacing}]\nstock.hip = 3.5\nstock.rafter = 1.75')
     example, step = hip_jacks(book), Fraction(spacing)
     if step > 67 - Fraction(7, 4):
         assert example is None
@@ -71,9 +72,7 @@ def test_jacks_stand_between_the_hips_side_and_the_side_common(spacing):
 
 def test_stock_too_shallow_for_the_plate_has_no_birds_mouth_and_is_told_the_least():
     """Rafters 2×12 at 12 in 12 stand so high that a 2×6 hip or valley hangs over the plate."""
-    book = read_settings(
-        'pitches = [12]\nstock.rafters = "2x12"\nstock.hips = "2x6"\nstock.valleys = "2x6"', ''
-    )
+    book = read_complete('pitches = [12]\nstock.rafters = "2x12"\nstock.hips = "2x6"\nstock.valleys = "2x6"')
     hip, valley, at = store_hip(book), wing_valley(book), corner(Fraction(12))
     height = seats.height_above_plate(at, Fraction(45, 4), Fraction(7, 2))
     slope = hip_run(at, 1) / hip_length(at, 1)
@@ -87,7 +86,7 @@ def test_stock_too_shallow_for_the_plate_has_no_birds_mouth_and_is_told_the_leas
 
 
 def test_a_seat_that_would_cut_the_stock_through_is_not_cut():
-    book = read_settings('pitches = [24]\nstock.rafters = "2x4"\nstock.seat = "5 1/2"', '')
+    book = read_complete('pitches = [24]\nstock.rafters = "2x4"\nstock.seat = "5 1/2"')
     assert [make(book).member.mouth for make in (store, porch)] == [None, None]
     assert store(book).stands.keys() & {'heel', 'height', 'notch'} == set()
     for make, way in ((store_hip, 'dropped'), (wing_valley, 'valley')):
@@ -97,9 +96,7 @@ def test_a_seat_that_would_cut_the_stock_through_is_not_cut():
 
 def test_a_seat_that_would_take_half_of_a_flat_hip_is_not_cut():
     """A 2×12 valley beside 2×4 rafters at 1 in 12 would be notched for eleven feet."""
-    book = read_settings(
-        'pitches = [1]\nstock.rafters = "2x4"\nstock.hips = "2x12"\nstock.valleys = "2x12"', ''
-    )
+    book = read_complete('pitches = [1]\nstock.rafters = "2x4"\nstock.hips = "2x12"\nstock.valleys = "2x12"')
     at = corner(Fraction(1))
     height = seats.height_above_plate(at, Fraction(7, 2), Fraction(7, 2))
 
@@ -122,7 +119,7 @@ def test_a_thin_tail_is_cautioned():
 def test_without_tables_of_seats_the_heel_is_read_from_the_rises(seat, stands):
     """Where it can be read in one place: 3 1/2 in of run are 3 and 1/2, two readings and a sum."""
     parts = [part for part in BOOK_PARTS if part not in ('seat', 'values')]
-    book = read_settings(f'stock.seat = "{seat}"\nruns = {{by = "1/2 in"}}\nparts = {parts}', '')
+    book = read_complete(f'stock.seat = "{seat}"\nruns = {{by = "1/2 in"}}\nparts = {parts}')
     sources = store(book).stands['heel']
 
     assert [(one.table, one.run_in) for one in sources] == ([('rise', Fraction(seat) if ' ' not in seat else Fraction(7, 2))] if stands else [])  # fmt: skip
@@ -130,7 +127,7 @@ def test_without_tables_of_seats_the_heel_is_read_from_the_rises(seat, stands):
 
 def test_a_figure_that_another_stock_has_is_not_cited():
     """The tables are for dressed thicknesses: a ridge 1.6 in thick stands on its pitch's own pages, or nowhere."""
-    book = read_settings('stock.ridge = 1.6', '')
+    book = read_complete('stock.ridge = 1.6')
     without = replace(book, parts=tuple(part for part in book.parts if part != 'values'))
 
     for make in ONE_ROOF:
@@ -141,7 +138,7 @@ def test_a_figure_that_another_stock_has_is_not_cited():
 
 def test_the_valleys_heel_is_marked_outwards_of_the_inside_corner():
     """By its thickness: half of it, level, at a regular corner."""
-    book, at = read_settings('stock.hip = 3.5', ''), corner(Fraction(6))
+    book, at = read_complete('stock.hip = 3.5'), corner(Fraction(6))
     marks = {mark.line: mark.at.text for mark in wing_valley(book).member.marks}
     out = hip_ends.set_back(at, Fraction(7, 2))[1]
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 
 from layouts.pages.back_pages import back_block, closing_draft
 from layouts.pages.covers import cover_draft
@@ -17,8 +18,9 @@ from layouts.words.pages import heading
 from tablegen.errors import BookError
 from tablegen.messages import message
 from tablegen.numbers import text
+from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
-from tablegen.tables.opening_runs import opening_runs
+from tablegen.tables.opening_runs import MOST_FEET, opening_runs
 from tablegen.tables.table import Kind
 from tablegen.tables.values import VALUES, values_table
 
@@ -48,13 +50,11 @@ def plan(settings: Settings) -> Plan:
     """Return the plan of a book.
 
     Errors:
-        BookError if it would be over 1,000 pages, saying how many
+        BookError if it would be over 1,000 pages, saying how many; if it has openings and its runs cannot be their rows
     """
     trim = trim_of(settings)
-    if 'opening' in settings.parts and settings.runs.last > (longest := opening_runs(settings).feet[-1]):
-        most = message('making.longest_opening', longest=text.run(longest))
-        long = message('making.past_an_opening', run=text.run(settings.runs.last))
-        raise BookError('runs.to', long, most, message('making.complete_edition'))
+    if 'opening' in settings.parts:
+        _check_rows_of_openings(settings)
     figures = figure_count(settings)
     blocks: list[Block] = [front_block(settings, trim)]
     blocks += [pitch_block(pitch, place, settings, trim) for place, pitch in enumerate(settings.pitches)]
@@ -80,6 +80,20 @@ def plan(settings: Settings) -> Plan:
     )
     drafts, index = lay_out([block for block in blocks if block.drafts], furniture)
     return Plan(settings, trim, tuple(drafts), index, figures)
+
+
+def _check_rows_of_openings(settings: Settings) -> None:
+    runs, longest = settings.runs, Fraction(INCHES.group * MOST_FEET)
+    if text.is_metric(runs.step):
+        metric, advice = (
+            message('making.metric_opening', run=text.run(runs.step)),
+            'making.complete_edition_metric',
+        )
+        raise BookError('runs.by', metric, message('making.in_feet_and_inches'), message(advice))
+    if runs.last > longest:
+        long = message('making.past_an_opening', run=text.run(runs.last))
+        most = message('making.longest_opening', longest=text.run(longest))
+        raise BookError('runs.to', long, most, message('making.complete_edition'))
 
 
 def figure_count(settings: Settings) -> int:

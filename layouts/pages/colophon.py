@@ -12,7 +12,7 @@ from layouts.words.say import SOURCE, _
 from tablegen.geometry.pitch import Pitch
 from tablegen.groups import GROUPS
 from tablegen.numbers import text
-from tablegen.settings import BOOK_PARTS, Settings
+from tablegen.settings import BOOK_PARTS, EDITIONS, Settings
 
 PAGES_OF = {'how-to': 'order', **{group: f'group-{group}' for group in GROUPS}}
 """The page that a part always has, where it is not called after the part."""
@@ -28,7 +28,7 @@ def lines(settings: Settings, index: Index) -> tuple[str, ...]:
 
     Notes:
         1. A part that was asked for but has no page, since the runs or the other parts are not enough
-           for it, is not named.
+           for it, is not named. Those of an edition are named by it.
         2. Pitches too many to be named are those of the contents.
     """
     parts = [part for part in BOOK_PARTS if part in settings.parts and _is_in(part, index)]
@@ -60,7 +60,9 @@ def lines(settings: Settings, index: Index) -> tuple[str, ...]:
                 'seat': _size(settings.seat),
             },
         }
-    named |= {'paper': settings.paper, 'trim': settings.trim, 'parts': parts}
+    named |= {'paper': settings.paper, 'trim': settings.trim}
+    edition = next((name for name, usual in EDITIONS.items() if usual == settings.parts), None)
+    named |= {'edition': edition} if edition else {'parts': parts}
     said = {key: f'{key} = {_written(value)}' for key, value in named.items()}
     if len(said['pitches']) > MOST_LETTERS:
         said['pitches'] = '# ' + _('pitches: the {count} of the contents').format(count=len(settings.pitches))

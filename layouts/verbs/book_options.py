@@ -13,7 +13,10 @@ WORDS: dict[str, tuple[str, str]] = {
     'owner': ('TEXT', N_('whose book it is')),
     'paper': ('PAPER', N_('in the printer: {papers}')),
     'trim': ('TRIM', N_('size of the pages: {trims}')),
-    'edition': ('EDITION', N_('which parts it has: {editions}')),
+    'edition': (
+        'EDITION',
+        N_('{compact} (default): an opening a pitch; {complete}: runs inch by inch and reference tables'),
+    ),
 }
 """Options of a book alone, which have the names of their keys."""
 
@@ -22,7 +25,7 @@ def add_book(parser: argparse.ArgumentParser) -> None:
     """Declare the options of a book."""
     options.add_pitches(parser)
     options.add_runs(parser)
-    named = {'papers': ', '.join(PAPERS), 'trims': ', '.join(TRIMS), 'editions': ', '.join(EDITIONS)}
+    named = {'papers': ', '.join(PAPERS), 'trims': ', '.join(TRIMS)} | {name: name for name in EDITIONS}
     for name, (metavar, words) in WORDS.items():
         parser.add_argument(f'--{name}', metavar=metavar, help=_(words).format(**named))
     options.add_reading(parser)

@@ -11,7 +11,7 @@ from layouts.verbs.whole import command_parser
 from layouts.words.say import N_, _
 from tablegen.numbers import text
 from tablegen.numbers.units import INCHES
-from tablegen.settings import PAPERS, TRIMS
+from tablegen.settings import EDITIONS, PAPERS, TRIMS
 
 SHELLS = ('bash', 'zsh', 'fish')
 VALUES = {
@@ -19,6 +19,7 @@ VALUES = {
     'SHELL': SHELLS,
     'PAPER': PAPERS,
     'TRIM': TRIMS,
+    'EDITION': tuple(EDITIONS),
     'STYLE': text.STYLES,
     'PART': INCHES.smallest_parts,
 }

@@ -48,8 +48,14 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
         from layouts.verbs.questions import answered
 
         settings = answered(settings, err)
-    if args.plan:
-        return _tell_plan(settings, out)
+    try:
+        return _tell_plan(settings, out) if args.plan else _make(settings, args, out, err)
+    except BookError as fault:
+        runs = args.runs is not None and str(fault.place).startswith('runs.')
+        raise fault.at('--runs') if runs else fault from None
+
+
+def _make(settings: Settings, args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     from layouts.build import build
     from layouts.paper.trim import trim_of
     from layouts.pdf.progress import Progress

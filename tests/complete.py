@@ -1,0 +1,17 @@
+"""Settings of the complete edition: what a test means that looks at its tables, or at its worked examples."""
+
+from __future__ import annotations
+
+from tablegen.settings import EDITIONS, Settings, read_settings
+
+COMPLETE = 'edition = "complete"\n'
+
+
+def complete(**changes) -> Settings:
+    """Return the complete edition's settings, some of them changed."""
+    return Settings(**{'parts': EDITIONS['complete'], **changes})
+
+
+def read_complete(written: str = '') -> Settings:
+    """Return the settings of a file that names the complete edition; a list of parts in it still goes over that."""
+    return read_settings(COMPLETE + written, '')
