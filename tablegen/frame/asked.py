@@ -22,9 +22,9 @@ class Upper(StrEnum):
     """A bare wall, which they are cut against."""
     LEDGER = 'ledger'
     """A board on that wall."""
-    BEAM_AGAINST = 'against a beam'
+    BEAM_AGAINST = 'against-beam'
     """A beam's side."""
-    BEAM_OVER = 'over a beam'
+    BEAM_OVER = 'over-beam'
     """A beam or higher plate, with a second bird's mouth."""
 
 
@@ -49,7 +49,7 @@ class HipHead(StrEnum):
 
     SINGLE = 'single'
     """Each with one cheek on its side of the ridge."""
-    BETWEEN = 'between commons'
+    BETWEEN = 'between-commons'
     """Each with two cheeks, in the corner of the last side common and the end common."""
 
 
