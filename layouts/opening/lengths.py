@@ -14,8 +14,6 @@ from layouts.words.say import _
 from tablegen.numbers import text
 from tablegen.numbers.units import INCHES
 from tablegen.tables.opening_runs import OpeningRuns
-from tablegen.tables.runs import SQUARES
-from tablegen.tables.sums import SumsOff, sums_off
 
 RULE_GAP, LABEL_GAP, BLOCK_GAP = 2.6, 3.2, 9.0
 """Between a row's name and the rule, the rule and the figures, two blocks; units."""
@@ -93,16 +91,6 @@ def _block(
                 at += width + GAP
     sheet.rule(0, left, end, svg.LINE)
     return first, end
-
-
-def sums_of(tables: PitchTables, table: str, runs: OpeningRuns) -> tuple[SumsOff, SumsOff]:
-    """Return how sums of feet and inches come out over all runs below the longest, and with one part of an inch."""
-    square, per = SQUARES[table](tables.pitch), tables.settings.measure.per
-    feet = runs.feet[:-1] or runs.feet
-    return (
-        sums_off(square, [feet, runs.inches], per),
-        sums_off(square, [feet, runs.inches, runs.parts], per),
-    )
 
 
 def _feet(runs: Sequence[Fraction]) -> list[str]:

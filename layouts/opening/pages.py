@@ -13,15 +13,15 @@ from layouts.grid.run_tables import PitchTables
 from layouts.opening.beside import ALONE, Section, put_sections
 from layouts.opening.common import common_sections, hold_lines, mark_lines
 from layouts.opening.hips import hip_sections
-from layouts.opening.lengths import LEAST_WIDTH, put_lengths, rows_of, sums_of
+from layouts.opening.lengths import LEAST_WIDTH, put_lengths, rows_of
 from layouts.opening.lines import Line, Lines
 from layouts.opening.sheet import Head, Sheet, wide
+from layouts.opening.sums import common_note, hip_note
 from layouts.paper.page import Index, Unplaced
 from layouts.words.caution import caution_text
 from layouts.words.say import _, say
 from tablegen.geometry import common, corner
 from tablegen.geometry.stepping import Hold
-from tablegen.numbers import text
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import decimal_figure
 from tablegen.numbers.units import INCHES
@@ -65,12 +65,9 @@ def opening(tables: PitchTables) -> list[Unplaced]:
 
 def _common_page(tables: PitchTables, index: Index) -> OpeningPage:
     runs = opening_runs(tables.settings)
-    sums, with_parts = sums_of(tables, 'common', runs)
-    part = text.mixed(1, tables.settings.measure.per)
-    said = _(
-        '{off} of {sums} sums of feet and inches come {part} off; with parts, {off_parts} of {sums_parts}.'
-    ).format(off=sums.off, sums=sums.sums, part=part, off_parts=with_parts.off, sums_parts=with_parts.sums)
-    exact = _('feet of run × the exact foot. The heel of any seat is its rise.')
+    exact = _(
+        'feet of run, less the ridge’s “level”, × exact foot. A seat’s heel is its rise; read a ledger as a run.'
+    )
     return _page(
         tables,
         runs,
@@ -81,18 +78,13 @@ def _common_page(tables: PitchTables, index: Index) -> OpeningPage:
         common_sections(tables),
         mark_lines(),
         [common.line_length(INCHES.unit_run, tables.members.side.slope), tables.pitch.rise],
-        [('', said), (_('Exact:'), exact)],
+        [('', common_note(tables, runs)), (_('Exact:'), exact)],
         '',
     )
 
 
 def _hip_page(tables: PitchTables, index: Index) -> OpeningPage:
     runs = opening_runs(tables.settings)
-    sums, with_parts = sums_of(tables, 'hip-valley', runs)
-    part = text.mixed(1, tables.settings.measure.per)
-    said = _('{off} of {sums} sums come {part} off; with parts {off_parts} of {sums_parts}.').format(
-        off=sums.off, sums=sums.sums, part=part, off_parts=with_parts.off, sums_parts=with_parts.sums
-    )
     return _page(
         tables,
         runs,
@@ -103,7 +95,7 @@ def _hip_page(tables: PitchTables, index: Index) -> OpeningPage:
         hip_sections(tables),
         (),
         [corner.hip_length(INCHES.unit_run, tables.members.side.at)],
-        [('', said), ('', say(cautions.DEFERS))],
+        [('', f'{hip_note(tables, runs)} {say(cautions.DEFERS)}')],
         ' '.join(map(caution_text, cautions.pitch_cautions(tables.pitch.slope))),
     )
 

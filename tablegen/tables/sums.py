@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import product
-from math import isqrt
+from math import isqrt, lcm
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,31 +17,72 @@ class SumsOff:
     """How many there are."""
     off: int
     """How many of them are not the length rounded once."""
-    most: int
-    """Parts that the worst of them is off by."""
+    far: int
+    """How many of them are more than one part off."""
 
 
-def sums_off(square: Fraction, lines: Iterable[Iterable[Fraction]], per: int) -> SumsOff:
+@dataclass(frozen=True, slots=True)
+class Less:
+    """What is taken off a sum: one printed figure or several, and the run that they stand for, exactly."""
+
+    count: int = 0
+    """Smallest parts in all, as printed."""
+    run_in: Fraction = Fraction(0)
+    """Of it the rational part, in; below 0 where it is put on."""
+    run_squared: Fraction = Fraction(0)
+    """Square of what is taken off beside that, in²: half a hip's thickness on the skew is no rational run."""
+
+
+def sums_off(
+    square: Fraction, lines: Iterable[Iterable[Fraction]], per: int, less: Less | None = None
+) -> SumsOff:
     """Return how the sums of one figure from each of some groups of lines come out.
 
     Given:
         square  of the length over one inch of run
         lines   runs in inches, a group of lines at a time: feet, inches, parts of an inch; whole counts of smallest parts
         per     smallest parts in an inch
+        less    what every sum is less; runs that are no longer than that are left out
 
     Notes:
         1. Lengths are proportional to runs: with n the run in smallest parts, the length in smallest parts is the root of
            square × n², so its nearest count needs whole numbers alone.
     """
-    groups = [[(n, _nearest(square, n)) for n in (int(run * per) for run in group)] for group in lines]
-    sums = off = most = 0
+    less = less or Less()
+    scale = per * (less.run_in * per).denominator
+    groups = [[(int(run * scale), _nearest(square, run * per)) for run in group] for group in lines]
+    taken, skew = int(less.run_in * scale), less.run_squared * scale**2
+    shortest = taken + isqrt(int(skew)) + bool(skew)
+    nearest = _nearest_of(square * Fraction(per, scale) ** 2, skew)
+    sums = off = far = 0
     for parts in product(*groups):
+        run = sum(n for n, _ in parts)
+        if run <= shortest:
+            continue
         sums += 1
-        apart = abs(sum(count for _, count in parts) - _nearest(square, sum(n for n, _ in parts)))
-        if apart:
-            off, most = off + 1, max(most, apart)
-    return SumsOff(sums, off, most)
+        apart = abs(sum(count for _, count in parts) - less.count - nearest(run - taken))
+        off, far = off + (apart > 0), far + (apart > 1)
+    return SumsOff(sums, off, far)
 
 
-def _nearest(square: Fraction, n: int) -> int:
-    return (isqrt(4 * square.numerator * n * n // square.denominator) + 1) // 2
+def _nearest(square: Fraction, run: Fraction) -> int:
+    return (isqrt(int(4 * square * run * run)) + 1) // 2
+
+
+def _nearest_of(square: Fraction, skew: Fraction) -> Callable[[int], int]:
+    """Return what gives the whole number nearest to root(square) × (n − root(skew)), a half going up.
+
+    Notes:
+        1. It is (floor(root(y)) + 1) // 2 with y = 4 square (n² + skew) − root(64 square² n² skew), and floor(root(y)) is the
+           root of y's own floor: whole numbers all the way.
+    """
+    per = lcm(square.denominator, (square * skew).denominator, (64 * square**2 * skew).denominator)
+    times, plus, rooted = (
+        int(one) for one in (4 * per * square, 4 * per * square * skew, 64 * (per * square) ** 2 * skew)
+    )
+
+    def nearest(n: int) -> int:
+        up = isqrt(rooted * n * n - 1) + 1 if rooted else 0
+        return (isqrt((times * n * n + plus - up) // per) + 1) // 2
+
+    return nearest

@@ -1,0 +1,78 @@
+"""What an opening says of adding its figures up: how many sums come out a part off, counted over every run of the book."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from layouts.grid.run_tables import PitchTables
+from layouts.words.say import _
+from tablegen.geometry import common
+from tablegen.numbers import text
+from tablegen.numbers.figure import length_figure
+from tablegen.tables.opening_runs import OpeningRuns
+from tablegen.tables.runs import SQUARES
+from tablegen.tables.sums import Less, SumsOff, sums_off
+
+NONE = Fraction(0)
+
+
+def common_note(tables: PitchTables, runs: OpeningRuns) -> str:
+    """Return what is said of sums of the common's lengths, and of what is left when the ridge is off."""
+    off = tables.members.shortening.common_at_ridge.along
+    return _sums_note(tables, 'common', runs, off.count)
+
+
+def hip_note(tables: PitchTables, runs: OpeningRuns) -> str:
+    """Return the same of the hip's and valley's lengths, and of the points of jacks."""
+    off = tables.members.shortening.hip_valley_at_ridge.along
+    said, points = _sums_note(tables, 'hip-valley', runs, off.count), jack_points(tables, runs)
+    jacks = _('Of jacks’ points, {far} of {sums}.').format(far=points.far, sums=points.sums)
+    return f'{said} {jacks}' if points.sums else said
+
+
+def _sums_note(tables: PitchTables, table: str, runs: OpeningRuns, taken: int) -> str:
+    square, per = SQUARES[table](tables.pitch), tables.settings.measure.per
+    feet = runs.feet[:-1] or runs.feet
+    added = sums_off(square, [feet, runs.inches], per)
+    with_parts = sums_off(square, [feet, runs.inches, runs.parts], per)
+    ridge = Less(taken, tables.settings.ridge_thickness / 2)
+    less = sums_off(square, [(NONE, *group) for group in (feet, runs.inches, runs.parts)], per, ridge)
+    return _(
+        '{part} off: {off} of {sums} sums, {off_parts} of {sums_parts} with parts; {two} off: {far} of {sums_less} '
+        'less the ridge.'
+    ).format(
+        part=text.mixed(1, per),
+        off=added.off,
+        sums=added.sums,
+        off_parts=with_parts.off,
+        sums_parts=with_parts.sums,
+        far=less.far,
+        sums_less=less.sums,
+        two=text.mixed(2, per),
+    )
+
+
+def jack_points(tables: PitchTables, runs: OpeningRuns) -> SumsOff:
+    """Return how a jack's long and short points come out, added up at every whole inch from the corner.
+
+    Notes:
+        1. Its line length is the common's at its own run; off comes what stands for the hip; half of its own thickness,
+           read as a run, is put on for the long point and taken off for the short one. None where that is no tabled run.
+    """
+    half, slope = tables.settings.rafter_thickness / 2, tables.members.side.slope
+    if half not in (*runs.inches, *runs.parts):
+        return SumsOff(0, 0, 0)
+    measure, hip = tables.members.side.boards.measure, tables.settings.hip_thickness
+    points = length_figure(common.line_length(half, slope), measure).count
+    off = tables.members.shortening.jack_at_hip.along.count
+    lines = [(NONE, *group) for group in (runs.feet[:-1] or runs.feet, runs.inches)]
+    long, short = (
+        sums_off(
+            SQUARES['common'](tables.pitch),
+            lines,
+            measure.per,
+            Less(off + sign * points, sign * half, hip**2 / 2),
+        )
+        for sign in (-1, 1)
+    )
+    return SumsOff(long.sums + short.sums, long.off + short.off, long.far + short.far)
