@@ -38,8 +38,10 @@ FEET, INCHES = {str(feet): 12 * feet for feet in range(1, 25)}, {str(inch): inch
 PARTS = {part(Fraction(n, 16)): Fraction(n, 16) for n in range(1, 16)}
 OVERHANGS = (8, 12, 16, 18, 24)
 SLACK_MM = 0.6
-PAGE_MM, TAB_MM = 100, 6.4
-"""Width of a page, and of the tab at its edge, mm."""
+NOTE_MM = 7.3 * 25.4 / 72
+"""Type is larger than that above the notes."""
+PAGE_MM, TAB_MM, FOLIO_MM = 100, 6.4, 126
+"""Width of a page, and of the tab at its edge; below it the page's number stands; mm."""
 
 
 @pytest.fixture(scope='module')
@@ -54,7 +56,7 @@ def pages_of(book, name):
 
 
 def _parted(words, named):
-    words = [word for word in words if TAB_MM < word.left < PAGE_MM - TAB_MM]
+    words = [word for word in words if TAB_MM < word.left < PAGE_MM - TAB_MM and word.base < FOLIO_MM]
     left = next(word.left for word in words if word.text == named) - 1
     return lines([word for word in words if word.left < left]), lines(
         [word for word in words if word.left >= left]
@@ -77,7 +79,7 @@ def heads_of(page):
 def lengths_in(page):
     """Return every length by its block ('ft', 'in'), the name of its row and its head."""
     head_line, heads = heads_of(page)
-    below = page[page.index(head_line) + 1 :]
+    below = [line for line in page[page.index(head_line) + 1 :] if line[0].size > NOTE_MM]
     found = {}
     for line in below:
         place, cells = 0, {}

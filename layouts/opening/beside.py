@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from layouts.opening.lines import Line
-from layouts.opening.sheet import GAP, Sheet, head_wide, wide
+from layouts.opening.lines import Cell, Column, Line, widest, widths_of
+from layouts.opening.sheet import GAP, NAME_GAP, Sheet, head_wide
 
-LEAST_WIDTH, HEAD_GAP = 20.0, 2.5
-"""Of a column; between two heads; units."""
-ALONE = 40.0
-"""From the only column to a next one, units: any width will do."""
+MOST_GAP, MOST_BETWEEN = 10.0, 5.0
+"""Between two columns and between two sections, at most, units."""
+LEAST_SHARE = 0.85
+SHARES = (1.0, 0.97, 0.94, 0.91, 0.88, 0.85, 0.8, 0.75, 0.7, 0.65)
+"""Of their size, in which heads are tried; in the last of them they push names into smaller type."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,41 +30,70 @@ class Section:
         """Return how many rows it takes."""
         return len(self.rows) + bool(self.title)
 
+    @property
+    def columns(self) -> list[list[Cell]]:
+        """Return the cells of each column."""
+        count = max(map(len, (line.cells for line in self.rows)))
+        return [
+            [line.cells[place] for line in self.rows if place < len(line.cells)] for place in range(count)
+        ]
 
-def put_sections(
-    sheet: Sheet, sections: Sequence[Section], row: int, left: float, ruled: bool = True
-) -> None:
-    """Put sections under one another, from a row on, their figures against the right edge."""
+    def needs(self, size: float) -> float:
+        """Return the width that its rows need, and its heads where they are set as small as they may be; units."""
+        heads = [head_wide(one) * LEAST_SHARE for one in self.heads] or [0.0] * len(self.columns)
+        cells = [widths_of(cells, size).whole for cells in self.columns]
+        widths = [max(pair) for pair in zip(cells, heads, strict=True)]
+        names = max(self._names(size), head_wide(self.title) * LEAST_SHARE + GAP if self.title else 0)
+        return names + sum(widths) + GAP * max(0, len(widths) - 1)
+
+    def _names(self, size: float) -> float:
+        return widest([line.name for line in self.rows], size) + NAME_GAP
+
+    def laid(self, sheet: Sheet, left: float, after: float) -> list[Column]:
+        """Return its columns, the last one's fractions a given way left of the right edge."""
+        columns, size, room = self.columns, sheet.size, sheet.end - left
+        cells = [widths_of(one, size) for one in columns]
+        heads = [head_wide(one) for one in self.heads] or [0.0] * len(columns)
+        title = head_wide(self.title) if self.title else 0.0
+        for share in SHARES:
+            widths = [max(one.whole, head * share) for one, head in zip(cells, heads, strict=True)]
+            free = room - sum(widths) - max(self._names(size), title * share + GAP)
+            gaps = len(widths) - 1
+            if free >= GAP * gaps:
+                break
+        gap = min(MOST_GAP, max(GAP, free / gaps)) if gaps else 0
+        found: list[Column] = []
+        right = sheet.end
+        for place in reversed(range(len(columns))):
+            past = after if place == gaps else cells[place].after
+            found.insert(0, Column(right - widths[place], right - past, right))
+            right -= max(widths[place], cells[place].before + past) + gap
+        return found
+
+
+def put_sections(sheet: Sheet, sections: Sequence[Section], top: float, foot: float, left: float) -> None:
+    """Put sections under one another between two heights, ruled apart, their figures against the right edge."""
+    taken = sum(section.height for section in sections) * sheet.row
+    between = min(MOST_BETWEEN, (foot - top - taken) / max(1, len(sections) - 1))
+    lasts = [section.columns[-1] for section in sections if section.columns]
+    after = max((widths_of(cells, sheet.size).after for cells in lasts), default=0)
     for section in sections:
-        if ruled:
-            sheet.rule(row, left, sheet.end)
-        _put(sheet, section, row, left)
-        row += section.height
+        if section.columns:
+            sheet.rule(top - between / 2, left, sheet.end)
+        columns = section.laid(sheet, left, after)
+        if section.title:
+            _put_heads(sheet, section, top, left, columns)
+        sheet.put(top + bool(section.title) * sheet.row, left, columns, section.rows)
+        top += section.height * sheet.row + between
 
 
-def _put(sheet: Sheet, section: Section, row: int, left: float) -> None:
-    count = max((len(line.cells) for line in section.rows), default=0)
-    columns = [
-        [line.cells[place] for line in section.rows if place < len(line.cells)] for place in range(count)
-    ]
-    widths = [max(wide(column, sheet.size), LEAST_WIDTH) for column in columns]
-    apart = max(widths[:-1]) + GAP if count > 1 else ALONE
-    lasts = widths[-1] if widths else 0
-    first = sheet.end - lasts - apart * (count - 1)
-    if section.title:
-        rights = [first + apart * place + widths[place] for place in range(count - 1)] + [sheet.end]
-        _put_heads(sheet, section, row, left, rights)
-    sheet.put(row + bool(section.title), left, (first, apart), section.rows)
-
-
-def _put_heads(sheet: Sheet, section: Section, row: int, left: float, rights: Sequence[float]) -> None:
-    """Put a section's title, and each head over its column or as far left of it as the next one needs."""
-    natural = [head_wide(one) for one in (section.title, *section.heads)]
-    room = sheet.end - left - HEAD_GAP * len(section.heads)
-    share = min(1.0, room / sum(natural))
-    free = sheet.end
-    for head, right, width in reversed(list(zip(section.heads, rights, natural[1:], strict=False))):
-        ends = min(right, free)
-        free = ends - width * share - HEAD_GAP
-        sheet.head(row, free + HEAD_GAP, ends, head)
-    sheet.head(row, left, free, section.title, ends=False)
+def _put_heads(sheet: Sheet, section: Section, top: float, left: float, columns: Sequence[Column]) -> None:
+    """Put a section's title, and each head over its column; the title shares its room with the first."""
+    heads = list(zip(section.heads, columns, strict=False))
+    title, gap = head_wide(section.title), GAP if heads else 0
+    first, right = (head_wide(heads[0][0]), heads[0][1].right) if heads else (0.0, sheet.end)
+    begins = left + title * min(1.0, (right - left - gap) / (title + first)) + gap
+    sheet.head(top, left, begins - gap, section.title, ends=False)
+    for head, column in heads:
+        sheet.head(top, begins, column.right, head)
+        begins = column.right + GAP

@@ -8,7 +8,7 @@ from layouts.grid.run_tables import PitchTables
 from layouts.grid.table_columns import NOTHING
 from layouts.opening.beside import Section
 from layouts.opening.common import SIGNS
-from layouts.opening.lines import Line, in_column, padded
+from layouts.opening.lines import Line, length, plain
 from layouts.words.say import _
 from tablegen.geometry import corner
 from tablegen.numbers import text
@@ -33,10 +33,10 @@ def hip_sections(tables: PitchTables) -> list[Section]:
     return [
         Section(
             (
-                Line(_('Plumb cut'), (cut.plumb.text,)),
-                Line(_('Level cut'), (cut.level.text,)),
-                Line(_('Backing, each face'), (it.backing.bevel.text,)),
-                Line(_('Drop, plumb; hip {thick}').format(thick=thick), (padded(it.drop.plumb, 2),)),
+                Line(_('Plumb cut'), (plain(cut.plumb.text),)),
+                Line(_('Level cut'), (plain(cut.level.text),)),
+                Line(_('Backing, each face'), (plain(it.backing.bevel.text),)),
+                Line(_('Drop, plumb; hip {thick}').format(thick=thick), (length(it.drop.plumb),)),
             )
         ),
         Section(
@@ -61,7 +61,7 @@ def hip_sections(tables: PitchTables) -> list[Section]:
             _('Mouth {stock}').format(stock=' '.join(stocks)),
             (_('height'), _('heel'), _('seat')),
         ),
-        Section((Line(_('Valley’s heel: out, level'), (padded(it.valley_heel_out, 1),)),)),
+        Section((Line(_('Valley’s heel: out, level'), (length(it.valley_heel_out),)),)),
         _spaced(tables, settings),
     ]
 
@@ -79,26 +79,26 @@ def _spaced(tables: PitchTables, settings: Settings) -> Section:
         length_figure(corner.hip_length(one, side.at), measure) if one in OVERHANGS_IN else None
         for one in apart
     ]
-    rows = zip(apart, in_column(jacks), in_column(tails), strict=True)
+    rows = zip(apart, jacks, tails, strict=True)
     return Section(
-        tuple(Line(text.rational(one), (jack, tail)) for one, jack, tail in rows),
+        tuple(Line(text.rational(one), (length(jack), length(tail))) for one, jack, tail in rows),
         _('Apart; overhang'),
         (_('jacks'), _('hip tail')),
     )
 
 
 def _off(name: str, measured: TwoWays) -> Line:
-    return Line(name, (padded(measured.level, 1), padded(measured.along, 1)))
+    return Line(name, (length(measured.level), length(measured.along)))
 
 
 def _cheek(name: str, cut: CheekCut) -> Line:
-    return Line(name, (cut.top_from_square.text, padded(cut.top_figure_on_12, 2)))
+    return Line(name, (plain(cut.top_from_square.text), length(cut.top_figure_on_12)))
 
 
 def _mouth(name: str, it: Members, notch: Notch) -> Line:
     lengths = (notch.height_in, notch.heel_in, notch.seat_in)
     if it.fault(notch):
-        return Line(name, (padded(None, 2, NOTHING),) * len(lengths))
+        return Line(name, (length(None, none=NOTHING),) * len(lengths))
     height, heel, seat = map(it.side.length, lengths)
     marks = ''.join(SIGNS[mark] for mark in marks_of(notch))
-    return Line(name, (padded(height, 2, mark=marks), padded(heel, 2), padded(seat, 2)))
+    return Line(name, (length(height, marks), length(heel), length(seat)))

@@ -3,18 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from fractions import Fraction
 
 from layouts.drawings import svg
 from layouts.grid.run_tables import PitchTables
-from layouts.opening.lines import Line, in_column
-from layouts.opening.sheet import GAP, GROUP, Sheet, wide
+from layouts.opening.lines import Column, Line, column_at, length, wide, widest
+from layouts.opening.sheet import GAP, GROUP, TOP, Sheet, head_wide
 from layouts.paper.table_font import NAMES
 from layouts.words.say import _
 from tablegen.numbers import text
+from tablegen.numbers.figure import Figure
 from tablegen.numbers.units import INCHES
 from tablegen.tables.opening_runs import OpeningRuns
 
+HEADS = TOP - 10.4
+"""Where heads begin, units."""
 RULE_GAP, LABEL_GAP, BLOCK_GAP = 2.6, 3.2, 9.0
 """Between a row's name and the rule, the rule and the figures, two blocks; units."""
 LEAST_WIDTH, LEAST_NEXT = 29.5, 16.0
@@ -27,29 +31,28 @@ def rows_of(runs: OpeningRuns) -> int:
 
 
 def put_lengths(
-    sheet: Sheet, tables: PitchTables, named: Sequence[tuple[str, str]], runs: OpeningRuns
-) -> tuple[float, float]:
+    sheet: Sheet,
+    tables: PitchTables,
+    named: Sequence[tuple[str, str]],
+    runs: OpeningRuns,
+    in_inches: bool,
+) -> tuple[list[Column], float]:
     """Put both blocks on a page.
 
     Given:
-        named  the tables to put, by their names among a book's parts, and their heads
+        named      the tables to put, by their names among a book's parts, and their heads
+        in_inches  whether what inches and parts of them add is told in inches in a book of feet and inches too
 
     Returned:
-        where the figures of the first block begin, and where free room begins right of the second; units
+        the columns of the first block, and where free room begins right of the second; units
     """
-    begins, right = _block(sheet, tables, named, 0, [(0, _('ft'), _feet(runs.feet), runs.feet)])
-    split = len(runs.inches) + 1
-    _begin, right = _block(
-        sheet,
-        tables,
-        named,
-        right + BLOCK_GAP,
-        [
-            (0, _('in'), _names(runs.inches), runs.inches),
-            (split, _('parts of an inch'), _names(runs.parts), runs.parts),
-        ],
-    )
-    return begins, right
+    feet = [(0, _('ft'), [str(int(run // INCHES.group)) for run in runs.feet], runs.feet)]
+    columns = _block(sheet, tables, named, 0, feet, False)
+    small = [
+        (0, _('in'), _names(runs.inches), runs.inches),
+        (len(runs.inches) + 1, _('parts of an inch'), _names(runs.parts), runs.parts),
+    ]
+    return columns, _block(sheet, tables, named, columns[-1].right + BLOCK_GAP, small, in_inches)[-1].right
 
 
 def _block(
@@ -58,44 +61,43 @@ def _block(
     named: Sequence[tuple[str, str]],
     left: float,
     stacked: Sequence[tuple[int, str, list[str], Sequence[Fraction]]],
-) -> tuple[float, float]:
-    """Put one block on a page: groups of runs one under another; return where its figures begin and where it ends."""
+    in_inches: bool,
+) -> list[Column]:
+    """Put one block on a page: groups of runs one under another; return its columns."""
     size = sheet.size
     runs = [run for *_ignored, some in stacked for run in some]
-    columns = [in_column([tables.figures(name, runs)[run] for run in runs]) for name, _head in named]
-    label = max(wide([NAMES + name for name in names], size) for _row, _head, names, _runs in stacked)
-    edge = left + label
-    first = edge + RULE_GAP + LABEL_GAP
-    widths = [wide(column, size) for column in columns]
-    widths = [max(one, least) for one, least in zip(widths, (LEAST_WIDTH, LEAST_NEXT), strict=False)]
-    apart = widths[0] + GAP
-    end = first + sum(widths) + GAP * (len(widths) - 1)
-    place = 0
+    told = [tables.figures(name, runs) for name, _head in named]
+    cells = [[length(_inches(some[run]) if in_inches else some[run]) for run in runs] for some in told]
+    edge = left + max(widest([NAMES + name for name in names], size) for _row, _head, names, _runs in stacked)
+    edge = max(edge - wide(NAMES, size), left + head_wide(stacked[0][1]))
+    columns: list[Column] = []
+    at = edge + RULE_GAP + LABEL_GAP
+    for listed, least in zip(cells, (LEAST_WIDTH, LEAST_NEXT), strict=False):
+        columns.append(column_at(at, listed, size, least))
+        at = columns[-1].right + GAP
+    end = columns[-1].right
+    rows = list(zip(*cells, strict=True))
     for row, head, names, some in stacked:
-        cells = [column[place : place + len(some)] for column in columns]
-        place += len(some)
-        told = [
-            Line(NAMES + name, figures) for name, figures in zip(names, zip(*cells, strict=True), strict=True)
-        ]
-        sheet.put(row, edge, (first, apart), told, ends=True)
-        sheet.down(edge + RULE_GAP, row, row + len(some))
+        lines = [Line(NAMES + name, figures) for name, figures in zip(names, rows, strict=False)]
+        del rows[: len(some)]
+        sheet.put_rows(row, edge, columns, lines)
+        sheet.down(edge + RULE_GAP, row, row + len(some) - 1)
         for under in range(row - row % GROUP + GROUP, row + len(some), GROUP):
-            sheet.rule(under, left, end)
+            sheet.rule_over(under, left, end)
         if row:
-            sheet.head(row - 1, left, end + BLOCK_GAP - 2, head, ends=False)
+            sheet.head(sheet.y(row - 1), left, end + BLOCK_GAP - 2, head, ends=False)
         else:
-            sheet.head(-1.1, left, edge, head)
-            at = first
-            for (_name, words), width in zip(named, widths, strict=True):
-                sheet.head(-1.1, at - GAP + 1, at + width, words)
-                at += width + GAP
-    sheet.rule(0, left, end, svg.LINE)
-    return first, end
-
-
-def _feet(runs: Sequence[Fraction]) -> list[str]:
-    return [str(int(run // INCHES.group)) for run in runs]
+            sheet.head(HEADS, left, edge, head)
+            for (_name, words), column in zip(named, columns, strict=True):
+                sheet.head(HEADS, column.left, column.right, words)
+    sheet.rule(TOP, left, end, svg.LINE)
+    return columns
 
 
 def _names(runs: Sequence[Fraction]) -> list[str]:
     return [text.rational(run) for run in runs]
+
+
+def _inches(figure: Figure) -> Figure:
+    """Return a length in inches alone, with the mark that it bears among feet."""
+    return replace(figure, parts=text.mixed_parts(figure.count, figure.per)._replace(mark=figure.parts.mark))

@@ -1,19 +1,33 @@
-"""Lines of an opening: a name and figures at tab stops, each line one run of text in reading order."""
+"""Lines of an opening: a name and figures, each at its own place in a line that is one run of text in reading order."""
 
 from __future__ import annotations
 
+from bisect import bisect
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cache
+from itertools import combinations_with_replacement
 
-from layouts.grid.fitting import tab_stop
-from layouts.grid.grid import padded as whole
-from layouts.paper.table_font import line_em
-from layouts.paper.trim import FIGURE_SPACE, Trim
+from markupsafe import Markup
+
+from layouts.grid.grid import padded
+from layouts.paper.table_font import BLANKS, line_em
+from layouts.paper.trim import FIGURE_SPACE
 from tablegen.numbers.figure import Figure
 
-BEFORE, AFTER = 2.3, 0.6
-"""A name that ends so near before a stop, or after it, in units, might pass it or not: the typesetter wants a space's width
-before a stop. Blanks carry the name on."""
+MOST_BLANKS = 4
+"""Blanks of several widths that together bring a figure to its place, to a hundredth of an em."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """What stands in a column."""
+
+    text: str
+    lead: str = ''
+    """What of it stands left of the place where the column's fractions begin, a word space with it."""
+    ends: bool = False
+    """Whether it ends at the column's right edge instead."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,9 +35,23 @@ class Line:
     """One line."""
 
     name: str
-    """Beginning with table_font.NAMES where it is bold."""
-    cells: tuple[str, ...] = ()
-    """What stands at the stops."""
+    """Beginning with table_font.NAMES where its digits are bold."""
+    cells: tuple[Cell, ...] = ()
+    """One a column, empty ones too."""
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """Where a column stands; units."""
+
+    left: float
+    slot: float
+    """Where fractions begin."""
+    right: float
+
+    def begins(self, cell: Cell, size: float) -> float:
+        """Return where a cell begins."""
+        return self.right - wide(cell.text, size) if cell.ends else self.slot - wide(cell.lead, size)
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,68 +60,118 @@ class Lines:
 
     left: float
     top: float
-    tab: float
-    """The tab stop to ask for."""
     size: float
-    text: str
+    text: Markup
+
+
+def length(figure: Figure | None, mark: str = '', none: str = '') -> Cell:
+    """Return a length, a mark beside it, whole numbers to end and fractions to begin under one another."""
+    if figure is None:
+        return Cell(none and f'{none} ', none and f'{none} ')
+    parts = figure.parts
+    whole = padded(figure, 2 if parts.feet else 0, len(parts.feet)).strip(FIGURE_SPACE)
+    before = f'{whole} ' if whole else ''
+    after = f'{parts.fraction}{parts.mark}{mark}'
+    return Cell(before + after if parts.fraction or mark else whole + after, before)
+
+
+def plain(words: str) -> Cell:
+    """Return an angle, a decimal or a word, which ends at its column's edge."""
+    return Cell(words, '', True)
+
+
+@dataclass(frozen=True, slots=True)
+class Widths:
+    """How wide the cells of a column are; units."""
+
+    before: float
+    """Left of where fractions begin."""
+    after: float
+    whole: float
+
+
+def widths_of(cells: Sequence[Cell], size: float) -> Widths:
+    """Return how wide some cells are."""
+    lengths = [one for one in cells if not one.ends]
+    before = widest([one.lead for one in lengths], size)
+    after = widest([one.text[len(one.lead) :] for one in lengths], size)
+    return Widths(before, after, max(before + after, widest([one.text for one in cells if one.ends], size)))
+
+
+def column_at(left: float, cells: Sequence[Cell], size: float, least: float = 0) -> Column:
+    """Return a column from a left edge on, as wide as its cells or a least width; its figures keep to the right."""
+    widths = widths_of(cells, size)
+    right = left + max(widths.whole, least)
+    return Column(left, right - widths.after, right)
 
 
 def lines_at(
     listed: Sequence[Line],
     left: float,
     top: float,
-    stops: tuple[float, float],
-    size: float,
-    trim: Trim,
+    columns: Sequence[Column],
+    sizes: tuple[float, float],
     ends: bool = False,
 ) -> Lines:
-    """Return lines whose figures stand at stops that are equally far apart.
+    """Return lines, each name and cell brought to its place by blanks.
 
     Given:
         left, top  where names begin, or with `ends` where they end, and the top of the first line, units
-        stops      where the first figure stands, and how far it is from there to the next, units
-        size       of the type, units
-
-    Notes:
-        1. Tab stops are counted from the left edge of the text, so that it begins as many whole stops left of the first
-           figure as the longest name needs, and spaces bring each name to its place.
+        sizes      of the type, and of names, units
     """
-    first, apart = stops
-    column, tab = tab_stop(apart, trim)
-    longest = max(line_em(line.name) for line in listed) * size
-    begins = min(left - longest if ends else left, first)
-    edge = first - (int((first - begins) // column) + 1) * column
+    size, name_size = sizes
+    starts = [left - wide(line.name, name_size) if ends else left for line in listed]
+    edge = min(starts)
     told = []
-    for line in listed:
-        width = line_em(line.name) * size
-        blanks, given = _blank((left - width if ends else left) - edge, size)
-        name, reaches = line.name, given + width
-        while line.cells and not AFTER < reaches % column < column - BEFORE:
-            name, reaches = f'{name} ', reaches + line_em(' ') * size
-        tabs = round((first - edge) / column) - int(reaches // column)
-        told.append(blanks + name + ('\t' * max(1, tabs) + '\t'.join(line.cells) if line.cells else ''))
-    return Lines(round(edge / 10, 4), round(top / 10, 4), tab, round(size / 10, 4), '\n'.join(told))
+    for line, start in zip(listed, starts, strict=True):
+        name = line.name if name_size == size else _smaller(line.name, name_size / size)
+        run, at = Markup(''), edge
+        pieces = [(start, wide(line.name, name_size), name)] if line.name else []
+        pieces += [
+            (column.begins(cell, size), wide(cell.text, size), Markup.escape(cell.text))
+            for column, cell in zip(columns, line.cells, strict=False)
+            if cell.text
+        ]
+        for begins, width, words in pieces:
+            blanks = _blank((begins - at) / size)
+            run, at = run + blanks + words, at + wide(blanks, size) + width
+        told.append(run)
+    return Lines(round(edge / 10, 4), round(top / 10, 4), round(size / 10, 4), Markup('\n').join(told))
 
 
-def padded(figure: Figure | None, digits: int, none: str = '', mark: str = '', feet: int = 0) -> str:
-    """Return a length with its whole number moved right by spaces as wide as digits, its fraction in one place."""
-    if figure is None:
-        return none and none.rjust(digits, FIGURE_SPACE)
-    parts = figure.parts
-    fraction = f' {parts.fraction}' if parts.fraction else ''
-    return f'{whole(figure, digits, feet)}{fraction}{parts.mark}{mark}'
+def wide(words: str, size: float) -> float:
+    """Return the width of words, units."""
+    return line_em(words) * size
 
 
-def in_column(figures: Sequence[Figure | None], none: str = '') -> list[str]:
-    """Return lengths of one column, their whole numbers under one another."""
-    feet = max((len(one.parts.feet) for one in figures if one), default=0)
-    digits = max((len(one.parts.whole if feet else one.parts.before) for one in figures if one), default=0)
-    return [padded(one, digits, none, feet=feet) for one in figures]
+def widest(words: Sequence[str], size: float) -> float:
+    """Return the width of the widest of some words, units."""
+    return max((wide(one, size) for one in words), default=0)
 
 
-def _blank(width: float, size: float) -> tuple[str, float]:
-    """Return blanks about as wide as said, and how wide they are."""
-    wide, narrow = line_em(FIGURE_SPACE) * size, line_em(' ') * size
-    many = max(0, int(width // wide))
-    few = max(0, round((width - many * wide) / narrow))
-    return FIGURE_SPACE * many + ' ' * few, many * wide + few * narrow
+def _smaller(words: str, share: float) -> Markup:
+    return Markup('<span style="font-size:{:.3f}em;line-height:0">{}</span>').format(share, words)
+
+
+def _blank(em: float) -> str:
+    """Return blanks that are together as wide as said, nearly."""
+    wide_ones = max(0, int(em / line_em(FIGURE_SPACE)) - 1)
+    rest = em - wide_ones * line_em(FIGURE_SPACE)
+    widths, blanks = _blanks()
+    place = bisect(widths, rest)
+    nearest = min(
+        range(max(0, place - 1), min(len(widths), place + 1)), key=lambda at: abs(widths[at] - rest)
+    )
+    return FIGURE_SPACE * wide_ones + blanks[nearest]
+
+
+@cache
+def _blanks() -> tuple[list[float], list[str]]:
+    """Return the widths that a few blanks make together, from none on, and the blanks."""
+    found = {
+        round(line_em(''.join(some)), 3): ''.join(some)
+        for count in range(MOST_BLANKS, -1, -1)
+        for some in combinations_with_replacement(BLANKS, count)
+    }
+    widths = sorted(found)
+    return widths, [found[one] for one in widths]

@@ -4,32 +4,42 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from fractions import Fraction
+from functools import cache
+from itertools import product
 
 from markupsafe import Markup
 
 from layouts.drawings.compact_hold import compact_hold
 from layouts.grid.run_tables import Head as PitchHead
 from layouts.grid.run_tables import PitchTables
-from layouts.opening.beside import ALONE, Section, put_sections
-from layouts.opening.common import common_sections, hold_lines, mark_lines
+from layouts.opening.beside import Section, put_sections
+from layouts.opening.common import common_sections, hold_lines, marks_section
 from layouts.opening.hips import hip_sections
-from layouts.opening.lengths import LEAST_WIDTH, put_lengths, rows_of
-from layouts.opening.lines import Line, Lines
-from layouts.opening.sheet import Head, Sheet, wide
+from layouts.opening.lengths import put_lengths, rows_of
+from layouts.opening.lines import Column, Line, Lines, plain, wide
+from layouts.opening.sheet import GAP, Head, Sheet
 from layouts.opening.sums import common_note, hip_note
-from layouts.paper.page import Index, Unplaced
+from layouts.paper.longer import lines_in
+from layouts.paper.page import Unplaced
+from layouts.paper.table_font import NAMES
 from layouts.words.caution import caution_text
 from layouts.words.say import _, say
 from tablegen.geometry import common, corner
 from tablegen.geometry.stepping import Hold
-from tablegen.numbers.exact import Exact
+from tablegen.numbers.exact import Exact, exact
 from tablegen.numbers.figure import decimal_figure
 from tablegen.numbers.units import INCHES
 from tablegen.roof import cautions
 from tablegen.tables.opening_runs import OpeningRuns, opening_runs
 
 SIZES = (8.2, 8.0, 7.8, 7.6)
-HOLD_ROWS, SIDE_GAP = 6, 9.0
+HOLD_ROWS, SIDE_GAP, HOLD_TOP = 6, 9.0, 29.5
+"""Rows beside which the hold stands, what is free left of it, and where it begins, units."""
+NOTE_SIZE, NOTE_LINE, FREE = 7.2, 9.4, 4.0
+"""Of notes as the style sheet sets them, and what is free above them, units."""
+BOX_SIDES, BOX_UNITS = 11.0, 2.5
+"""What a box takes of the width and of the height, units."""
 EXACT_PLACES = 4
 
 
@@ -57,47 +67,66 @@ class OpeningPage:
 
 def opening(tables: PitchTables) -> list[Unplaced]:
     """Return template and maker of both pages."""
-    return [
-        ('opening', lambda index: _common_page(tables, index)),
-        ('opening', lambda index: _hip_page(tables, index)),
-    ]
+
+    both = cache(lambda: _both(tables))
+    return [('opening', lambda index: both()[0]), ('opening', lambda index: both()[1])]
 
 
-def _common_page(tables: PitchTables, index: Index) -> OpeningPage:
+@dataclass(frozen=True, slots=True)
+class _Told:
+    """What is said at the foot of a page."""
+
+    notes: tuple[tuple[str, str], ...]
+    caution: str = ''
+
+    def height(self, width: float) -> float:
+        """Return what it takes, and is free above it, units."""
+        notes = sum(lines_in(f'{bold} {said}'.strip(), NOTE_SIZE, width) for bold, said in self.notes)
+        boxed = lines_in(self.caution, NOTE_SIZE, width - BOX_SIDES) if self.caution else 0
+        return FREE + NOTE_LINE * (notes + boxed) + (BOX_UNITS if boxed else 0)
+
+
+def _both(tables: PitchTables) -> tuple[OpeningPage, OpeningPage]:
+    """Return both pages, their rows alike: the page that has more to say at its foot decides."""
+    at = tables.members
     runs = opening_runs(tables.settings)
-    exact = _(
-        'feet of run, less the ridge’s “level”, × exact foot. A seat’s heel is its rise; read a ledger as a run.'
-    )
-    return _page(
+    said = (_common_said(tables, runs), _hip_said(tables, runs))
+    foot = max(one.height(tables.trim.text_width) for one in said)
+    common_page = _page(
         tables,
         runs,
         (_('Common rafter'), _('along the top edge, plate line to ridge center line')),
         [('common', _('common')), ('rise', _('rise'))],
-        tables.members.common_hold,
-        _('body: level'),
-        common_sections(tables),
-        mark_lines(),
-        [common.line_length(INCHES.unit_run, tables.members.side.slope), tables.pitch.rise],
-        [('', common_note(tables, runs)), (_('Exact:'), exact)],
-        '',
+        (at.common_hold, _('body: level')),
+        [*common_sections(tables), marks_section()],
+        [common.line_length(INCHES.unit_run, at.side.slope), tables.pitch.rise],
+        said[0],
+        foot,
     )
-
-
-def _hip_page(tables: PitchTables, index: Index) -> OpeningPage:
-    runs = opening_runs(tables.settings)
-    return _page(
+    hip_page = _page(
         tables,
         runs,
         (_('Hip, valley, jacks'), _('for feet and inches of COMMON run; corner to ridge center')),
         [('hip-valley', _('hip, valley'))],
-        tables.members.hip_hold,
-        _('body: level (√288)') if tables.members.hip_hold.holds == 1 else _('body: level'),
+        (at.hip_hold, _('body: level (√288)') if at.hip_hold.holds == 1 else _('body: level')),
         hip_sections(tables),
-        (),
-        [corner.hip_length(INCHES.unit_run, tables.members.side.at)],
-        [('', f'{hip_note(tables, runs)} {say(cautions.DEFERS)}')],
-        ' '.join(map(caution_text, cautions.pitch_cautions(tables.pitch.slope))),
+        [corner.hip_length(INCHES.unit_run, at.side.at)],
+        said[1],
+        foot,
     )
+    return common_page, hip_page
+
+
+def _common_said(tables: PitchTables, runs: OpeningRuns) -> _Told:
+    exact = _(
+        'feet of run, less the ridge’s “level”, × exact foot. A seat’s heel is its rise; read a ledger as a run.'
+    )
+    return _Told((('', common_note(tables, runs)), (_('Exact:'), exact)))
+
+
+def _hip_said(tables: PitchTables, runs: OpeningRuns) -> _Told:
+    called = ' '.join(map(caution_text, cautions.pitch_cautions(tables.pitch.slope)))
+    return _Told((('', f'{hip_note(tables, runs)} {say(cautions.DEFERS)}'),), called)
 
 
 def _page(
@@ -105,33 +134,27 @@ def _page(
     runs: OpeningRuns,
     over: tuple[str, str],
     named: Sequence[tuple[str, str]],
-    hold: Hold,
-    body: str,
+    held: tuple[Hold, str],
     sections: Sequence[Section],
-    marks: Sequence[Line],
     per_foot: Sequence[Exact],
-    notes: Sequence[tuple[str, str]],
-    caution: str,
+    told: _Told,
+    foot: float,
 ) -> OpeningPage:
-    rows = max(rows_of(runs), HOLD_ROWS + sum(one.height for one in sections) + len(marks))
-    for size in SIZES:
-        sheet = Sheet(tables.trim, rows, size)
-        first, right = put_lengths(sheet, tables, named, runs)
+    rows = max(rows_of(runs), HOLD_ROWS + sum(one.height for one in sections))
+    for in_inches, size in product((False, True), SIZES):
+        sheet = Sheet(tables.trim, rows, size, foot)
+        columns, right = put_lengths(sheet, tables, named, runs, in_inches)
         left = right + SIDE_GAP
-        if left + _needed(sections, size) <= sheet.end:
+        if left + max(one.needs(size) for one in sections) <= sheet.end:
             break
-    after = len(runs.feet)
-    sheet.head(after, 0, first + LEAST_WIDTH, _('exact foot'), ends=False)
-    cells = tuple(decimal_figure(one, EXACT_PLACES).text for one in per_foot)
-    sheet.put(after + 1, 0, (first - 2, 36), [Line('', cells)])
-    told = hold_lines(hold, body)
-    name = wide([line.name for line in told if line.cells], size) + 4.5
-    sheet.put(HOLD_ROWS - len(told), left, (left + name, ALONE), told)
-    put_sections(sheet, sections, HOLD_ROWS, left)
-    if marks:
-        sheet.rule(rows - len(marks), left, sheet.end)
-        sheet.put(rows - len(marks), left, (left + 11, ALONE), marks)
-    drawn = compact_hold(hold, sheet.end - left, (HOLD_ROWS - len(told)) * sheet.row + 7)
+    _put_exact_foot(sheet, len(runs.feet), columns, per_foot)
+    lines = hold_lines(*held)
+    begins = sheet.y(HOLD_ROWS - len(lines))
+    sheet.put(begins, left - wide(NAMES, size), [], lines[:2])
+    if lines[2:]:
+        sheet.put(begins + 2 * sheet.row, left, [], lines[2:])
+    put_sections(sheet, sections, sheet.y(HOLD_ROWS), sheet.y(rows - 1) + sheet.row, left)
+    drawn = compact_hold(held[0], sheet.end - left, begins - HOLD_TOP)
     return OpeningPage(
         tables.head,
         *over,
@@ -140,17 +163,26 @@ def _page(
         sheet.rules(),
         drawn,
         round(left / 10, 3),
-        tuple(notes),
-        caution,
+        told.notes,
+        told.caution,
         round(sheet.row / 10, 4),
         round(tables.trim.text_height / 10, 3),
     )
 
 
-def _needed(sections: Sequence[Section], size: float) -> float:
-    """Return the width that the widest row of some sections needs, units."""
-    return max(
-        wide([line.name], size) + sum(wide([cell], size) + 6 for cell in line.cells)
-        for one in sections
-        for line in one.rows
-    )
+def _put_exact_foot(sheet: Sheet, row: int, columns: Sequence[Column], per_foot: Sequence[Exact]) -> None:
+    """Put the exact length and rise of a foot of run under the feet."""
+    sheet.head(sheet.y(row), 0, columns[0].right, _('exact foot'), ends=False)
+    cells = tuple(plain(_exactly(one)) for one in per_foot)
+    places, left = [], 0.0
+    for cell, column in zip(cells, columns, strict=True):
+        right = max(column.right, left + wide(cell.text, sheet.size))
+        places.append(Column(left, left, right))
+        left = right + GAP
+    sheet.put(sheet.y(row + 1), 0, places, [Line('', cells)])
+
+
+def _exactly(length: Exact) -> str:
+    """Return a length to a few decimals; one that has fewer, with those alone."""
+    told = decimal_figure(length, EXACT_PLACES)
+    return told.text.rstrip('0').rstrip('.') if exact(Fraction(told.count, told.per)) == length else told.text

@@ -1,28 +1,28 @@
-"""One page of an opening as it is put together: lines, heads and rules on rows of one height."""
+"""One page of an opening as it is put together: lines, heads and rules on rows of one height, in groups."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 from markupsafe import Markup
 
 from layouts.drawings import svg
-from layouts.opening.lines import Line, Lines, lines_at
+from layouts.opening.lines import Column, Line, Lines, lines_at, wide
 from layouts.paper.longer import CUTS, fitted
-from layouts.paper.table_font import line_em
 from layouts.paper.trim import Trim
 from layouts.paper.typeface import advance_em
 
-TOP, FOOT = 39.0, 38.0
-"""What head and column heads take above the first row, and notes below the last, units."""
+TOP = 39.0
+"""What head and column heads take above the first row, units."""
 HEAD_SIZE = 7.4
-GROUP = 6
-"""Rows between rules."""
-NAME_GAP, SLACK = 4.6, 0.8
-"""Between a name and the first figure, at least; how far ink may pass the right edge, lest a rounding count."""
-GAP = 6.5
-"""Between two columns, at least, units."""
+GROUP, GROUP_GAP = 6, 3.0
+"""Rows between rules, and what is free there, units."""
+NAME_GAP = 4.6
+"""Between a name and the first figure, at least."""
+GAP = 6.0
+"""Between two columns, at least, units: more than three word spaces, a number being parted from its fraction by one."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,6 +45,8 @@ class Sheet:
     rows: int
     size: float
     """Of the type."""
+    foot: float
+    """What notes take below the last row, units."""
     lines: list[Lines] = field(default_factory=list)
     heads: list[Head] = field(default_factory=list)
     shapes: list[str] = field(default_factory=list)
@@ -52,7 +54,8 @@ class Sheet:
     @property
     def row(self) -> float:
         """Return the height of a row."""
-        return round((self.trim.text_height - TOP - FOOT) / self.rows, 2)
+        gaps = (self.rows - 1) // GROUP * GROUP_GAP
+        return round((self.trim.text_height - TOP - self.foot - gaps) / self.rows, 2)
 
     @property
     def end(self) -> float:
@@ -61,43 +64,53 @@ class Sheet:
 
     def y(self, row: float) -> float:
         """Return the top of a row."""
-        return TOP + row * self.row
+        return TOP + row * self.row + max(0, int(row)) // GROUP * GROUP_GAP
 
     def put(
-        self, row: float, left: float, stops: tuple[float, float], listed: Sequence[Line], ends: bool = False
+        self, top: float, left: float, columns: Sequence[Column], listed: Sequence[Line], ends: bool = False
     ) -> None:
-        """Put lines from a row on, in smaller type where words are too long for their room; see lines_at."""
-        size = self.size * min([1.0, *self._shares(left, stops, listed, ends)])
-        self.lines.append(lines_at(listed, left, self.y(row), stops, size, self.trim, ends))
+        """Put lines from a place on, names in smaller type where they are too long for their room; see lines_at."""
+        named = [line for line in listed if line.name] if not ends else []
+        rooms = [(wide(line.name, self.size), self._free(columns, line) - left) for line in named]
+        share = min([1.0, *(room / need for need, room in rooms if need > room)])
+        self.lines.append(lines_at(listed, left, top, columns, (self.size, self.size * share), ends))
 
-    def _shares(
-        self, left: float, stops: tuple[float, float], listed: Sequence[Line], ends: bool
-    ) -> Iterator[float]:
-        """Return which share of its size each name and each last figure has room for."""
-        first, apart = stops
-        for line in listed:
-            room = (first if line.cells else self.end) - left - NAME_GAP
-            if line.name and not ends:
-                yield room / wide([line.name], self.size)
-            if line.cells and line.cells[-1]:
-                yield (self.end + SLACK - first - apart * (len(line.cells) - 1)) / wide(
-                    [line.cells[-1]], self.size
-                )
+    def _free(self, columns: Sequence[Column], line: Line) -> float:
+        """Return how far a line's name may reach."""
+        begun = [
+            column.begins(cell, self.size) - NAME_GAP
+            for column, cell in zip(columns, line.cells, strict=False)
+            if cell.text
+        ]
+        return min(begun, default=self.end)
 
-    def head(self, row: float, left: float, right: float, words: str, ends: bool = True) -> None:
+    def put_rows(self, row: int, left: float, columns: Sequence[Column], listed: Sequence[Line]) -> None:
+        """Put lines whose names end at an edge on rows, with what is free between groups of rows."""
+        cuts = [
+            0,
+            *(at - row for at in range(row - row % GROUP + GROUP, row + len(listed), GROUP)),
+            len(listed),
+        ]
+        for first, last in pairwise(cuts):
+            self.put(self.y(row + first), left, columns, listed[first:last], ends=True)
+
+    def head(self, top: float, left: float, right: float, words: str, ends: bool = True) -> None:
         """Put a head between two edges, at the right one or the left, smaller where it has no room."""
         words = fitted(words, right - left, HEAD_SIZE, 'bold')
-        top, width = self.y(row), right - left
-        left, top, width = (round(one / 10, 3) for one in (left, top, width))
+        left, top, width = (round(one / 10, 3) for one in (left, top, right - left))
         self.heads.append(Head(left, top, width, words, ends))
 
-    def rule(self, row: float, left: float, right: float, width: float = svg.HAIR) -> None:
-        """Draw a rule over a row."""
-        self.shapes.append(svg.line((left, self.y(row)), (right, self.y(row)), width))
+    def rule(self, top: float, left: float, right: float, width: float = svg.HAIR) -> None:
+        """Draw a level rule."""
+        self.shapes.append(svg.line((left, top), (right, top), width))
+
+    def rule_over(self, row: int, left: float, right: float) -> None:
+        """Draw a rule between a group of rows and the next, which begins with a row."""
+        self.rule(self.y(row) - GROUP_GAP / 2, left, right)
 
     def down(self, at: float, first: float, last: float) -> None:
-        """Draw a rule beside the names of rows."""
-        self.shapes.append(svg.line((at, self.y(first)), (at, self.y(last)), svg.HAIR))
+        """Draw a rule beside the names of rows, from one row to the end of another."""
+        self.shapes.append(svg.line((at, self.y(first)), (at, self.y(last) + self.row), svg.HAIR))
 
     def rules(self) -> Markup:
         """Return all rules as one drawing."""
@@ -107,8 +120,3 @@ class Sheet:
 def head_wide(words: str) -> float:
     """Return the width of a head, units."""
     return advance_em(words, *CUTS['bold']) * HEAD_SIZE
-
-
-def wide(cells: Sequence[str], size: float) -> float:
-    """Return the width of the widest of some cells, units."""
-    return max((line_em(cell) for cell in cells), default=0) * size

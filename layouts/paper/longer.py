@@ -42,3 +42,15 @@ def size_in(words: Sequence[str], rooms: Sequence[float], size: float, cut: str)
     """Return the size of type, no greater than one, in which each of some words has room; one unit for all."""
     wide = [advance_em(one, *CUTS[cut]) for one in words]
     return min([size, *(room / em for room, em in zip(rooms, wide, strict=True) if em)])
+
+
+def lines_in(words: str, size: float, width: float) -> int:
+    """Return in how many lines words are set; size and width in one unit."""
+    space = advance_em(' ', *CUTS['text']) * size
+    lines, used = 1, -space
+    for word in words.split():
+        wide = advance_em(word, *CUTS['text']) * size
+        if used + space + wide > width:
+            lines, used = lines + 1, -space
+        used += space + wide
+    return lines

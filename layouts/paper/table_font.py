@@ -27,11 +27,13 @@ class Cut(NamedTuple):
 LETTERS, DIGITS, BOLD = Cut(86, 500), Cut(86, 600), Cut(82, 720)
 NAMES = '\u2002'
 """The space after which digits name a line."""
+BLANKS = ' \u2004\u2005\u2006\u2007\u200a'
+"""Of several widths, which bring a figure to its place."""
 MOST_DIGITS = 2
 """Digits of a numerator or a denominator."""
 NUMBERS = '0123456789/'
 NOT_NEEDED = ('GDEF', 'GPOS', 'GSUB', 'STAT')
-TEXT = ''.join(map(chr, range(0x20, 0x7F))) + NAMES + '\u2007′″−–—.°×√†‡§·’“”'
+TEXT = ''.join(map(chr, range(0x20, 0x7F))) + NAMES + BLANKS + '′″−–—.°×√†‡§·’“”'
 
 
 @cache

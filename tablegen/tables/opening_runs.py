@@ -37,11 +37,12 @@ def opening_runs(settings: Settings) -> OpeningRuns:
     """Return the runs of a book's openings: feet to the longest run, and all that is added to them.
 
     Notes:
-        1. Parts of an inch are sixteenths, or what the tape shows where that is coarser, and one part of a finer tape.
+        1. Parts of an inch are sixteenths, or what the tape shows where that is coarser, and of a finer tape all parts
+           below a sixteenth.
     """
     units = settings.measure.units
     last = min(MOST_FEET, max(1, int(settings.runs.last // units.group)))
-    finer = [Fraction(1, settings.measure.per)] if settings.measure.per > units.part else []
+    finer = [Fraction(n, settings.measure.per) for n in range(1, settings.measure.per // units.part)]
     part = Fraction(1, min(settings.measure.per, units.part))
     return OpeningRuns(
         tuple(Fraction(units.group * n) for n in range(1, last + 1)),
