@@ -144,6 +144,10 @@ class Wing:
     hipped: bool = False
     """Whether the wing's end is hipped."""
     valleys: Valleys = Valleys.BOTH
+    sheathing_in: Fraction = Fraction(1, 2)
+    """Thickness, of the main roof under a blind valley's boards."""
+    board_in: Fraction = THREE_QUARTERS_IN
+    """Thickness of those boards; 0 for none."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -211,7 +215,7 @@ class Asked:
     """Outside of framing to the outer face of the barge rafter."""
     tail: TailCut = TailCut.PLUMB
     hip_top: HipTop = HipTop.DROPPED
-    hip_head: HipHead = HipHead.SINGLE
+    hip_head: HipHead = HipHead.BETWEEN
     lengths_in: tuple[Fraction, ...] = tuple(
         Fraction(feet * INCHES.group) for feet in (8, 10, 12, 14, 16, 18, 20, 24)
     )

@@ -35,8 +35,8 @@ def common(name: str, of: Plane) -> Member:
 
 def shed_rafter(name: str, of: Plane, ledger_in: Fraction) -> Member:
     """Return a shed's rafter, cut square to a ledger, the run going to the wall behind it."""
-    both = of.side.both(shortening.at_ledger(ledger_in), of.side.slope)
-    return rafter(name, Kind.SHED_RAFTER, of, of.run_in, End(_off(Stop.LEDGER, ledger_in, both)))
+    end = faced_end(of.side, Stop.LEDGER, ledger_in, shortening.at_ledger(ledger_in))
+    return rafter(name, Kind.SHED_RAFTER, of, of.run_in, end)
 
 
 def hip_jack(name: str, of: Plane, run_in: Exact | Fraction) -> Member:
@@ -49,6 +49,11 @@ def square_end(side: Side, stop: Stop, thickness_in: Fraction) -> End:
     """Return the end of a side's common or jack at what stands square to it, half of that coming off; nothing at a mate."""
     both = side.both(shortening.at_ridge(thickness_in), side.slope)
     return End(_off(stop, thickness_in, both)) if thickness_in else FREE
+
+
+def faced_end(side: Side, stop: Stop, thickness_in: Fraction, off_in: Exact) -> End:
+    """Return the end of a side's rafter at a face square to it that stands so far, level, from where its run ends."""
+    return End(_off(stop, thickness_in, side.both(off_in, side.slope)))
 
 
 def cheek_end(side: Side, stop: Stop, thickness_in: Fraction, plan: Angle, long: Hand | None = None) -> End:
@@ -86,7 +91,7 @@ def valley(name: str, of: Plane, stop: Stop = Stop.RIDGES, head: End | None = No
     cheeks, at = of.members.cheek, of.members.shortening
     if stop == Stop.RIDGE:
         off = _off(stop, of.side.boards.ridge_in, at.hip_valley_at_ridge)
-        head = head or _cut(of.side, cheeks.valley_at_ridge, off)
+        head = head or replace(_cut(of.side, cheeks.valley_at_ridge, off), long=of.a_on and of.a_on.other)
     else:
         off = _off(stop, of.side.boards.ridge_in, at.valley_between_ridges)
         head = head or _two(of, lambda it: it.cheek.valley_between_ridges, _between_ridges, off)
@@ -104,7 +109,12 @@ def _hip_head(of: Plane, stop: Stop) -> End:
         off = _off(stop, boards.rafter_in, at.hip_between_commons)
         return _two(of, lambda it: it.cheek.hip_between_commons, _at_commons, off)
     off = _off(stop, boards.ridge_in, at.hip_valley_at_ridge)
-    return replace(_cut(of.side, cheeks.hip_at_ridge, off), long=of.a_on if of.other else None)
+    return replace(_cut(of.side, cheeks.hip_at_ridge, off), long=of.a_on)
+
+
+def one_cheek_tail(of: Members, long: Hand) -> End:
+    """Return the tail of a hip at the fascia of one side alone, its long point on the hand away from that."""
+    return replace(_cut(of.side, of.cheek.hip_at_ridge), long=long)
 
 
 def _hip_tail(of: Plane) -> End:

@@ -26,6 +26,8 @@ class Kind(StrEnum):
     """What a member is."""
 
     COMMON = 'common'
+    END_COMMON = 'end_common'
+    """In the middle of a sloping end, against the ridge's end."""
     SHED_RAFTER = 'shed_rafter'
     HIP_JACK = 'hip_jack'
     VALLEY_JACK = 'valley_jack'
@@ -57,6 +59,11 @@ class Hand(StrEnum):
 
     LEFT = 'left'
     RIGHT = 'right'
+
+    @property
+    def other(self) -> Hand:
+        """Return the other one."""
+        return Hand.RIGHT if self is Hand.LEFT else Hand.LEFT
 
 
 class Stop(StrEnum):

@@ -24,8 +24,8 @@ class Plane:
     """How lengths of boards are read."""
     other: Members | None = None
     """Of the other side of the corner, where its hip's or valley's two sides are not alike."""
-    a_on: Hand = Hand.RIGHT
-    """On which hand of such a hip or valley this side lies."""
+    a_on: Hand | None = None
+    """On which hand of its hip or valley this side lies; None where that is not asked and both sides are alike."""
     backed: bool = False
     """Whether hips are backed, and not dropped."""
 

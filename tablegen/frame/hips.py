@@ -1,0 +1,248 @@
+"""Hip roofs and half-hips: a rectangle of plates whose ridge ends over sloping ends."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from fractions import Fraction
+
+from tablegen.errors import BookError
+from tablegen.frame.asked import Asked, HalfHip, Hip, HipHead
+from tablegen.frame.gables import outline, ridge_board
+from tablegen.frame.plan import (
+    EAST,
+    NORTH,
+    SOUTH,
+    WEST,
+    ZERO,
+    CornerBoard,
+    Edge,
+    Plan,
+    Point,
+    Reach,
+    Region,
+    Slope,
+)
+from tablegen.frame.stations import Places, between, from_corner, mirrored, to_corner
+from tablegen.frame.wood import at_corner, ridge_in, top_of, two_pitches
+from tablegen.geometry import corner, ridge, shortening
+from tablegen.messages import message
+from tablegen.numbers import text
+from tablegen.numbers.exact import Exact, exact, floor_of
+from tablegen.roof.framing import hip, one_cheek_tail
+from tablegen.roof.member import Hand, Member, Stop
+from tablegen.roof.members import Members
+
+HANDS = (Hand.RIGHT, Hand.LEFT, Hand.RIGHT, Hand.LEFT)
+"""On which hand of each hip the main slope lies, from the left front corner around."""
+
+
+@dataclass(frozen=True, slots=True)
+class Ends:
+    """The sloping ends of one roof."""
+
+    asked: Asked
+    main: Members
+    end: Members
+    run_in: Exact
+    """Of the main slopes."""
+    up_in: Exact
+    """How far inward of the main plate line a hip starts: 0 but for a half-hip."""
+    rise_in: Exact
+    """How high the end's plate stands over the main ones."""
+    number: int
+    """Of sloping ends: 2, or 1, at the left."""
+
+    @property
+    def end_run_in(self) -> Exact:
+        """Return the run of the end's slope."""
+        return corner.run_b(self.run_in - self.up_in, self.main.side.at)
+
+    @property
+    def rate(self) -> Exact:
+        """Return how far a hip runs inward of the main slope per inch along it."""
+        return self.main.side.at.plan_a.tan()
+
+    @property
+    def past_in(self) -> Exact:
+        """Return what the ridge runs past the point where the center lines meet."""
+        if self.asked.hip_head is HipHead.BETWEEN or not self.asked.ridge:
+            return ridge.end_past_commons(self.asked.rafters.thickness_in)
+        thick = self.asked.hips.thickness_in
+        return ridge.end_past_hips(self.asked.ridge.thickness_in, thick, self.main.side.at)
+
+    @property
+    def first_common_in(self) -> Exact:
+        """Return where the first full common stands, along from the corner: at the ridge's end, or clear of the hip's cheek."""
+        if self.asked.hip_head is HipHead.BETWEEN:
+            return self.end_run_in
+        at, half = self.main.side.at, self.asked.rafters.thickness_in / 2
+        met = shortening.set_back_at_ridge(ridge_in(self.asked), at)
+        return self.end_run_in - met + self.asked.hips.thickness_in / 2 / at.plan_a.sine() + half
+
+
+def hipped(asked: Asked) -> Plan:
+    """Return the plan of a hip roof, hipped at both ends or at the left one.
+
+    Errors:
+        BookError where no ridge is left between the ends, or a hip would lean back
+    """
+    kind = asked.kind
+    assert isinstance(kind, Hip)
+    main, end = two_pitches(asked, kind.end or asked.pitch)
+    return _roof(Ends(asked, main, end, exact(asked.width_in / 2), ZERO, ZERO, kind.ends))
+
+
+def half_hipped(asked: Asked) -> Plan:
+    """Return the plan of a gable roof whose two ends are hipped at the top.
+
+    Errors:
+        BookError where the gable is as high as the ridge
+    """
+    kind = asked.kind
+    assert isinstance(kind, HalfHip)
+    main, end = two_pitches(asked, kind.end or asked.pitch, asked.gable_overhang_in)
+    up = kind.gable_rise_in / main.side.slope
+    if not 0 < up < asked.width_in / 2:
+        raise BookError(
+            'gable_rise', message('frame.gable_up_to_the_ridge'), message('frame.below_the_ridge')
+        )
+    return _roof(Ends(asked, main, end, exact(asked.width_in / 2), up, exact(kind.gable_rise_in), 2))
+
+
+def _roof(of: Ends) -> Plan:
+    asked, long = of.asked, of.asked.length_in
+    if of.end_run_in * of.number >= long:
+        least = text.in_units(Fraction(floor_of(of.end_run_in * of.number) + 1))
+        raise BookError(
+            'length',
+            message('frame.hips_meet', length=text.in_units(long)),
+            message('frame.over', least=least),
+        )
+    slopes = [*_main(of), _end(of, 'left', (ZERO, asked.width_in - of.up_in), SOUTH)]
+    if of.number > 1:
+        slopes.append(_end(of, 'right', (exact(long), of.up_in), NORTH))
+    corners = _corners(of)
+    start, last = (
+        of.end_run_in,
+        long - of.end_run_in if of.number > 1 else exact(long + asked.gable_overhang_in),
+    )
+    left, right = start - of.past_in, last + of.past_in if of.number > 1 else last
+    points: tuple[Point, Point] = ((left, of.run_in), (right, of.run_in))
+    levels = (ridge_board(asked, 'R', *points, right - left),) if asked.ridge else ()
+    return Plan(tuple(slopes), corners, levels, of.run_in, outline(asked))
+
+
+def _main(of: Ends) -> tuple[Slope, Slope]:
+    """Return the two main slopes: the back's left end is the roof's right one."""
+    asked = of.asked
+    long, wide = exact(asked.length_in), exact(asked.width_in)
+    return (
+        _main_slope(of, 'front', (ZERO, ZERO), EAST, True, of.number > 1),
+        _main_slope(of, 'back', (long, wide), WEST, of.number > 1, True),
+    )
+
+
+def _main_slope(of: Ends, name: str, origin: Point, along: Point, left: bool, right: bool) -> Slope:
+    asked, long = of.asked, exact(of.asked.length_in)
+    start, last = (of.end_run_in if left else ZERO), long - of.end_run_in if right else long
+    upper = []
+    if left:
+        upper.append(_hip(of, ZERO, start, of.up_in, of.rate))
+    edge = Edge.RIDGE if asked.ridge else Edge.MATE
+    upper.append(Reach(edge, 'R', start, last, of.run_in, ZERO, ridge_in(asked)))
+    if right:
+        upper.append(_hip(of, last, long, of.run_in, -of.rate))
+    lower = Reach(Edge.PLATE, '', ZERO, long, ZERO)
+    places = _along(of, left, right)
+    return Slope(
+        name,
+        of.main,
+        long,
+        origin,
+        along,
+        (Region((lower,), tuple(upper), places),),
+        ZERO,
+        top_of(of.main.side),
+    )
+
+
+def _hip(of: Ends, start: Exact, last: Exact, inward: Exact, rate: Exact) -> Reach:
+    return Reach(Edge.HIP, 'H', start, last, inward, rate, of.asked.hips.thickness_in)
+
+
+def _along(of: Ends, left: bool, right: bool) -> Places:
+    """Return where the rafters of a main slope stand: jacks at its hips, commons from the one ridge end to the other."""
+    asked, long, half = of.asked, exact(of.asked.length_in), of.asked.rafters.thickness_in / 2
+    first = of.first_common_in
+    start, last = first if left else exact(half), long - first if right else long - half
+    if start > last:
+        start = last = (start + last) / 2
+    jacks = _jacks(of, first)
+    middle = between(start, last, asked.spacing_in)
+    if not left:  # counted from the hipped end: the odd bay stands at the gable
+        middle = mirrored(between(long - last, long - start, asked.spacing_in), long)
+    return (*(jacks if left else ()), *middle, *(mirrored(jacks, long) if right else ()))
+
+
+def _jacks(of: Ends, first_common: Exact) -> Places:
+    asked, thick = of.asked, of.asked.rafters.thickness_in
+    if asked.hip_head is HipHead.SINGLE and asked.first_in is None:
+        jacks = to_corner(first_common, asked.spacing_in)
+    else:
+        jacks = from_corner(first_common, exact(thick), asked.spacing_in, asked.first_in)
+    if of.up_in.terms:  # a half-hip has a gable under it, and its rafter flush with that
+        return (exact(thick / 2), *(place for place in jacks if place >= thick * Fraction(3, 2)))
+    return jacks
+
+
+def _end(of: Ends, name: str, origin: Point, along: Point) -> Slope:
+    """Return a sloping end: jacks to both hips, the end common in the middle."""
+    asked, thick = of.asked, exact(of.asked.rafters.thickness_in)
+    half = of.run_in - of.up_in
+    long, rate = 2 * half, of.end.side.at.plan_a.tan()
+    upper = (
+        _hip(of, ZERO, half, ZERO, rate),
+        Reach(Edge.RIDGE, 'R', half, half, of.end_run_in, ZERO, ridge_in(asked), of.past_in),
+        _hip(of, half, long, of.end_run_in, -rate),
+    )
+    lower = Reach(Edge.PLATE, '', ZERO, long, ZERO)
+    alike = of.main.side.slope == of.end.side.slope
+    jacks = (
+        _jacks(of, of.first_common_in)
+        if alike and not of.up_in.terms
+        else from_corner(half, thick, asked.spacing_in, asked.first_in)
+    )
+    places = (*jacks, half, *mirrored(jacks, long))
+    region = Region((lower,), upper, places)
+    return Slope(name, of.end, long, origin, along, (region,), of.rise_in, of.rise_in + top_of(of.end.side))
+
+
+def _corners(of: Ends) -> tuple[CornerBoard, ...]:
+    """Return the hips, from the left front corner around."""
+    long, wide = exact(of.asked.length_in), exact(of.asked.width_in)
+    left, right = of.end_run_in, long - of.end_run_in
+    starts = ((ZERO, of.up_in), (long, of.up_in), (long, wide - of.up_in), (ZERO, wide - of.up_in))
+    ends = ((left, of.run_in), (right, of.run_in), (right, of.run_in), (left, of.run_in))
+    boards = []
+    for start, end, a_on in zip(starts, ends, HANDS, strict=True):
+        if of.number == 1 and end is not ends[0] and end is not ends[3]:
+            continue
+        boards.append(CornerBoard(_hip_member(of, a_on), start, end, a_on if _handed(of) else None))
+    return tuple(boards)
+
+
+def _handed(of: Ends) -> bool:
+    """Return whether a hip of one hand cannot stand for one of the other."""
+    unlike = of.main.side.slope != of.end.side.slope
+    return unlike or of.asked.hip_head is HipHead.SINGLE or bool(of.up_in.terms)
+
+
+def _hip_member(of: Ends, a_on: Hand) -> Member:
+    stop = Stop.COMMONS if of.asked.hip_head is HipHead.BETWEEN else Stop.RIDGE
+    plane = at_corner(of.asked, of.run_in - of.up_in, of.main, of.end, a_on=a_on)
+    if not of.up_in.terms:
+        return hip('', plane, stop)
+    # over a half-hip's gable there is no main eave: the tail ends at the end's fascia, and goes as far as its overhang
+    main = replace(of.main.side, overhang_in=corner.run_b(of.end.side.overhang_in, of.end.side.at))
+    plane = replace(plane, members=Members(main))
+    return hip('', plane, stop, tail=one_cheek_tail(of.end, a_on))

@@ -1,0 +1,187 @@
+"""A roof in plan: its slopes, each with the lines that bound it, and the boards that lie along those lines.
+
+A slope is seen from outside, its plate line level before one: `along` runs from the left end of that line to the right, and
+`inward` level and square to it, into the building. Whatever stands up a slope runs inward at one place along.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field, replace
+from enum import StrEnum
+from fractions import Fraction
+
+from tablegen.numbers.exact import Exact, exact, sign
+from tablegen.roof.figures import Degrees
+from tablegen.roof.member import Hand, Member
+from tablegen.roof.members import Members
+
+Point = tuple[Exact, Exact]
+"""Right and up on the plan, in, from the left front corner of the framing."""
+
+
+class Edge(StrEnum):
+    """What bounds a slope."""
+
+    PLATE = 'plate'
+    RIDGE = 'ridge'
+    MATE = 'mate'
+    """The rafters of the other slope, where there is no ridge board."""
+    HIP = 'hip'
+    VALLEY = 'valley'
+    PURLIN = 'purlin'
+    WALL = 'wall'
+    LEDGER = 'ledger'
+    BEAM = 'beam'
+    BOARD = 'board'
+    """A valley board that lies on the main roof's sheathing."""
+
+
+@dataclass(frozen=True, slots=True)
+class Reach:
+    """A straight stretch of a slope's bounds, by the center line of what lies there."""
+
+    edge: Edge
+    mark: str
+    """Of the board there, '' for a plate or a wall."""
+    start_in: Exact
+    end_in: Exact
+    """Along."""
+    inward_in: Exact
+    """At its start."""
+    rate: Exact = field(default_factory=Exact)
+    """Inward per inch along: the tangent of its angle in plan to the plate line, above 0 where it runs away to the right."""
+    thickness_in: Fraction = Fraction(0)
+    off_in: Exact | None = None
+    """What comes off a rafter there, level; None for what half of the thickness makes."""
+
+    def at(self, along_in: Exact) -> Exact:
+        """Return how far inward its center line is at a place along."""
+        return self.inward_in + self.rate * (along_in - self.start_in)
+
+    def part(self, start_in: Exact, end_in: Exact) -> Reach:
+        """Return the part of it between two places along, which lie on it."""
+        return replace(self, start_in=start_in, end_in=end_in, inward_in=self.at(start_in))
+
+    def mirrored(self, length_in: Exact) -> Reach:
+        """Return it as it is seen on a slope of some length turned right to left."""
+        ends = length_in - self.end_in, length_in - self.start_in
+        return replace(
+            self, start_in=ends[0], end_in=ends[1], inward_in=self.at(self.end_in), rate=-self.rate
+        )
+
+    def spans(self, along_in: Exact) -> bool:
+        """Return whether a place along lies on it, its ends too."""
+        return self.start_in <= along_in <= self.end_in
+
+
+@dataclass(frozen=True, slots=True)
+class Region:
+    """A part of a slope whose rafters run from one lower line to one upper line."""
+
+    lower: tuple[Reach, ...]
+    upper: tuple[Reach, ...]
+    stations: tuple[Exact, ...]
+    """Where its rafters stand, along, by their center lines."""
+
+
+@dataclass(frozen=True, slots=True)
+class Slope:
+    """One slope of the roof."""
+
+    name: str
+    """front, back, left, right…"""
+    members: Members
+    """Its side of a corner: pitch, seat, overhang and boards of its rafters."""
+    length_in: Exact
+    """Of its plate line."""
+    origin: Point
+    """Of the left end of its plate line."""
+    along: Point
+    """The direction of its plate line on the plan, one inch of it."""
+    regions: tuple[Region, ...]
+    plate_in: Exact
+    """How high its plate stands over the main ones."""
+    top_in: Exact
+    """Height of its top over the main plates where inward is 0."""
+
+    def on_plan(self, along_in: Exact, inward_in: Exact) -> Point:
+        """Return a point of it on the plan."""
+        (x, y), (right, up) = self.origin, self.along
+        return x + along_in * right - inward_in * up, y + along_in * up + inward_in * right
+
+    def standing(self) -> Iterator[tuple[Exact, Reach, Reach, Exact]]:
+        """Return every place where a rafter may stand, with what is below and above it and the level run between them."""
+        for region in self.regions:
+            for along in region.stations:
+                lower, upper = (_last(reaches, along) for reaches in (region.lower, region.upper))
+                if lower and upper and sign(run := upper.at(along) - lower.at(along)) > 0:
+                    yield along, lower, upper, run
+
+
+def _last(reaches: tuple[Reach, ...], along_in: Exact) -> Reach | None:
+    """Return the stretch at a place along: where two meet, the one that is level, or else the first."""
+    found = [reach for reach in reaches if reach.spans(along_in)]
+    return next((reach for reach in found if not sign(reach.rate)), found[0] if found else None)
+
+
+@dataclass(frozen=True, slots=True)
+class CornerBoard:
+    """A hip or a valley where it lies."""
+
+    member: Member
+    start: Point
+    """Its lower end: the corner of the plates."""
+    end: Point
+    """Where the center line of what it meets is."""
+    hand: Hand | None = None
+    """Where it has a mate cut the other way."""
+
+
+class Level(StrEnum):
+    """What a level board of the roof is."""
+
+    RIDGE = 'ridge'
+    PURLIN = 'purlin'
+    FASCIA = 'fascia'
+    LOOKOUT = 'lookout'
+    VALLEY_BOARD = 'valley_board'
+
+
+@dataclass(frozen=True, slots=True)
+class LevelBoard:
+    """A ridge or purlin where it lies."""
+
+    mark: str
+    level: Level
+    length_in: Exact
+    """Sawn."""
+    start: Point
+    end: Point
+    """Of its sawn ends, on its center line."""
+    thickness_in: Fraction
+    depth_in: Fraction
+    end_cheeks: int = 0
+    """At its end: 0 where it is square, 1 for one cheek, 2 for a point."""
+    end_tilt: Degrees | None = None
+    """Of the blade for them, from square; or, of a ridge that ends on sheathing, of that cut from the board's end."""
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """The whole roof in plan."""
+
+    slopes: tuple[Slope, ...]
+    corners: tuple[CornerBoard, ...] = ()
+    levels: tuple[LevelBoard, ...] = ()
+    ridge_run_in: Exact = field(default_factory=Exact)
+    """Of the first slope, to the highest ridge."""
+    plates: tuple[Point, ...] = ()
+    """The outline of the framing, a corner after the other."""
+
+
+ZERO = exact(0)
+EAST: Point = (exact(1), ZERO)
+NORTH: Point = (ZERO, exact(1))
+WEST: Point = (exact(-1), ZERO)
+SOUTH: Point = (ZERO, exact(-1))

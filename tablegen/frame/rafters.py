@@ -1,0 +1,110 @@
+"""Every rafter that stands on a slope, as a member: what is above and below it in plan says how its ends are cut."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from tablegen.frame.asked import Asked
+from tablegen.frame.plan import Edge, Reach, Slope
+from tablegen.geometry import shortening
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.exact import Exact, exact, sign
+from tablegen.roof.framing import FREE, cheek_end, faced_end, laid_end, rafter, square_end
+from tablegen.roof.member import End, Hand, Kind, Line, Member, Stop
+from tablegen.roof.plane import Plane
+from tablegen.roof.side import Side
+
+STOPS = {
+    Edge.RIDGE: Stop.RIDGE,
+    Edge.MATE: Stop.MATE,
+    Edge.HIP: Stop.HIP,
+    Edge.VALLEY: Stop.VALLEY,
+    Edge.PURLIN: Stop.PURLIN,
+    Edge.WALL: Stop.WALL,
+    Edge.LEDGER: Stop.LEDGER,
+    Edge.BEAM: Stop.BEAM,
+    Edge.BOARD: Stop.BOARD,
+}
+RIDGES = (Edge.RIDGE, Edge.MATE)
+KINDS = {
+    **{(Edge.PLATE, edge): Kind.COMMON for edge in RIDGES},
+    **{(Edge.VALLEY, edge): Kind.VALLEY_JACK for edge in RIDGES},
+    **{(Edge.BOARD, edge): Kind.LAID_JACK for edge in RIDGES},
+    **{(Edge.PURLIN, edge): Kind.UPPER_RAFTER for edge in RIDGES},
+    **{(Edge.PLATE, edge): Kind.SHED_RAFTER for edge in (Edge.WALL, Edge.LEDGER, Edge.BEAM)},
+    (Edge.PLATE, Edge.HIP): Kind.HIP_JACK,
+    (Edge.PLATE, Edge.VALLEY): Kind.HIP_JACK,
+    (Edge.PLATE, Edge.PURLIN): Kind.LOWER_RAFTER,
+    (Edge.VALLEY, Edge.HIP): Kind.CRIPPLE,
+    (Edge.VALLEY, Edge.VALLEY): Kind.CRIPPLE,
+}
+"""What a rafter is by what is below it and above it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Stood:
+    """A rafter where it stands."""
+
+    member: Member
+    slope: Slope
+    along_in: Exact
+    foot_in: Exact
+    """Inward, of its plate line or of the center line that stops it there."""
+    head_in: Exact
+
+    @property
+    def hands(self) -> tuple[Hand | None, Hand | None]:
+        """Return on which hand its two ends have their long points."""
+        return self.member.head.long, self.member.tail.long
+
+
+def rafters_of(slope: Slope, asked: Asked, lift_in: Exact, main_slope: Exact) -> Iterator[Stood]:
+    """Return the rafters of a slope; where two lines leave no board between them, none.
+
+    Given:
+        lift_in, main_slope  of the main roof's sheathing and boards, under what is laid on it
+    """
+    for along, lower, upper, run in slope.standing():
+        side = slope.members.side
+        kind = Kind.END_COMMON if upper.off_in is not None else KINDS[lower.edge, upper.edge]
+        head = _head(side, upper)
+        foot = laid_end(side, lift_in, main_slope) if lower.edge is Edge.BOARD else _foot(side, lower)
+        member = rafter('', kind, Plane(slope.members, run, asked.measure), run, head, foot)
+        if _is_board(member):
+            yield Stood(member, slope, along, lower.at(along), upper.at(along))
+
+
+def _head(side: Side, reach: Reach) -> End:
+    stop = STOPS[reach.edge]
+    if reach.off_in is not None:
+        return faced_end(side, stop, reach.thickness_in, reach.off_in)
+    if reach.edge in (Edge.LEDGER, Edge.BEAM):
+        off = shortening.at_ledger(reach.thickness_in) if reach.edge is Edge.LEDGER else exact(0)
+        return faced_end(side, stop, reach.thickness_in, off)
+    if sign(reach.rate):
+        hand = Hand.RIGHT if sign(reach.rate) > 0 else Hand.LEFT
+        return cheek_end(side, stop, reach.thickness_in, _plan(reach), hand)
+    return square_end(side, stop, reach.thickness_in)
+
+
+def _foot(side: Side, reach: Reach) -> End:
+    if reach.edge is Edge.PLATE:
+        return FREE
+    if not sign(reach.rate):
+        return square_end(side, STOPS[reach.edge], reach.thickness_in)
+    hand = Hand.LEFT if sign(reach.rate) > 0 else Hand.RIGHT
+    return cheek_end(side, STOPS[reach.edge], reach.thickness_in, _plan(reach), hand)
+
+
+def _plan(reach: Reach) -> Angle:
+    """Return its angle in plan to the plate line."""
+    return Angle(reach.rate if sign(reach.rate) > 0 else -reach.rate)
+
+
+def _is_board(member: Member) -> bool:
+    """Return whether there is wood between the short points of both ends."""
+    at = {mark.line: member.at(mark.line) for mark in member.marks}
+    head = at.get(Line.SHORT, at.get(Line.CUT))
+    foot = at.get(Line.FOOT_SHORT, at.get(Line.FOOT_CUT, at.get(Line.PLATE)))
+    return head is not None and foot is not None and head < foot

@@ -1,0 +1,72 @@
+"""Where rafters stand along a plate, by their center lines."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from tablegen.numbers.exact import Exact, exact
+
+Places = tuple[Exact, ...]
+
+
+def between(first_in: Exact, last_in: Exact, spacing_in: Fraction) -> Places:
+    """Return places from one rafter to another, both of them, a space apart from the first on; the last bay is odd.
+
+    Notes:
+        1. No bay is wider than the spacing.
+    """
+    places = [first_in]
+    while places[-1] + spacing_in < last_in:
+        places.append(places[-1] + spacing_in)
+    return (*places, last_in) if first_in < last_in else (first_in,)
+
+
+def at_gables(
+    length_in: Fraction, thickness_in: Fraction, spacing_in: Fraction, first_in: Fraction | None
+) -> Places:
+    """Return places along a plate that ends in two gables: outer faces flush, the others a space on center from its left end.
+
+    Given:
+        first_in  center of the first one after the gable's; None for one space from the end
+    """
+    half = exact(thickness_in / 2)
+    place, places, last = exact(spacing_in if first_in is None else first_in), [half], length_in - half
+    while place < last:
+        if place - places[-1] >= thickness_in and last - place >= thickness_in:
+            places.append(place)
+        place += spacing_in
+    return (*places, last)
+
+
+def from_corner(
+    run_in: Exact, clear_in: Exact, spacing_in: Fraction, first_in: Fraction | None = None
+) -> Places:
+    """Return the places of a hip's jacks, counted from the corner of the plates towards what stands at its run.
+
+    Given:
+        run_in    from the corner to the last common or end common
+        clear_in  least distance from that one, center to center
+        first_in  of the first; None for one space
+
+    Notes:
+        1. The bay beside the common is the odd one.
+    """
+    place, places = exact(spacing_in if first_in is None else first_in), []
+    while place + clear_in <= run_in:
+        places.append(place)
+        place += spacing_in
+    return tuple(places)
+
+
+def to_corner(last_in: Exact, spacing_in: Fraction) -> Places:
+    """Return the places of a hip's jacks, counted from a common towards the corner: the first bay is the odd one."""
+    place, places = last_in - spacing_in, []
+    while place > 0:
+        places.append(place)
+        place -= spacing_in
+    return tuple(reversed(places))
+
+
+def mirrored(places: Places, length_in: Exact | Fraction) -> Places:
+    """Return the same places seen from the other end of a plate."""
+    return tuple(exact(length_in) - place for place in reversed(places))
