@@ -6,7 +6,6 @@ import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
 from fractions import Fraction
-from typing import Any
 
 from tablegen.errors import BookError, SettingsFaults, each_of, meant
 from tablegen.geometry.pitch import Pitch, pitch_of_rise
@@ -16,6 +15,17 @@ from tablegen.numbers import text
 from tablegen.numbers.figure import Measure
 from tablegen.numbers.units import INCHES, Stock
 from tablegen.written.files import read_toml
+from tablegen.written.keys import (
+    choice,
+    given_twice,
+    leaves,
+    listed,
+    one_line,
+    positive,
+    size,
+    smallest_part,
+    truth,
+)
 from tablegen.written.lengths import length
 from tablegen.written.pitches import read_pitches
 from tablegen.written.stocks import stock
@@ -43,7 +53,6 @@ EDITIONS = {'compact': ('how-to', 'words', 'square', 'glance', 'opening'), 'comp
 USUAL_PARTS = EDITIONS['compact']
 MOST_SPACINGS = 4
 MOST_RUNS = 100_000
-LONGEST_NAME = 48
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,11 +117,9 @@ def read_settings(written: str, source: str) -> Settings:
         SettingsFaults with every fault found; BookError where the text is no TOML
     """
     tables = read_toml(written, source)
-    settings, faults = Settings(source=source), []
-    leaves = _leaves(tables)
-    values = dict(leaves)
-    for key in [key for place, (key, _) in enumerate(leaves) if key in dict(leaves[:place])]:
-        faults.append(BookError(key, message('setting.given_twice'), '', message('setting.leave_one_out')))
+    settings = Settings(source=source)
+    found = leaves(tables, list(READERS))
+    values, faults = dict(found), given_twice(found)
     for key in [key for key in READERS if key in values] + [key for key in values if key not in READERS]:
         try:
             if key not in READERS:
@@ -135,36 +142,6 @@ def read_settings(written: str, source: str) -> Settings:
     return settings
 
 
-def smallest_part(value: object, place: str) -> int:
-    """Return the parts to an inch of a smallest part such as '1/16'."""
-    try:
-        part = length(value, place)
-    except BookError:
-        part = Fraction(0)
-    if part <= 0 or 1 / part not in INCHES.parts:
-        raise BookError(place, message('setting.no_part', written=str(value)), INCHES.smallest_parts)
-    return int(1 / part)
-
-
-def _leaves(tables: dict[str, Any], above: str = '') -> list[tuple[str, object]]:
-    """Return every key of the file with its dotted name; a table's own keys stand for it."""
-    found: list[tuple[str, object]] = []
-    for key, value in tables.items():
-        name = f'{above}{key}'
-        if isinstance(value, dict) and any(known.startswith(f'{name}.') for known in READERS):
-            found += _leaves(value, f'{name}.')
-        else:
-            found.append((name, value))
-    return found
-
-
-def _name(value: object, place: str) -> str:
-    if not isinstance(value, str) or len(value) > LONGEST_NAME or not (value.isprintable() or value == ''):
-        problem = message('setting.no_name', value=repr(value))
-        raise BookError(place, problem, message('setting.one_line', most=LONGEST_NAME))
-    return value.strip()
-
-
 def _language(value: object, place: str) -> str:
     if not isinstance(value, str) or not re.fullmatch(r'[a-z]{2,3}(_[A-Z]{2})?', value):
         raise BookError(
@@ -173,33 +150,9 @@ def _language(value: object, place: str) -> str:
     return value
 
 
-def _choice(value: object, place: str, allowed: tuple[str, ...]) -> str:
-    if value not in allowed:
-        raise BookError(place, message('error.unknown', value=repr(value)), allowed)
-    return str(value)
-
-
-def _list(value: object, place: str) -> list[object]:
-    if not isinstance(value, list) or not value:
-        raise BookError(place, message('setting.no_list', value=repr(value)), message('setting.a_list'))
-    return value
-
-
-def _positive(value: object, place: str, at_most: int) -> Fraction:
-    inches = length(value, place)
-    if not 0 < inches <= at_most:
-        most = message('error.above_zero_to', most=f'{at_most} {INCHES.unit}')
-        raise BookError(place, message('setting.out_of_range', written=value), most)
-    return inches
-
-
-def _stock(value: object, place: str) -> Stock:
-    return stock(value if isinstance(value, str) else repr(value), place)
-
-
 def _spacings(value: object, place: str) -> tuple[Fraction, ...]:
     found = set(
-        each_of(_list(value, place), place, lambda one, here: _positive(one, here, INCHES.widest_spacing))
+        each_of(listed(value, place), place, lambda one, here: positive(one, here, INCHES.widest_spacing))
     )
     if len(found) > MOST_SPACINGS:
         problem = message('setting.too_many_spacings', count=len(found))
@@ -208,14 +161,8 @@ def _spacings(value: object, place: str) -> tuple[Fraction, ...]:
 
 
 def _parts(value: object, place: str) -> tuple[str, ...]:
-    named = each_of(_list(value, place), place, lambda one, here: _choice(one, here, BOOK_PARTS))
+    named = each_of(listed(value, place), place, lambda one, here: choice(one, here, BOOK_PARTS))
     return tuple(part for part in BOOK_PARTS if part in named)
-
-
-def _steep(value: object, place: str) -> bool:
-    if not isinstance(value, bool):
-        raise BookError(place, message('setting.neither', value=repr(value)), ('true', 'false'))
-    return value
 
 
 def _run(name: str, value: object, place: str, settings: Settings) -> Settings:
@@ -253,27 +200,27 @@ def run_faults(settings: Settings) -> list[BookError]:
 
 RUN_KEYS = {'runs.from', 'runs.to', 'runs.by'}
 READERS: dict[str, Reader] = {
-    'title': lambda v, p, s: replace(s, title=_name(v, p)),
-    'owner': lambda v, p, s: replace(s, owner=_name(v, p)),
+    'title': lambda v, p, s: replace(s, title=one_line(v, p)),
+    'owner': lambda v, p, s: replace(s, owner=one_line(v, p)),
     'language': lambda v, p, s: replace(s, language=_language(v, p)),
-    'lengths': lambda v, p, s: _measure(s, style=_choice(v, p, text.STYLES)),
+    'lengths': lambda v, p, s: _measure(s, style=choice(v, p, text.STYLES)),
     'smallest_part': lambda v, p, s: _measure(s, per=smallest_part(v, p)),
-    'steep': lambda v, p, s: replace(s, steep=_steep(v, p)),
+    'steep': lambda v, p, s: replace(s, steep=truth(v, p)),
     'pitches': lambda v, p, s: replace(s, pitches=read_pitches(v, p, s.steep)),
     'runs.from': lambda v, p, s: _run('first', v, p, s),
     'runs.to': lambda v, p, s: _run('last', v, p, s),
     'runs.by': lambda v, p, s: _run('step', v, p, s),
     'jacks.spacings': lambda v, p, s: replace(s, spacings=_spacings(v, p)),
-    'stock.ridge': lambda v, p, s: replace(s, ridge_thickness=_positive(v, p, INCHES.thickest)),
-    'stock.hip': lambda v, p, s: replace(s, hip_thickness=_positive(v, p, INCHES.thickest)),
-    'stock.rafter': lambda v, p, s: replace(s, rafter_thickness=_positive(v, p, INCHES.thickest)),
-    'stock.rafters': lambda v, p, s: replace(s, rafters=_stock(v, p)),
-    'stock.hips': lambda v, p, s: replace(s, hips=_stock(v, p)),
-    'stock.valleys': lambda v, p, s: replace(s, valleys=_stock(v, p)),
-    'stock.seat': lambda v, p, s: replace(s, seat=_positive(v, p, INCHES.thickest)),
-    'paper': lambda v, p, s: replace(s, paper=_choice(v, p, PAPERS)),
-    'trim': lambda v, p, s: replace(s, trim=_choice(v, p, TRIMS)),
-    'edition': lambda v, p, s: replace(s, parts=EDITIONS[_choice(v, p, tuple(EDITIONS))]),
+    'stock.ridge': lambda v, p, s: replace(s, ridge_thickness=positive(v, p, INCHES.thickest)),
+    'stock.hip': lambda v, p, s: replace(s, hip_thickness=positive(v, p, INCHES.thickest)),
+    'stock.rafter': lambda v, p, s: replace(s, rafter_thickness=positive(v, p, INCHES.thickest)),
+    'stock.rafters': lambda v, p, s: replace(s, rafters=size(v, p)),
+    'stock.hips': lambda v, p, s: replace(s, hips=size(v, p)),
+    'stock.valleys': lambda v, p, s: replace(s, valleys=size(v, p)),
+    'stock.seat': lambda v, p, s: replace(s, seat=positive(v, p, INCHES.thickest)),
+    'paper': lambda v, p, s: replace(s, paper=choice(v, p, PAPERS)),
+    'trim': lambda v, p, s: replace(s, trim=choice(v, p, TRIMS)),
+    'edition': lambda v, p, s: replace(s, parts=EDITIONS[choice(v, p, tuple(EDITIONS))]),
     'parts': lambda v, p, s: replace(s, parts=_parts(v, p)),
 }
 """One reader a key, in the order they are read: pitches after steep."""

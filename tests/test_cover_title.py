@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from layouts.pages.cover_title import ROOM_REM, SIZES_REM, title_size
-from tablegen.settings import LONGEST_NAME
+from tablegen.written.keys import LONGEST_NAME
 
 
 @pytest.mark.parametrize(

@@ -86,8 +86,8 @@ def test_the_colophon_s_lines_make_the_book_that_options_made(asked_for):
 @pytest.mark.parametrize(
     ('words', 'line'),
     [
-        (('--title', 'x' * 49), f"--title: '{'x' * 49}' cannot stand on a cover; allowed: one line of up to 48 letters"),
-        (('--owner', 'a\nb'), r"--owner: 'a\nb' cannot stand on a cover; allowed: one line of up to 48 letters"),
+        (('--title', 'x' * 49), f"--title: '{'x' * 49}' is no name; allowed: one line of up to 48 letters"),
+        (('--owner', 'a\nb'), r"--owner: 'a\nb' is no name; allowed: one line of up to 48 letters"),
         (('--paper', 'A5'), "--paper: 'A5' is unknown; allowed: letter, a4"),
         (('--trim', 'huge'), "--trim: 'huge' is unknown; allowed: pocket, large"),
         (('--lengths', 'yards'), "--lengths: 'yards' is unknown; allowed: inches, feet-inches"),

@@ -14,7 +14,8 @@ from layouts.words.starter import starter
 from tablegen import settings as module
 from tablegen.errors import BookError, SettingsFaults
 from tablegen.numbers.figure import Measure
-from tablegen.settings import Runs, Settings, read_settings, smallest_part
+from tablegen.settings import Runs, Settings, read_settings
+from tablegen.written.keys import smallest_part
 
 LENGTH = 'a length such as 4 ft, 4\' 7 1/2", 55.5 in, 55 1/2 (inches), 1.4 m or 1400 mm'
 NO_PART = 'is not a part of an inch that a tape shows; allowed: 1/2, 1/4, 1/8, 1/16, 1/32, 1/64'
@@ -160,11 +161,11 @@ def test_runs_begin_with_their_step_where_nothing_else_is_said():
         ('runs.too = 4', f'runs.too: unknown key; allowed: {KEYS}; next: did you mean runs.to?'),
         ('runs = 4', f'runs: unknown key; allowed: {KEYS}; next: rafterbook settings prints every key'),
         ('[roof]\na = 1', f'roof: unknown key; allowed: {KEYS}; next: rafterbook settings prints every key'),
-        ('title = 7', 'title: 7 cannot stand on a cover; allowed: one line of up to 48 letters'),
-        (r'owner = "a\nb"', r"owner: 'a\nb' cannot stand on a cover; allowed: one line of up to 48 letters"),
+        ('title = 7', 'title: 7 is no name; allowed: one line of up to 48 letters'),
+        (r'owner = "a\nb"', r"owner: 'a\nb' is no name; allowed: one line of up to 48 letters"),
         (
             f'title = "{"a" * 49}"',
-            f"title: '{'a' * 49}' cannot stand on a cover; allowed: one line of up to 48 letters",
+            f"title: '{'a' * 49}' is no name; allowed: one line of up to 48 letters",
         ),
         (
             'language = "German"',

@@ -162,7 +162,7 @@ def _refuse_too_long(pieces: Iterable[Piece], shop: Shop) -> None:
                 longest=text.run(shop.lengths_in[-1]),
             )
             would = message('buying.would_do', length=text.run(Fraction(ceil(inches / STEP_IN) * STEP_IN)))
-            faults.append(BookError('stock.lengths', problem, '', would))
+            faults.append(BookError('buy.lengths', problem, '', would))
     if faults:
         raise SettingsFaults('', faults)
 

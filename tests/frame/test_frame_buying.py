@@ -71,7 +71,7 @@ def test_sizes_are_bought_apart_and_board_feet_added():
 
 def test_a_piece_longer_than_every_board_is_refused_with_the_length_that_would_do():
     pieces = [Piece('H', TEN, exact(24 * FOOT + Fraction(1, 100))), Piece('V', TEN, exact(30 * FOOT))]
-    said = 'stock.lengths: H needs 24 ft 1/16 in of 2×10, and the longest board is 24 ft; next: a board of 26 ft would do'
+    said = 'buy.lengths: H needs 24 ft 1/16 in of 2×10, and the longest board is 24 ft; next: a board of 26 ft would do'
 
     with pytest.raises(BookError) as caught:
         buying(pieces, SHOP)

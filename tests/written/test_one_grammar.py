@@ -13,6 +13,7 @@ from layouts.words.error import error_line
 from tablegen.checking.square_figures import KEYS
 from tablegen.checking.square_file import read_square
 from tablegen.errors import BookError
+from tablegen.frame.roof_file import read_roof
 from tablegen.settings import read_settings
 
 Entry = Callable[[str], str]
@@ -42,6 +43,18 @@ def key(line: str) -> Entry:
     def entry(spelling: str) -> str:
         try:
             return str(read_settings(line.format(json.dumps(spelling, ensure_ascii=False)), ''))
+        except BookError as faults:
+            raise Refused('\n'.join(map(error_line, faults.each()))) from None
+
+    return entry
+
+
+def roof_key(line: str) -> Entry:
+    """Return the entry of a line of a roof file."""
+
+    def entry(spelling: str) -> str:
+        try:
+            return str(read_roof(line.format(json.dumps(spelling, ensure_ascii=False)), ''))
         except BookError as faults:
             raise Refused('\n'.join(map(error_line, faults.each()))) from None
 
@@ -92,10 +105,18 @@ LENGTHS: dict[str, Entry] = {
     'check steps --within': words('check', 'steps', '--pitch', '6', '--run', '9 ft', '--within'),
     'check --along': words('check', 'corner', '--diagonal', '9 in', '--along', '9 in'),
     'check --over': words('check', 'turn-over', '--gap', '1/64', '--over'),
+    'roof width': roof_key('kind = "gable"\npitch = 6\nlength = "9 ft"\noverhang.eave = 0\nwidth = {}'),
+    'roof buy.lengths': roof_key(
+        'kind = "gable"\npitch = 6\nwidth = "9 ft"\nlength = "9 ft"\nbuy.lengths = [{}]'
+    ),
     'CSV': cell,
 }
 PITCHES: dict[str, Entry] = {
     'pitches': key('pitches = {}'),
+    'roof pitch': roof_key('kind = "gable"\nwidth = "9 ft"\nlength = "9 ft"\npitch = {}'),
+    'roof hip.end_pitch': roof_key(
+        'kind = "hip"\npitch = 6\nwidth = "9 ft"\nlength = "3600 in"\nhip = {{end_pitch = {}}}'
+    ),
     'pitches, a list': key('pitches = [{}]'),
     'find PITCH': words('find', after=('9 ft',)),
     'find --with': words('find', '6', '9 ft', '--with'),

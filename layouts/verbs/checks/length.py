@@ -15,7 +15,7 @@ from tablegen.checking.written import written
 from tablegen.errors import BookError
 from tablegen.numbers.figure import Measure
 from tablegen.numbers.units import INCHES
-from tablegen.settings import smallest_part
+from tablegen.written.keys import smallest_part
 from tablegen.written.lengths import length
 
 EXAMPLES = (
