@@ -132,15 +132,17 @@ class HalfHip:
 class Wing:
     """A gable or hip roof with a wing square to it on its front."""
 
-    main_hipped: bool
     width_in: Fraction
     """Outside of the wing's framing, across its ridge."""
     out_in: Fraction
     """How far the wing stands out of the main building's front, outside of framing."""
     from_left_in: Fraction
-    """From the main building's left end, seen from the front, to the wing's left side; 0 for an L."""
+    """From the main building's left end, seen from the front, to the wing's left side; 0 for an L, whose outer corner is
+    hipped."""
     pitch: Pitch | None = None
     """None for that of the main roof."""
+    main_ends: int = 0
+    """How many ends of the main roof are hipped: 2, 1 for the left one, or 0."""
     hipped: bool = False
     """Whether the wing's end is hipped."""
     valleys: Valleys = Valleys.BOTH

@@ -15,13 +15,14 @@ from tablegen.frame.asked import (
     RidgeTop,
     Saltbox,
     Shed,
+    Wing,
 )
 from tablegen.frame.gables import gable, gambrel, shed
 from tablegen.frame.hips import half_hipped, hipped
 from tablegen.frame.plan import LevelBoard, Plan, Point
 from tablegen.frame.rafters import Stood, rafters_of
+from tablegen.frame.wings import winged
 from tablegen.geometry import ridge
-from tablegen.numbers.exact import exact
 from tablegen.numbers.figure import Figure, length_figure
 from tablegen.roof.figures import Length
 from tablegen.roof.member import Hand, Kind, Line, Member, inches_of
@@ -33,6 +34,7 @@ PLANS: dict[type, Callable[[Asked], Plan]] = {
     Gambrel: gambrel,
     Hip: hipped,
     HalfHip: half_hipped,
+    Wing: winged,
 }
 MARKS = {
     Kind.COMMON: 'C',
@@ -123,7 +125,9 @@ def frame(asked: Asked) -> Frame:
 
 def _members(asked: Asked, plan: Plan) -> Iterator[Framed]:
     stood = [
-        one for slope in plan.slopes for one in rafters_of(slope, asked, exact(0), slope.members.side.slope)
+        one
+        for slope in plan.slopes
+        for one in rafters_of(slope, asked, plan.lift_in, plan.slopes[0].members.side.slope)
     ]
     found: dict[tuple[Kind, tuple[str, ...], str], list[tuple[Member, Hand | None, Standing]]] = {}
     for one in stood:
@@ -144,7 +148,9 @@ def _marked(letters: str, groups: list[list[tuple[Member, Hand | None, Standing]
     """Return members of one kind by mark: from the shortest; the two hands of a pair have one number."""
     pairs: dict[tuple[str, ...], list[list[tuple[Member, Hand | None, Standing]]]] = {}
     for each in groups:
-        pairs.setdefault(_lengths(each[0][0]), []).append(each)
+        head, foot = each[0][0].head.long, each[0][0].tail.long
+        parallel = 'parallel' if head and head == foot else ''
+        pairs.setdefault((*_lengths(each[0][0]), parallel), []).append(each)
     ordered = sorted(pairs.values(), key=lambda pair: inches_of(pair[0][0][0].overall))
     for number, pair in zip(count(1), ordered, strict=False):
         mark = f'{letters}{number}' if len(ordered) > 1 else letters

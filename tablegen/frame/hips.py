@@ -118,9 +118,9 @@ def _roof(of: Ends) -> Plan:
             message('frame.hips_meet', length=text.in_units(long)),
             message('frame.over', least=least),
         )
-    slopes = [*_main(of), _end(of, 'left', (ZERO, asked.width_in - of.up_in), SOUTH)]
+    slopes = [*_main(of), end_slope(of, 'left', (ZERO, asked.width_in - of.up_in), SOUTH)]
     if of.number > 1:
-        slopes.append(_end(of, 'right', (exact(long), of.up_in), NORTH))
+        slopes.append(end_slope(of, 'right', (exact(long), of.up_in), NORTH))
     corners = _corners(of)
     start, last = (
         of.end_run_in,
@@ -129,7 +129,7 @@ def _roof(of: Ends) -> Plan:
     left, right = start - of.past_in, last + of.past_in if of.number > 1 else last
     points: tuple[Point, Point] = ((left, of.run_in), (right, of.run_in))
     levels = (ridge_board(asked, 'R', *points, right - left),) if asked.ridge else ()
-    return Plan(tuple(slopes), corners, levels, of.run_in, outline(asked))
+    return Plan(tuple(slopes), corners, levels, of.run_in, plates=outline(asked))
 
 
 def _main(of: Ends) -> tuple[Slope, Slope]:
@@ -177,14 +177,14 @@ def _along(of: Ends, left: bool, right: bool) -> Places:
     start, last = first if left else exact(half), long - first if right else long - half
     if start > last:
         start = last = (start + last) / 2
-    jacks = _jacks(of, first)
+    jacks = jacks_of(of, first)
     middle = between(start, last, asked.spacing_in)
     if not left:  # counted from the hipped end: the odd bay stands at the gable
         middle = mirrored(between(long - last, long - start, asked.spacing_in), long)
     return (*(jacks if left else ()), *middle, *(mirrored(jacks, long) if right else ()))
 
 
-def _jacks(of: Ends, first_common: Exact) -> Places:
+def jacks_of(of: Ends, first_common: Exact) -> Places:
     asked, thick = of.asked, of.asked.rafters.thickness_in
     if asked.hip_head is HipHead.SINGLE and asked.first_in is None:
         jacks = to_corner(first_common, asked.spacing_in)
@@ -195,7 +195,7 @@ def _jacks(of: Ends, first_common: Exact) -> Places:
     return jacks
 
 
-def _end(of: Ends, name: str, origin: Point, along: Point) -> Slope:
+def end_slope(of: Ends, name: str, origin: Point, along: Point) -> Slope:
     """Return a sloping end: jacks to both hips, the end common in the middle."""
     asked, thick = of.asked, exact(of.asked.rafters.thickness_in)
     half = of.run_in - of.up_in
@@ -208,7 +208,7 @@ def _end(of: Ends, name: str, origin: Point, along: Point) -> Slope:
     lower = Reach(Edge.PLATE, '', ZERO, long, ZERO)
     alike = of.main.side.slope == of.end.side.slope
     jacks = (
-        _jacks(of, of.first_common_in)
+        jacks_of(of, of.first_common_in)
         if alike and not of.up_in.terms
         else from_corner(half, thick, asked.spacing_in, asked.first_in)
     )
@@ -227,7 +227,7 @@ def _corners(of: Ends) -> tuple[CornerBoard, ...]:
     for start, end, a_on in zip(starts, ends, HANDS, strict=True):
         if of.number == 1 and end is not ends[0] and end is not ends[3]:
             continue
-        boards.append(CornerBoard(_hip_member(of, a_on), start, end, a_on if _handed(of) else None))
+        boards.append(CornerBoard(hip_member(of, a_on), start, end, a_on if _handed(of) else None))
     return tuple(boards)
 
 
@@ -237,7 +237,7 @@ def _handed(of: Ends) -> bool:
     return unlike or of.asked.hip_head is HipHead.SINGLE or bool(of.up_in.terms)
 
 
-def _hip_member(of: Ends, a_on: Hand) -> Member:
+def hip_member(of: Ends, a_on: Hand) -> Member:
     stop = Stop.COMMONS if of.asked.hip_head is HipHead.BETWEEN else Stop.RIDGE
     plane = at_corner(of.asked, of.run_in - of.up_in, of.main, of.end, a_on=a_on)
     if not of.up_in.terms:

@@ -83,6 +83,21 @@ class Region:
     upper: tuple[Reach, ...]
     stations: tuple[Exact, ...]
     """Where its rafters stand, along, by their center lines."""
+    tails: bool = True
+    """Whether they run on over the plate; a wing's roof has none of the main roof's tails under it."""
+
+    def valley_out_in(self, along_in: Exact) -> tuple[Exact, Reach] | None:
+        """Return how far outward of the plate line a valley's tail crosses a place over the plate, and that valley.
+
+        Source: the valley runs on past its inside corner, over the tails beside it.
+        """
+        found = []
+        for reach in self.lower:
+            if reach.edge is Edge.VALLEY and sign(reach.rate):
+                out = -reach.at(along_in)
+                if sign(out) >= 0 and not (sign(reach.at(reach.start_in)) and sign(reach.at(reach.end_in))):
+                    found.append((out, reach))
+        return min(found, key=lambda one: one[0], default=None)
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,13 +125,13 @@ class Slope:
         (x, y), (right, up) = self.origin, self.along
         return x + along_in * right - inward_in * up, y + along_in * up + inward_in * right
 
-    def standing(self) -> Iterator[tuple[Exact, Reach, Reach, Exact]]:
-        """Return every place where a rafter may stand, with what is below and above it and the level run between them."""
+    def standing(self) -> Iterator[tuple[Region, Exact, Reach, Reach]]:
+        """Return every place where a rafter may stand, with what is below and above it."""
         for region in self.regions:
             for along in region.stations:
                 lower, upper = (_last(reaches, along) for reaches in (region.lower, region.upper))
-                if lower and upper and sign(run := upper.at(along) - lower.at(along)) > 0:
-                    yield along, lower, upper, run
+                if lower and upper and lower.at(along) < upper.at(along):
+                    yield region, along, lower, upper
 
 
 def _last(reaches: tuple[Reach, ...], along_in: Exact) -> Reach | None:
@@ -176,6 +191,8 @@ class Plan:
     levels: tuple[LevelBoard, ...] = ()
     ridge_run_in: Exact = field(default_factory=Exact)
     """Of the first slope, to the highest ridge."""
+    lift_in: Exact = field(default_factory=Exact)
+    """How high over the main rafters' tops a wing's are laid, PLUMB; 0 where none are."""
     plates: tuple[Point, ...] = ()
     """The outline of the framing, a corner after the other."""
 

@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from tablegen.frame.asked import Asked
-from tablegen.frame.plan import Edge, Reach, Slope
+from tablegen.frame.plan import Edge, Reach, Region, Slope
 from tablegen.geometry import shortening
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, sign
 from tablegen.roof.framing import FREE, cheek_end, faced_end, laid_end, rafter, square_end
 from tablegen.roof.member import End, Hand, Kind, Line, Member, Stop
+from tablegen.roof.members import Members
 from tablegen.roof.plane import Plane
 from tablegen.roof.side import Side
 
@@ -65,14 +66,41 @@ def rafters_of(slope: Slope, asked: Asked, lift_in: Exact, main_slope: Exact) ->
     Given:
         lift_in, main_slope  of the main roof's sheathing and boards, under what is laid on it
     """
-    for along, lower, upper, run in slope.standing():
-        side = slope.members.side
+    for region, along, lower, upper in slope.standing():
+        members, side = slope.members, slope.members.side
         kind = Kind.END_COMMON if upper.off_in is not None else KINDS[lower.edge, upper.edge]
-        head = _head(side, upper)
-        foot = laid_end(side, lift_in, main_slope) if lower.edge is Edge.BOARD else _foot(side, lower)
-        member = rafter('', kind, Plane(slope.members, run, asked.measure), run, head, foot)
+        foot = _foot(side, lower)
+        if lower.edge is Edge.BOARD:
+            foot = replace(laid_end(side, lift_in, main_slope), long=foot.long)
+        if lower.edge is Edge.PLATE:
+            out, foot = _tail(region, along, side)
+            members = members if out is side.overhang_in else Members(replace(side, overhang_in=out))
+        run = upper.at(along) - lower.at(along)
+        member = rafter('', kind, Plane(members, run, asked.measure), run, _head(side, upper), foot)
         if _is_board(member):
             yield Stood(member, slope, along, lower.at(along), upper.at(along))
+
+
+def _tail(region: Region, along: Exact, side: Side) -> tuple[Exact, End]:
+    """Return a tail's level length and its end: beside an inside corner the valley's tail stops it.
+
+    Notes:
+        1. Where the valley crosses the corner of a tail only, that is cut square short of it.
+    """
+    crossed = region.valley_out_in(along)
+    if not region.tails:
+        return exact(0), FREE
+    if crossed is None:
+        return side.overhang_in, FREE
+    out, reach = crossed
+    plan = _plan(reach)
+    off = shortening.jack_at(reach.thickness_in, plan)
+    half = shortening.points_apart(side.boards.rafter_in, plan) / 2
+    if out - off - half >= side.overhang_in:
+        return side.overhang_in, FREE
+    if out - off + half > side.overhang_in:
+        return out - off - half, FREE
+    return out, _foot(side, reach)
 
 
 def _head(side: Side, reach: Reach) -> End:

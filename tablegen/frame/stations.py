@@ -70,3 +70,12 @@ def to_corner(last_in: Exact, spacing_in: Fraction) -> Places:
 def mirrored(places: Places, length_in: Exact | Fraction) -> Places:
     """Return the same places seen from the other end of a plate."""
     return tuple(exact(length_in) - place for place in reversed(places))
+
+
+def clear_of(places: Places, line_in: Exact, within_in: Exact) -> Places:
+    """Return places with none nearer than a distance to a line: one that is gives way to two, one on each side of it."""
+    found: list[Exact] = []
+    for place in places:
+        near = -within_in < place - line_in < within_in
+        found += [line_in - within_in, line_in + within_in] if near else [place]
+    return tuple(found)

@@ -136,9 +136,14 @@ def cheeks_of(side: Side) -> Cheeks:
     )
 
 
-def one_cheek(side: Side, cut: Cheek, thickness_in: Fraction) -> OneCheek:
-    """Return the cheek of a square-topped hip or valley over its whole thickness."""
-    points = side.both(shortening.hip_point_to_point(thickness_in, side.at), side.at.hip_slope)
+def one_cheek(side: Side, cut: Cheek, thickness_in: Fraction, points_in: Exact | None = None) -> OneCheek:
+    """Return the cheek of a square-topped hip or valley over its whole thickness.
+
+    Given:
+        points_in  level, from its long to its short point; None at a ridge over this side
+    """
+    level = shortening.hip_point_to_point(thickness_in, side.at) if points_in is None else points_in
+    points = side.both(level, side.at.hip_slope)
     return OneCheek(*cut_of(side, cut, SQUARE_TOP, thickness_in), points)
 
 

@@ -62,6 +62,19 @@ def cheek_end(side: Side, stop: Stop, thickness_in: Fraction, plan: Angle, long:
     return replace(_cut(side, jack_cheek_against(side, plan), off), long=long)
 
 
+def met_end(
+    side: Side,
+    stop: Stop,
+    thickness_in: Fraction,
+    off_in: Exact,
+    cut: OneCheek | None = None,
+    long: Hand | None = None,
+) -> End:
+    """Return the upper end of a hip or valley at what comes so far off it, level, square or with one cheek."""
+    off = _off(stop, thickness_in, side.both(off_in, side.at.hip_slope))
+    return replace(_cut(side, cut, off), long=long) if cut else End(off)
+
+
 def laid_end(side: Side, lift_in: Exact, main_slope: Exact) -> End:
     """Return the foot of a wing's jack on the sheathing of a main roof: a level cut, the blade tilted to that roof.
 

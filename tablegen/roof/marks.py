@@ -54,10 +54,10 @@ def _foot(line_in: Exact, foot: End) -> dict[Line, Exact]:
 
 def _tail(end: Exact, tail: End) -> dict[Line, Exact]:
     places = {}
-    if isinstance(tail.cut, OneCheek):  # at one fascia: its long point is farther down on one side
+    if isinstance(tail.cut, OneCheek):  # at one fascia, or at a valley's tail: one side is the longer
         assert tail.back
-        out = inches_of(tail.back.along)
-        return {Line.TAIL_LONG: end + out, Line.TAIL_SHORT: end - out}
+        out, end = inches_of(tail.back.along), end - (inches_of(tail.off.along) if tail.off else 0)
+        return {Line.TAIL: end, Line.TAIL_LONG: end + out, Line.TAIL_SHORT: end - out}
     for line, back in ((Line.TAIL_SIDE, tail.back), (Line.TAIL_RIGHT, tail.other_back)):
         if back:
             places[line] = end + (inches_of(back.along) if tail.hollow else -inches_of(back.along))

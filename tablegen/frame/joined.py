@@ -1,0 +1,91 @@
+"""A wing and the main front that it stands on, before either is framed: what its valleys have to do with both."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from tablegen.frame.asked import Asked, Valleys, Wing
+from tablegen.frame.plan import ZERO, Plan
+from tablegen.frame.stations import Places, clear_of
+from tablegen.frame.wood import ridge_in
+from tablegen.geometry import shortening
+from tablegen.geometry.corner import Corner
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.exact import Exact, exact
+from tablegen.roof.members import Members
+
+
+@dataclass(frozen=True, slots=True)
+class Joined:
+    """A wing and the main front that it stands on; along the front from its left end."""
+
+    asked: Asked
+    wing: Wing
+    base: Plan
+    main: Members
+    own: Members
+    """Of the wing's slopes."""
+
+    @property
+    def at(self) -> Corner:
+        """Return the corner of main slope and wing, seen from the main slope."""
+        return self.main.side.at
+
+    @property
+    def half_in(self) -> Exact:
+        """Return the run of the wing's slopes."""
+        return exact(self.wing.width_in / 2)
+
+    @property
+    def left_in(self) -> Exact:
+        return exact(self.wing.from_left_in)
+
+    @property
+    def right_in(self) -> Exact:
+        return exact(self.wing.from_left_in + self.wing.width_in)
+
+    @property
+    def rate(self) -> Exact:
+        """Return how far a valley runs inward of the main slope per inch along it."""
+        return self.at.plan_a.tan()
+
+    @property
+    def reach_in(self) -> Exact:
+        """Return how far inward of the main plate line the wing's ridge reaches: one height on both."""
+        return self.half_in * self.rate
+
+    @property
+    def level_ridges(self) -> bool:
+        """Return whether both ridges stand at one height."""
+        return self.reach_in == self.base.ridge_run_in
+
+    @property
+    def top_in(self) -> Exact:
+        """Return where the longer valley reaches the main ridge, along, if it is the left one."""
+        return self.left_in + self.base.ridge_run_in / self.rate
+
+    @property
+    def blind(self) -> bool:
+        return self.wing.valleys is Valleys.BLIND
+
+    @property
+    def lift_in(self) -> Exact:
+        """Return how high over the main rafters' tops the wing's rafters are laid, PLUMB: sheathing and boards."""
+        return shortening.along(self.wing.sheathing_in + self.wing.board_in, self.main.side.slope)
+
+    @property
+    def ridge_in(self) -> Fraction:
+        return ridge_in(self.asked)
+
+    def clear_of_corner(self, places: Places, corner_in: Exact) -> Places:
+        """Return places along the main front that leave room for the valley at an inside corner of the plates."""
+        return clear_of(places, corner_in, self._beside(self.at.plan_a))
+
+    def clear_on_wing(self, places: Places) -> Places:
+        """Return the same along the wing's slope, whose inside corner is at 0."""
+        return clear_of(places, ZERO, self._beside(self.at.plan_b))
+
+    def _beside(self, plan: Angle) -> Exact:
+        half = self.asked.rafters.thickness_in / 2
+        return half + self.asked.valleys.thickness_in / 2 / plan.sine()

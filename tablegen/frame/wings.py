@@ -1,0 +1,137 @@
+"""A gable or hip roof with a wing square to its front: two valleys, or the wing's roof laid on the main one."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from tablegen.errors import BookError
+from tablegen.frame.asked import Asked, Gable, Hip, Wing
+from tablegen.frame.ells import ell
+from tablegen.frame.gables import gable
+from tablegen.frame.hips import hipped
+from tablegen.frame.joined import Joined
+from tablegen.frame.plan import (
+    ZERO,
+    Edge,
+    Plan,
+    Point,
+    Reach,
+    Region,
+    Slope,
+)
+from tablegen.frame.stations import clear_of
+from tablegen.frame.wing_parts import cut, level_boards, turned_over, valleys, wing_hips, wing_slopes, within
+from tablegen.frame.wood import ridge_in, two_pitches
+from tablegen.geometry import shortening
+from tablegen.messages import message
+from tablegen.numbers import text
+from tablegen.numbers.exact import exact, sign
+from tablegen.numbers.figure import length_figure
+
+
+def winged(asked: Asked) -> Plan:
+    """Return the plan of a main roof with a wing on its front.
+
+    Errors:
+        BookError for a wing that is higher than the main roof, or whose valleys do not end on the main ridge
+    """
+    kind = asked.kind
+    assert isinstance(kind, Wing)
+    base = (
+        hipped(replace(asked, kind=Hip(kind.main_ends)))
+        if kind.main_ends
+        else gable(replace(asked, kind=Gable()))
+    )
+    main, own = two_pitches(asked, kind.pitch or asked.pitch)
+    of = Joined(asked, kind, base, main, own)
+    if of.reach_in > base.ridge_run_in:
+        widest = length_figure(2 * base.ridge_run_in / of.rate, asked.measure)
+        raise BookError(
+            'wing.width', message('frame.wing_over_the_ridge'), message('frame.up_to', most=widest)
+        )
+    if not kind.from_left_in and kind.main_ends:
+        return ell(of)
+    least, most = asked.overhang_in, asked.length_in - asked.overhang_in - kind.width_in
+    if not least <= kind.from_left_in <= most:
+        raise BookError(
+            'wing.from_left',
+            message('frame.wing_past_the_front', from_left=text.in_units(kind.from_left_in)),
+            message('error.between', least=text.in_units(least), most=text.in_units(most)),
+        )
+    long_left = _long_valley_is_left(of)
+    front = base.slopes[0]
+    turned = front if long_left else turned_over(front)
+    seen = (
+        of
+        if long_left
+        else replace(of, wing=replace(kind, from_left_in=asked.length_in - kind.width_in - kind.from_left_in))
+    )
+    cut = _main_front(seen, turned)
+    slopes = (cut if long_left else turned_over(cut), *base.slopes[1:], *wing_slopes(of))
+    corners = (*base.corners, *valleys(of, long_left), *wing_hips(of))
+    return replace(
+        base,
+        slopes=slopes,
+        corners=corners,
+        levels=(*base.levels, *level_boards(of)),
+        plates=_outline(of),
+        lift_in=of.lift_in,
+    )
+
+
+def _long_valley_is_left(of: Joined) -> bool:
+    """Return whether the longer valley is the left one, both ending on the main ridge.
+
+    Errors:
+        BookError where neither can be
+    """
+    bounds = next(reach for reach in of.base.slopes[0].regions[0].upper if not sign(reach.rate))
+    room = of.main.side.boards.rafter_in
+    for left, place in ((True, of.top_in), (False, of.left_in + of.right_in - of.top_in)):
+        if bounds.start_in + room <= place <= bounds.end_in - room or of.blind:
+            return left
+    raise BookError(
+        'wing.from_left', message('frame.valley_past_the_ridge'), message('frame.nearer_the_middle')
+    )
+
+
+def _main_front(of: Joined, front: Slope) -> Slope:
+    """Return the main front with the wing on it: over the longer valley, and under and beyond it."""
+    (whole,) = front.regions
+    plate, long = whole.lower[0], front.length_in
+    left, right, top = of.left_in, of.right_in, of.top_in
+    if of.blind:
+        parts = ((ZERO, left, True), (left, right, False), (right, long, True))
+        regions = tuple(
+            replace(
+                whole,
+                lower=(plate.part(start, end),),
+                stations=within(whole.stations, start, end),
+                tails=tails,
+            )
+            for start, end, tails in parts
+        )
+        return replace(front, regions=regions)
+    thick, middle = of.asked.valleys.thickness_in, left + of.half_in
+    longer = Reach(Edge.VALLEY, 'V', left, top, ZERO, of.rate, thick)
+    shorter = Reach(Edge.VALLEY, 'V', middle, right, of.reach_in, -of.rate, thick)
+    half = of.asked.rafters.thickness_in / 2
+    at_ridge = thick / 2 / of.at.plan_a.sine() - shortening.set_back_at_ridge(ridge_in(of.asked), of.at)
+    places = of.clear_of_corner(of.clear_of_corner(whole.stations, left), right)
+    above = Region(
+        (plate.part(ZERO, left), longer),
+        cut(whole.upper, ZERO, top),
+        within(places, ZERO, top),
+    )
+    under = longer.part(middle, top)
+    below = Region(
+        (shorter, plate.part(right, long)),
+        (*((under,) if middle < top else ()), *cut(whole.upper, top, long)),
+        within(clear_of(places, top + at_ridge, exact(half)), middle, long),
+    )
+    return replace(front, regions=(above, below))
+
+
+def _outline(of: Joined) -> tuple[Point, ...]:
+    (a, b, c, d), out = of.base.plates, exact(of.wing.out_in)
+    return (a, (of.left_in, ZERO), (of.left_in, -out), (of.right_in, -out), (of.right_in, ZERO), b, c, d)
