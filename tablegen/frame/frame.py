@@ -8,10 +8,12 @@ from itertools import count
 
 from tablegen.frame.asked import (
     Asked,
+    Bay,
     Gable,
     Gambrel,
     HalfHip,
     Hip,
+    ManySided,
     RidgeTop,
     Saltbox,
     Shed,
@@ -19,6 +21,7 @@ from tablegen.frame.asked import (
 )
 from tablegen.frame.gables import gable, gambrel, shed
 from tablegen.frame.hips import half_hipped, hipped
+from tablegen.frame.many_sided import bay, rounded
 from tablegen.frame.plan import LevelBoard, Plan, Point
 from tablegen.frame.rafters import Stood, rafters_of
 from tablegen.frame.wings import winged
@@ -35,6 +38,8 @@ PLANS: dict[type, Callable[[Asked], Plan]] = {
     Hip: hipped,
     HalfHip: half_hipped,
     Wing: winged,
+    ManySided: rounded,
+    Bay: bay,
 }
 MARKS = {
     Kind.COMMON: 'C',
@@ -184,7 +189,7 @@ def _standing(one: Stood, asked: Asked) -> Standing:
 def _heights(asked: Asked, plan: Plan) -> Heights:
     side, measure = plan.slopes[0].members.side, asked.measure
     highest = max(
-        (slope for slope in plan.slopes if slope.name.startswith('front')),
+        (slope for slope in plan.slopes if slope.name.startswith(('front', 'side_1'))),
         key=lambda one: one.top_in + plan.ridge_run_in * one.members.side.slope,
     )
     meet = highest.top_in + plan.ridge_run_in * highest.members.side.slope

@@ -69,6 +69,8 @@ def rafters_of(slope: Slope, asked: Asked, lift_in: Exact, main_slope: Exact) ->
     for region, along, lower, upper in slope.standing():
         members, side = slope.members, slope.members.side
         kind = Kind.END_COMMON if upper.off_in is not None else KINDS[lower.edge, upper.edge]
+        if kind is Kind.SHED_RAFTER and sign(upper.rate):  # a bay's jack, that the wall cuts as a hip would
+            kind = Kind.HIP_JACK
         foot = _foot(side, lower)
         if lower.edge is Edge.BOARD:
             foot = replace(laid_end(side, lift_in, main_slope), long=foot.long)

@@ -81,11 +81,11 @@ KINDS: dict[str, OfKind] = {
     WING: OfKind(
         Wing,
         {
-            'wing.main': 'main_hipped', 'wing.width': 'width_in', 'wing.out': 'out_in', 'wing.from_left': 'from_left_in',
+            'wing.main_ends': 'main_ends', 'wing.width': 'width_in', 'wing.out': 'out_in', 'wing.from_left': 'from_left_in',
             'wing.pitch': 'pitch', 'wing.end': 'hipped', 'wing.valleys': 'valleys',
             'wing.sheathing': 'sheathing_in', 'wing.valley_boards': 'board_in',
         },
-        ('wing.main', 'wing.width', 'wing.out', 'wing.from_left'),
+        ('wing.width', 'wing.out', 'wing.from_left'),
     ),
     MANY_SIDED: OfKind(
         ManySided,
@@ -169,7 +169,8 @@ def readers(steep: bool) -> dict[str, Read]:
         'shed.upper': lambda v, p: Upper(choice(v, p, tuple(Upper))),
         'hip.ends': lambda v, p: _whole(v, p, 1, 2),
         'hip.eaves': lambda v, p: Eaves(choice(v, p, tuple(Eaves))),
-        **dict.fromkeys(('wing.main', 'wing.end'), lambda v, p: choice(v, p, (GABLE, HIP)) == HIP),
+        'wing.main_ends': lambda v, p: _whole(v, p, 0, 2),
+        'wing.end': lambda v, p: choice(v, p, (GABLE, HIP)) == HIP,
         'wing.valleys': lambda v, p: Valleys(choice(v, p, tuple(Valleys))),
         'many-sided.sides': lambda v, p: _whole(v, p, FEWEST_SIDES, MOST_SIDES),
         'bay.sides': _even_sides,

@@ -131,5 +131,5 @@ def _wing(asked: Asked, wing: Wing) -> Iterator[BookError]:
         yield BookError(['wing.from_left', 'wing.width'], problem, '', message('roof_file.move_wing'))
     if (wing.pitch or asked.pitch).slope * wing.width_in > asked.pitch.slope * asked.width_in:
         yield BookError('wing.width', message('roof_file.high_wing'), '', message('roof_file.swap_wing'))
-    if wing.main_hipped:
-        yield from _ends(asked, _half_rise(asked), 2, asked.pitch)
+    if wing.main_ends:
+        yield from _ends(asked, _half_rise(asked), wing.main_ends, asked.pitch)

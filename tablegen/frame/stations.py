@@ -79,3 +79,13 @@ def clear_of(places: Places, line_in: Exact, within_in: Exact) -> Places:
         near = -within_in < place - line_in < within_in
         found += [line_in - within_in, line_in + within_in] if near else [place]
     return tuple(found)
+
+
+def straddling(length_in: Exact, spacing_in: Fraction) -> Places:
+    """Return places alike from both ends, two of them half a space from the middle; the odd bays stand at the ends."""
+    half = length_in / 2
+    place, right = exact(spacing_in / 2), []
+    while place < half:
+        right.append(half + place)
+        place += spacing_in
+    return (*mirrored(tuple(right), length_in), *right)

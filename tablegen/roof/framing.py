@@ -11,11 +11,12 @@ from fractions import Fraction
 
 from tablegen.geometry import corner, shortening
 from tablegen.geometry import tail as tails
+from tablegen.geometry.cheeks import Cheek
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact
 from tablegen.numbers.figure import degree_figure, length_figure, length_rounded_up
 from tablegen.roof.cautions import Caution, pitch_cautions
-from tablegen.roof.cheeks import OneCheek, TwoCheeks, jack_cheek_against
+from tablegen.roof.cheeks import SQUARE_TOP, OneCheek, TwoCheeks, cut_of, jack_cheek_against
 from tablegen.roof.figures import TwoWays
 from tablegen.roof.marks import places
 from tablegen.roof.member import Deduction, End, Hand, Kind, Line, Mark, Member, Stop, inches_of
@@ -73,6 +74,21 @@ def met_end(
     """Return the upper end of a hip or valley at what comes so far off it, level, square or with one cheek."""
     off = _off(stop, thickness_in, side.both(off_in, side.at.hip_slope))
     return replace(_cut(side, cut, off), long=long) if cut else End(off)
+
+
+def peak_end(side: Side, cheek: Cheek, point_in: Exact) -> End:
+    """Return the upper end of a hip at a peak where all hips meet: two cheeks to a point on the axis.
+
+    Given:
+        point_in  level, from the axis back to where the hip is full width
+    """
+    back = side.both(point_in, side.at.hip_slope)
+    return End(None, TwoCheeks(*cut_of(side, cheek, SQUARE_TOP, side.boards.hip_in / 2), back), back)
+
+
+def post_end(side: Side, post_in: Fraction) -> End:
+    """Return the upper end of a hip, cut square to the flat of a post at the peak."""
+    return End(_off(Stop.POST, post_in, side.both(exact(post_in / 2), side.at.hip_slope)))
 
 
 def laid_end(side: Side, lift_in: Exact, main_slope: Exact) -> End:

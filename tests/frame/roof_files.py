@@ -17,7 +17,7 @@ SMALLEST = {
     'gambrel': HOUSE + 'gambrel = {upper_pitch = 4, break = "6 ft"}',
     'hip': HOUSE,
     'half-hip': HOUSE + 'half-hip.gable_rise = "3 ft"',
-    'wing': HOUSE + 'wing = {main = "gable", width = "16 ft", out = "10 ft", from_left = "4 ft"}',
+    'wing': HOUSE + 'wing = {width = "16 ft", out = "10 ft", from_left = "4 ft"}',
     'many-sided': 'pitch = 7\nmany-sided = {sides = 8, side = "5 ft"}',
     'bay': 'pitch = 7\nbay = {sides = 8, across_flats = "9 ft"}',
 }

@@ -121,14 +121,14 @@ def test_hips_and_a_wing_are_read_with_their_pitches():
         'hip = {end_pitch = 9, eaves = "equal"}\ncuts = {hips = "backed", hip_heads = "between-commons", tails = "square"}',
     )
     wing = read_roof(
-        'kind = "wing"\n' + HOUSE + 'wing = {main = "hip", width = 100, out = 50, from_left = 0, pitch = 9, end = "hip", valleys = "blind"}', ''
+        'kind = "wing"\n' + HOUSE + 'wing = {main_ends = 2, width = 100, out = 50, from_left = 0, pitch = 9, end = "hip", valleys = "blind"}', ''
     )  # fmt: skip
 
     assert (hip.kind.end.rise_in, hip.kind.eaves) == (9, records.Eaves.EQUAL)
     assert (hip.hip_top, hip.hip_head, hip.tail) == (
         records.HipTop.BACKED, records.HipHead.BETWEEN, records.TailCut.SQUARE,
     )  # fmt: skip
-    assert (wing.kind.main_hipped, wing.kind.hipped, wing.kind.valleys) == (True, True, records.Valleys.BLIND)
+    assert (wing.kind.main_ends, wing.kind.hipped, wing.kind.valleys) == (2, True, records.Valleys.BLIND)
     assert (wing.kind.width_in, wing.kind.out_in, wing.kind.from_left_in, wing.kind.pitch.rise_in) == (
         100,
         50,

@@ -49,11 +49,11 @@ def test_sizes_that_do_not_go_together(kind, more):
         ('gambrel', 'gambrel = {upper_pitch = 7, break = "6 ft"}\noverhang.eave = 0',
          'gambrel.upper_pitch: 7 in 12 is no flatter than the lower slopes; allowed: flatter than 7 in 12'),
         ('half-hip', 'half-hip.gable_rise = "7 ft"', 'half-hip.gable_rise: lies at the ridge or past it; allowed: less than the rise of the main roof'),
-        ('wing', 'wing = {main = "gable", width = "16 ft", out = "9 ft", from_left = "20 ft 1 in"}',
+        ('wing', 'wing = {width = "16 ft", out = "9 ft", from_left = "20 ft 1 in"}',
          'wing.from_left, wing.width: the wing stands past the end of the building, which is 36 ft long; next: move it to the left, or make it narrower'),
-        ('wing', 'wing = {main = "gable", width = "24 ft 1/16 in", out = "9 ft", from_left = 0}',
+        ('wing', 'wing = {width = "24 ft 1/16 in", out = "9 ft", from_left = 0}',
          'wing.width: its ridge would stand over the main one; next: make it narrower or flatter, or call the wing the main building'),
-        ('wing', 'wing = {main = "gable", width = "24 ft", out = "9 ft", from_left = 0, pitch = "7 1/16"}',
+        ('wing', 'wing = {width = "24 ft", out = "9 ft", from_left = 0, pitch = "7 1/16"}',
          'wing.width: its ridge would stand over the main one; next: make it narrower or flatter, or call the wing the main building'),
     ],
 )  # fmt: skip
@@ -65,7 +65,7 @@ def test_breaks_wings_and_half_hips_past_the_ridge(kind, own, line):
     ('kind', 'own'),
     [
         ('half-hip', 'half-hip.gable_rise = "6 ft 11 in"'),
-        ('wing', 'wing = {main = "gable", width = "24 ft", out = "9 ft", from_left = "12 ft"}'),
+        ('wing', 'wing = {width = "24 ft", out = "9 ft", from_left = "12 ft"}'),
         ('gambrel', 'gambrel = {upper_pitch = "6 15/16", break = "11 ft 11 in"}'),
         (
             'hip',
