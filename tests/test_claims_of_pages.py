@@ -34,7 +34,7 @@ FIGURES = re.compile(r'<pre style=.*?</pre>|<div class="over.*?</div>', re.DOTAL
 """Lines and heads of an opening, which test_opening.py reads back."""
 CITED = {
     'cautions': {'ref_past_scale'},
-    'how_to': {'grid'},
+    'how_to': {'grid', 'values'},
     'how_to_opening': {'opening'},
     'values': {'ref_care', 'cautions'},
     'hip_values': {'ref_care', 'cautions'},

@@ -9,10 +9,14 @@ from pathlib import Path
 
 import pytest
 from check_support import real, rounded
+from inked import drawings_on
 from mpmath import mpf, sqrt
 from pages_alone import LENGTHS, inches, printed
 
+from layouts.drawings import svg
+from layouts.pages.book import plan
 from tablegen.numbers import text
+from tablegen.settings import read_settings
 
 CODE = Path(__file__).parent / 'authorities' / 'residential-code.toml'
 ROWS = {row['id']: row for row in tomllib.loads(CODE.read_text('utf-8'))['value']}
@@ -74,7 +78,7 @@ BOOK = 'pitches = [8]\nruns = {to = "12 ft"}\n'
 @pytest.mark.parametrize('style_of_lengths', text.STYLES)
 def test_the_length_that_is_looked_up_is_that_of_its_name(tmp_path, table, style_of_lengths):
     written = f'{BOOK}lengths = "{style_of_lengths}"\nparts = ["how-to", "{table}"]'
-    (words,) = printed(written, 'how-to', folder=tmp_path)
+    (words,) = printed(written, 'reading', folder=tmp_path)
     name, length = LENGTHS[table]
     run = inches(re.search(r'Take 8 in 12 and a run of (.*?)\. Turn', words)[1])
     odd, *steps = re.search(r'For ([\w /]+), add .* facing it: (.*) Each figure', words).groups()
@@ -97,7 +101,7 @@ def test_the_length_that_is_looked_up_is_that_of_its_name(tmp_path, table, style
 
 def test_the_page_named_has_the_row_and_the_figure(small_book):
     """Turned to, the page has the figure in the row of its feet."""
-    number = small_book.planned.index['how-to']
+    number = small_book.planned.index['reading']
     words = ' '.join(' '.join(small_book.lines[number - 1]).split())
     feet, odd, page = re.search(r'a run of (\d+) ft (\d+) in\. Turn to page (\d+)', words).groups()
     figure = text.mixed(rounded((12 * int(feet) + int(odd)) * sqrt(real(180)) / 12, 16), 16)
@@ -105,6 +109,60 @@ def test_the_page_named_has_the_row_and_the_figure(small_book):
 
     assert f'is {figure} in' in words
     assert [line for line in lines if line.startswith(f'{feet} ') and f' {figure} ' in f'{line} ']
+
+
+@pytest.mark.parametrize('style_of_lengths', text.STYLES)
+def test_a_length_is_added_up_on_an_opening_and_had_exactly_by_the_exact_foot(tmp_path, style_of_lengths):
+    """4 ft 7 3/8 in at 7 in 12: three rows, their sum, and the length of a foot times the run, each worked out again."""
+    written = (
+        f'edition = "compact"\npitches = [3, 7]\nlengths = "{style_of_lengths}"\nruns = {{to = "12 ft"}}'
+    )
+    planned = plan(read_settings(written, ''))
+    ((words, drawings),) = [
+        (printed(written, 'reading', folder=tmp_path)[0], drawings_on(planned.pages()[place]))
+        for place, draft in enumerate(planned.drafts)
+        if draft.key == 'reading'
+    ]
+    length = LENGTHS['common'][1]
+    runs = {'4 ft': Fraction(48), '7 in': Fraction(7), '3/8 in': Fraction(3, 8)}
+    counts = {name: rounded(length(real(run), 7), 16) for name, run in runs.items()}
+
+    def said(count: int) -> str:
+        return text.length(count, 16, style_of_lengths).text
+
+    unit = '' if style_of_lengths == 'feet-inches' else ' in'
+    assert re.search(r'^Read it, add it up Start 7 in 12, run 4 ft 7 3/8 in: turn to page (\d+) ', words)[
+        1
+    ] == str(planned.index['opening:7 in 12'])
+    for name, count in counts.items():
+        assert f'{name} {said(count)}{unit}' in words
+    assert f'4 ft 7 3/8 in {said(sum(counts.values()))}{unit} The line length' in words
+    foot, run = f'{float(length(real(Fraction(12)), 7)):.4f}', Fraction(443, 8)
+    exact = f'{float(run / 12 * Fraction(foot)):.3f}'
+    past = f'0.{exact.partition(".")[2]}'
+    whole = rounded(length(real(run), 7), 16)
+    assert (
+        f'55.375 ÷ 12 × {foot} = {exact}. Past whole inches, {past} × 16 is nearest to {whole % 16}: '
+        in words
+    )
+    assert f'is nearest to {whole % 16}: {said(whole)}{unit}.' in words
+
+    (rows,) = drawings
+    framed = [box.points for box in rows.drawn.outlines(svg.HEAVY)]
+    inside_of = [
+        [
+            one
+            for one in rows.labels
+            if box[0][0] < one.at[0] < box[1][0] and box[0][1] < one.at[1] < box[2][1]
+        ]
+        for box in framed
+    ]
+    assert [one.text for (one,) in inside_of] == [said(count) for count in counts.values()]
+    for (one,), name in zip(inside_of, ('4', '7', '3/8'), strict=True):
+        in_row = [label for label in rows.labels if label.at[1] == one.at[1] and label.at[0] < one.at[0]]
+        assert max(in_row, key=lambda label: label.at[0]).text == name
+        heads = [label for label in rows.labels if label.at[0] == one.at[0] and label.at[1] < one.at[1]]
+        assert not heads or min(heads, key=lambda label: label.at[1]).text == 'common'
 
 
 # From stick to rafter --------------------------------------------------------------------------------------------

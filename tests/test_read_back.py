@@ -156,7 +156,7 @@ def test_the_page_cited_is_the_page_printed(small_book):
         if word.text == 'page' and after.text[0].isdigit()
     ]
 
-    assert numbers == [page.content.page]
+    assert numbers == [page.content.page, page.content.exact.page]
 
 
 def test_the_how_to_leads_to_its_figure(small_book):

@@ -1,25 +1,26 @@
-"""A common rafter on its plate and ridge, seen from the side with the ridge at the left, to scale."""
+"""A common rafter on its plate and ridge, seen from the side with the ridge at the left, to scale: every part named."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
-from math import atan, cos, degrees
+from math import atan, degrees
 
 from markupsafe import Markup
 
 from layouts.drawings import svg
+from layouts.drawings.rafter_side import PLATE_THICK, PLUMB_LINE, RafterSide, wood
 
-RUN, OVERHANG, DEPTH, SEAT, RIDGE = 38.0, 15.0, 7.25, 3.5, 1.5
-PLATE_WIDTH, PLATE_THICK = 5.5, 1.5
+RUN, OVERHANG, DEPTH, SEAT, RIDGE = 27.0, 14.5, 7.25, 3.5, 1.5
 """Inches: a short rafter, so that its parts can be seen."""
-WIDTH, HEIGHT = 241.0, 196.0
-LEFT, RIGHT = 26.0, 54.0
-"""Units left of the ridge center line and right of the tail, for words."""
-ABOVE, BELOW = 30.0, 28.0
+WIDTH = 241.0
+LEFT, RIGHT = 38.0, 41.0
+"""Units left of the ridge center line, for the rise, and right of the tail, for its cut's name."""
+ABOVE, BELOW = 18.0, 29.0
 """Units over the roof for the line length and the plumb lines' names, and under the tail for run and overhang."""
-RISE_X = WIDTH - 12
-PLUMB_LINE = '6 1.5 1 1.5'
+STUB, WALL = 4.0, 5.0
+RISE_X = 10.0
+OUT = 11.0
+"""Units from the top edge up to the line length."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,10 +42,8 @@ class RafterLabels:
     heel: str
     height_above_plate: str
     tail: str
-
-
-Edge = Callable[[float], float]
-"""Height above the plate of an edge of the rafter, by how far in from the plate line, in."""
+    tail_cut: str
+    plumb: str
 
 
 def labelled_rafter(slope: float, labels: RafterLabels) -> Markup:
@@ -53,107 +52,97 @@ def labelled_rafter(slope: float, labels: RafterLabels) -> Markup:
     Run, rise and line length are drawn between the same two plumb lines, the rise and the line length from where
     the top edge meets them.
     """
-    angle = atan(slope)
-    above = DEPTH / cos(angle) - SEAT * slope  # height above plate, plumb over the plate line
-    scale = min(
-        (WIDTH - LEFT - RIGHT) / (RUN + OVERHANG),
-        (HEIGHT - ABOVE - BELOW) / ((RUN + OVERHANG) * slope + DEPTH / cos(angle)),
-    )
-    plate_x = LEFT + RUN * scale
-    plate_y = ABOVE + (RUN * slope + above) * scale
+    side = RafterSide(slope, RUN, OVERHANG, DEPTH, SEAT, RIDGE)
+    scale = (WIDTH - LEFT - RIGHT) / side.end
+    peak = ABOVE + OUT
 
     def at(x: float, y: float) -> svg.Point:
-        """Return a point so far in from the plate line, towards the ridge, and so high above the plate."""
-        return plate_x - x * scale, plate_y - y * scale
+        return LEFT + x * scale, peak + (side.upper(0) - y) * scale
 
-    def top(x: float) -> float:
-        return above + x * slope
+    level = at(0, side.lower(side.end))[1] + BELOW
+    shapes = wood(side, at, svg.HEAVY, (1.2, '#fff'), STUB, WALL)
+    shapes += [*_plumb_lines(side, at, level, labels), *_lengths(side, at, level, labels)]
+    turn = -degrees(atan(slope))
 
-    def low(x: float) -> float:
-        return top(x) - DEPTH / cos(angle)
+    def along(words: str, x: float, down: float, size: float) -> None:
+        """Write along the board, so much of its depth below the top edge."""
+        shapes.append(svg.text(words, at(x, side.upper(x) - side.deep * down), size, 'middle', turn=turn))
 
-    shapes = [*_wood(at, top, low), *_lengths(at, top, low, labels)]
-    turn = -degrees(angle)
-
-    def along(words: str, x: float, y: float, size: float) -> None:
-        shapes.append(svg.text(words, at(x, y), size, 'middle', turn=turn))
-
-    def note(words: str, words_at: svg.Point, target: svg.Point, anchor: str) -> None:
-        shift = {'start': -1.5, 'end': 1.5, 'middle': 0}[anchor]
-        shapes.append(svg.text(words, words_at, 8, anchor))
-        shapes.append(svg.arrow((words_at[0] + shift, words_at[1] - 2.6), target))
-
-    down = 8 / scale
-    along(labels.top_edge, RUN * 0.5, top(RUN * 0.5) - down / cos(angle), 7)
-    along(labels.tail, -OVERHANG * 0.55, top(-OVERHANG * 0.55) - DEPTH * 0.62 / cos(angle), 8)
-    ridge_x, end = at(RUN, 0)[0], RUN - RIDGE / 2
-    inside = at(PLATE_WIDTH, 0)[0] - 14
-    ridge_foot = at(RUN, low(end) - 1.2)
-    note(labels.ridge, (ridge_x - 5, ridge_foot[1] + 20), (ridge_x - 1, ridge_foot[1] - 2), 'end')
-    under = at(0, low(end) - 17 * slope)[1] + 9
-    note(labels.plumb_cut, (ridge_x + 7, under), at(end, low(end) + 1.5), 'start')
-    note(labels.seat, (inside, at(0, 0)[1] - 2), at(SEAT * 0.55, 0), 'end')
-    note(labels.plate, (inside, at(0, 0)[1] + 12), at(PLATE_WIDTH - 0.4, -PLATE_THICK), 'end')
-    foot = at(0, low(-OVERHANG))[1]
-    note(labels.heel, (at(0, 0)[0] + 10, foot + 9), at(0, low(0) / 2), 'start')
-    return svg.drawing(WIDTH, foot + BELOW, labels.title, shapes)
+    along(labels.top_edge, RUN * 0.42, 0.3, 7.5)
+    along(labels.tail, side.end - OVERHANG * 0.42, 0.62, 9)
+    shapes += _names(side, at, labels)
+    return svg.drawing(WIDTH, level + 3, labels.title, shapes)
 
 
-def _wood(at: svg.Place, top: Edge, low: Edge) -> list[str]:
-    """Return the rafter, the ridge, what shows of the rafter beyond it, and the plates on their wall."""
-    end, tail = RUN - RIDGE / 2, -OVERHANG
-    rafter = [
-        at(tail, top(tail)), at(end, top(end)), at(end, low(end)), at(SEAT, 0), at(0, 0), at(0, low(0)), at(tail, low(tail)),
-    ]  # fmt: skip
-    ridge = _block(at, end, end + RIDGE, low(end) - 1.2, top(end))
-    plates = [_block(at, 0, PLATE_WIDTH, -PLATE_THICK * (n + 1), -PLATE_THICK * n) for n in (0, 1)]
-    foot = -PLATE_THICK * 2
-    shapes = [
-        svg.path([at(2 * RUN - end, edge(end)), at(2 * RUN - end + 4, edge(end - 4))], svg.HAIR)
-        for edge in (top, low)
-    ]
-    shapes.append(svg.shape(rafter, svg.HEAVY, '#fff'))
-    for block in (ridge, *plates):
-        shapes += [svg.shape(block, svg.LINE, '#fff'), svg.hatch(block, 2.6)]
-    return shapes + [svg.path([at(x, foot), at(x, foot - 5)], svg.LINE) for x in (0, PLATE_WIDTH)]
-
-
-def _lengths(at: svg.Place, top: Edge, low: Edge, labels: RafterLabels) -> list[str]:
-    """Return the two plumb lines and every length between what it measures."""
-    tail, level = -OVERHANG, at(0, low(-OVERHANG))[1] + BELOW - 4
-    over = (at(0, 0)[1] - at(0, 1)[1]) ** -1 * 12  # in: the line length lies 12 units above the top edge
-    peak, eave = at(RUN, top(RUN) + over), at(0, top(0) + over)
-    ridge_x, plate_x, tail_x = at(RUN, 0)[0], at(0, 0)[0], at(tail, 0)[0]
-    middle = (peak[0] * 0.38 + eave[0] * 0.62, peak[1] * 0.38 + eave[1] * 0.62)  # below the line of the rise
-    turn = -degrees(atan((eave[1] - peak[1]) / (eave[0] - peak[0])))
+def _plumb_lines(side: RafterSide, at: svg.Place, level: float, labels: RafterLabels) -> list[str]:
+    """Return the ridge center line and the plate line, by name, and the tail's plumb line; none through a dimension."""
+    ridge, plate, tail = (at(x, 0)[0] for x in (0.0, side.run, side.end))
+    peak, eave = (at(x, side.upper(x))[1] - OUT for x in (0.0, side.run))
+    below = at(0, -PLATE_THICK * 2)[1]
     return [
-        svg.line((ridge_x, peak[1] - 4), (ridge_x, level + 2), svg.HAIR, PLUMB_LINE),
-        svg.line((plate_x, eave[1] - 4), (plate_x, level + 2), svg.HAIR, PLUMB_LINE),
-        svg.text(labels.ridge_line, (2, peak[1] - 8), 8),
-        svg.text(labels.plate_line, (plate_x, eave[1] - 7), 8),
-        svg.line((tail_x, at(0, low(tail))[1] + 1), (tail_x, level + 2), svg.HAIR),
-        svg.arrow((ridge_x, level), (plate_x, level), both=True),
-        svg.text(labels.run, ((ridge_x + plate_x) / 2, level - 2.5), 8.5, 'middle', 700),
-        svg.arrow((plate_x, level), (tail_x, level), both=True),
-        svg.text(labels.overhang, ((plate_x + tail_x) / 2, level - 2.5), 8, 'middle', 700),
-        svg.arrow(peak, eave, both=True),
-        svg.text(labels.line_length, (middle[0] + 2, middle[1] - 3), 8.5, 'middle', 700, turn),
-        svg.line(at(RUN, top(RUN)), (RISE_X + 2, at(0, top(RUN))[1]), svg.HAIR),
-        svg.line(at(0, top(0)), (RISE_X + 2, at(0, top(0))[1]), svg.HAIR),
-        svg.arrow((RISE_X, at(0, top(RUN))[1]), (RISE_X, at(0, top(0))[1]), both=True),
-        svg.text(labels.rise, (RISE_X - 3, (at(0, top(RUN))[1] + at(0, top(0))[1]) / 2), 8.5, 'end', 700),
-        svg.arrow(at(0, 0), at(0, top(0)), both=True),
-        *_called(labels.height_above_plate, (plate_x + 9, at(0, top(0))[1] - 4), at(0, top(0) * 0.8)),
+        svg.line((ridge, peak - 5), (ridge, level + 2), svg.HAIR, PLUMB_LINE),
+        svg.line((plate, eave - 14), (plate, at(0, side.upper(side.run))[1]), svg.HAIR, PLUMB_LINE),
+        svg.line((plate, below), (plate, level + 2), svg.HAIR, PLUMB_LINE),
+        svg.line((tail, at(0, side.lower(side.end))[1] + 1), (tail, level + 2), svg.HAIR),
+        svg.text(labels.ridge_line, (ridge - 6, peak - 9), 8),
+        svg.text(labels.plate_line, (plate + 4, eave - 8), 8),
     ]
 
 
-def _called(words: str, words_at: svg.Point, target: svg.Point) -> list[str]:
-    """Return words with a plain line to the arrow that they belong to."""
+def _lengths(side: RafterSide, at: svg.Place, level: float, labels: RafterLabels) -> list[str]:
+    """Return every length between what it measures."""
+    ridge, plate, tail = (at(x, 0)[0] for x in (0.0, side.run, side.end))
+    high, low = (at(x, side.upper(x))[1] for x in (0.0, side.run))
+    share = 0.56  # along the line length, clear of the ridge center line's name
+    middle = ridge + (plate - ridge) * share, high - OUT + (low - high) * share
     return [
-        svg.text(words, words_at, 8),
-        svg.line((words_at[0] - 1.5, words_at[1] - 2.6), target, svg.HAIR),
+        svg.arrow((ridge, level), (plate, level), both=True),
+        svg.text(labels.run, ((ridge + plate) / 2, level - 2.5), 8.5, 'middle', 700),
+        svg.arrow((plate, level), (tail, level), both=True),
+        svg.text(labels.overhang, ((plate + tail) / 2, level - 2.5), 8.5, 'middle', 700),
+        svg.arrow((ridge, high - OUT), (plate, low - OUT), both=True),
+        svg.text(
+            labels.line_length,
+            (middle[0] + 1.5, middle[1] - 3),
+            8.5,
+            'middle',
+            700,
+            -degrees(atan(side.slope)),
+        ),
+        svg.line((ridge, high), (RISE_X - 3, high), svg.HAIR),
+        svg.line((plate, low), (RISE_X - 3, low), svg.HAIR),
+        svg.arrow((RISE_X, high), (RISE_X, low), both=True),
+        svg.text(labels.rise, (RISE_X + 3, (high + low) / 2 + 3), 8.5, 'start', 700),
+        svg.arrow(at(side.run, 0), (plate, low), both=True, width=svg.LINE),
+        svg.text(labels.height_above_plate, (plate + 15, low - 2), 8),
+        svg.line((plate + 13.5, low - 4), (plate, (low + at(0, 0)[1]) / 2), svg.HAIR),
     ]
 
 
-def _block(at: svg.Place, left: float, right: float, low: float, high: float) -> list[svg.Point]:
-    return [at(left, high), at(right, high), at(right, low), at(left, low)]
+def _names(side: RafterSide, at: svg.Place, labels: RafterLabels) -> list[str]:
+    """Return the names of parts and cuts, each with an arrow to it."""
+    face, under = RIDGE / 2, at(0, side.lower(0))[1]
+    ridge, plate, inside = at(0, 0)[0], at(side.run, 0), at(side.run - SEAT, 0)[0]
+    tail = at(side.end, (side.upper(side.end) + side.lower(side.end)) / 2)
+    heel = (plate[0] + 8, at(0, side.lower(side.end))[1] + 4)
+    cut = max(
+        at(0, side.upper(side.run))[1] + 11, under + 50 * side.slope + 8
+    )  # clear of the rise and of the board
+    return [
+        *_note(labels.ridge, (ridge + 6, plate[1] + 24), at(0, side.lower(0) - 0.2)),
+        *_note(labels.plumb_cut, (ridge + 10, cut), at(face, side.lower(face) + 0.6)),
+        *_note(labels.seat, (inside - 19, plate[1] + 1), at(side.run - SEAT * 0.6, 0), 'end'),
+        *_note(labels.plate, (inside - 19, plate[1] + 15), at(side.run - SEAT + 0.3, -PLATE_THICK), 'end'),
+        *_note(labels.heel, heel, at(side.run, side.lower(side.run) / 2)),
+        *_note(labels.tail_cut, (tail[0] + 8, tail[1] - 9), tail),
+        *(svg.text(labels.plumb, (x, y + 8.5), 8) for x, y in (heel, (tail[0] + 8, tail[1] - 9))),
+    ]
+
+
+def _note(words: str, words_at: svg.Point, target: svg.Point, anchor: str = 'start') -> list[str]:
+    """Return words and an arrow to what they name."""
+    shift = {'start': -1.5, 'end': 1.5}[anchor]
+    return [
+        svg.text(words, words_at, 8, anchor),
+        svg.arrow((words_at[0] + shift, words_at[1] - 2.6), target),
+    ]

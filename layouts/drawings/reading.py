@@ -1,8 +1,9 @@
-"""A piece of a table with one figure found in it: how a length is looked up."""
+"""Pieces of a table with the figures found in them: how a length is looked up."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 from markupsafe import Markup
 
@@ -10,6 +11,62 @@ from layouts.drawings import svg
 
 LETTER = 3.9
 """Width of a letter of a figure, about."""
+WIDTH, ROW, SIZE = 241.0, 11.8, 8.5
+"""Of the pieces of an opening: width, height of a row, size of type."""
+LABEL, NEXT = 27.0, 46.0
+"""Where a row's first figure stands, and how far from it the next; units."""
+
+
+@dataclass(frozen=True, slots=True)
+class Rows:
+    """Some rows of an opening, the middle one found."""
+
+    head: str
+    """What the rows are called by."""
+    rows: Sequence[tuple[str, Sequence[str]]]
+    """The name of each, and its figures."""
+
+
+def found_rows(beside: Rows, stacked: Sequence[Rows], columns: Sequence[str], title: str) -> Markup:
+    """Return the rows of an opening that a length is added up from, the first figure of each middle row framed.
+
+    Given:
+        beside   the feet
+        stacked  what is added to them, one block under another as on the page
+        columns  heads of the figures
+    """
+    left, right = 0.0, WIDTH / 2 + 8
+    top = 12.0
+    shapes = _rows(beside, columns, left, top)
+    for place, block in enumerate(stacked):
+        shapes += _rows(block, columns if not place else (), right, top)
+        top += ROW * len(block.rows) + 15
+    return svg.drawing(WIDTH, top - 10, title, shapes)
+
+
+def _rows(block: Rows, columns: Sequence[str], left: float, top: float) -> list[str]:
+    """Return a block: its heads, its rows, and the frame and the arrow of the figure that is found."""
+    end = left + LABEL + NEXT + 34
+    shapes = [
+        svg.text(block.head, (left, top - 3.5), 8, weight=700),
+        svg.line((left, top), (end, top), svg.LINE),
+    ]
+    shapes += [
+        svg.text(head, (left + LABEL + NEXT * place, top - 3.5), 8, weight=700)
+        for place, head in enumerate(columns)
+    ]
+    for line, (name, cells) in enumerate(block.rows):
+        y, found = top + ROW * line + 9.2, line == len(block.rows) // 2
+        shapes.append(svg.text(name, (left + 2, y), SIZE, weight=800 if found else 600))
+        shapes += [
+            svg.text(cell, (left + LABEL + NEXT * place, y), SIZE, weight=800 if found and not place else 500)
+            for place, cell in enumerate(cells)
+        ]
+        if found:
+            x, low = left + LABEL - 3, y + 2.6
+            box = [(x, low - ROW + 0.8), (x + NEXT - 4, low - ROW + 0.8), (x + NEXT - 4, low), (x, low)]
+            shapes.append(svg.shape(box, svg.HEAVY))
+    return shapes
 
 
 def found_figure(

@@ -21,6 +21,7 @@ FIRST_CONTENTS_ROWS, CONTENTS_ROWS = 8, 24
 CONTENTS_KEYS = (
     'cautions',
     'how-to',
+    'reading',
     'order',
     'words',
     'words-corner',

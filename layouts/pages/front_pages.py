@@ -13,7 +13,7 @@ from layouts.drawings.rafter import RafterLabels, labelled_rafter
 from layouts.pages.contents_pages import contents_drafts
 from layouts.pages.covers import cover_draft
 from layouts.pages.glance_pages import glance_drafts
-from layouts.pages.how_to_page import how_to_draft
+from layouts.pages.how_to_page import how_to_drafts
 from layouts.pages.part_tabs import part_tab
 from layouts.pages.square_pages import square_drafts
 from layouts.paper.page import Block, Draft, Index, Maker, Tab
@@ -58,8 +58,7 @@ def front_block(settings: Settings, trim: Trim) -> Block:
     drafts = [cover_draft(settings), Draft('cautions', _cautions_page, 'cautions', heading('cautions'))]
     drafts += contents_drafts(settings)
     if 'how-to' in settings.parts:
-        how_to = how_to_draft(settings, trim)
-        drafts += [how_to] if how_to else []
+        drafts += how_to_drafts(settings, trim)
         drafts.append(Draft('order', lambda index: None, 'order', heading('order')))
     if 'words' in settings.parts:
         _open_left(drafts)
