@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from complete import read_complete
 from drawn import Point, direction, distance, from_line, near
 from inked import crossing, drawings_on, inked, to_stretch
 
@@ -20,7 +21,6 @@ from tablegen.geometry import common
 from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.geometry.stepping import common_hold
 from tablegen.numbers.figure import degree_figure
-from tablegen.settings import read_settings
 
 RISES = pytest.mark.parametrize('rise', [1, 3, 6, 8, 12, 16, 17, 20, 24])
 UNIT = 0.06
@@ -136,7 +136,7 @@ def test_the_points_of_a_jack_are_named():
 @pytest.fixture(scope='module', params=[4, 6, 20], ids=str)
 def pages(request):
     found = {}
-    for page in plan(read_settings(f'pitches = [{request.param}]', '')).pages():
+    for page in plan(read_complete(f'pitches = [{request.param}]')).pages():
         found.setdefault(page.template, page)
     return request.param, found
 
