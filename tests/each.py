@@ -20,7 +20,7 @@ def over_each(things: Iterable[object]) -> Callable[[Callable[[object], None]], 
                     test(thing)
                 except AssertionError as fault:
                     wrong.append(f'{thing}: {fault}')
-            assert wrong == []
+            assert not wrong, '\n'.join(wrong)
 
         del run.__wrapped__  # else the runner asks for the argument of the test itself
         return run
