@@ -188,14 +188,12 @@ def _standing(one: Stood, asked: Asked) -> Standing:
 
 def _heights(asked: Asked, plan: Plan) -> Heights:
     side, measure = plan.slopes[0].members.side, asked.measure
-    highest = max(
-        (slope for slope in plan.slopes if slope.name.startswith(('front', 'side_1'))),
-        key=lambda one: one.top_in + plan.ridge_run_in * one.members.side.slope,
-    )
-    meet = highest.top_in + plan.ridge_run_in * highest.members.side.slope
+    highest = [slope for slope in plan.slopes if slope.ends_at('R')] or [plan.slopes[0]]
+    meet = highest[0].top_in + plan.ridge_run_in * highest[0].members.side.slope
     top = bottom = None
     if asked.ridge and any(board.mark == 'R' for board in plan.levels):
-        down = ridge.sits_down(asked.ridge.thickness_in, highest.members.side.slope)
+        steeper = max(slope.members.side.slope for slope in highest)
+        down = ridge.sits_down(asked.ridge.thickness_in, steeper)
         top = meet if asked.ridge.top is RidgeTop.BEVELED else meet - down
         bottom = top - asked.ridge.depth_in
     return Heights(

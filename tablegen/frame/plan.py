@@ -125,6 +125,11 @@ class Slope:
         (x, y), (right, up) = self.origin, self.along
         return x + along_in * right - inward_in * up, y + along_in * up + inward_in * right
 
+    def ends_at(self, mark: str) -> bool:
+        """Return whether rafters of it run up to a board, square to it."""
+        upper = (reach for region in self.regions for reach in region.upper)
+        return any(reach.mark == mark and reach.off_in is None for reach in upper)
+
     def standing(self) -> Iterator[tuple[Region, Exact, Reach, Reach]]:
         """Return every place where a rafter may stand, with what is below and above it."""
         for region in self.regions:
