@@ -48,7 +48,7 @@ def gambrel(asked: Asked) -> Plan:
     half, out = asked.width_in / 2, kind.break_in
     if not 0 < out < half:
         raise BookError(
-            'break', message('frame.break_past_the_ridge'), message('frame.less_than_half_the_width')
+            'gambrel.break', message('frame.break_past_the_ridge'), message('frame.less_than_half_the_width')
         )
     lower, upper = one_pitch(asked), Members(side(kind.upper, boards_of(asked)))
     places = _places(asked)
@@ -104,7 +104,9 @@ def _ridge_over_front(asked: Asked, front: Members, back: Members, below_in: Fra
     both = one_term(front.side.slope + back.side.slope)
     run = one_term(back.side.slope * asked.width_in - below_in) / both
     if not 0 < run < asked.width_in:
-        raise BookError('back_plate_below', message('frame.no_ridge_between'), message('frame.a_higher_back'))
+        raise BookError(
+            'saltbox.back_plate_below', message('frame.no_ridge_between'), message('frame.a_higher_back')
+        )
     return run
 
 

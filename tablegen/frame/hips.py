@@ -104,7 +104,7 @@ def half_hipped(asked: Asked) -> Plan:
     up = kind.gable_rise_in / main.side.slope
     if not 0 < up < asked.width_in / 2:
         raise BookError(
-            'gable_rise', message('frame.gable_up_to_the_ridge'), message('frame.below_the_ridge')
+            'half-hip.gable_rise', message('frame.gable_up_to_the_ridge'), message('frame.below_the_ridge')
         )
     return _roof(Ends(asked, main, end, exact(asked.width_in / 2), up, exact(kind.gable_rise_in), 2))
 

@@ -182,14 +182,14 @@ def unused(kind: str, read: Values) -> list[str]:
     """Return the keys that say nothing about a roof of a kind, as far as what else was read tells."""
     own = KINDS[kind].keys
     keys = [key for other in KINDS.values() for key in other.keys if key not in own]
-    wing_hipped = kind == WING and (read.get('wing.main_ends', 0), read.get('wing.end', False))
-    hipped = kind in (HIP, HALF_HIP, MANY_SIDED, BAY) or bool(wing_hipped and any(wing_hipped))
+    ends, wing_end = read.get('wing.main_ends', 0), read.get('wing.end', False)
+    hipped = kind in (HIP, HALF_HIP, MANY_SIDED, BAY) or (kind == WING and (ends > 0 or wing_end))
     blind = read.get('wing.valleys') is Valleys.BLIND
     ridged = kind not in (SHED, MANY_SIDED, BAY)
     gabled = (
         kind in (SHED, GABLE, SALTBOX, GAMBREL, HALF_HIP)
         or (kind == HIP and read.get('hip.ends') == 1)
-        or bool(wing_hipped and wing_hipped != (2, True))
+        or (kind == WING and (ends < 2 or not wing_end))
     )
     has = {
         ('width', 'length'): kind not in (MANY_SIDED, BAY),

@@ -1,0 +1,70 @@
+"""The area of a whole roof along its slopes, out to its eaves and its barge rafters: what is sheathed.
+
+Every slope is measured in plan, by the lines that bound it, and stretched by its own steepness. Where two slopes meet at a hip or a
+valley, the line between them goes on to the eaves.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from tablegen.frame.plan import Edge, Plan, Reach, Region, Slope
+from tablegen.numbers.exact import Exact, exact, one_term, root, sign
+
+HALF = Fraction(1, 2)
+
+
+def area_in2(plan: Plan, gable_overhang_in: Fraction) -> Exact:
+    """Return the area of all slopes, square inches."""
+    return sum((_area(slope, gable_overhang_in) for slope in plan.slopes), exact(0))
+
+
+def _area(slope: Slope, gable_in: Fraction) -> Exact:
+    """Return the area of one slope.
+
+    Source: a plane that rises m to one of run is √(1 + m²) as large as its plan.
+    """
+    m = one_term(slope.members.side.slope)
+    in_plan = sum((part for region in slope.regions for part in _parts(region, slope, gable_in)), exact(0))
+    return in_plan * root(1 + m.squared())
+
+
+def _parts(region: Region, slope: Slope, gable_in: Fraction) -> Iterator[Exact]:
+    """Return the areas in plan that make up a region: over the plate line, out to the eave, past the gables."""
+    out, slanted = (
+        slope.members.side.overhang_in,
+        [one for one in (*region.lower, *region.upper) if sign(one.rate)],
+    )
+    yield _under(region.upper) - _under(region.lower)
+    for plate in region.lower:
+        if plate.edge is not Edge.PLATE or not region.tails:
+            continue
+        length = plate.end_in - plate.start_in
+        longer = _along(slanted, plate.start_in) - _along(slanted, plate.end_in)
+        yield out * length + longer * out * out * HALF
+    for first, left in ((True, region.lower[0]), (False, region.lower[-1])):
+        end = left.start_in if first else left.end_in
+        if (end if first else slope.length_in - end).terms:
+            continue  # this region ends within the slope
+        upper = region.upper[0 if first else -1]
+        top, rate = upper.at(end), upper.rate if first else -upper.rate
+        if sign(top - left.at(end)):
+            base = -out if left.edge is Edge.PLATE else left.at(end)
+            yield gable_in * (top - base) - rate * gable_in**2 * HALF
+
+
+def _under(reaches: tuple[Reach, ...]) -> Exact:
+    """Return the area between the plate line and some lines, in plan."""
+    return sum(
+        ((one.at(one.start_in) + one.at(one.end_in)) * (one.end_in - one.start_in) * HALF for one in reaches),
+        exact(0),
+    )
+
+
+def _along(slanted: list[Reach], along_in: Exact) -> Exact:
+    """Return how far the line that goes on from the plate there goes along per inch outwards; 0 at a gable."""
+    for one in slanted:
+        if one.spans(along_in) and not sign(one.at(along_in)):
+            return 1 / one_term(one.rate)
+    return exact(0)
