@@ -22,7 +22,7 @@ COMPLETE = plan(complete())
 PITCHES = [f'{rise} in 12' for rise in range(1, 25)]
 TABLES = ('values', 'hip-values', 'jacks', 'common', 'hip-valley', 'rise')
 NEEDS = {
-    'how-to': 'order',
+    'how-to': 'one-rafter',
     **{part: part for part in ('words', 'square', 'glance', 'examples')},
     **{group: f'group-{group}' for group in GROUPS},
 }

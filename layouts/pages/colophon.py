@@ -14,7 +14,7 @@ from tablegen.groups import GROUPS
 from tablegen.numbers import text
 from tablegen.settings import BOOK_PARTS, EDITIONS, Settings
 
-PAGES_OF = {'how-to': 'order', **{group: f'group-{group}' for group in GROUPS}}
+PAGES_OF = {'how-to': 'one-rafter', **{group: f'group-{group}' for group in GROUPS}}
 """The page that a part always has, where it is not called after the part."""
 PLAIN = {'how-to', 'words', 'square', 'common', 'hip-valley', 'rise'}
 """Parts whose pages no spacing and no size of lumber changes."""

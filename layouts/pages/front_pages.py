@@ -14,6 +14,7 @@ from layouts.pages.contents_pages import contents_drafts
 from layouts.pages.covers import cover_draft
 from layouts.pages.glance_pages import glance_drafts
 from layouts.pages.how_to_page import how_to_drafts
+from layouts.pages.one_rafter_pages import one_rafter_drafts
 from layouts.pages.part_tabs import part_tab
 from layouts.pages.square_pages import square_drafts
 from layouts.paper.page import Block, Draft, Index, Maker, Tab
@@ -59,7 +60,8 @@ def front_block(settings: Settings, trim: Trim) -> Block:
     drafts += contents_drafts(settings)
     if 'how-to' in settings.parts:
         drafts += how_to_drafts(settings, trim)
-        drafts.append(Draft('order', lambda index: None, 'order', heading('order')))
+        _open_left(drafts)
+        drafts += one_rafter_drafts(settings)
     if 'words' in settings.parts:
         _open_left(drafts)
         drafts.append(Draft('words_rafter', _rafter_page(settings), 'words', heading('words')))

@@ -51,7 +51,7 @@ def height_stands(mouth: Mouth, book: Book) -> Sources:
     return book.stands(('height',), cell)
 
 
-def _off_stands(off: Deduction, book: Book) -> Sources:
+def off_stands(off: Deduction, book: Book) -> Sources:
     level, thick = 'shortening-level', off.thickness_in
     if off.stop == Stop.LEDGER:
         return book.in_table(level, thick, 'shed_on_ledger', off.level)
@@ -70,7 +70,7 @@ def _worked(member: Member, roof: Roof, settings: Settings) -> Example | None:
     stands = {
         'length': read[0].sources,
         'whole': read[1].sources,
-        'off': _off_stands(member.deductions[0], book),
+        'off': off_stands(member.deductions[0], book),
         'cuts': book.stands(('plumb_cut', 'level_cut')),
         **mouth_stands(member.mouth, book),
     }

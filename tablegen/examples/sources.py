@@ -13,6 +13,7 @@ from tablegen.numbers.units import Stock
 from tablegen.settings import Settings
 from tablegen.tables.columns import data_name
 from tablegen.tables.lookup import look_up
+from tablegen.tables.opening_runs import reads_openings
 from tablegen.tables.runs import run_length
 from tablegen.tables.tables import tables
 
@@ -80,7 +81,7 @@ class Book:
         found = look_up(table, run_in, self.pitch, self.settings)
         if found is None:
             return None
-        if table not in self.settings.parts:
+        if table not in self.settings.parts and not reads_openings(self.settings):
             direct = run_length(table, run_in, self.pitch, self.settings.measure)
             return Length((), direct, direct, ())
         sources = tuple(RunSource(table, one.run_in, one.added) for one in found.readings)
