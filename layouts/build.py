@@ -16,6 +16,8 @@ from layouts.cards.make import CARD, card_work, finish_cards
 from layouts.pages.book import Plan, plan
 from layouts.pages.outline import outline
 from layouts.paper.typeface import check_letters
+from layouts.patterns.make import laid, write_pattern
+from layouts.patterns.page import Laid
 from layouts.pdf.booklet import join
 from layouts.pdf.progress import Progress
 from layouts.pdf.typeset import Job, parts, typeset
@@ -25,6 +27,7 @@ from layouts.sheets.sheets import impose
 from layouts.words.say import _, speaking
 from tablegen.errors import BookError
 from tablegen.messages import message
+from tablegen.roof.pattern import Pattern
 from tablegen.settings import Settings
 
 BOOKLET, SHEETS = 'booklet.pdf', 'sheets.pdf'
@@ -74,6 +77,22 @@ def build_cards(settings: Settings, size: str, folder: Path) -> BuiltCard:
         said = finish_cards(cards, work / CARD)
         os.replace(work / CARD, folder / CARD)
     return BuiltCard(folder / CARD, tuple(said), monotonic() - began)
+
+
+def build_pattern(whole: Pattern, paper: str, file: Path, run_known: bool) -> list[Laid]:
+    """Write a pattern at full size, and return how its pieces lie on pages.
+
+    Given:
+        file       the PDF; its folder is made if it is not there
+        run_known  whether lengths that the run makes are to be told
+
+    Errors:
+        BookError if anything fails; a file made earlier is then as it was
+    """
+    pieces = laid(whole, paper, run_known)
+    with _workplace(file.parent) as work:
+        os.replace(write_pattern(whole, pieces, paper, work), file)
+    return pieces
 
 
 def build(settings: Settings, folder: Path, progress: Progress) -> Built:

@@ -6,14 +6,14 @@ import hashlib
 from pathlib import Path
 
 from pypdf import PdfReader, PdfWriter
-from pypdf.generic import ArrayObject, ByteStringObject, IndirectObject, NameObject
+from pypdf.generic import IndirectObject, NameObject
 
 from layouts.cards.formats import Format
 from layouts.cards.sheet import CardSheet, placed
 from layouts.cards.sheet_marks import card_marks
 from layouts.sheets.fold import POINTS_PER_MM
 from layouts.sheets.marks import FACES, draw_label
-from layouts.sheets.sheet_forms import add_sheet, drawn_form, glyph_form, page_form, write_whole
+from layouts.sheets.sheet_forms import add_sheet, drawn_form, glyph_form, identify, page_form, write_whole
 from layouts.sheets.strips import upper_strip
 from layouts.words.say import N_, _
 
@@ -65,8 +65,7 @@ def lay_cards(faces: Path, form: Format, sheet: CardSheet, title: str, out: Path
             side = ''.join(drawn).encode('ascii')
             digest.update(side)
             add_sheet(writer, sheet.sheet_mm, side, named)
-    identifier = ByteStringObject(digest.digest()[:16])
-    writer._ID = ArrayObject([identifier, identifier])
+    identify(writer, digest.digest())
     write_whole(writer, _('{title}: card').format(title=title), out)
     return len(sheets)
 

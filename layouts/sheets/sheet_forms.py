@@ -8,6 +8,7 @@ from pathlib import Path
 from pypdf import PageObject, PdfWriter
 from pypdf.generic import (
     ArrayObject,
+    ByteStringObject,
     DecodedStreamObject,
     DictionaryObject,
     IndirectObject,
@@ -93,6 +94,12 @@ def add_sheet(
     page[NameObject('/Contents')] = writer._add_object(contents.flate_encode())
     forms = DictionaryObject({NameObject(name): form for name, form in named.items()})
     page[NameObject('/Resources')] = DictionaryObject({NameObject('/XObject'): forms})
+
+
+def identify(writer: PdfWriter, digest: bytes) -> None:
+    """Give a file the identifier that its contents make, so that the same contents are the same file."""
+    identifier = ByteStringObject(digest[:16])
+    writer._ID = ArrayObject([identifier, identifier])
 
 
 def write_whole(writer: PdfWriter, title: str, out: Path) -> None:

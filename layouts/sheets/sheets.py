@@ -9,11 +9,19 @@ from pathlib import Path
 from types import MappingProxyType
 
 from pypdf import PdfReader, PdfWriter
-from pypdf.generic import ArrayObject, ByteStringObject, IndirectObject, NameObject, StreamObject
+from pypdf.generic import IndirectObject, NameObject, StreamObject
 
 from layouts.sheets.fold import PAPERS_MM, POINTS_PER_MM, SheetLayout, SheetSide, sheet_sides
 from layouts.sheets.marks import draw_lines, draw_tab, mark_lines, sheet_label, side_words
-from layouts.sheets.sheet_forms import add_sheet, corner_of, drawn_form, glyph_form, page_form, write_whole
+from layouts.sheets.sheet_forms import (
+    add_sheet,
+    corner_of,
+    drawn_form,
+    glyph_form,
+    identify,
+    page_form,
+    write_whole,
+)
 from layouts.words.say import _
 
 
@@ -91,8 +99,7 @@ def impose(
         drawn, named = _side(writer, layout, side, labels(side), tabs, forms, glyph_forms)
         digest.update(drawn)
         add_sheet(writer, layout.sheet_mm, drawn, named)
-    identifier = ByteStringObject(digest.digest()[:16])
-    writer._ID = ArrayObject([identifier, identifier])
+    identify(writer, digest.digest())
     write_whole(writer, _('{title}: sheets to print').format(title=title), out)
     counts = {side.section: side.sheets for side in sides}
     return SheetCount(tuple(counts.values()), int(instructions is not None))

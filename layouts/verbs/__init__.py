@@ -12,6 +12,7 @@ from types import ModuleType
 VERBS = (
     'make',
     'card',
+    'pattern',
     'find',
     'pitch',
     'diagonal',

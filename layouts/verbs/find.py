@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Callable
 from dataclasses import replace
 from fractions import Fraction
-from typing import Any, TextIO
+from typing import TextIO
 
 from layouts.told.find_answer import find_json, find_text
 from layouts.verbs import options
+from layouts.verbs.boards import boards_given
 from layouts.verbs.find_options import declare, kind_of, picked_groups, refuse_what_is_not_used
 from layouts.verbs.options import FORMATS, Subparsers
 from layouts.words.say import N_, _
@@ -21,7 +21,6 @@ from tablegen.settings import Settings
 from tablegen.written.degrees import degrees
 from tablegen.written.lengths import ALLOWED, length
 from tablegen.written.pitches import pitch
-from tablegen.written.stocks import stock
 
 NOTES = N_("""\
 PITCH is 6, 6/12, 6 in 12, 6:12, 7.5, 7 1/2 or 26.565 deg. RUN is the level run
@@ -39,20 +38,6 @@ EXAMPLES = (
     'rafterbook find 4 "8 ft" --shed ledger --ledger-thickness "1 1/2"',
     'rafterbook find 8 "10 ft" --format json',
 )
-
-BOARDS: dict[str, tuple[str, Callable[[str, str], Any]]] = {
-    'stock': ('stock', stock),
-    'hip_stock': ('hip_stock', stock),
-    'valley_stock': ('valley_stock', stock),
-    'seat': ('seat_in', length),
-    'overhang': ('overhang_in', length),
-    'plate_length': ('plate_length_in', length),
-    'ridge_thickness': ('ridge_in', options.thickness),
-    'hip_thickness': ('hip_in', options.thickness),
-    'valley_thickness': ('valley_in', options.thickness),
-    'rafter_thickness': ('rafter_in', options.thickness),
-}
-"""What of the question an option says, and how it is read."""
 
 
 def add(subparsers: Subparsers) -> None:
@@ -105,9 +90,7 @@ def _kind(args: argparse.Namespace, own: Pitch) -> Kind:
 
 def _with_boards(args: argparse.Namespace, ask: RoofQuestion) -> RoofQuestion:
     """Return the question with the boards that are given, and what is usual where nothing is said."""
-    given = {
-        field: read(written, f'--{name.replace("_", "-")}')
-        for name, (field, read) in BOARDS.items()
-        if (written := getattr(args, name)) is not None
-    }
+    given = boards_given(args)
+    if args.plate_length is not None:
+        given['plate_length_in'] = length(args.plate_length, '--plate-length')
     return replace(ask, **{'overhang_in': min(ask.overhang_in, ask.run_in)} | given)

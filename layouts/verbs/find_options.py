@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 
 from layouts.told.find_answer import SHED_SHOWN, SHOWN
-from layouts.verbs import options
+from layouts.verbs import boards, options
 from layouts.words.say import N_, _
 from tablegen.errors import BookError, meant
 from tablegen.roof.names import Against
@@ -23,24 +23,20 @@ ASKS_ABOUT = {
     MANY_SIDED: N_('asks about a many-sided roof, {other} does not'),
     SHED: N_('asks about a shed, {other} does not'),
 }
-OPTIONS = {
-    'stock': ('SIZE', N_('of rafters: 2x4 to 2x12 (default 2x8)')),
-    'hip-stock': ('SIZE', N_('of the hips (default the rafters’)')),
-    'valley-stock': ('SIZE', N_('of the valleys (default the rafters’)')),
-    'seat': ('LENGTH', N_("level seat of the bird's mouth (default 3 1/2 in)")),
-    'overhang': ('LENGTH', N_('of the tail, level (default 12 in)')),
+OPTIONS = boards.OPTIONS | {
     'plate-length': ('LENGTH', N_('of a hip roof, outside to outside, for its ridge')),
-    'ridge-thickness': ('LENGTH', N_('of the ridge (default 1 1/2 in)')),
-    'hip-thickness': ('LENGTH', N_('of the hip (default 1 1/2 in)')),
-    'valley-thickness': ('LENGTH', N_('of the valley (default the hip’s)')),
-    'rafter-thickness': ('LENGTH', N_('of the rafter (default 1 1/2 in)')),
     'corner': ('DEGREES', N_('plan angle of that corner (default 90)')),
     'sides': ('NUMBER', N_('of a regular many-sided roof')),
     'shed': ('AGAINST', N_('of a shed: wall, for rafters against it, or ledger, for rafters on one')),
-    'ledger-thickness': ('LENGTH', N_('of a shed’s ledger (default 1 1/2 in)')),
     'run-to': ('FACE', N_('where RUN ends on a ledger: wall (default) or ledger')),
 }
-"""Options with a value, each with what it is; --with, which begins those of a corner, stands before its own."""
+"""Options with a value, each with what it is."""
+ORDER = (
+    *('stock', 'hip-stock', 'valley-stock', 'seat', 'overhang', 'plate-length'),
+    *('ridge-thickness', 'hip-thickness', 'valley-thickness', 'rafter-thickness'),
+    *('corner', 'sides', 'shed', 'ledger-thickness', 'run-to'),
+)
+"""As help lists them; --with, which begins those of a corner, stands before its own."""
 WITHOUT_A_LEDGER = N_('leave {option} out, or give --shed ledger')
 UNUSED = {
     REGULAR: ('ledger_thickness', 'run_to'),
@@ -77,7 +73,8 @@ def declare(parser: argparse.ArgumentParser) -> None:
     options.add_reading(parser)
     spacing = _('a spacing of jacks; give it once for each')
     parser.add_argument('--spacing', metavar='LENGTH', action='append', help=spacing)
-    for name, (metavar, words) in OPTIONS.items():
+    for name in ORDER:
+        metavar, words = OPTIONS[name]
         if name == 'corner':
             other = _("the other side's pitch at a corner")
             parser.add_argument('--with', metavar='PITCH', dest='other', help=other)

@@ -1,0 +1,1 @@
+"""Patterns at full size, from a member's lines to sheets of the printer's paper."""

@@ -1,0 +1,109 @@
+"""A piece of a board folded flat: its faces one under another, in mm from the upper left corner of what is drawn.
+
+Folded round a board whose left side looks at you, ridge at the left, the middle of three faces lies on the top edge.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import hypot
+
+from layouts.drawings.svg import Point
+from layouts.patterns.boxes import Box
+from tablegen.numbers.text import MM_PER_INCH
+from tablegen.roof import ends
+from tablegen.roof.pattern import Face, Name, Pattern, Piece
+
+AIR_MM = 6.0
+"""Of paper over the board and under it."""
+OFF_FOLD_MM = 14.0
+"""Between a fold and the nearest joint, where there is a choice."""
+MM = float(MM_PER_INCH)
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """A line of a flat piece."""
+
+    name: Name | str
+    """EDGE or FOLD, where it is one of the board's own edges."""
+    face: Face
+    start: Point
+    end: Point
+
+    @property
+    def long(self) -> float:
+        return hypot(self.end[0] - self.start[0], self.end[1] - self.start[1])
+
+
+TOP_EDGE, BOTTOM_EDGE, FOLD = 'top_edge', 'bottom_edge', 'fold'
+
+
+@dataclass(frozen=True, slots=True)
+class Flat:
+    """A piece folded flat, mm."""
+
+    piece: Piece
+    lines: tuple[Line, ...]
+    wastes: tuple[tuple[Point, ...], ...]
+    bands: dict[Face, tuple[float, float]]
+    """Where each face begins and ends, from above."""
+    wide: float
+    high: float
+
+    @property
+    def top_whole(self) -> tuple[float, float] | None:
+        """Return between which heights no joint should lie: over the top edge and beside it."""
+        if Face.TOP not in self.bands:
+            return None
+        upper, lower = self.bands[Face.TOP]
+        return upper - OFF_FOLD_MM, lower + OFF_FOLD_MM
+
+    def drawn_in(self, box: Box) -> bool:
+        """Return whether a box has any line but the board's own edges."""
+        return any(isinstance(line.name, Name) and box.clipped(line.start, line.end) for line in self.lines)
+
+
+def folded_flat(whole: Pattern, piece: Piece) -> Flat:
+    """Return a piece of a pattern, what is outside of it cut off."""
+    member = whole.member
+    deep, thick = (float(size) * MM for size in (member.stock.depth_in, member.thickness_in))
+    wide = float(piece.last - piece.first) * MM
+    bands, y = {}, AIR_MM
+    for face in piece.faces:
+        high = thick if face is Face.TOP else deep
+        bands[face] = (y, y + high)
+        y += high
+    field = Box(0.0, 0.0, wide, y + AIR_MM)
+
+    def at(face: Face, point: ends.Point) -> Point:
+        down = float(point.across) * MM
+        upper, lower = bands[face]
+        return float(point.along - piece.first) * MM, upper + down if face is Face.LEFT else lower - down
+
+    lines = [
+        Line(stroke.name, stroke.face, *ends)
+        for stroke in whole.strokes
+        if stroke.face in bands
+        and (ends := field.clipped(at(stroke.face, stroke.start), at(stroke.face, stroke.end)))
+    ]
+    wastes = [
+        tuple(at(waste.face, point) for point in waste.outline)
+        for waste in whole.wastes
+        if waste.face in bands
+    ]
+    return Flat(piece, (*_edges(bands, wide), *lines), tuple(wastes), bands, wide, y + AIR_MM)
+
+
+def _edges(bands: dict[Face, tuple[float, float]], wide: float) -> list[Line]:
+    """Return the board's own edges; a strip is folded at two of them."""
+    found = []
+    for face, (upper, lower) in bands.items():
+        top, bottom = (upper, lower) if face is Face.LEFT else (lower, upper)
+        if face is not Face.TOP:
+            name = FOLD if Face.TOP in bands else TOP_EDGE
+            found += [
+                Line(name, face, (0.0, top), (wide, top)),
+                Line(BOTTOM_EDGE, face, (0.0, bottom), (wide, bottom)),
+            ]
+    return found

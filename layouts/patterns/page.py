@@ -1,0 +1,208 @@
+"""A page of a pattern: its head, a map of its piece's pages, two bars to measure, what is to be done at its foot."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from markupsafe import Markup
+
+from layouts.drawings import svg
+from layouts.drawings.svg import Point
+from layouts.paper.typeface import advance_em
+from layouts.patterns.flat import Flat
+from layouts.patterns.ink import CUT, Tile, page_ink, width_of
+from layouts.patterns.tiles import Tiling, tiling
+from layouts.sheets.fold import PAPERS_MM
+from layouts.sheets.strips import Strip, bar
+from layouts.words import patterns as words
+from layouts.words.say import _
+from tablegen.roof.pattern import Part, Pattern
+
+SAFE_MM = 8.0
+"""Along the paper's edge: nothing stands there, whatever the printer."""
+HEAD_MM = 17.0
+MAP_MM = (46.0, 15.0)
+MAP_NUMBER, MAP_GRAY = 3.2, '#ccc'
+BAR_MM = 6.5
+"""Of the bar below the drawing, and of the one at its right."""
+TITLE, FACT, FOOT = 4.4, 2.7, 2.5
+"""Sizes of type, mm."""
+LEADING = 1.3
+WEIGHT = 500
+BAR_INK = 0.2
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """How a piece lies on the printer's paper."""
+
+    size: tuple[float, float]
+    """Width and height of the paper as it is printed, mm."""
+    foot: tuple[str, ...]
+    """Lines of small type."""
+    tiling: Tiling
+
+    @property
+    def foot_mm(self) -> float:
+        return len(self.foot) * FOOT * LEADING
+
+    @property
+    def upright(self) -> bool:
+        return self.size[0] < self.size[1]
+
+
+@dataclass(frozen=True, slots=True)
+class Laid:
+    """A piece laid on pages."""
+
+    flat: Flat
+    sheet: Sheet
+    first: int
+    """Number of its first page."""
+    joints_before: int
+
+    @property
+    def part(self) -> Part:
+        return self.flat.piece.part
+
+    @property
+    def last(self) -> int:
+        return self.first + self.sheet.tiling.count - 1
+
+    @property
+    def joints(self) -> int:
+        """Return how many there are up to its last page."""
+        return self.joints_before + len(self.sheet.tiling.joints())
+
+
+def sheet_for(flat: Flat, paper: str, alone: Sequence[str], joined: Sequence[str]) -> Sheet:
+    """Return the way of laying a piece on a paper that takes the fewest pages, the upright one where both take as many.
+
+    Given:
+        alone, joined  what is said at the foot of one page, and of each of several
+    """
+    width, height = PAPERS_MM[paper]
+    ways = [_sheet(flat, size, alone, joined) for size in ((width, height), (height, width))]
+    return min(ways, key=lambda one: one.tiling.count)
+
+
+def _sheet(flat: Flat, size: tuple[float, float], alone: Sequence[str], joined: Sequence[str]) -> Sheet:
+    for said in (alone, joined):
+        foot = tuple(_wrapped(said, size[0] - 2 * SAFE_MM))
+        room = (
+            size[0] - 2 * SAFE_MM - BAR_MM,
+            size[1] - 2 * SAFE_MM - HEAD_MM - BAR_MM - len(foot) * FOOT * LEADING,
+        )
+        found = Sheet(size, foot, tiling((flat.wide, flat.high), room, flat.top_whole, flat.drawn_in))
+        if found.tiling.count == 1:
+            break
+    return found
+
+
+def _wrapped(sentences: Sequence[str], room: float) -> list[str]:
+    """Return sentences one after another, in lines that have room."""
+    lines = ['']
+    for word in ' '.join(sentences).split(' '):
+        longer = f'{lines[-1]} {word}'.strip()
+        if advance_em(longer, svg.WIDTH, WEIGHT) * FOOT <= room:
+            lines[-1] = longer
+        else:
+            lines.append(word)
+    return lines
+
+
+def page_drawing(whole: Pattern, one: Laid, page: int, pages: int) -> Markup:
+    """Return a whole page.
+
+    Given:
+        page   within its piece, from 0
+        pages  of the whole pattern
+    """
+    flat, sheet, first = one.flat, one.sheet, one.first
+    width, height = sheet.size
+    room = width - 2 * SAFE_MM - BAR_MM
+    shown = sheet.tiling.box(page)
+    corner = (SAFE_MM + (room - (shown.right - shown.left)) / 2, SAFE_MM + HEAD_MM)
+    tile = Tile(whole, flat, sheet.tiling, page, first, one.joints_before, corner)
+    base = height - SAFE_MM - sheet.foot_mm
+    shapes = [
+        *_head(whole, flat, sheet, first + page, pages),
+        *_map(tile, (width - SAFE_MM - MAP_MM[0], SAFE_MM)),
+        *page_ink(tile),
+        *_bar(Strip(SAFE_MM, height - base, width - 2 * SAFE_MM, BAR_MM), height),
+        *_bar(Strip(width - SAFE_MM, height - base + BAR_MM, base - BAR_MM - SAFE_MM - HEAD_MM, BAR_MM, True), height),
+        *(
+            svg.text(line, (SAFE_MM, base + (place + 0.8) * FOOT * LEADING), FOOT, weight=WEIGHT)
+            for place, line in enumerate(sheet.foot)
+        ),
+    ]  # fmt: skip
+    return svg.drawing(width, height, words.head_of(whole, flat.piece), shapes)
+
+
+def _head(whole: Pattern, flat: Flat, sheet: Sheet, page: int, pages: int) -> list[str]:
+    room = sheet.size[0] - 2 * SAFE_MM - MAP_MM[0] - 4
+    said = [(words.head_of(whole, flat.piece), TITLE, 800)]
+    said += [(fact, FACT, WEIGHT) for fact in words.facts_of(whole, flat.piece)]
+    shapes, y = [], SAFE_MM
+    for line, size, weight in said:
+        fits = min(size, room / advance_em(line, svg.WIDTH, weight))
+        y += size * 1.15 if size == TITLE else size * 1.4
+        shapes.append(svg.text(line, (SAFE_MM, y), round(fits, 2), weight=weight))
+    y += FACT * 1.35
+    of = _(words.PAGE).format(page=page, pages=pages)
+    ends = [(_(words.RIDGE), SAFE_MM, -1), (_(words.TAIL), SAFE_MM + room, 1)]
+    shapes.append(svg.text(of, (SAFE_MM + room / 2, y), FACT * 1.1, 'middle', 800))
+    for end, x, way in ends:
+        tip = (x, y - 0.9)
+        shapes.append(svg.line((x - 7 * way, y - 0.9), tip, BAR_INK))
+        shapes.append(svg.arrow_head(tip, 0 if way > 0 else 180, 2.4))
+        shapes.append(svg.text(end, (x - 8 * way, y), FACT, 'end' if way > 0 else 'start', 800))
+    return shapes
+
+
+def _map(tile: Tile, corner: Point) -> list[str]:
+    """Return the piece at a small scale, its pages numbered, this one gray."""
+    flat = tile.flat
+    scale = min(MAP_MM[0] / flat.wide, MAP_MM[1] / flat.high)
+
+    def at(point: Point) -> Point:
+        return corner[0] + MAP_MM[0] - (flat.wide - point[0]) * scale, corner[1] + point[1] * scale
+
+    here: list[list[Point]] = []
+    others: list[list[Point]] = []
+    numbers = []
+    for page in range(tile.tiling.count):
+        left, top, right, foot = tile.tiling.box(page)
+        corners = [at(point) for point in ((left, top), (right, top), (right, foot), (left, foot))]
+        (here if page == tile.page else others).append(corners)
+        x, y = at(((left + right) / 2, (top + foot) / 2))
+        number = str(tile.first + page)
+        fits = 0.8 * scale * min(foot - top, (right - left) / advance_em(number, svg.WIDTH, 800))
+        size = round(min(MAP_NUMBER, fits), 2)
+        numbers.append(svg.text(number, (x, y + 0.35 * size), size, 'middle', 800))
+    lines = [
+        svg.line(at(line.start), at(line.end), 0.3 if width_of(line.name) == CUT else 0.1)
+        for line in flat.lines
+    ]
+    grounds = [svg.shape(corners, 0.1, MAP_GRAY) for corners in here]
+    return [*grounds, *lines, *(svg.shape(corners, 0.1) for corners in others), *numbers]
+
+
+def _bar(strip: Strip, height: float) -> list[str]:
+    """Return a bar in the middle of a strip, and what its ticks are."""
+    lines, _before, _after = bar(strip)
+    drawn = [svg.line((a, height - b), (c, height - d), BAR_INK) for a, b, c, d in lines]
+    (_x, _y, *metric), (_u, _v, *inches) = lines[2], lines[3]
+    (x, y), (u, v) = (metric[0], height - metric[1]), (inches[0], height - inches[1])
+    if strip.turned:
+        names = [
+            svg.text('100 mm', (x - 0.6, y + 1), 2.3, 'end', 600, 90),
+            svg.text('4 in', (u + 0.7, v - 0.6), 2.3, 'start', 600, 90),
+        ]
+    else:
+        names = [
+            svg.text('100 mm', (x - 0.6, y - 0.2), 2.3, 'end', 600),
+            svg.text('4 in', (u + 0.4, v + 1.5), 2.3, 'start', 600),
+        ]
+    return drawn + names

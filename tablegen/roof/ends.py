@@ -1,0 +1,93 @@
+"""Ends: where the plumb cut at an end of a member leaves the edges of its top, exact; what stands there is read here alone.
+
+A point of a board is told by two lengths, in: ALONG its edge, from Line.CENTER towards the tail; and ACROSS a face, square to
+that edge: on a side down from the top edge, on the top edge from the left side. Left and right are of somebody who looks up
+the roof; the left side is the one that every drawing shows, its ridge at the left.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.exact import Exact, exact, one_term
+from tablegen.roof.cheeks import OneCheek, TwoCheeks
+from tablegen.roof.member import End, Hand, Line, Member, inches_of
+
+
+@dataclass(frozen=True, slots=True)
+class Point:
+    """A point of a face."""
+
+    along: Exact
+    across: Exact
+
+
+@dataclass(frozen=True, slots=True)
+class Crossing:
+    """A plumb cut at one end: where it leaves the two sides' top edges, and where two cheeks meet between them."""
+
+    left: Exact
+    right: Exact
+    center: Exact
+    """On the center of the top edge."""
+    point: Point | None
+    """None for a cut in one plane."""
+
+    @property
+    def square(self) -> bool:
+        return self.left == self.right == self.center
+
+    def over_top(self, thickness_in: Fraction) -> list[Point]:
+        """Return its line over the top edge, from the left side to the right one."""
+        ends = Point(self.left, exact(0)), Point(self.right, exact(thickness_in))
+        return [ends[0], *([self.point] if self.point else []), ends[1]]
+
+    def marks(self) -> list[Exact]:
+        return [self.left, self.right, self.point.along if self.point else self.center]
+
+
+def crossings(member: Member) -> tuple[Crossing, Crossing | None]:
+    """Return both ends of a member: all that a pattern takes of an End is read here."""
+    upper = (Line.CUT, Line.LONG, Line.SHORT, Line.POINT, Line.SIDE, Line.SIDE_RIGHT)
+    tail = (Line.TAIL, Line.TAIL_LONG, Line.TAIL_SHORT, Line.TAIL, Line.TAIL_SIDE, Line.TAIL_RIGHT)
+    foot = (Line.FOOT_CUT, Line.FOOT_LONG, Line.FOOT_SHORT, Line.FOOT_CUT, Line.FOOT_CUT, Line.FOOT_CUT)
+    lower = tail if member.kind.stands_on_plate else foot
+    below = None if member.tail.bevel else _crossing(member, member.tail, lower)
+    return _crossing(member, member.head, upper), below
+
+
+def _crossing(member: Member, end: End, lines: tuple[Line, ...]) -> Crossing:
+    at = {mark.line: inches_of(mark.at) for mark in member.marks}
+    square, long, short, point, side, right_side = lines
+    if end.cut is None:
+        return Crossing(at[square], at[square], at[square], None)
+    if isinstance(end.cut, OneCheek):
+        left, right = (at[long], at[short]) if end.long is Hand.LEFT else (at[short], at[long])
+        return Crossing(left, right, at[square], None)
+    left, right = at[side], at.get(right_side, at[side])
+    if isinstance(end.other, TwoCheeks):
+        ways = (end.cut, end.other)
+        return Crossing(left, right, at[point], _meeting(left, right, at[point], ways, member.thickness_in))
+    return Crossing(left, right, at[point], Point(at[point], exact(member.thickness_in / 2)))
+
+
+def _meeting(
+    left: Exact, right: Exact, center: Exact, ways: tuple[TwoCheeks, TwoCheeks], thick: Fraction
+) -> Point:
+    """Return where two cheeks that are not alike meet on the top edge, which need not be on its center.
+
+    Source: from the left side the one goes on by k, its tangent from square across, for every inch across; from the right
+    side the other by its own; both towards the mark on the center.
+    """
+    way = 1 if center > left else -1
+    k, other = (_tangent(cheek) for cheek in ways)
+    across = exact(one_term(way * (right - left) + thick * other)) / one_term(k + other)
+    return Point(left + way * across * k, across)
+
+
+def _tangent(cheek: TwoCheeks) -> Exact:
+    angle = cheek.top_from_square.value
+    assert isinstance(angle, Angle)
+    return angle.tan()

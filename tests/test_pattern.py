@@ -1,0 +1,223 @@
+"""Patterns at full size: the ink of the finished pages against boards, ridges and plates in space, at their true size."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from itertools import pairwise
+
+import pytest
+from asking import ask
+from fifty_digits import mpf
+from full_size import SAWN, away, joined, pages_of
+from oracle import sawn, seats
+from oracle.corner import corner
+from oracle.planes import ORIGIN, UP, Plane, along, dot, meet, plane, sub
+from printed_words import faults_of
+
+from layouts.sheets.fold import PAPERS_MM
+
+TRUE = 0.05
+"""Millimeters that ink may be off."""
+MM = mpf('25.4')
+RUN = 144
+DEPTHS = {'2x6': mpf('5.5'), '2x8': mpf('7.25'), '2x12': mpf('11.25')}
+"""Dressed, in, as the lumber standard has them: PS 20."""
+LEFT, TOP, RIGHT = 'left', 'top', 'right'
+
+
+class Board:
+    """A board in space and what cuts it; its own coordinates are along its edge from a plumb plane, and down from its top."""
+
+    def __init__(self, member, start, depth, thick, top=None):
+        self.faces = {LEFT: member.left, RIGHT: member.right}
+        self.center, self.top, self.depth, self.thick = member.center, top or member.top, depth, thick
+        self.uphill = along(member.center, member.top)
+        if self.uphill[2] < 0:
+            self.uphill = tuple(-one for one in self.uphill)
+        self.start = meet(self.center, self.top, start)
+
+    def at(self, side, cut, under):
+        """Return where a cut meets a side and another plane, on that side: along, and down from the top edge."""
+        point = meet(self.faces[side], under, cut)
+        return -dot(sub(point, self.start), self.uphill), -self.top.height(point)
+
+    def plumb(self, side, cut):
+        """Return a cut's line over a side."""
+        return side, self.at(side, cut, self.top), self.at(side, cut, self.top.moved(-self.depth))
+
+    def over_top(self, cuts):
+        """Return the line of one cut, or of one to either side of the center, over the top edge from the left."""
+        at = [self.at(side, cut, self.top)[0] for side, cut in zip((LEFT, RIGHT), cuts, strict=True)]
+        middle = -dot(sub(meet(self.center, self.top, cuts[0]), self.start), self.uphill)
+        points = [(at[0], mpf(0)), (middle, self.thick / 2), (at[1], self.thick)]
+        return [(TOP, *pair) for pair in (pairwise(points) if cuts[0] != cuts[1] else [points[::2]])]
+
+    def crossed(self, left, right):
+        return [self.plumb(LEFT, left), self.plumb(RIGHT, right), *self.over_top((left, right))]
+
+    def mouth(self, heel, plates_top):
+        """Return seat and heel on the left side."""
+        under = self.top.moved(-self.depth)
+        corner_at = self.at(LEFT, heel, plates_top)
+        return [
+            (LEFT, self.at(LEFT, plates_top, under), corner_at),
+            (LEFT, corner_at, self.at(LEFT, heel, under)),
+        ]
+
+
+def common(rise, size, seat, out):
+    """Return what is sawn at both ends of a common, on its left side; its ridge is 1 1/2 in thick."""
+    place, depth = corner(rise), DEPTHS[size]
+    board = Board(place.rafter(0, mpf('1.5')), place.across_a(RUN), depth, mpf('1.5'))
+    plates = Plane(UP, -seats.height_above_plate(place, depth, seat))
+    head = board.plumb(LEFT, sawn.ridge_face(place, RUN, mpf('1.5')))
+    tail = board.plumb(LEFT, sawn.fascia(place, out))
+    return [[head], [*board.mouth(place.across_a(0), plates), tail]]
+
+
+def hip_or_valley(rise, size, rafter, seat, out, valley=False):
+    """Return what is sawn: a hip at a ridge over A, which lies at its right; a valley between two ridges."""
+    place, depth, thick = corner(rise), DEPTHS[size], mpf('1.5')
+    over = seats.height_above_plate(place, DEPTHS[rafter], seat)
+    member = place.hip_board(thick)
+    height = over if valley else seats.hip_height(place, over, thick)
+    top = member.top.lifted(height - over)
+    ends = plane(place.on_hip(place.across_a(RUN)), place.hip_level)
+    board = Board(member, ends, depth, thick, top)
+    ridge = sawn.ridge_face(place, RUN, thick)
+    head = board.crossed(ridge, sawn.ridge_face_b(place, RUN, thick) if valley else ridge)
+    fascias = sawn.fascia(place, out), sawn.fascia_b(place, out)
+    tail = board.crossed(*(fascias if valley else reversed(fascias)))
+    out_in = seats.valley_back(place, thick) if valley else mpf(0)
+    heel = Plane(plane(ORIGIN, place.hip_level).normal, -out_in)
+    return [head, board.mouth(heel, Plane(UP, -over)), tail]
+
+
+def hip_jack(rise, size, seat, out):
+    """Return what is sawn of a jack of A, its pair's long point on the left; the hip 1 1/2 in thick, at the one's left.
+
+    It stands so far from the corner as its run is long. Its pair is the same board in a mirror.
+    """
+    place, depth, thick = corner(rise), DEPTHS[size], mpf('1.5')
+    board = Board(place.rafter(RUN, thick), place.across_a(RUN), depth, thick)
+    plates = Plane(UP, -seats.height_above_plate(place, depth, seat))
+    hip = place.hip_side(thick)
+    tail = board.plumb(LEFT, sawn.fascia(place, out))
+    return [mirrored(board.crossed(hip, hip), thick), [*board.mouth(place.across_a(0), plates), tail]]
+
+
+def mirrored(lines, thick):
+    """Return the lines of a board's other hand."""
+    other = {LEFT: RIGHT, RIGHT: LEFT}
+    over = [(face, *((x, thick - y) for x, y in ends)) for face, *ends in lines if face == TOP]
+    return over + [(other[face], *ends) for face, *ends in lines if face != TOP]
+
+
+ASKED = {
+    'common 7 in 12': (
+        ['7', '--stock', '2x6', '--seat', '3', '--overhang', '12 in'],
+        lambda: common(7, '2x6', 3, 12), 'letter', 'ridge plumb cut',
+    ),
+    'common 3 in 12': (
+        ['3', '--stock', '2x8', '--overhang', '20 in', '--paper', 'a4'],
+        lambda: common(3, '2x8', Fraction(7, 2), 20), 'a4', 'ridge plumb cut',
+    ),
+    'hip 12 in 12': (
+        ['12', '--member', 'hip', '--stock', '2x8', '--hip-stock', '2x12', '--overhang', '10 in'],
+        lambda: hip_or_valley(12, '2x12', '2x8', Fraction(7, 2), 10), 'letter', 'ridge plumb cut',
+    ),
+    'valley 5 in 12': (
+        ['5', '--member', 'valley', '--stock', '2x6', '--overhang', '9 in', '--paper', 'a4'],
+        lambda: hip_or_valley(5, '2x6', '2x6', Fraction(7, 2), 9, valley=True), 'a4', 'plumb cut between ridges',
+    ),
+    'hip jack 8 in 12': (
+        ['8', '--member', 'hip-jack', '--stock', '2x6', '--long-side', 'left'],
+        lambda: hip_jack(8, '2x6', Fraction(7, 2), 12), 'letter', 'plumb cut at the hip',
+    ),
+}  # fmt: skip
+"""Words after the verb, what is sawn of each piece, the paper, and what the cut at the upper end is called."""
+
+
+@pytest.fixture(scope='module')
+def made(tmp_path_factory):
+    """Every pattern, made once."""
+    folder, found = tmp_path_factory.mktemp('patterns'), {}
+    for name, (words, *_rest) in ASKED.items():
+        pdf = folder / f'{name}.pdf'
+        status, said, _ = ask('pattern', *words, '--out', str(pdf))
+        found[name] = pdf, pages_of(pdf)
+        assert (status, said.partition(',')[0]) == (0, f'{pdf}: {len(found[name][1])} pages')
+    return found
+
+
+def flat(lines, depth, thick, wrapped):
+    """Return lines on faces as they lie where the strip is flat, mm; down from the left side's top edge."""
+    down = {
+        LEFT: lambda across: across,
+        TOP: lambda across: -across,
+        RIGHT: lambda across: -thick - across,
+    }
+    return [
+        tuple((along_ * MM, down[face](across) * MM) for along_, across in ends)
+        for face, *ends in lines
+        if wrapped or face == LEFT
+    ]
+
+
+@pytest.mark.parametrize('name', ASKED)
+def test_ink_is_true(made, name):
+    """All that is sawn is drawn where it is, in one place on the paper for the piece as a whole, and nothing else is."""
+    words, model, *_rest = ASKED[name]
+    size = words[words.index('--hip-stock' if '--hip-stock' in words else '--stock') + 1]
+    for inks, lines in zip(joined(made[name][1]), model(), strict=True):
+        wanted = flat(lines, DEPTHS[size], mpf('1.5'), any(face != LEFT for face, *_ in lines))
+        drawn = [ink for ink in inks if ink.width == SAWN]
+        at_a_corner = min(wanted[0])
+        shifts = [
+            (end[0] - float(at_a_corner[0]), end[1] - float(at_a_corner[1]))
+            for ink in drawn
+            for end in (ink.a, ink.b)
+        ]
+        assert min(worst(wanted, drawn, shift) for shift in shifts) < TRUE
+
+
+def worst(wanted, drawn, shift):
+    """Return how far off the ends of lines are, or ink that is on none of them, where the paper lies so."""
+    lines = [tuple((float(x) + shift[0], float(y) + shift[1]) for x, y in line) for line in wanted]
+    ends = [end for ink in drawn for end in (ink.a, ink.b)]
+    off = [min(away(point, end) for end in ends) for line in lines for point in line]
+    return max(off + [min(beside(end, *line) for line in lines) for end in ends])
+
+
+def beside(point, a, b):
+    """Return how far a point is from a stretch of line."""
+    long = away(a, b)
+    share = ((point[0] - a[0]) * (b[0] - a[0]) + (point[1] - a[1]) * (b[1] - a[1])) / long**2
+    share = min(1.0, max(0.0, share))
+    return away(point, (a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])))
+
+
+@pytest.mark.parametrize('name', ASKED)
+def test_every_page_can_be_checked_with_a_rule_and_none_needs_the_papers_edge(made, name):
+    pdf, pages = made[name]
+    paper = PAPERS_MM[ASKED[name][2]]
+    for number, page in enumerate(pages, 1):
+        assert sorted((page.wide, page.high)) == pytest.approx(sorted(paper), abs=0.02)
+        bars = [ink for ink in page.inks if ink.long == pytest.approx(101.6, abs=0.02)]
+        assert sorted(ink.a[1] == ink.b[1] for ink in bars) == [False, True]
+        for bar in bars:
+            ticks = [
+                ink.middle for ink in page.inks if 0.5 < ink.long < 2 and beside(ink.middle, bar.a, bar.b) < 1
+            ]
+            reach = sorted({round(abs(x - bar.a[0]) if bar.a[1] == bar.b[1] else abs(y - bar.b[1]), 2) for x, y in ticks})  # fmt: skip
+            assert [one for one in reach if one > 1] == pytest.approx([100.0, 101.6], abs=0.02)
+        points = [point for ink in page.inks for point in (ink.a, ink.b)]
+        points += [
+            corner_ for word in page.words for corner_ in ((word.left, word.top), (word.right, word.foot))
+        ]
+        assert all(x + 0.05 >= 8 and x - 0.05 <= page.wide - 8 for x, _y in points)
+        assert all(y + 0.05 >= 8 and y - 0.05 <= page.high - 8 for _x, y in points)
+        assert f'page {number} of {len(pages)}' in page.said
+        assert 'Print at 100 %, actual size' in page.said
+        assert 'Geometry, not strength.' in page.said
+    assert faults_of(pdf) == ''

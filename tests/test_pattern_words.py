@@ -1,0 +1,159 @@
+"""What a pattern says: each line by its name beside it, where it touches nothing; its sentences, claim by claim; its refusals."""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+
+import pytest
+from asking import ask
+from claimed import claims, strange
+from inked import inked
+
+from layouts.patterns.make import laid
+from layouts.patterns.page import page_drawing
+from layouts.words import patterns as words
+from tablegen.geometry.pitch import pitch_of_rise
+from tablegen.numbers.figure import Measure
+from tablegen.roof import framing
+from tablegen.roof.member import Stop
+from tablegen.roof.members import Members
+from tablegen.roof.pattern import pattern_of
+from tablegen.roof.plane import Plane
+from tablegen.roof.question import Boards
+from tablegen.roof.side import side
+from tablegen.written.stocks import stock
+
+HEADS = {
+    'common': 'ridge plumb cut',
+    'shed': 'plumb cut at the ledger',
+    'jack': 'plumb cut at the hip',
+    'hip': 'ridge plumb cut',
+    'between': 'plumb cut between commons',
+    'valley': 'plumb cut between ridges',
+}
+MAKERS = {
+    'common': lambda of: framing.common('', of),
+    'shed': lambda of: framing.shed_rafter('', of, Fraction(3, 2)),
+    'jack': lambda of: framing.hip_jack('', of, of.run_in),
+    'hip': lambda of: framing.hip('', of),
+    'between': lambda of: framing.hip('', of, Stop.COMMONS),
+    'valley': lambda of: framing.valley('', of),
+}
+ON_THE_MAP = re.compile(r'through "\d+"')
+"""Numbers of pages, over the small lines of their piece."""
+PITCH = 'a pitch such as 6, 6/12, 6 in 12, 6:12, 7.5, 7 1/2 or 26.565 deg, above 0 and up to 24 in 12'
+
+
+def whole(kind: str, rise: str = '7', size: str = '2x6', out: str = '12'):
+    boards = Boards(stock=stock(size), seat_in=Fraction(3), overhang_in=Fraction(out))
+    of = Plane(Members(side(pitch_of_rise(Fraction(rise)), boards)), Fraction(144), Measure())
+    return pattern_of(MAKERS[kind](of))
+
+
+def drawings(pattern, paper='letter'):
+    """Return the drawing of every page, piece by piece."""
+    pieces = laid(pattern, paper, run_known=True)
+    return [
+        [inked(page_drawing(pattern, one, page, pieces[-1].last)) for page in range(one.last - one.first + 1)]
+        for one in pieces
+    ]
+
+
+@pytest.mark.parametrize(
+    ('kind', 'rise', 'size', 'out', 'paper'),
+    [
+        ('common', '7', '2x6', '12', 'letter'),
+        ('common', '3', '2x8', '24', 'a4'),
+        ('shed', '2', '2x12', '0', 'letter'),
+        ('jack', '15/2', '2x8', '16', 'a4'),
+        ('hip', '12', '2x12', '12', 'letter'),
+        ('between', '9', '2x10', '8', 'a4'),
+        ('valley', '3', '2x6', '12', 'letter'),
+    ],
+)
+def test_every_line_is_named_beside_it_and_no_word_meets_ink(kind, rise, size, out, paper):
+    pieces = drawings(whole(kind, rise, size, out), paper)
+    for pages in pieces:
+        for page in pages:
+            assert [one for one in page.collisions() if not ON_THE_MAP.search(one)] == []
+    head, *_middle, tail = ([label.text for page in pages for label in page.labels] for pages in pieces)
+    body = [label.text for pages in pieces for page in pages for label in page.labels]
+    assert {HEADS[kind], 'waste', 'RIDGE', 'TAIL'} <= set(head)
+    assert {'tail plumb cut', 'waste', 'RIDGE', 'TAIL'} <= set(tail)
+    assert ('cheek, top edge' in head) == (kind not in ('common', 'shed'))
+    for name in ('seat', 'heel', 'top edge', 'bottom edge'):
+        assert any(one.partition(':')[0] == name for one in body), name
+
+
+def test_the_left_side_lies_under_the_top_edge_and_the_right_one_over_it():
+    (head, *_rest) = drawings(whole('hip'))
+    y = {label.text: label.at[1] for label in head[0].labels}
+
+    assert y['RIGHT SIDE'] < y['TOP EDGE'] < y['LEFT SIDE']
+
+
+def test_what_pages_say():
+    """Every sentence at the head and the foot of every kind of page."""
+    text = []
+    for kind in MAKERS:
+        pattern = whole(kind, '9', '2x6', '25')
+        for piece in pattern.pieces:
+            said = [words.head_of(pattern, piece), *words.facts_of(pattern, piece)]
+            said += [
+                one for joined in (False, True) for one in words.sentences_of(pattern, piece, joined, True)
+            ]
+            text += said
+    wanted, used = claims('pattern')['pages'], set()
+    assert strange('\n'.join(text), wanted, {}, used, in_order=False) == []
+    assert [wanted[place] for place in sorted(set(range(len(wanted))) - used)] == []
+
+
+def test_a_run_tells_how_far_apart_the_ends_are_and_no_run_tells_nothing(tmp_path):
+    said = [words.sentences_of(pattern, pattern.pieces[0], False, known) for pattern in [whole('common')] for known in (True, False)]  # fmt: skip
+
+    # 12 ft of run, less 3/4 in, by the root of 12² + 7²: Pythagoras
+    assert 'From the cut to the plate line, along the center of the top edge: 165 13/16 in.' in said[0]
+    assert not any('From the cut' in one for one in said[1])
+
+
+def test_it_says_what_is_on_which_page_and_what_to_look_out_for(tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    status, said, remarks = ask('pattern', '7', '--stock', '2x6', '--seat', '3')
+
+    assert (status, remarks) == (0, '')
+    assert said.splitlines()[:4] == [
+        'output/pattern.pdf: 3 pages, letter paper',
+        'page 1: upper end',
+        'pages 2 to 3: bird’s mouth and tail',
+        'print at 100 %, actual size, and hold a rule against both bars before you trace',
+    ]
+    assert 'Geometry, not strength. Local code and a licensed designer decide.' in said
+    assert [path.name for path in (tmp_path / 'output').iterdir()] == ['pattern.pdf']
+
+
+@pytest.mark.parametrize(
+    ('asked', 'line'),
+    [
+        (['30'], f"PITCH: '30' is over 24 in 12; allowed: {PITCH}"),
+        (['7', '--member', 'jack'], "--member: 'jack' is unknown; allowed: common, shed, hip-jack, hip,"),
+        (['7', '--hip-stock', '2x8'], '--hip-stock: a pattern of common has no use for it; next: leave --hip-stock out'),
+        (['7', '--member', 'valley', '--long-side', 'left'], '--long-side: a pattern of valley has no use for it'),
+        (['7', '--member', 'hip', '--long-side', 'up'], "--long-side: 'up' is unknown; allowed: left, right"),
+        (['7', '--seat', '15'], '--seat: its notch is 7.56 in deep and the stock 7 1/4 in; allowed: a seat of 7.19 in'),
+        (['7', '--overhang', '9 ft', '--run', '8 ft'], '--overhang: 108 in is more than the run, 96 in'),
+        (['7', '--run', '1/2'], "--run: on a run of '1/2' nothing is left of it; next: give a longer run"),
+        (['12', '--member', 'hip', '--stock', '2x12', '--hip-stock', '2x6'], '--hip-stock: 2×6 gets no bird\'s mouth there that matches the rafters\''),
+        (['7', '--overhang', '90 ft'], '--overhang: its pattern would take'),
+        (['7', '--out', 'pattern.svg'], "--out: 'pattern.svg' is no PDF; allowed: a name that ends in .pdf"),
+        (['7', '--paper', 'a3'], "--paper: 'a3' is unknown; allowed: letter, a4"),
+    ],
+)  # fmt: skip
+def test_it_refuses_in_a_line_and_writes_nothing(asked, line, tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    status, said, remarks = ask('pattern', *asked)
+
+    assert (status, said) == (2, '')
+    assert remarks.startswith(f'rafterbook: {line}')
+    assert len(remarks.splitlines()) == 1
+    assert list(tmp_path.iterdir()) == []
