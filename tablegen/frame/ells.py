@@ -39,8 +39,11 @@ def ell(of: Joined) -> Plan:
     if of.wing.hipped:
         slopes.append(end_slope(wing_ends(of), 'wing_front', (ZERO, -out), EAST))
     corners = (*base.corners[1:], only_right_valley(of), *wing_hips(of))
+    edges = ('wing_front' if of.wing.hipped else '', 'wing_right', *base.edges)
     levels = (*base.levels, *level_boards(of))
-    return replace(base, slopes=tuple(slopes), corners=corners, levels=levels, plates=_outline(of))
+    return replace(
+        base, slopes=tuple(slopes), corners=corners, levels=levels, plates=_outline(of), edges=edges
+    )
 
 
 def _front(of: Joined, front: Slope) -> Slope:

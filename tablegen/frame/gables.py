@@ -26,6 +26,9 @@ from tablegen.numbers.exact import Exact, exact, one_term
 from tablegen.roof.members import Members
 from tablegen.roof.side import side
 
+EDGES = ('front', '', 'back', '')
+"""Of a rectangle of plates with gables at its left and right."""
+
 
 def gable(asked: Asked) -> Plan:
     """Return the plan of a gable roof of one pitch or, of a saltbox, of two."""
@@ -66,7 +69,9 @@ def gambrel(asked: Asked) -> Plan:
         )
         inward = exact(out) if name == 'front' else asked.width_in - exact(out)
         levels.append(_level(f'P{number}', Level.PURLIN, asked, inward, asked.rafters.thickness_in))
-    return Plan(tuple(slopes), levels=tuple(levels), ridge_run_in=exact(half), plates=outline(asked))
+    return Plan(
+        tuple(slopes), levels=tuple(levels), ridge_run_in=exact(half), plates=outline(asked), edges=EDGES
+    )
 
 
 def shed(asked: Asked) -> Plan:
@@ -79,7 +84,9 @@ def shed(asked: Asked) -> Plan:
     one = _slope(
         'front', of, asked, (ZERO, ZERO), EAST, _places(asked), _plate(asked), reach, ZERO, top_of(of.side)
     )
-    return Plan((one,), ridge_run_in=exact(asked.width_in), plates=outline(asked))
+    return Plan(
+        (one,), ridge_run_in=exact(asked.width_in), plates=outline(asked), edges=('front', '', '', '')
+    )
 
 
 def outline(asked: Asked) -> tuple[Point, ...]:
@@ -121,7 +128,7 @@ def _ridged(asked: Asked, *sides: tuple[Members, Exact, Exact]) -> Plan:
         )  # fmt: skip
     run = sides[0][1]
     levels = (_level('R', Level.RIDGE, asked, run),) if asked.ridge else ()
-    return Plan(tuple(slopes), levels=levels, ridge_run_in=run, plates=outline(asked))
+    return Plan(tuple(slopes), levels=levels, ridge_run_in=run, plates=outline(asked), edges=EDGES)
 
 
 def _places(asked: Asked) -> Places:

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from tablegen.errors import BookError
-from tablegen.frame.asked import Asked, HalfHip, Hip, HipHead
+from tablegen.frame.asked import Asked, Eaves, HalfHip, Hip, HipHead
 from tablegen.frame.gables import outline, ridge_board
 from tablegen.frame.plan import (
     EAST,
@@ -24,7 +24,8 @@ from tablegen.frame.plan import (
 )
 from tablegen.frame.stations import Places, between, from_corner, mirrored, to_corner
 from tablegen.frame.wood import at_corner, ridge_in, top_of, two_pitches
-from tablegen.geometry import corner, ridge, shortening
+from tablegen.geometry import corner, ridge, shortening, tail
+from tablegen.geometry.pitch import Pitch
 from tablegen.messages import message
 from tablegen.numbers import text
 from tablegen.numbers.exact import Exact, exact, floor_of
@@ -46,11 +47,18 @@ class Ends:
     run_in: Exact
     """Of the main slopes."""
     up_in: Exact
-    """How far inward of the main plate line a hip starts: 0 but for a half-hip."""
+    """How far inward of the main plate line a hip crosses the end's: 0 where their plates stand at one height."""
     rise_in: Exact
     """How high the end's plate stands over the main ones."""
     number: int
     """Of sloping ends: 2, or 1, at the left."""
+    over_gable: bool = False
+    """Whether the ends stand over gables, as a half-hip's: its eaves are no part of the main ones."""
+
+    @property
+    def on_plate_in(self) -> Exact:
+        """Return where the end's plate begins, inward of the main one: at a half-hip's hip, else at the corner."""
+        return self.up_in if self.over_gable else ZERO
 
     @property
     def end_run_in(self) -> Exact:
@@ -88,8 +96,27 @@ def hipped(asked: Asked) -> Plan:
     """
     kind = asked.kind
     assert isinstance(kind, Hip)
+    if kind.eaves is Eaves.EQUAL and kind.end:
+        return _raised(asked, kind, kind.end)
     main, end = two_pitches(asked, kind.end or asked.pitch)
     return _roof(Ends(asked, main, end, exact(asked.width_in / 2), ZERO, ZERO, kind.ends))
+
+
+def _raised(asked: Asked, kind: Hip, pitch: Pitch) -> Plan:
+    """Return the plan of a hip roof of equal overhangs, the plates of its steeper ends raised so that eaves are level.
+
+    Errors:
+        BookError for ends that are flatter than the sides: those plates are not the ones to raise
+
+    Source: the hip's line goes through the corner of the eaves, and over a raised plate so far inward of the other plate
+    line as its slope rises by what the plate is raised.
+    """
+    main, end = two_pitches(asked, pitch, asked.overhang_in)
+    rise = tail.plate_raise(asked.overhang_in, main.side.at)
+    if rise < 0:
+        raise BookError('hip.end_pitch', message('frame.flatter_ends'), message('frame.steeper_ends'))
+    up = rise / main.side.slope
+    return _roof(Ends(asked, main, end, exact(asked.width_in / 2), up, rise, kind.ends))
 
 
 def half_hipped(asked: Asked) -> Plan:
@@ -106,7 +133,7 @@ def half_hipped(asked: Asked) -> Plan:
         raise BookError(
             'half-hip.gable_rise', message('frame.gable_up_to_the_ridge'), message('frame.below_the_ridge')
         )
-    return _roof(Ends(asked, main, end, exact(asked.width_in / 2), up, exact(kind.gable_rise_in), 2))
+    return _roof(Ends(asked, main, end, exact(asked.width_in / 2), up, exact(kind.gable_rise_in), 2, True))
 
 
 def _roof(of: Ends) -> Plan:
@@ -118,10 +145,12 @@ def _roof(of: Ends) -> Plan:
             message('frame.hips_meet', length=text.in_units(long)),
             message('frame.over', least=least),
         )
-    slopes = [*_main(of), end_slope(of, 'left', (ZERO, asked.width_in - of.up_in), SOUTH)]
+    slopes = [*_main(of), end_slope(of, 'left', (ZERO, asked.width_in - of.on_plate_in), SOUTH)]
     if of.number > 1:
-        slopes.append(end_slope(of, 'right', (exact(long), of.up_in), NORTH))
+        slopes.append(end_slope(of, 'right', (exact(long), of.on_plate_in), NORTH))
     corners = _corners(of)
+    hipped = not of.over_gable
+    edges = ('front', 'right' if hipped and of.number > 1 else '', 'back', 'left' if hipped else '')
     start, last = (
         of.end_run_in,
         long - of.end_run_in if of.number > 1 else exact(long + asked.gable_overhang_in),
@@ -129,7 +158,7 @@ def _roof(of: Ends) -> Plan:
     left, right = start - of.past_in, last + of.past_in if of.number > 1 else last
     points: tuple[Point, Point] = ((left, of.run_in), (right, of.run_in))
     levels = (ridge_board(asked, 'R', *points, right - left),) if asked.ridge else ()
-    return Plan(tuple(slopes), corners, levels, of.run_in, plates=outline(asked))
+    return Plan(tuple(slopes), corners, levels, of.run_in, plates=outline(asked), edges=edges)
 
 
 def _main(of: Ends) -> tuple[Slope, Slope]:
@@ -190,7 +219,7 @@ def jacks_of(of: Ends, first_common: Exact) -> Places:
         jacks = to_corner(first_common, asked.spacing_in)
     else:
         jacks = from_corner(first_common, exact(thick), asked.spacing_in, asked.first_in)
-    if of.up_in.terms:  # a half-hip has a gable under it, and its rafter flush with that
+    if of.over_gable:  # a half-hip has a gable under it, and its rafter flush with that
         return (exact(thick / 2), *(place for place in jacks if place >= thick * Fraction(3, 2)))
     return jacks
 
@@ -198,12 +227,12 @@ def jacks_of(of: Ends, first_common: Exact) -> Places:
 def end_slope(of: Ends, name: str, origin: Point, along: Point) -> Slope:
     """Return a sloping end: jacks to both hips, the end common in the middle."""
     asked, thick = of.asked, exact(of.asked.rafters.thickness_in)
-    half = of.run_in - of.up_in
+    half, start = of.run_in - of.on_plate_in, of.up_in - of.on_plate_in
     long, rate = 2 * half, of.end.side.at.plan_a.tan()
     upper = (
-        _hip(of, ZERO, half, ZERO, rate),
+        _hip(of, start, half, ZERO, rate),
         Reach(Edge.RIDGE, 'R', half, half, of.end_run_in, ZERO, ridge_in(asked), of.past_in),
-        _hip(of, half, long, of.end_run_in, -rate),
+        _hip(of, half, long - start, of.end_run_in, -rate),
     )
     lower = Reach(Edge.PLATE, '', ZERO, long, ZERO)
     alike = of.main.side.slope == of.end.side.slope
@@ -234,14 +263,17 @@ def _corners(of: Ends) -> tuple[CornerBoard, ...]:
 def _handed(of: Ends) -> bool:
     """Return whether a hip of one hand cannot stand for one of the other."""
     unlike = of.main.side.slope != of.end.side.slope
-    return unlike or of.asked.hip_head is HipHead.SINGLE or bool(of.up_in.terms)
+    return unlike or of.asked.hip_head is HipHead.SINGLE or of.over_gable
 
 
 def hip_member(of: Ends, a_on: Hand) -> Member:
     stop = Stop.COMMONS if of.asked.hip_head is HipHead.BETWEEN else Stop.RIDGE
     plane = at_corner(of.asked, of.run_in - of.up_in, of.main, of.end, a_on=a_on)
-    if not of.up_in.terms:
-        return hip('', plane, stop)
+    if (
+        not of.over_gable
+    ):  # from where it crosses the end's plate its tail goes out to the corner of the eaves
+        out = replace(of.main.side, overhang_in=of.main.side.overhang_in + of.up_in)
+        return hip('', replace(plane, members=Members(out)), stop)
     # over a half-hip's gable there is no main eave: the tail ends at the end's fascia, and goes as far as its overhang
     main = replace(of.main.side, overhang_in=corner.run_b(of.end.side.overhang_in, of.end.side.at))
     plane = replace(plane, members=Members(main))

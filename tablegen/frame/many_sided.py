@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -70,7 +71,7 @@ def rounded(asked: Asked) -> Plan:
     slopes = tuple(_slope(of, place, f'side_{place + 1}', place, _whole(of)) for place in range(of.sides))
     hips = tuple(_hip(of, place, kind.post_across_flats_in) for place in range(of.sides))
     plates = tuple(_corner(of, place) for place in range(of.sides))
-    return Plan(slopes, hips, ridge_run_in=of.apothem_in, plates=plates)
+    return Plan(slopes, hips, ridge_run_in=of.apothem_in, plates=plates, edges=_names(slopes))
 
 
 def bay(asked: Asked) -> Plan:
@@ -94,6 +95,7 @@ def bay(asked: Asked) -> Plan:
         hips,
         ridge_run_in=of.apothem_in,
         plates=tuple(_corner(of, place) for place in range(count + 1)),
+        edges=_names(slopes),
     )
 
 
@@ -105,7 +107,7 @@ def _bay_at_middles(of: Round) -> Plan:
     hips = tuple(_hip(of, place) for place in range(1, count + 1))
     first, last = slopes[0].on_plan(ZERO, ZERO), slopes[-1].on_plan(half, ZERO)
     plates = (first, *(_corner(of, place) for place in range(1, count + 1)), last)
-    return Plan(tuple(slopes), hips, ridge_run_in=of.apothem_in, plates=plates)
+    return Plan(tuple(slopes), hips, ridge_run_in=of.apothem_in, plates=plates, edges=_names(slopes))
 
 
 def _round(asked: Asked, kind: ManySided | Bay) -> Round:
@@ -116,6 +118,10 @@ def _round(asked: Asked, kind: ManySided | Bay) -> Round:
         assert kind.side_in is not None
         apothem = many_sided.apothem_from_side(kind.side_in, kind.sides)
     return Round(asked, kind.sides, apothem, Members(side(asked.pitch, boards_of(asked), at)))
+
+
+def _names(slopes: Sequence[Slope]) -> tuple[str, ...]:
+    return tuple(slope.name for slope in slopes)
 
 
 def _corner(of: Round, place: int) -> Point:

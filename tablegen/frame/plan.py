@@ -170,7 +170,7 @@ class Level(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class LevelBoard:
-    """A ridge or purlin where it lies."""
+    """A ridge, a purlin, a fascia… where it lies."""
 
     mark: str
     level: Level
@@ -181,6 +181,8 @@ class LevelBoard:
     """Of its sawn ends, on its center line."""
     thickness_in: Fraction
     depth_in: Fraction
+    number: int = 1
+    """How many there are, of which one is laid on the plan."""
     end_cheeks: int = 0
     """At its end: 0 where it is square, 1 for one cheek, 2 for a point."""
     end_tilt: Degrees | None = None
@@ -199,7 +201,10 @@ class Plan:
     lift_in: Exact = field(default_factory=Exact)
     """How high over the main rafters' tops a wing's are laid, PLUMB; 0 where none are."""
     plates: tuple[Point, ...] = ()
-    """The outline of the framing, a corner after the other."""
+    """The outline of the framing, a corner after the other with the building at the left."""
+    edges: tuple[str, ...] = ()
+    """What stands on each side of that, from its corner to the next: the name of a slope, '' for a gable; a bay's wall has
+    none."""
 
 
 ZERO = exact(0)

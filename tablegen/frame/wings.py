@@ -75,6 +75,7 @@ def winged(asked: Asked) -> Plan:
         corners=corners,
         levels=(*base.levels, *level_boards(of)),
         plates=_outline(of),
+        edges=_edges(of),
         lift_in=of.lift_in,
     )
 
@@ -135,3 +136,17 @@ def _main_front(of: Joined, front: Slope) -> Slope:
 def _outline(of: Joined) -> tuple[Point, ...]:
     (a, b, c, d), out = of.base.plates, exact(of.wing.out_in)
     return (a, (of.left_in, ZERO), (of.left_in, -out), (of.right_in, -out), (of.right_in, ZERO), b, c, d)
+
+
+def _edges(of: Joined) -> tuple[str, ...]:
+    front, right, back, left = of.base.edges
+    return (
+        front,
+        'wing_left',
+        'wing_front' if of.wing.hipped else '',
+        'wing_right',
+        front,
+        right,
+        back,
+        left,
+    )

@@ -63,6 +63,10 @@ SHORT_ON_MASONRY = _caution(
 )
 SHALLOW_HIP = _caution('shallow_hip', message('caution.shallow_hip'), 'caution.source.hip_depth')
 
+TIES = _caution('ties', message('caution.ties'), 'caution.source.ties')
+SHALLOW_RIDGE = _caution('shallow_ridge', message('caution.shallow_ridge'), 'caution.source.ridge_depth')
+CARRYING_VALLEY = _caution('carrying_valley', message('caution.carrying_valley'), 'caution.source.hip_depth')
+
 
 def pitch_cautions(slope: Exact) -> tuple[Caution, ...]:
     """Return what the pitch alone calls for."""

@@ -40,6 +40,10 @@ class Kind(StrEnum):
     """Of a gambrel, from its ridge down to its purlin."""
     LAID_JACK = 'laid_jack'
     """Of a wing, from its ridge down to a board on the main roof's sheathing."""
+    BARGE = 'barge'
+    """Outside a gable, over no plate."""
+    UPPER_BARGE = 'upper_barge'
+    """Of a gambrel, from its ridge down to its purlin."""
     HIP = 'hip'
     VALLEY = 'valley'
 
@@ -51,7 +55,13 @@ class Kind(StrEnum):
     @property
     def stands_on_plate(self) -> bool:
         """Return whether its lower end is a tail over a plate, and not cut to what it meets there."""
-        return self not in (Kind.VALLEY_JACK, Kind.CRIPPLE, Kind.UPPER_RAFTER, Kind.LAID_JACK)
+        return self not in (
+            Kind.VALLEY_JACK,
+            Kind.CRIPPLE,
+            Kind.UPPER_RAFTER,
+            Kind.UPPER_BARGE,
+            Kind.LAID_JACK,
+        )
 
 
 class Hand(StrEnum):

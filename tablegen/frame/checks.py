@@ -1,0 +1,50 @@
+"""What is measured before anything is cut, and on the first pieces: the plates, the ridge, what must measure equal."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from tablegen.frame.asked import Asked, Bay, Hip, ManySided, Wing
+from tablegen.frame.plan import Plan
+from tablegen.geometry import many_sided, setting_out
+from tablegen.numbers.exact import Exact
+from tablegen.numbers.figure import Figure, length_figure
+
+
+@dataclass(frozen=True, slots=True)
+class Check:
+    """One thing to measure."""
+
+    name: str
+    """What; its words are the reader's language's."""
+    figures: dict[str, Figure]
+    """What it should be, by name."""
+
+
+def checks_of(asked: Asked, plan: Plan, ridge_top: Figure | None) -> Iterator[Check]:
+    """Return the checks of a roof, in the order they are made."""
+
+    def told(name: str, **lengths: Exact) -> Check:
+        return Check(name, {key: length_figure(length, asked.measure) for key, length in lengths.items()})
+
+    if isinstance(asked.kind, (ManySided, Bay)):
+        sides, apothem = asked.kind.sides, plan.ridge_run_in
+        yield told('sides', side=2 * apothem * many_sided.half_central(sides).tan(), apothem=apothem)
+        yield told('corners', radius=apothem / many_sided.half_central(sides).cosine())
+    else:
+        yield told('diagonals', diagonal=setting_out.diagonal(asked.length_in, asked.width_in))
+    if isinstance(asked.kind, Wing):
+        yield told('wing_diagonals', diagonal=setting_out.diagonal(asked.kind.width_in, asked.kind.out_in))
+    for slope in plan.slopes:
+        if slope.name == 'left' and slope.plate_in.terms and isinstance(asked.kind, Hip):
+            yield told(
+                'raised_plates',
+                raised=slope.plate_in,
+                crossed=slope.plate_in / plan.slopes[0].members.side.slope,
+            )
+    if ridge_top is not None:
+        yield Check('ridge_height', {'height': ridge_top})
+    if plan.corners:
+        yield Check('hips_alike', {})
+    yield Check('cut_two', {})
