@@ -70,7 +70,8 @@ def fits(line, width: float) -> bool:
     widths = [advance_em(name, *HEADS) * size for name in ['for', *names]]
     widths += [advance_em(figure, *LETTERS) * size for figure in ['add', *figures]]
     last = max(widths[len(names)], widths[-1])
-    return max(widths) < column and len(names) == len(figures) and len(names) * column + last < width
+    stands = 10 * line.left + len(names) * column
+    return max(widths) < column and len(names) == len(figures) and stands + last < width
 
 
 @given(book_settings(grid_steps() | sixteenths(), parts=TABLES))

@@ -36,8 +36,8 @@ class Look:
     """Spaces narrower than a digit that may push a label to its place."""
 
 
-RUNS = Look((4.6,), 2.4, 9.0, 0)
-REFERENCE = Look((4.6, 3.4, 1.6), 3.6, 24.0, 6)
+RUNS = Look((5.0,), 2.4, 9.0, 0)
+REFERENCE = Look((5.3, 3.4, 1.6), 3.6, 24.0, 6)
 
 
 @dataclass(frozen=True, slots=True)

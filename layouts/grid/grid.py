@@ -72,9 +72,9 @@ def grid(
     column, tab = laid.stop()
     left = laid.label - column  # labels stand before the first tab stop
     head_size = _head_size(laid, over, heads, in_group, head_size or laid.size)
-    shift = _pushed(PLAIN_SHIFT / laid.size, laid.look) if laid.wide.digits else ''
+    shift = pushed(PLAIN_SHIFT / laid.size, laid.look) if laid.wide.digits else ''
     columns = [_texts(one, laid.wide, shift) for one in table.columns]
-    indent, head_indent = (_pushed(-left / size, laid.look) for size in (laid.size, head_size))
+    indent, head_indent = (pushed(-left / size, laid.look) for size in (laid.size, head_size))
     groups = range(in_group, len(columns), in_group) if in_group else ()
     downs = [
         laid.label - laid.look.label_rule + column * place - (GROUP_SHIFT if place else 0)
@@ -123,7 +123,7 @@ def padded(figure: Figure, digits: int, feet: int) -> str:
     return before + (inches if of_feet else sign + inches).rjust(digits, FIGURE_SPACE)
 
 
-def _pushed(width_em: float, look: Look) -> str:
+def pushed(width_em: float, look: Look) -> str:
     """Return blanks that are together about as wide as said."""
     if width_em <= 0:
         return ''

@@ -32,8 +32,8 @@ from tablegen.tables.runs import cells_of_foot, figures_by_run, head_of, part_ru
 from tablegen.tables.table import Row
 from tablegen.tables.values import Values, members_of
 
-FEET_LABEL, RUN_LABEL = 17.0, 60.5
-"""Widths of the columns that name a row, in units."""
+RUN_LABEL = 60.5
+"""Width of the column that names a run, in units."""
 HEAD_SIZES, LEAST_HEAD_SIZE = ((2, 2.9), (5, 2.0), (7, 1.6), (9, 1.2)), 0.9
 """Letters of a pitch's name, at most, and the size in rem at which they have room."""
 HEAVY, HEAD_GAP = (76, 800), 0.3
@@ -129,7 +129,7 @@ def grid_cuts(
     """
     greatest = corner.hip_length(settings.runs.last, settings.pitches[-1].corner)
     least = max(mixed_em(text.rational(offset)) for offset in offsets) * SIZES[0] + RUNS.gaps[0]
-    laid = fitted(greatest, FEET_LABEL, len(offsets), settings, trim, least)
+    laid = fitted(greatest, small_runs.LABEL, len(offsets), settings, trim, least)
     pages = -(-len(offsets) // laid.columns)
     pages += pages % 2 if pages > 1 else 0
     bounds = [-(-len(offsets) * place // pages) for place in range(pages + 1)]

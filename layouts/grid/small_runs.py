@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
 
-from layouts.grid.fitting import tab_stop
+from layouts.grid.fitting import REFERENCE, tab_stop
+from layouts.grid.grid import pushed
 from layouts.paper.trim import Trim, mixed_em
 from tablegen.numbers import text
 from tablegen.numbers.exact import root
@@ -17,8 +18,10 @@ from tablegen.tables.runs import part_runs
 
 WIDEST_COLUMN, MOST_IN_A_LINE, ROWS_OF_A_LINE = 34.0, 9, 2
 """Width of a small run's column in units; how many stand in a line; rows that each further line takes."""
-SIZE, GAP = 8.0, 2.0
-"""Size of their type, as the style sheet sets it, and what is free between them, in units."""
+SIZE, GAP = 8.0, 3.5
+"""Size of their type, as the style sheet sets it, and what is free between them, in units: twice a word space."""
+LABEL = 17.0
+"""Width of the column that names a row, in units: theirs, and that of the feet above them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +34,10 @@ class Additions:
     """Width of a column as it is set, in rem."""
     tab: float
     """The tab stop to ask for, rem."""
+    left: float
+    """Where lines begin, rem: a stop left of the table's first column."""
+    indent: str
+    """Blanks that bring the lines' names to the page's edge."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,7 +82,7 @@ def lie(turn: Sequence[Fraction], settings: Settings, trim: Trim) -> Lie:
 @cache
 def _lie(turn: tuple[Fraction, ...], squares: tuple[Fraction, ...], measure: Measure, trim: Trim) -> Lie:
     widest = max((_widest_em(run, squares, measure) for run in turn), default=0) * SIZE
-    most = max(1, min(MOST_IN_A_LINE, int(trim.text_width / (widest + GAP)) - 1))
+    most = max(1, min(MOST_IN_A_LINE, int((trim.text_width - LABEL + GAP) / (widest + GAP))))
     columns = min(most, len(turn))
     return Lie(-(-len(turn) // most), columns, _column(columns, trim) - widest)
 
@@ -103,13 +110,15 @@ def additions(figures: dict[Fraction, Figure], settings: Settings, trim: Trim) -
             '\t'.join(figure for _, figure in cut),
             round(column / 10, 4),
             tab,
+            round((LABEL - column) / 10, 4),
+            pushed((column - LABEL) / SIZE, REFERENCE),
         )
         for cut in cuts
     )
 
 
 def _column(columns: int, trim: Trim) -> float:
-    return min(trim.text_width / (columns + 1), WIDEST_COLUMN)
+    return min((trim.text_width - LABEL) / max(1, columns), WIDEST_COLUMN)
 
 
 @cache
