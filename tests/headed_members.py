@@ -17,7 +17,7 @@ FIRST_ROW = 'Plumb cut,'
 SET_IN_REM = 0.1
 SMALL_REM = 0.78
 """Rows are larger, and the small print below them is not."""
-FIGURE = re.compile(r'(−?[\d./ ]+( & [\d./ ]+)?°?|–)[†‡§]*')
+FIGURE = re.compile(r'(−?[\d./ ]+( & [\d./ ]+)?°?|—)[†‡§]*')
 
 
 @dataclass

@@ -89,7 +89,7 @@ def row_of(wanted: Labels, label: str, value: object) -> list[Cell]:
     ]
     for name, column in zip(names_of(wanted), wanted.columns, strict=True):
         figure, signs = column.figure(value), marks_of(wanted, column.head)
-        text = figure.rstrip('†‡§').replace('–', '')
+        text = figure.rstrip('†‡§').replace('—', '')
         marks = None if signs is None else [signs[sign] for sign in figure[len(text) :] if sign in signs]
         row.append(Cell(name, getattr(figure, 'exact', '') if text else '', text, marks))
     return row

@@ -61,8 +61,8 @@ def test_stock_that_is_too_shallow_is_named_with_a_dash():
     _, right = opening('pitches = [6]\nstock = {rafters = "2x12", hips = "2x8", valleys = "2x6"}')
     rows = names(right)
 
-    assert rows['Dropped hip, 2×8: too shallow to reach the plate'] == ('–',)
-    assert rows['Valley, 2×6: too shallow to reach the plate'] == ('–',)
+    assert rows['Dropped hip, 2×8: too shallow to reach the plate'] == ('—',)
+    assert rows['Valley, 2×6: too shallow to reach the plate'] == ('—',)
 
 
 def test_a_seat_that_cuts_the_rafter_through_gives_no_heights():
@@ -70,9 +70,9 @@ def test_a_seat_that_cuts_the_rafter_through_gives_no_heights():
 
     assert [
         names(left)[name] for name in names(left) if name.startswith(('Height', 'Heel', 'Notch', 'Wood'))
-    ] == [('–',)] * 4
+    ] == [('—',)] * 4
     assert 'cut a 2×4 through' in pages_html([left], '')
-    assert names(right)['Dropped hip, 2×4: cut through by the seat'] == ('–',)
+    assert names(right)['Dropped hip, 2×4: cut through by the seat'] == ('—',)
 
 
 @pytest.mark.parametrize(

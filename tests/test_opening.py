@@ -149,7 +149,7 @@ def test_the_common_rafter_has_its_cuts_its_mouths_and_its_tails(book, name):
         tabled = seats.notch(at, SEAT) * 2 <= depth and depth >= SEAT
         assert (
             line.replace(' †', '†').replace(' ‡', '‡').replace(' §', '§')
-            == f'{size} {height if tabled else "–"}'
+            == f'{size} {height if tabled else "—"}'
         )
     assert section(told, 'Overhang tail', 5) == [
         f'{out} {part(tails.common_tail(at, out))}' for out in OVERHANGS

@@ -86,7 +86,7 @@ def split(cells: list[str]) -> list[str]:
 def rows_read(lines: list[str]) -> list[list[str]]:
     """Return the words of every line, a dash for no figure and the tab's letter left out."""
     return [
-        [word for word in re.sub(r'([†‡§]+)', r' \1', line).split() if word not in ('–', *'ABCDEFGHIJKL')]
+        [word for word in re.sub(r'([†‡§]+)', r' \1', line).split() if word not in ('—', *'ABCDEFGHIJKL')]
         for line in lines
     ]
 

@@ -25,7 +25,7 @@ BETWEEN_UNITS = 9.0
 """Between two tables on one page."""
 LEAST_ROW_UNITS = 9.5
 """Figures of 7.7 to 8.3 units with less than this between them run together in bad light."""
-LABEL_GAP = 7.0
+LABEL_GAP = 9.0
 """Between a row's name and its first figure, in units."""
 
 

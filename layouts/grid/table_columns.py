@@ -15,7 +15,7 @@ from tablegen.numbers import text
 from tablegen.numbers.text import Parts
 from tablegen.tables.table import PAST_A_QUARTER, PAST_A_THIRD, THIN, Cell, Row, Table
 
-NOTHING = '–'
+NOTHING = '—'
 SIGNS = {PAST_A_QUARTER: '†', PAST_A_THIRD: '‡', THIN: '§'}
 """What stands beside a figure for each mark."""
 

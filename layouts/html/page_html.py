@@ -10,6 +10,7 @@ from importlib.resources import files
 from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
+from layouts.html.kept_numbers import with_kept_numbers
 from layouts.html.member_cells import ENDS, cell_beside, name_beside
 from layouts.paper.longer import SIZES, fitted, size_for
 from layouts.paper.page import Page
@@ -72,7 +73,7 @@ def _at_size(body: str, size: int) -> str:
 def document_html(bodies: Sequence[str], title: str) -> str:
     """Return one HTML document of pages, in the language in use."""
     shell = environment().get_template('document.html')
-    return shell.render(title=title, bodies=bodies, language=say.language())
+    return with_kept_numbers(shell.render(title=title, bodies=bodies, language=say.language()))
 
 
 def style(trim: Trim) -> str:

@@ -37,7 +37,7 @@ def hips() -> list[Labels]:
         Labels('drop-plumb', 'Drops, plumb', 'in 12', BY_PITCH, by(THICKNESSES, cuts.drop_plumb),
                ('plumb', 'where the planes meet to the square top, by thickness of the hip'), 'thickness of the hip, in'),
         Labels('drop-square', 'Drops, square to the edge', 'in 12', BY_PITCH, by(THICKNESSES, cuts.drop_square),
-               ("square to the hip's edge", 'also how far a backed face goes down its side'), 'thickness of the hip, in'),
+               ("square to the hip’s edge", 'also how far a backed face goes down its side'), 'thickness of the hip, in'),
     ]  # fmt: skip
 
 
@@ -72,7 +72,7 @@ def cheeks() -> list[Labels]:
                 col('hip: top', cuts.hip_cheek, degrees),
                 col('hip: 12 &', lambda at: figure(cuts.hip_cheek(at))),
             ),
-            ('side: on the side, from square across', 'the blade tilted 45°', "top: on the top edge, from square across, the hip's left square",
+            ('side: on the side, from square across', 'the blade tilted 45°', "top: on the top edge, from square across, the hip’s left square",
              '12 &: the square for that line, marked along the 12', 'a valley as a hip'),
         ),
         Labels(
@@ -89,7 +89,7 @@ def cheeks() -> list[Labels]:
         Labels(
             'set-backs', 'Set-backs of hips and valleys', 'in 12', BY_PITCH,
             by(THICKNESSES, lambda at, t: hip_ends.set_back(at, t)[1]),
-            ('along the top edge', "mark on the center line to each side's plumb line: ridge, commons, tail, and a valley",
+            ('along the top edge', "mark on the center line to each side’s plumb line: ridge, commons, tail, and a valley",
              'half of short to long point'),
             'thickness of the hip or valley itself, in',
         ),
@@ -131,7 +131,7 @@ def trim_and_gables() -> list[Labels]:
                 col('area', trim.area_factor, thousandths),
                 col('of 100', lambda at: 100 * trim.area_factor(at), tenths),
             ),
-            ('plumb', 'per space on center', "top cut on the stud's side, from square", 'roof area over level plan area'),
+            ('plumb', 'per space on center', "top cut on the stud’s side, from square", 'roof area over level plan area'),
         ),
         Labels(
             'rafters-needed', 'Rafters that a roof’s length needs', 'ft',

@@ -6,7 +6,7 @@ TOO_THIN = '§ under 3 1/2 in left, too little under a tail; local code decides.
 """IRC 2024 R802.7.1.1, and from 2012 on from memory; authorities/residential-code.toml."""
 MARKED = f'† past a quarter of the depth, ‡ past a third, {TOO_THIN}'
 """A quarter: IRC 2006 and 2009 R802.7.1; a third: common practice, no source."""
-DASHED = '–: the seat would be longer than the stock is deep, or leave less than half.'
+DASHED = '—: the seat would be longer than the stock is deep, or leave less than half.'
 NO_SEAT = f'{TOO_THIN} Of this stock any seat leaves less; of deeper stock see “Stock left”.'
 DROP = 'Drop for a hip 3 1/2 in thick.'
 DROPPED = 'A dropped hip’s tabled height, heel and seat have it already.'

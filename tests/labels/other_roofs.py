@@ -64,7 +64,7 @@ def setting_out_tables() -> list[Labels]:
                    *by(LEGS, setting_out.diagonal),
                    *by({f'cut {leg}': leg for leg in LEGS.values()}, setting_out.brace_cut, degrees),
                ),
-               ('between the long points', 'legs from the inner corner to those', "cut on the brace's side, from square, where it meets the first leg")),
+               ('between the long points', 'legs from the inner corner to those', "cut on the brace’s side, from square, where it meets the first leg")),
     ]  # fmt: skip
 
 
@@ -136,8 +136,8 @@ def two_pitches() -> list[Labels]:
                 col('jack A', lambda at: shortening.jack_at_hip(at, HIP)[0]),
                 col('jack B', lambda at: shortening.jack_at_hip(at.turned, HIP)[0]),
             ),
-            ('level', "along the member's center line", 'center line of what it meets to its face',
-             "aside: square to the hip, to the commons' corner, where its point stands"),
+            ('level', "along the member’s center line", 'center line of what it meets to its face',
+             "aside: square to the hip, to the commons’ corner, where its point stands"),
         ),
         Labels(
             'unequal-points', 'Two pitches: where cheeks start', 'A B', PAIRS,
@@ -147,8 +147,8 @@ def two_pitches() -> list[Labels]:
                 col('hip A: side', lambda at: hip_ends.set_back(at, HIP)[0]),
                 col('hip B: side', lambda at: hip_ends.set_back(at.turned, HIP)[0]),
             ),
-            ('level', 'jack: short to long point', "hip: mark on the center line to its side's plumb line",
-             "hip A at a ridge over A, A's fascia or a common of B, hip B at one over B, B's, or of A"),
+            ('level', 'jack: short to long point', "hip: mark on the center line to its side’s plumb line",
+             "hip A at a ridge over A, A’s fascia or a common of B, hip B at one over B, B’s, or of A"),
         ),
     ]  # fmt: skip
 
@@ -186,7 +186,7 @@ def many_sides() -> list[Labels]:
             col('reach', lambda at: hip_ends.peak_reach(at, HIP), least),
             col('post', lambda at: unequal.least_post(at, HIP), least),
         ),
-        ('blade from square, on the side', "side: level, the point back to each side's plumb line",
+        ('blade from square, on the side', "side: level, the point back to each side’s plumb line",
          'reach along the blade, at least', 'post: least across flats for square-cut hips'),
     )  # fmt: skip
     return [plan, jacks, peak, *map(_of_sides, SIDES)]
@@ -231,6 +231,6 @@ def finding_a_pitch() -> list[Labels]:
                 col('24 in level', lambda at: setting_out.level_gap(at, 24)),
                 col('48 in level', lambda at: setting_out.level_gap(at, 48)),
             ),
-            ('degrees from level', 'slope: inches along it per foot of level run', "plumb, level's underside to the roof"),
+            ('degrees from level', 'slope: inches along it per foot of level run', "plumb, level’s underside to the roof"),
         ),
     ]  # fmt: skip

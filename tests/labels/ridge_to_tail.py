@@ -23,7 +23,7 @@ def ridge() -> list[Labels]:
     """Return the tables of shortening."""
     along = (
         'along the top edge',
-        "center line's plumb line to the face's",
+        'center line’s plumb line to the face’s',
         'by the thickness of what is met',
     )
     return [
@@ -39,13 +39,13 @@ def ridge() -> list[Labels]:
                 'level, center line to face, by the thickness of what is met', 'common at a ridge: half',
                 'shed on a ledger: all, wall to face',
                 'hip at a ridge or between commons, jack at a hip: half of the 45-degree thickness',
-                "end common: a ridge's theoretical end to its sawn end, hips between commons, by those",
+                "end common: a ridge’s theoretical end to its sawn end, hips between commons, by those",
             ),
         ),
         Labels(
             'ridge-ends', 'End common, hips on the ridge', 'ridge', tuple(THICKNESSES.items()),
             by(THICKNESSES, lambda own, hip: shortening.past_end_between_hips(ANY, own, hip)),
-            ("level, a ridge's theoretical end to its sawn end", 'each hip with one cheek on its side of the ridge',
+            ("level, a ridge’s theoretical end to its sawn end", 'each hip with one cheek on its side of the ridge',
              'what the ridge runs past, and what comes off the end common'), 'thickness of the hips, in',
         ),
         Labels(
@@ -65,7 +65,7 @@ def ridge() -> list[Labels]:
         ),
         Labels(
             'ridge-sits-down', 'How far a ridge sits down', 'in 12', BY_PITCH,
-            by(THICKNESSES, shortening.sits_down), ('plumb', "where the roof planes meet to the ridge's square top"),
+            by(THICKNESSES, shortening.sits_down), ('plumb', "where the roof planes meet to the ridge’s square top"),
             'thickness of the ridge, in',
         ),
     ]  # fmt: skip
@@ -83,7 +83,7 @@ def tail() -> list[Labels]:
                ('along the top edge', 'plate line to tail end', 'by the level overhang'), 'overhang, in, level'),
         Labels('tail-hip', 'Tails of hips and valleys', 'in 12', BY_PITCH, by(OVERHANGS, tails.hip_tail),
                ('along the top edge on its center line', 'corner of the plates to where the eave lines meet',
-                "to a hip's point, a valley's hollow; by the level overhang of the commons"), 'overhang of the commons, in, level'),
+                "to a hip’s point, a valley’s hollow; by the level overhang of the commons"), 'overhang of the commons, in, level'),
         Labels('tail-fall', 'Fall of tails', 'in 12', BY_PITCH, by(OVERHANGS, tails.fall),
                ('plumb', 'top edge at the plate line to top edge at the end'), 'overhang, in, level'),
         Labels('tail-plumb-cut', 'Plumb tail cuts', 'in 12', BY_PITCH, by(DEPTHS, _marked(tails.plumb_cut_length), str),

@@ -18,7 +18,7 @@ COMMON_SEAT = SEATS[COMMON]
 TABLED = ('2×6', '2×8', '2×10', '2×12')
 LEAST_LEFT = Fraction(7, 2)
 """in over a notch with a tail: IRC 2024 R802.7.1.1, and from 2012 on from memory; authorities/residential-code.toml."""
-DASH = '–'
+DASH = '—'
 
 
 def dashed(depth, seat, left) -> bool:
@@ -81,12 +81,12 @@ def _commons(sizes: Sizes) -> list[Labels]:
             Labels(
                 f'height-{key}', f'Height above plate, seat {said} in', 'in 12', sizes.rows,
                 (col('heel', heel), *by(DEPTHS, height, str)),
-                ('plumb: heel, seat to underside at the outside of plate', "by stock: height, plate's top to top edge there"),
+                ('plumb: heel, seat to underside at the outside of plate', "by stock: height, plate’s top to top edge there"),
             ),
             Labels(
                 f'stock-left-{key}', f'Stock left, seat {said} in', 'in 12', sizes.rows,
                 (col('notch', notch), *by(DEPTHS, left, str)),
-                ("square to the edge: notch, underside to the notch's corner", 'by stock: left, from there to the top edge'),
+                ("square to the edge: notch, underside to the notch’s corner", 'by stock: left, from there to the top edge'),
             ),
         ]  # fmt: skip
     return found
@@ -152,8 +152,8 @@ def _hips(sizes: Sizes, rafters: str, own: str) -> Labels:
             col(f'{way} seat', level, str),
         ]
     says = (
-        f"common's seat {COMMON}",
-        "on the center line: height above plate and heel plumb, at the plates' corner",
+        f'common’s seat {COMMON}',
+        'on the center line: height above plate and heel plumb, at the plates’ corner',
         'seat level, from there inwards',
     )
     return Labels(key, title, 'in 12', sizes.rows, tuple(columns), says)
@@ -175,7 +175,7 @@ def _valleys(sizes: Sizes, rafters: str, own: str) -> Labels:
         col('heel out', lambda at: seats.valley_back(at, sizes.thickness)),
     )
     says = (
-        f"common's seat {COMMON}",
+        f'common’s seat {COMMON}',
         'plumb: depth, height over the inside corner, heel',
         'level: heel out, outwards of it, seat, from heel inwards',
     )
@@ -193,7 +193,7 @@ def _old_rule(sizes: Sizes) -> Labels:
     return Labels(
         'old-rule', '17/12 low by: what the old rule costs', 'in 12', sizes.rows,
         by({name: DEPTHS[name] for name in TABLED}, low, str),
-        ('plumb', f"how far a dropped hip on a seat of 17/12 of the common's, {COMMON}, stands too low; by stock"),
+        ('plumb', f"how far a dropped hip on a seat of 17/12 of the common’s, {COMMON}, stands too low; by stock"),
     )  # fmt: skip
 
 

@@ -1,0 +1,117 @@
+"""What holds for every printed page of both editions, from the letters that a renderer finds on them and their ink."""
+
+from __future__ import annotations
+
+import re
+from itertools import pairwise
+from statistics import median
+
+import pytest
+from made_books import MadeBook, made
+from printed_ink import FRACTION, InkedPage, Run, inked_pages, is_mixed, least
+
+COMPACT = 'edition = "compact"\npitches = [1, 6, 23]'
+TABLES = {
+    'drift', 'engraved', 'glance_left', 'glance_right', 'grid', 'hip_values', 'jacks', 'opening', 'ref_table', 'values',
+}  # fmt: skip
+"""Kinds of page that are tables of figures to saw by."""
+FOLIO_MM = 7.5
+"""Below that a page's number stands."""
+SAWN_MM, SAWN_FRACTION_MM, NOTE_MM = 1.9, 1.45, 1.75
+"""Heights of digits that are read at arm's length in bad light: the client's."""
+MOST_WORDS = 5
+"""Words in a row of a table, at most; a line of more is a note."""
+RASTER_MM = 0.015
+"""What outlines of digits differ by, which the renderer rounds."""
+
+
+@pytest.fixture(scope='module')
+def compact(tmp_path_factory) -> MadeBook:
+    return made(COMPACT, tmp_path_factory.mktemp('compact'))
+
+
+@pytest.fixture(scope='module', params=['complete', 'compact'])
+def pages(request) -> list[tuple[int, str, InkedPage]]:
+    """Number, kind and letters of every page of a standard book of either edition."""
+    book = request.getfixturevalue('small_book' if request.param == 'complete' else 'compact')
+    inked = inked_pages(book.built.booklet)
+    return [
+        (number, draft.template, page)
+        for number, (draft, page) in enumerate(zip(book.planned.drafts, inked, strict=True), 1)
+    ]
+
+
+def rows(page: InkedPage) -> list[list[Run]]:
+    """Return the lines of a page that are no notes, without its number."""
+    return [
+        line
+        for line in page.lines()
+        if line[0].base > FOLIO_MM and sum(run.text.isalpha() for run in line) <= MOST_WORDS
+    ]
+
+
+def neighbors(page: InkedPage) -> list[tuple[Run, Run]]:
+    return [pair for line in rows(page) for pair in pairwise(line) if all(run.is_number for run in pair)]
+
+
+def test_columns_are_twice_as_far_apart_as_a_number_from_its_fraction(pages):
+    """In ink, the distance within a number as it is in most of the book; that one is the same in every table."""
+    pairs = [
+        (number, *pair, pair[1].left - pair[0].right)
+        for number, kind, page in pages
+        if kind in TABLES
+        for pair in neighbors(page)
+    ]
+    within = [one for one in pairs if is_mixed(one[1:3])]
+    inside = median(gap for *_pair, gap in within)
+    spaces = [after.begins - before.ends for _number, before, after, _gap in within]
+
+    assert len(within) > 300
+    assert max(spaces) - min(spaces) < 0.3
+    assert [
+        f'page {number}: {before.text} | {after.text} {gap:.2f} mm'
+        for number, before, after, gap in pairs
+        if not is_mixed((before, after)) and gap < 2 * inside - RASTER_MM
+    ] == []
+
+
+def test_a_line_never_ends_within_a_number_or_before_its_unit(pages):
+    broken = [
+        f'page {number}: {before.text} / {after.text}'
+        for number, kind, page in pages
+        if kind not in ('values', 'hip_values')
+        for line in page.lines()
+        if sum(run.text.isalpha() for run in line) > 1  # a row of a table may end so
+        for before, after in [(line[-1], page.after(line[-1]))]
+        if not (before.in_table or after.in_table)
+        and 0 < before.base - after.base < 8
+        and after.begins < before.begins
+        and re.search(r'\d[′°]?$', before.text)
+        and (FRACTION.match(after.text) or after.text.rstrip('.,;:') in ('in', 'ft'))
+    ]
+    assert broken == []
+
+
+def test_digits_are_high_enough_to_be_read(pages):
+    low = []
+    for number, kind, page in pages:
+        figures = {id(run) for line in rows(page) for run in line} if kind in TABLES else set()
+        for run in page.runs:
+            if not run.is_number:
+                continue
+            wanted = SAWN_MM if id(run) in figures else NOTE_MM
+            wanted = SAWN_FRACTION_MM if FRACTION.fullmatch(run.text) else wanted
+            if least(run.heights) < wanted - RASTER_MM:
+                low.append(f'page {number}, {kind}: {run.text} {least(run.heights):.2f} mm')
+    assert low == []
+
+
+def test_apostrophes_and_quotation_marks_are_curly(pages):
+    straight = [
+        f'page {number}: {line}'
+        for number, kind, page in pages
+        if kind != 'made'  # prints lines of a settings file
+        for line in page.text.split('\n')
+        if re.search(r'["\']', line)
+    ]
+    assert straight == []
