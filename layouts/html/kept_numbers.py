@@ -16,7 +16,7 @@ def with_kept_numbers(html: str) -> str:
     """Return HTML in which a line never ends within a number or before its unit.
 
     Notes:
-        1. A span keeps its spaces as they are: a no-break space would not be found by who looks for `5 5/16` in the PDF.
+        1. An element of its own keeps its spaces as they are: a no-break space would not be found by who looks for `5 5/16` in the PDF.
     """
     told, whole = [], False
     for place, piece in enumerate(TAGS.split(html)):
@@ -30,4 +30,4 @@ def with_kept_numbers(html: str) -> str:
 
 
 def _kept(found: re.Match[str]) -> str:
-    return f'<span class="kept">{found[0]}</span>' if ' ' in found[0] else found[0]
+    return f'<nobr>{found[0]}</nobr>' if ' ' in found[0] else found[0]
