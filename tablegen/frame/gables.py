@@ -22,10 +22,18 @@ from tablegen.frame.plan import (
 from tablegen.frame.stations import Places, at_gables, mirrored
 from tablegen.frame.wood import boards_of, one_pitch, ridge_in, top_of, two_pitches
 from tablegen.messages import message
+from tablegen.numbers import text
 from tablegen.numbers.exact import Exact, exact, one_term
 from tablegen.roof.members import Members
 from tablegen.roof.side import side
 
+EDGES_OF = {
+    Upper.WALL: Edge.WALL,
+    Upper.LEDGER: Edge.LEDGER,
+    Upper.BEAM_AGAINST: Edge.BEAM,
+    Upper.BEAM_OVER: Edge.OVER,
+}
+"""What bounds a shed's slope above."""
 EDGES = ('front', '', 'back', '')
 """Of a rectangle of plates with gables at its left and right."""
 
@@ -78,9 +86,11 @@ def shed(asked: Asked) -> Plan:
     """Return the plan of one slope against a wall, on a ledger or at a beam; its run is the building's width."""
     kind = asked.kind
     assert isinstance(kind, Shed)
-    edge = {Upper.WALL: Edge.WALL, Upper.LEDGER: Edge.LEDGER}.get(kind.upper, Edge.BEAM)
+    if kind.upper is Upper.BEAM_OVER and kind.thickness_in < asked.seat_in:
+        least = text.in_units(asked.seat_in)
+        raise BookError('shed.thickness', message('frame.narrow_beam'), message('error.or_more', least=least))
     of = one_pitch(asked)
-    reach = _level_reach(edge, '', asked, exact(asked.width_in), kind.thickness_in)
+    reach = _level_reach(EDGES_OF[kind.upper], '', asked, exact(asked.width_in), kind.thickness_in)
     one = _slope(
         'front', of, asked, (ZERO, ZERO), EAST, _places(asked), _plate(asked), reach, ZERO, top_of(of.side)
     )

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from tablegen.frame.asked import Asked, RidgeTop
+from tablegen.frame.asked import Asked, RidgeTop, Shed, Upper
 from tablegen.frame.plan import Plan
 from tablegen.geometry import ridge
+from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import length_figure
 from tablegen.roof.figures import Length
 
@@ -22,6 +23,8 @@ class Heights:
     ridge_top: Length | None
     """None where there is no ridge board."""
     ridge_bottom: Length | None
+    beam_top: Length | None
+    """Of a beam that a shed's rafters run over."""
     tail_top: Length
     """The tails' upper corner: the fascia's line; below 0 is under the plates' top."""
 
@@ -42,5 +45,16 @@ def heights_of(asked: Asked, plan: Plan) -> Heights:
         length_figure(meet, measure),
         length_figure(top, measure) if top is not None else None,
         length_figure(bottom, measure) if bottom is not None else None,
+        length_figure(_beam(asked, plan), measure) if _over(asked) else None,
         length_figure(side.height_in - side.overhang_in * side.slope, measure),
     )
+
+
+def _over(asked: Asked) -> bool:
+    return isinstance(asked.kind, Shed) and asked.kind.upper is Upper.BEAM_OVER
+
+
+def _beam(asked: Asked, plan: Plan) -> Exact:
+    """Return the top of a beam that rafters run over: the rise from the plate's heel to the heel on it, the seats being alike."""
+    assert isinstance(asked.kind, Shed)
+    return (plan.ridge_run_in - asked.kind.thickness_in) * plan.slopes[0].members.side.slope

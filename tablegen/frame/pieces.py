@@ -1,4 +1,4 @@
-"""A frame's members and level boards as pieces to buy, and its roof as an area to sheathe."""
+"""A frame's members, level boards and studs as pieces to buy, and its roof as an area to sheathe."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ from collections import Counter
 from tablegen.frame.area import area_in2
 from tablegen.frame.buying import Buying, Piece, Shop, buying, sheathing_for
 from tablegen.frame.frame import Frame
+from tablegen.frame.gable_ends import STUD
 from tablegen.frame.lumber import sold_as
 from tablegen.frame.plan import Level
 from tablegen.roof.member import inches_of
@@ -40,8 +41,10 @@ def pieces_of(frame: Frame) -> list[Piece]:
             board.mark,
             sold_as(board.thickness_in, board.depth_in),
             board.length_in,
+            board.number,
             may_be_joined=board.level not in SHORT,
         )
         for board in frame.levels
     ]
-    return [*members.values(), *levels]
+    studs = [Piece(stud.mark, STUD, inches_of(stud.long), stud.count) for stud in frame.studs]
+    return [*members.values(), *levels, *studs]

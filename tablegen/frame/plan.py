@@ -33,6 +33,8 @@ class Edge(StrEnum):
     WALL = 'wall'
     LEDGER = 'ledger'
     BEAM = 'beam'
+    OVER = 'over'
+    """A beam that rafters run over, to its far face."""
     BOARD = 'board'
     """A valley board that lies on the main roof's sheathing."""
 

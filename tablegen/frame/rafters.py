@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from fractions import Fraction
 
 from tablegen.frame.asked import Asked
 from tablegen.frame.plan import Edge, Reach, Region, Slope
@@ -11,7 +12,7 @@ from tablegen.geometry import shortening
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, sign
 from tablegen.roof.framing import FREE, cheek_end, faced_end, laid_end, rafter, square_end
-from tablegen.roof.member import End, Hand, Kind, Line, Member, Stop
+from tablegen.roof.member import End, Hand, Kind, Line, Mark, Member, Stop
 from tablegen.roof.members import Members
 from tablegen.roof.plane import Plane
 from tablegen.roof.side import Side
@@ -25,6 +26,7 @@ STOPS = {
     Edge.WALL: Stop.WALL,
     Edge.LEDGER: Stop.LEDGER,
     Edge.BEAM: Stop.BEAM,
+    Edge.OVER: Stop.BEAM,
     Edge.BOARD: Stop.BOARD,
 }
 RIDGES = (Edge.RIDGE, Edge.MATE)
@@ -33,7 +35,7 @@ KINDS = {
     **{(Edge.VALLEY, edge): Kind.VALLEY_JACK for edge in RIDGES},
     **{(Edge.BOARD, edge): Kind.LAID_JACK for edge in RIDGES},
     **{(Edge.PURLIN, edge): Kind.UPPER_RAFTER for edge in RIDGES},
-    **{(Edge.PLATE, edge): Kind.SHED_RAFTER for edge in (Edge.WALL, Edge.LEDGER, Edge.BEAM)},
+    **{(Edge.PLATE, edge): Kind.SHED_RAFTER for edge in (Edge.WALL, Edge.LEDGER, Edge.BEAM, Edge.OVER)},
     (Edge.PLATE, Edge.HIP): Kind.HIP_JACK,
     (Edge.PLATE, Edge.VALLEY): Kind.HIP_JACK,
     (Edge.PLATE, Edge.PURLIN): Kind.LOWER_RAFTER,
@@ -79,6 +81,8 @@ def rafters_of(slope: Slope, asked: Asked, lift_in: Exact, main_slope: Exact) ->
             members = members if out is side.overhang_in else Members(replace(side, overhang_in=out))
         run = upper.at(along) - lower.at(along)
         member = rafter('', kind, Plane(members, run, asked.measure), run, _head(side, upper), foot)
+        if upper.edge is Edge.OVER:
+            member = _over_beam(member, upper.thickness_in, side)
         if _is_board(member):
             yield Stood(member, slope, along, lower.at(along), upper.at(along))
 
@@ -109,7 +113,7 @@ def _head(side: Side, reach: Reach) -> End:
     stop = STOPS[reach.edge]
     if reach.off_in is not None:
         return faced_end(side, stop, reach.thickness_in, reach.off_in)
-    if reach.edge in (Edge.LEDGER, Edge.BEAM):
+    if reach.edge in (Edge.LEDGER, Edge.BEAM, Edge.OVER):
         off = shortening.at_ledger(reach.thickness_in) if reach.edge is Edge.LEDGER else exact(0)
         return faced_end(side, stop, reach.thickness_in, off)
     if sign(reach.rate):
@@ -130,6 +134,13 @@ def _foot(side: Side, reach: Reach) -> End:
 def _plan(reach: Reach) -> Angle:
     """Return its angle in plan to the plate line."""
     return Angle(reach.rate if sign(reach.rate) > 0 else -reach.rate)
+
+
+def _over_beam(member: Member, beam_in: Fraction, side: Side) -> Member:
+    """Return a rafter that runs over a beam to its far face: its second heel stands at the near one, the seats are alike."""
+    near = Mark(Line.UPPER_PLATE, side.length(shortening.along(beam_in, side.slope)))
+    first, *rest = member.marks
+    return replace(member, marks=(first, *rest[:1], near, *rest[1:]))
 
 
 def _is_board(member: Member) -> bool:
