@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from functools import cache
+
+from layouts.pages.book import Plan, plan
 from tablegen.settings import EDITIONS, Settings, read_settings
 
 COMPLETE = 'edition = "complete"\n'
@@ -10,6 +13,12 @@ COMPLETE = 'edition = "complete"\n'
 def complete(**changes) -> Settings:
     """Return the complete edition's settings, some of them changed."""
     return Settings(**{'parts': EDITIONS['complete'], **changes})
+
+
+@cache
+def complete_plan() -> Plan:
+    """Return the plan of the complete edition, made once."""
+    return plan(complete())
 
 
 def read_complete(written: str = '') -> Settings:

@@ -4,9 +4,9 @@ from pathlib import Path
 
 import pytest
 from hypothesis import settings
-from made_books import SMALL, MadeBook, made
+from made_books import SMALL, MadeBook, made_once
 from quick_books import QUICK
-from skewed import SkewedBook, skewed_book
+from skewed import SKEWED, SkewedBook
 
 settings.register_profile('book', deadline=None, max_examples=80, print_blob=True)
 settings.load_profile('book')
@@ -14,14 +14,14 @@ settings.load_profile('book')
 
 @pytest.fixture(scope='session')
 def small_book(tmp_path_factory) -> MadeBook:
-    """One book of three pitches, made once."""
-    return made(SMALL, tmp_path_factory.mktemp('small'))
+    """One book of three pitches, made once a run."""
+    return made_once(SMALL, tmp_path_factory)
 
 
 @pytest.fixture(scope='session')
 def skewed(tmp_path_factory) -> SkewedBook:
-    """The skewed book, made once a worker."""
-    return skewed_book(tmp_path_factory.mktemp('skewed'))
+    """The skewed book, made once a run."""
+    return SkewedBook(made_once(SKEWED, tmp_path_factory))
 
 
 @pytest.fixture

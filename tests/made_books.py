@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+import os
+import pickle
 from dataclasses import dataclass
 from functools import cached_property
+from hashlib import sha256
 from io import StringIO
 from itertools import takewhile
 from pathlib import Path
+from time import sleep
 
+import pytest
 from complete import COMPLETE
 from printed_words import Word, lines_of, words_of
 
@@ -50,6 +55,29 @@ def made(written: str, folder: Path) -> MadeBook:
     """Return a book made from the text of a settings file."""
     settings = read_settings(written, '')
     return MadeBook(plan(settings), build(settings, folder, Progress(StringIO())))
+
+
+def made_once(written: str, factory: pytest.TempPathFactory) -> MadeBook:
+    """Return a book that one process of a run makes for all of them: the first that asks; others wait for it."""
+    top = factory.getbasetemp().parent if 'PYTEST_XDIST_WORKER' in os.environ else factory.getbasetemp()
+    folder = top / f'book-{sha256(written.encode()).hexdigest()[:16]}'
+    done, failed = folder / 'built.pickle', folder / 'failed'
+    try:
+        folder.mkdir()
+    except FileExistsError:
+        while not done.exists() and not failed.exists():
+            sleep(0.05)
+        if failed.exists():  # its fault is told here too
+            return made(written, factory.mktemp('again'))
+        return MadeBook(plan(read_settings(written, '')), pickle.loads(done.read_bytes()))
+    try:
+        book = made(written, folder)
+    except BaseException:
+        failed.touch()
+        raise
+    (folder / 'part').write_bytes(pickle.dumps(book.built))
+    (folder / 'part').rename(done)
+    return book
 
 
 def text_box(trim: Trim) -> tuple[float, float, float, float]:

@@ -7,7 +7,7 @@ from fractions import Fraction
 from functools import cached_property
 
 from headed import REM_MM, body, sections
-from made_books import MadeBook, made
+from made_books import MadeBook
 
 from tablegen.settings import BOOK_PARTS
 
@@ -68,8 +68,3 @@ class SkewedBook:
                 whole = name if comma and ' of ' in which and which[0].isdigit() else title
                 found.setdefault(whole, []).append((number, below))
         return found
-
-
-def skewed_book(folder) -> SkewedBook:
-    """Make the book in a folder, and read it."""
-    return SkewedBook(made(SKEWED, folder))

@@ -3,17 +3,20 @@
 from __future__ import annotations
 
 import re
+from functools import cache
 
 import pytest
 from complete import read_complete
 from made_books import strayed
 from printed_words import Word
+from run_books import is_grid
 
 from layouts.html.page_html import pages_html, style
-from layouts.pages.book import plan
+from layouts.pages.book import Plan, plan
 from layouts.pages.contents_pages import CONTENTS_COLUMNS, ENTRY_COLUMNS
 from layouts.pages.covers import spans
 from layouts.pdf.typeset import Job, set_document
+from tablegen.groups import GROUPS
 from tablegen.settings import BOOK_PARTS, read_settings
 
 LINE_MM, COLUMN_MM = 1.0, 0.5
@@ -142,10 +145,36 @@ NAMED = {
 }  # fmt: skip
 
 
+NEEDS = {
+    'how-to': 'one-rafter',
+    **{part: part for part in ('words', 'square', 'glance', 'examples')},
+    **{group: f'group-{group}' for group in GROUPS},
+}
+"""Parts of a book and the page at which they begin."""
+
+
+@cache
+def without(left_out: str) -> Plan:
+    """Return the plan of a book of one pitch with all parts but one."""
+    return plan(
+        read_settings(f'pitches = [6]\nparts = {[part for part in BOOK_PARTS if part != left_out]}', '')
+    )
+
+
+@pytest.mark.parametrize('part', BOOK_PARTS)
+def test_a_part_left_out_is_nowhere(part):
+    planned = without(part)
+    pages = planned.pages()
+    grids = [pages[place].content for place, draft in enumerate(planned.drafts) if draft.template == 'grid']
+
+    assert NEEDS.get(part, f'{part}:6 in 12') not in planned.index
+    assert {grid.table for grid in grids if is_grid(grid)} == {'common', 'hip-valley', 'rise'} - {part}
+    assert all(NEEDS.get(name, f'{name}:6 in 12') in planned.index for name in BOOK_PARTS if name != part)
+
+
 @pytest.mark.parametrize('left_out', BOOK_PARTS)
 def test_a_cover_names_what_is_inside_and_nothing_else(left_out):
-    kept = [part for part in BOOK_PARTS if part != left_out]
-    planned = plan(read_settings(f'pitches = [6]\nparts = {kept}', ''))
+    planned = without(left_out)
     cover = planned.pages()[0].content
     tabs = {draft.tab.text for draft in planned.drafts if draft.tab} & set(LETTERS)
 

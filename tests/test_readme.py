@@ -13,7 +13,7 @@ from pathlib import Path
 
 import pytest
 from asking import ask
-from complete import complete
+from complete import complete_plan
 
 from layouts import build as building
 from layouts.build import sheet_count, sheet_layout
@@ -189,7 +189,7 @@ def test_it_shows_pages_of_the_sample_that_the_project_keeps():
 
 def test_it_counts_the_editions_rightly():
     """Each by its plan: pages, sections, and sheets of paper beside the one of instructions."""
-    standard, whole = plan(Settings()), plan(complete())
+    standard, whole = plan(Settings()), complete_plan()
     words = ' '.join(text().split())
 
     assert standard.index.total <= MOST_IN_A_SECTION
