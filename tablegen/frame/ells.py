@@ -80,7 +80,7 @@ def _left(of: Joined, left: Slope) -> Slope:
         ]
         last, jacks = long - ends.first_common_in, mirrored(jacks_of(ends, ends.first_common_in), long)
     up_to = tuple(place for place in whole.stations if place <= middle)
-    beyond = between(middle, last, asked.spacing_in)[1:]
+    beyond = between(middle, last, asked.spacing_in, asked.rafters.thickness_in)[1:]
     lower = Reach(Edge.PLATE, '', ZERO, long, ZERO)
     region = Region((lower,), tuple(upper), (*up_to, *beyond, *jacks))
     return replace(left, length_in=long, along=SOUTH, regions=(region,), top_in=top_of(of.main.side))

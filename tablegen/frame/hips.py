@@ -162,16 +162,18 @@ def _roof(of: Ends) -> Plan:
 
 
 def _main(of: Ends) -> tuple[Slope, Slope]:
-    """Return the two main slopes: the back's left end is the roof's right one."""
-    asked = of.asked
+    """Return the two main slopes: the back's left end is the roof's right one, its rafters over against the front's."""
+    asked, two, places = of.asked, of.number > 1, _along(of)
     long, wide = exact(asked.length_in), exact(asked.width_in)
     return (
-        _main_slope(of, 'front', (ZERO, ZERO), EAST, True, of.number > 1),
-        _main_slope(of, 'back', (long, wide), WEST, of.number > 1, True),
+        _main_slope(of, 'front', (ZERO, ZERO), EAST, places, True, two),
+        _main_slope(of, 'back', (long, wide), WEST, mirrored(places, long), two, True),
     )
 
 
-def _main_slope(of: Ends, name: str, origin: Point, along: Point, left: bool, right: bool) -> Slope:
+def _main_slope(
+    of: Ends, name: str, origin: Point, along: Point, places: Places, left: bool, right: bool
+) -> Slope:
     asked, long = of.asked, exact(of.asked.length_in)
     start, last = (of.end_run_in if left else ZERO), long - of.end_run_in if right else long
     upper = []
@@ -182,7 +184,6 @@ def _main_slope(of: Ends, name: str, origin: Point, along: Point, left: bool, ri
     if right:
         upper.append(_hip(of, last, long, of.run_in, -of.rate))
     lower = Reach(Edge.PLATE, '', ZERO, long, ZERO)
-    places = _along(of, left, right)
     return Slope(
         name,
         of.main,
@@ -199,18 +200,17 @@ def _hip(of: Ends, start: Exact, last: Exact, inward: Exact, rate: Exact) -> Rea
     return Reach(Edge.HIP, 'H', start, last, inward, rate, of.asked.hips.thickness_in)
 
 
-def _along(of: Ends, left: bool, right: bool) -> Places:
-    """Return where the rafters of a main slope stand: jacks at its hips, commons from the one ridge end to the other."""
+def _along(of: Ends) -> Places:
+    """Return where the front's rafters stand: jacks at its hips, commons from the one ridge end to the other."""
     asked, long, half = of.asked, exact(of.asked.length_in), of.asked.rafters.thickness_in / 2
-    first = of.first_common_in
-    start, last = first if left else exact(half), long - first if right else long - half
+    two, start = of.number > 1, of.first_common_in
+    last = long - start if two else long - half
+    jacks = jacks_of(of, start)
     if start > last:
         start = last = (start + last) / 2
-    jacks = jacks_of(of, first)
-    middle = between(start, last, asked.spacing_in)
-    if not left:  # counted from the hipped end: the odd bay stands at the gable
-        middle = mirrored(between(long - last, long - start, asked.spacing_in), long)
-    return (*(jacks if left else ()), *middle, *(mirrored(jacks, long) if right else ()))
+    # from the hipped end: the odd bay stands at the other
+    middle = between(start, last, asked.spacing_in, asked.rafters.thickness_in)
+    return (*jacks, *middle, *(mirrored(jacks, long) if two else ()))
 
 
 def jacks_of(of: Ends, first_common: Exact) -> Places:
@@ -241,6 +241,8 @@ def end_slope(of: Ends, name: str, origin: Point, along: Point) -> Slope:
         if alike and not of.up_in.terms
         else from_corner(half, thick, asked.spacing_in, asked.first_in)
     )
+    # over against the main slope's, but clear of the end common
+    jacks = tuple(min(place, half - thick) for place in jacks if place < half)
     places = (*jacks, half, *mirrored(jacks, long))
     region = Region((lower,), upper, places)
     return Slope(name, of.end, long, origin, along, (region,), of.rise_in, of.rise_in + top_of(of.end.side))

@@ -6,12 +6,12 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from tablegen.frame.asked import Asked
+from tablegen.frame.asked import Asked, HipHead
 from tablegen.frame.plan import Edge, Reach, Region, Slope
 from tablegen.geometry import shortening
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, sign
-from tablegen.roof.framing import FREE, cheek_end, faced_end, laid_end, rafter, square_end
+from tablegen.roof.framing import FREE, cheek_end, clipped_end, faced_end, laid_end, rafter, square_end
 from tablegen.roof.member import End, Hand, Kind, Line, Mark, Member, Stop
 from tablegen.roof.members import Members
 from tablegen.roof.plane import Plane
@@ -80,7 +80,8 @@ def rafters_of(slope: Slope, asked: Asked, lift_in: Exact, main_slope: Exact) ->
             out, foot = _tail(region, along, side)
             members = members if out is side.overhang_in else Members(replace(side, overhang_in=out))
         run = upper.at(along) - lower.at(along)
-        member = rafter('', kind, Plane(members, run, asked.measure), run, _head(side, upper), foot)
+        head = _head(side, upper, asked.hip_head is HipHead.SINGLE)
+        member = rafter('', kind, Plane(members, run, asked.measure), run, head, foot)
         if upper.edge is Edge.OVER:
             member = _over_beam(member, upper.thickness_in, side)
         if _is_board(member):
@@ -109,8 +110,11 @@ def _tail(region: Region, along: Exact, side: Side) -> tuple[Exact, End]:
     return out, _foot(side, reach)
 
 
-def _head(side: Side, reach: Reach) -> End:
+def _head(side: Side, reach: Reach, single: bool) -> End:
+    """Given: whether hips meet the ridge with one cheek each."""
     stop = STOPS[reach.edge]
+    if reach.off_in is not None and single and reach.thickness_in:
+        return clipped_end(side, reach.thickness_in, reach.off_in)
     if reach.off_in is not None:
         return faced_end(side, stop, reach.thickness_in, reach.off_in)
     if reach.edge in (Edge.LEDGER, Edge.BEAM, Edge.OVER):

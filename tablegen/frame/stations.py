@@ -9,15 +9,16 @@ from tablegen.numbers.exact import Exact, exact
 Places = tuple[Exact, ...]
 
 
-def between(first_in: Exact, last_in: Exact, spacing_in: Fraction) -> Places:
+def between(first_in: Exact, last_in: Exact, spacing_in: Fraction, thickness_in: Fraction) -> Places:
     """Return places from one rafter to another, both of them, a space apart from the first on; the last bay is odd.
 
     Notes:
-        1. No bay is wider than the spacing.
+        1. No bay is wider than the spacing: one that would stand in the last rafter stands beside it.
     """
-    places = [first_in]
-    while places[-1] + spacing_in < last_in:
-        places.append(places[-1] + spacing_in)
+    place, places = first_in + spacing_in, [first_in]
+    while place < last_in:
+        places.append(min(place, last_in - thickness_in))
+        place += spacing_in
     return (*places, last_in) if first_in < last_in else (first_in,)
 
 
@@ -28,12 +29,15 @@ def at_gables(
 
     Given:
         first_in  center of the first one after the gable's; None for one space from the end
+
+    Notes:
+        1. One that would stand in a gable's rafter stands beside it: without it the bay would be wider than the spacing.
     """
     half = exact(thickness_in / 2)
     place, places, last = exact(spacing_in if first_in is None else first_in), [half], length_in - half
     while place < last:
-        if place - places[-1] >= thickness_in and last - place >= thickness_in:
-            places.append(place)
+        if place > half:
+            places.append(min(max(place, half + thickness_in), last - thickness_in))
         place += spacing_in
     return (*places, last)
 
@@ -49,13 +53,13 @@ def from_corner(
         first_in  of the first; None for one space
 
     Notes:
-        1. The bay beside the common is the odd one.
+        1. The bay beside the common is the odd one, no wider than the spacing.
     """
     place, places = exact(spacing_in if first_in is None else first_in), []
-    while place + clear_in <= run_in:
-        places.append(place)
+    while place < run_in:
+        places.append(min(place, run_in - clear_in))
         place += spacing_in
-    return tuple(places)
+    return tuple(one for one in places if one > 0)
 
 
 def to_corner(last_in: Exact, spacing_in: Fraction) -> Places:

@@ -115,7 +115,9 @@ def _wing_region(of: Joined) -> Region:
             Reach(Edge.HIP, 'H', start, out, of.half_in, -ends.rate, asked.hips.thickness_in),
         ]
         jacks, first = mirrored(jacks_of(ends, ends.first_common_in), out), out - ends.first_common_in
-    commons = tuple(-place for place in reversed(between(-first, reach, asked.spacing_in)))
+    commons = tuple(
+        -place for place in reversed(between(-first, reach, asked.spacing_in, asked.rafters.thickness_in))
+    )
     places = tuple(place for place in commons if place > -reach) + jacks
     return Region(lower, tuple(upper), places if of.blind else of.clear_on_wing(places))
 

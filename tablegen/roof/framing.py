@@ -9,14 +9,14 @@ from collections.abc import Callable
 from dataclasses import replace
 from fractions import Fraction
 
-from tablegen.geometry import corner, shortening
+from tablegen.geometry import cheeks, corner, shortening
 from tablegen.geometry import tail as tails
 from tablegen.geometry.cheeks import Cheek
 from tablegen.numbers.angles import Angle
-from tablegen.numbers.exact import Exact, exact
+from tablegen.numbers.exact import Exact, exact, one_term
 from tablegen.numbers.figure import degree_figure, length_figure, length_rounded_up
 from tablegen.roof.cautions import Caution, pitch_cautions
-from tablegen.roof.cheeks import SQUARE_TOP, OneCheek, TwoCheeks, cut_of, jack_cheek_against
+from tablegen.roof.cheeks import JACK_TOP, SQUARE_TOP, OneCheek, TwoCheeks, cut_of, jack_cheek_against
 from tablegen.roof.figures import TwoWays
 from tablegen.roof.marks import places
 from tablegen.roof.member import Deduction, End, Hand, Kind, Line, Mark, Member, Stop, inches_of
@@ -55,6 +55,21 @@ def square_end(side: Side, stop: Stop, thickness_in: Fraction) -> End:
 def faced_end(side: Side, stop: Stop, thickness_in: Fraction, off_in: Exact) -> End:
     """Return the end of a side's rafter at a face square to it that stands so far, level, from where its run ends."""
     return End(_off(stop, thickness_in, side.both(off_in, side.slope)))
+
+
+def clipped_end(side: Side, ridge_in: Fraction, off_in: Exact) -> End:
+    """Return the upper end of an end common at a ridge's end between two hips: thicker than the ridge, it is clipped to both.
+
+    Source: shortening.end_common_clip; each clip lies on a hip's side, as a jack's cheek does.
+    """
+    end = faced_end(side, Stop.RIDGE, ridge_in, off_in)
+    clip = shortening.end_common_clip(side.boards.rafter_in, ridge_in, side.at.turned())
+    if not clip.terms:
+        return end
+    back, cheek = side.both(clip, side.slope), cheeks.jack_against(side.at.plan_a, side.slope)
+    crossed = (side.boards.rafter_in - ridge_in) / 2
+    cut = TwoCheeks(*cut_of(side, cheek, JACK_TOP, crossed), back)
+    return replace(end, cut=cut, back=back, blunt=True)
 
 
 def cheek_end(side: Side, stop: Stop, thickness_in: Fraction, plan: Angle, long: Hand | None = None) -> End:
@@ -123,12 +138,8 @@ def valley(name: str, of: Plane, stop: Stop = Stop.RIDGES, head: End | None = No
         head = head or replace(_cut(of.side, cheeks.valley_at_ridge, off), long=of.a_on and of.a_on.other)
     else:
         off = _off(stop, of.side.boards.ridge_in, at.valley_between_ridges)
-        head = head or _two(of, lambda it: it.cheek.valley_between_ridges, _between_ridges, off)
-    tail = _two(
-        of,
-        lambda it: it.cheek.valley_tail,
-        lambda it: shortening.set_back_at_ridge(it.boards.valley_thickness_in, it.at),
-    )
+        head = head or _two(of, lambda it: it.cheek.valley_between_ridges, _beside_ridge, _at_ridge, off)
+    tail = _two(of, lambda it: it.cheek.valley_tail, _beside_ridge)
     return _member(name, Kind.VALLEY, of, of.run_in, head, replace(tail, hollow=True))
 
 
@@ -136,7 +147,7 @@ def _hip_head(of: Plane, stop: Stop) -> End:
     cheeks, at, boards = of.members.cheek, of.members.shortening, of.side.boards
     if stop == Stop.COMMONS:
         off = _off(stop, boards.rafter_in, at.hip_between_commons)
-        return _two(of, lambda it: it.cheek.hip_between_commons, _at_commons, off)
+        return _two(of, lambda it: it.cheek.hip_between_commons, _beside_common, _at_common, off)
     off = _off(stop, boards.ridge_in, at.hip_valley_at_ridge)
     return replace(_cut(of.side, cheeks.hip_at_ridge, off), long=of.a_on)
 
@@ -146,46 +157,69 @@ def one_cheek_tail(of: Members, long: Hand) -> End:
     return replace(_cut(of.side, of.cheek.hip_at_ridge), long=long)
 
 
+def _at_common(side: Side) -> Exact:
+    return shortening.hip_at_common(side.boards.rafter_in, side.at)
+
+
+def _beside_common(side: Side) -> Exact:
+    return shortening.set_back_at_common(side.boards.hip_in, side.at)
+
+
+def _at_ridge(side: Side) -> Exact:
+    return shortening.hip_at_ridge(side.boards.ridge_in, side.at)
+
+
+def _beside_ridge(side: Side) -> Exact:
+    return shortening.set_back_at_ridge(side.boards.valley_thickness_in, side.at)
+
+
 def _hip_tail(of: Plane) -> End:
     return _two(
         of, lambda it: it.cheek.hip_tail, lambda it: shortening.set_back_at_ridge(it.boards.hip_in, it.at)
     )
 
 
-def _at_commons(side: Side) -> Exact:
-    """Return where a hip's side starts, level from its center line's end, against a common of this side."""
-    boards, at = side.boards, side.at
-    return shortening.hip_at_common(boards.rafter_in, at) + shortening.set_back_at_common(boards.hip_in, at)
-
-
-def _between_ridges(side: Side) -> Exact:
-    """Return where a valley's side starts, level from its center line's end, against the ridge over this side."""
-    boards, at = side.boards, side.at
-    return shortening.hip_at_ridge(boards.ridge_in, at) + shortening.set_back_at_ridge(
-        boards.valley_thickness_in, at
-    )
-
-
 def _two(
     of: Plane,
     cut: Callable[[Members], TwoCheeks],
-    starts: Callable[[Side], Exact],
+    back: Callable[[Side], Exact],
+    stops: Callable[[Side], Exact] | None = None,
     off: Deduction | None = None,
 ) -> End:
     """Return an end of two cheeks, one to each side.
 
     Given:
-        cut     takes a side's cheek
-        starts  takes where it leaves the board's side, level from the center line's end
+        cut    takes a side's cheek
+        back   takes how far it leaves the board's side from where it crosses the center line, level
+        stops  takes where it does that, from the center line's end; there where None
     """
     end = _cut(of.side, cut(of.members), off)
     if of.other is None:
         return end
-    stops = inches_of(off.level) if off else exact(0)
-    slope = of.side.at.hip_slope
-    each = [(cut(it), of.side.both(starts(it.side) - stops, slope)) for it in (of.members, of.other)]
-    (left, back), (right, other_back) = each if of.a_on is Hand.LEFT else reversed(each)
-    return End(off, left, back, other=right, other_back=other_back)
+    slope, sides = of.side.at.hip_slope, (of.members, of.other)
+    off_in = inches_of(off.level) if off else exact(0)
+    from_off = [(stops(it.side) if stops else exact(0)) - off_in for it in sides]
+    backs = [back(it.side) for it in sides]
+    each = [
+        (cut(it), of.side.both(stop + more, slope))
+        for it, stop, more in zip(sides, from_off, backs, strict=True)
+    ]
+    (left, left_back), (right, other_back) = each if of.a_on is Hand.LEFT else reversed(each)
+    tip = of.side.both(_tip_in(*from_off, *backs), slope) if off else None
+    return End(off, left, left_back, other=right, other_back=other_back, tip=tip)
+
+
+def _tip_in(a_in: Exact, b_in: Exact, back_a_in: Exact, back_b_in: Exact) -> Exact:
+    """Return how far uphill of the mark on the center line two unlike cheeks meet, level.
+
+    Given:
+        a_in, b_in            downhill of that mark, where each crosses the center line
+        back_a_in, back_b_in  from there to where it leaves its own side
+
+    Source: aside of the center by the share u of half the thickness, towards a, they lie at a + back_a · u and
+    b − back_b · u downhill; these agree at (a · back_b + b · back_a) / (back_a + back_b).
+    """
+    return -(a_in * back_b_in + b_in * back_a_in) / one_term(back_a_in + back_b_in)
 
 
 def _off(stop: Stop, thickness_in: Fraction, both: TwoWays) -> Deduction:
@@ -213,6 +247,8 @@ def _member(
     cuts, (mouth, called) = of.members.cut, _mouth(kind, of)
     marks = sorted(places(of, kind, run_in, head, tail, mouth).items(), key=lambda one: one[1])
     cut = [at for line, at in marks if line not in (Line.CENTER, Line.FOOT)]
+    if head.tip:
+        cut.insert(0, min(at for line, at in marks if line is Line.POINT) - inches_of(head.tip.along))
     stock = {Kind.HIP: boards.hips, Kind.VALLEY: boards.valleys}.get(kind, boards.stock)
     lean = shortening.along(tails.square_cut_set_in(stock.depth_in, slope), slope)
     thick = {Kind.HIP: boards.hip_in, Kind.VALLEY: boards.valley_thickness_in}

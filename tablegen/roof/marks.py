@@ -26,7 +26,7 @@ def places(
         case None:
             found[Line.CUT] = stops
         case TwoCheeks():
-            found |= {Line.POINT: stops, Line.SIDE: stops + back}
+            found |= {Line.CUT if head.blunt else Line.POINT: stops, Line.SIDE: stops + back}
         case OneCheek():
             found |= {Line.LONG: stops - back, Line.CUT: stops, Line.SHORT: stops + back}
     if head.other_back:

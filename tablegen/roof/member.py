@@ -170,6 +170,10 @@ class End:
     """The right one of two cheeks that are not alike: `cut` is then the left one."""
     other_back: TwoWays | None = None
     """As `back`, of the right one."""
+    tip: TwoWays | None = None
+    """From the mark on the center line up to where two unlike cheeks meet, aside of it."""
+    blunt: bool = False
+    """Whether two cheeks leave a square end between them, as wide as the ridge: no point."""
     bevel: Degrees | None = None
     """Of a foot that is cut level and lies on a sloping roof: the blade's tilt from square along that level line."""
 
