@@ -8,6 +8,9 @@ from fractions import Fraction
 from math import floor, isqrt
 
 Rational = int | Fraction
+ONE = Fraction(1)
+ENDS_OF_SQUARES = {0, 1, 4, 9}
+"""What is left of a square number by 16."""
 NEAR = 10**70  # steps in one of the rational that stands for a sum of roots, where a square must be rational
 
 
@@ -23,7 +26,10 @@ class Exact:
     terms: tuple[tuple[Fraction, Fraction], ...] = ()
 
     def __add__(self, other: Exact | Rational) -> Exact:
-        return Exact(_gathered((*self.terms, *exact(other).terms)))
+        other = exact(other)
+        if not other.terms:
+            return self
+        return Exact(_gathered((*self.terms, *other.terms)))
 
     __radd__ = __add__
 
@@ -38,7 +44,8 @@ class Exact:
 
     def __mul__(self, other: Exact | Rational) -> Exact:
         other = exact(other)
-        return Exact(_gathered((c * d, q * r) for c, q in self.terms for d, r in other.terms))
+        terms = ((c, q, d, r) for c, q in self.terms for d, r in other.terms)
+        return Exact(_gathered((c * d, q if r is ONE else r if q is ONE else q * r) for c, q, d, r in terms))
 
     __rmul__ = __mul__
 
@@ -48,7 +55,9 @@ class Exact:
         if not other.terms:
             raise ZeroDivisionError('an Exact divided by zero')
         ((d, r),) = other.terms
-        return Exact(_gathered((c / (d * r), q * r) for c, q in self.terms))
+        if r is ONE:
+            return Exact(tuple((c / d, q) for c, q in self.terms))
+        return Exact(_gathered((c / (d * r), r if q is ONE else q * r) for c, q in self.terms))
 
     def __rtruediv__(self, other: Rational) -> Exact:
         return exact(other) / self
@@ -87,14 +96,14 @@ def exact(value: Exact | Rational) -> Exact:
     """Return a rational as an Exact; an Exact is returned as it is."""
     if isinstance(value, Exact):
         return value
-    return Exact(((Fraction(value), Fraction(1)),)) if value else Exact()
+    return Exact(((value if isinstance(value, Fraction) else Fraction(value), ONE),)) if value else Exact()
 
 
 def root(square: Rational) -> Exact:
     """Return the root of a rational that is not negative."""
     if square < 0:
         raise ValueError(f'square must not be negative, got {square}')
-    return Exact(_gathered([(Fraction(1), Fraction(square))]))
+    return Exact(_gathered([(ONE, Fraction(square))]))
 
 
 def one_term(x: Exact | Rational) -> Exact:
@@ -130,20 +139,28 @@ def floor_of(x: Exact, scale: Rational = 1) -> int:
         2. More terms: bounds are drawn closer until both have one floor. They always meet, since such a
            sum is irrational (see Exact).
     """
-    squares = [(c > 0, c * c * q * scale * scale) for c, q in x.terms]
+    top, bottom = scale.numerator, scale.denominator
+    squares = [
+        (
+            c.numerator > 0,
+            (c.numerator * top) ** 2 * q.numerator,
+            (c.denominator * bottom) ** 2 * q.denominator,
+        )
+        for c, q in x.terms
+    ]
     if not squares:
         return 0
     if len(squares) == 1:
-        positive, square = squares[0]
-        whole = isqrt(square.numerator // square.denominator)
+        positive, above, below = squares[0]
+        whole = isqrt(above // below)
         if positive:
             return whole
-        return -whole if whole * whole == square else -whole - 1
+        return -whole if whole * whole * below == above else -whole - 1
     bits = 64
     while True:
         low = high = 0
-        for positive, square in squares:
-            bound = isqrt((square.numerator << 2 * bits) // square.denominator)
+        for positive, above, below in squares:
+            bound = isqrt((above << 2 * bits) // below)
             low += bound if positive else -bound - 1
             high += bound + 1 if positive else -bound
         if low >> bits == high >> bits:
@@ -179,10 +196,11 @@ def nearest_root(square: Fraction, per: int) -> int:
 
 
 def _rational_root(square: Fraction) -> Fraction | None:
-    top, bottom = isqrt(square.numerator), isqrt(square.denominator)
-    if top * top == square.numerator and bottom * bottom == square.denominator:
-        return Fraction(top, bottom)
-    return None
+    above, below = square.numerator, square.denominator
+    if above & 15 not in ENDS_OF_SQUARES or below & 15 not in ENDS_OF_SQUARES:
+        return None
+    top, bottom = isqrt(above), isqrt(below)
+    return Fraction(top, bottom) if top * top == above and bottom * bottom == below else None
 
 
 def _gathered(terms: Iterable[tuple[Fraction, Fraction]]) -> tuple[tuple[Fraction, Fraction], ...]:
@@ -191,11 +209,15 @@ def _gathered(terms: Iterable[tuple[Fraction, Fraction]]) -> tuple[tuple[Fractio
     for c, q in terms:
         if not c or not q:
             continue
-        whole = _rational_root(q)
-        if whole is not None:
-            c, q = c * whole, Fraction(1)
+        if q is not ONE and (whole := _rational_root(q)) is not None:
+            c, q = c * whole, ONE
         for place, (c0, q0) in enumerate(kept):
-            ratio = Fraction(1) if q == q0 else _rational_root(q / q0)
+            if q is q0 or q == q0:
+                kept[place] = (c0 + c, q0)
+                break
+            if q is ONE or q0 is ONE:  # the other is no square
+                continue
+            ratio = _rational_root(q / q0)
             if ratio is not None:
                 kept[place] = (c0 + c * ratio, q0)
                 break
