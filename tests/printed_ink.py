@@ -43,6 +43,9 @@ class Run:
 class InkedPage:
     """A page of a PDF."""
 
+    foot = 7.5
+    """Below it stands the page's number, mm."""
+
     def __init__(self, page: pypdfium2.PdfPage):
         text = page.get_textpage()
         self.text: str = text.get_text_range().replace('\r\n', '\n')
@@ -58,6 +61,11 @@ class InkedPage:
             else:
                 found.append([run])
         return [sorted(line, key=lambda run: run.begins) for line in found]
+
+    def is_row(self, runs: Sequence[Run]) -> bool:
+        """Return whether some runs are of a table's row: in its font, or numbers all; and above the page's own."""
+        of_table = runs[0].in_table or all(run.is_number for run in runs)
+        return of_table and runs[0].base > self.foot
 
     def after(self, run: Run) -> Run:
         """Return the run that is read next; the last one is read by itself."""

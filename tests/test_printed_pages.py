@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import re
-from itertools import pairwise
+from collections import Counter
+from itertools import groupby, pairwise
 from statistics import median
 
 import pytest
@@ -15,8 +16,10 @@ TABLES = {
     'drift', 'engraved', 'glance_left', 'glance_right', 'grid', 'hip_values', 'jacks', 'opening', 'ref_table', 'values',
 }  # fmt: skip
 """Kinds of page that are tables of figures to saw by."""
-FOLIO_MM = 7.5
-"""Below that a page's number stands."""
+BLOCKS = {'opening': 3}
+"""Tables side by side, where there are several."""
+HEAD_LINES = 4
+"""Lines that title and heads take."""
 SAWN_MM, SAWN_FRACTION_MM, NOTE_MM = 1.9, 1.45, 1.75
 """Heights of digits that are read at arm's length in bad light: the client's."""
 MOST_WORDS = 5
@@ -46,7 +49,7 @@ def rows(page: InkedPage) -> list[list[Run]]:
     return [
         line
         for line in page.lines()
-        if line[0].base > FOLIO_MM and sum(run.text.isalpha() for run in line) <= MOST_WORDS
+        if line[0].base > page.foot and sum(run.text.isalpha() for run in line) <= MOST_WORDS
     ]
 
 
@@ -78,8 +81,7 @@ def test_columns_are_twice_as_far_apart_as_a_number_from_its_fraction(pages):
 def test_a_line_never_ends_within_a_number_or_before_its_unit(pages):
     broken = [
         f'page {number}: {before.text} / {after.text}'
-        for number, kind, page in pages
-        if kind not in ('values', 'hip_values')
+        for number, _kind, page in pages
         for line in page.lines()
         if sum(run.text.isalpha() for run in line) > 1  # a row of a table may end so
         for before, after in [(line[-1], page.after(line[-1]))]
@@ -90,6 +92,34 @@ def test_a_line_never_ends_within_a_number_or_before_its_unit(pages):
         and (FRACTION.match(after.text) or after.text.rstrip('.,;:') in ('in', 'ft'))
     ]
     assert broken == []
+
+
+def test_a_row_of_a_table_is_read_as_the_row(pages):
+    """Its letters follow one another in the file from left to right, which is what is copied, searched and read aloud."""
+    apart = []
+    for number, kind, page in pages:
+        if kind not in TABLES:
+            continue
+        lines = {id(run): place for place, line in enumerate(page.lines()) for run in line}
+        of_rows = [run for run in page.runs if run.in_table] or page.runs
+        pieces = [list(piece) for _line, piece in groupby(of_rows, lambda run, lines=lines: lines[id(run)])]
+        taken = Counter(lines[id(piece[0])] for piece in pieces if page.is_row(piece))
+        for place in range(HEAD_LINES if of_rows is page.runs else 0):
+            del taken[place]  # a head of two lines is read before the next one
+        blocks = BLOCKS.get(kind, 1)
+        apart += [f'page {number}, {kind}: line {line}' for line, count in taken.items() if count > blocks]
+        apart += [
+            f'page {number}, {kind}: {after.text} before {before.text}'
+            for piece in pieces
+            for before, after in pairwise(piece)
+            if after.begins < before.begins
+        ]
+    assert apart == []
+
+
+def test_a_figure_is_found_as_it_is_printed(pages):
+    """4 ft 7 in and 6 ft of run at 6 in 12: 61 1/2 and 80 1/2 in."""
+    assert any('61 1/2' in page.text or '6 80 1/2' in ' '.join(page.text.split()) for *_which, page in pages)
 
 
 def test_digits_are_high_enough_to_be_read(pages):

@@ -9,7 +9,10 @@ from functools import cache
 
 from layouts.grid.fitting import REFERENCE, tab_stop
 from layouts.grid.grid import pushed
+from layouts.paper.longer import CUTS
 from layouts.paper.trim import Trim, mixed_em
+from layouts.paper.typeface import advance_em
+from layouts.words.say import _
 from tablegen.numbers import text
 from tablegen.numbers.exact import root
 from tablegen.numbers.figure import Figure, Measure, length_figure
@@ -20,8 +23,8 @@ WIDEST_COLUMN, MOST_IN_A_LINE, ROWS_OF_A_LINE = 34.0, 9, 2
 """Width of a small run's column in units; how many stand in a line; rows that each further line takes."""
 SIZE, GAP = 8.0, 3.5
 """Size of their type, as the style sheet sets it, and what is free between them, in units: twice a word space."""
-LABEL = 17.0
-"""Width of the column that names a row, in units: theirs, and that of the feet above them."""
+LABEL, LABEL_GAP = 17.0, 2.5
+"""Width of the column that names a row, in units: theirs, and that of the feet above them; what is free in it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,7 +105,8 @@ def additions(figures: dict[Fraction, Figure], settings: Settings, trim: Trim) -
     """
     columns = lie(list(figures), settings, trim).columns
     pairs = [(text.rational(run), figure.parts._replace(mark='').text) for run, figure in figures.items()]
-    column, tab = tab_stop(_column(columns, trim), trim)
+    label = max(LABEL, *(advance_em(one, *CUTS['bold']) * SIZE + LABEL_GAP for one in (_('for'), _('add'))))
+    column, tab = tab_stop(_column(columns, trim, label), trim)
     cuts = [pairs[at : at + columns] for at in range(0, len(pairs), max(1, columns))]
     return tuple(
         Additions(
@@ -110,15 +114,15 @@ def additions(figures: dict[Fraction, Figure], settings: Settings, trim: Trim) -
             '\t'.join(figure for _, figure in cut),
             round(column / 10, 4),
             tab,
-            round((LABEL - column) / 10, 4),
-            pushed((column - LABEL) / SIZE, REFERENCE),
+            round((label - column) / 10, 4),
+            pushed((column - label) / SIZE, REFERENCE),
         )
         for cut in cuts
     )
 
 
-def _column(columns: int, trim: Trim) -> float:
-    return min((trim.text_width - LABEL) / max(1, columns), WIDEST_COLUMN)
+def _column(columns: int, trim: Trim, label: float = LABEL) -> float:
+    return min((trim.text_width - label) / max(1, columns), WIDEST_COLUMN)
 
 
 @cache

@@ -1,4 +1,4 @@
-"""Rows of a name and up to four figures: where each column ends, and words no wider than what is left beside them."""
+"""Rows of a name and up to four figures, each one run of text: words no wider than what is left beside them."""
 
 from __future__ import annotations
 
@@ -6,36 +6,46 @@ from collections.abc import Sequence
 
 from markupsafe import Markup
 
-from layouts.paper.longer import CUTS, fitted
+from layouts.paper.blanks import blank
+from layouts.paper.longer import CUTS
+from layouts.paper.table_font import line_em
 from layouts.paper.typeface import advance_em
 
 ENDS = (12.9, 7.5, 3.9, 0.0)
 """How far from the right edge each column ends, rem."""
-WIDTH, GAP = 24.1, 0.4
-"""Of the text, at least; and between two words."""
-NAME_SIZE, CELL_SIZE = 0.8, 0.84
+GAP = 0.4
+"""Between two words, rem."""
+SIZE = 0.82
+"""Of the type, rem."""
 
 
-def name_beside(name: str, cells: Sequence[str], is_head: bool) -> str | Markup:
-    """Return a row's name, no wider than its first figure leaves it."""
-    left = [
-        WIDTH - end - advance_em(cell, *_cut(is_head, 'figures')) * CELL_SIZE - GAP
-        for cell, end in zip(cells, ENDS, strict=True)
-        if cell
-    ]
-    return fitted(name, min(left, default=WIDTH), NAME_SIZE, _cut_name(is_head, 'text'))
+def member_line(name: str, cells: Sequence[str], is_head: bool, width: float) -> Markup:
+    """Return a row, its figures against the ends of their columns, in smaller type what is too long for its room.
+
+    Given:
+        width  of the text, rem
+    """
+    ends = [width - end for end in ENDS]
+    rooms = [end - before - GAP for end, before in zip(ends, (0.0, *ends), strict=False)]
+    placed: list[tuple[float, float, Markup]] = []
+    for place, (cell, end) in enumerate(zip(cells, ends, strict=True)):
+        if cell:
+            alone = not (place and cells[place - 1])
+            wide, told = _told(cell, is_head, end if alone else rooms[place])
+            placed.append((end - wide, wide, told))
+    first = placed[0][0] - GAP if placed else width
+    row, at = Markup(''), 0.0
+    for begins, wide, told in [(0.0, *_told(name, is_head, first)), *placed]:
+        between = blank((begins - at) / SIZE)
+        row, at = row + between + told, at + line_em(between) * SIZE + wide
+    return row
 
 
-def cell_beside(cells: Sequence[str], place: int, is_head: bool) -> str | Markup:
-    """Return what stands in a column, no wider than the column where there is something in the one before."""
-    taken = place and cells[place - 1]
-    room = ENDS[place - 1] - ENDS[place] - GAP if taken else WIDTH
-    return fitted(cells[place], room, CELL_SIZE, _cut_name(is_head, 'figures'))
-
-
-def _cut_name(is_head: bool, otherwise: str) -> str:
-    return 'bold' if is_head else otherwise
-
-
-def _cut(is_head: bool, otherwise: str) -> tuple[int, int]:
-    return CUTS[_cut_name(is_head, otherwise)]
+def _told(words: str, is_head: bool, room: float) -> tuple[float, Markup]:
+    """Return how wide words are set, rem, and the words."""
+    wide = (advance_em(words, *CUTS['bold']) if is_head else line_em(words)) * SIZE
+    told = Markup('<b>{}</b>').format(words) if is_head else Markup.escape(words)
+    if wide <= room:
+        return wide, told
+    share = room / wide
+    return room, Markup('<span style="font-size:{:.3f}em;line-height:0">{}</span>').format(share, told)

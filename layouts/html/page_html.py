@@ -11,7 +11,7 @@ from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
 from layouts.html.kept_numbers import with_kept_numbers
-from layouts.html.member_cells import ENDS, cell_beside, name_beside
+from layouts.html.member_cells import member_line
 from layouts.paper.longer import SIZES, fitted, size_for
 from layouts.paper.page import Page
 from layouts.paper.table_font import table_font_face
@@ -37,8 +37,7 @@ def environment() -> Environment:
     made.install_gettext_callables(say._, say.n_, newstyle=True)  # type: ignore[attr-defined]  # of the extension
     made.globals['base'] = INCHES.base
     made.filters |= {'kept': kept, 'fitted': fitted, 'caution': caution_text}
-    made.filters |= {'name_beside': name_beside, 'cell_beside': cell_beside}
-    made.globals['ends'] = ENDS
+    made.globals['member_line'] = member_line
     return made
 
 

@@ -2,21 +2,16 @@
 
 from __future__ import annotations
 
-from bisect import bisect
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cache
-from itertools import combinations_with_replacement
 
 from markupsafe import Markup
 
 from layouts.grid.grid import padded
-from layouts.paper.table_font import BLANKS, line_em
+from layouts.paper.blanks import blank
+from layouts.paper.table_font import line_em
 from layouts.paper.trim import FIGURE_SPACE
 from tablegen.numbers.figure import Figure
-
-MOST_BLANKS = 4
-"""Blanks of several widths that together bring a figure to its place, to a hundredth of an em."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,7 +128,7 @@ def lines_at(
             if cell.text
         ]
         for begins, width, words in pieces:
-            blanks = _blank((begins - at) / size)
+            blanks = blank((begins - at) / size)
             run, at = run + blanks + words, at + wide(blanks, size) + width
         told.append(run)
     return Lines(round(edge / 10, 4), round(top / 10, 4), round(size / 10, 4), Markup('\n').join(told))
@@ -151,27 +146,3 @@ def widest(words: Sequence[str], size: float) -> float:
 
 def _smaller(words: str, share: float) -> Markup:
     return Markup('<span style="font-size:{:.3f}em;line-height:0">{}</span>').format(share, words)
-
-
-def _blank(em: float) -> str:
-    """Return blanks that are together as wide as said, nearly."""
-    wide_ones = max(0, int(em / line_em(FIGURE_SPACE)) - 1)
-    rest = em - wide_ones * line_em(FIGURE_SPACE)
-    widths, blanks = _blanks()
-    place = bisect(widths, rest)
-    nearest = min(
-        range(max(0, place - 1), min(len(widths), place + 1)), key=lambda at: abs(widths[at] - rest)
-    )
-    return FIGURE_SPACE * wide_ones + blanks[nearest]
-
-
-@cache
-def _blanks() -> tuple[list[float], list[str]]:
-    """Return the widths that a few blanks make together, from none on, and the blanks."""
-    found = {
-        round(line_em(''.join(some)), 3): ''.join(some)
-        for count in range(MOST_BLANKS, -1, -1)
-        for some in combinations_with_replacement(BLANKS, count)
-    }
-    widths = sorted(found)
-    return widths, [found[one] for one in widths]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from layouts.grid.table_columns import NOTHING, SIGNS
+from layouts.paper.trim import trim_of
 from layouts.words.runs import INCHES as IN_INCHES
 from layouts.words.say import N_, _, say
 from tablegen.geometry.stepping import Hold
@@ -49,6 +50,8 @@ class MemberRows:
     """Height of a row, rem."""
     rules: tuple[float, ...]
     """Where a rule is drawn over a head, rem from the top."""
+    width: float
+    """Of the text, rem."""
 
 
 class _Lines:
@@ -100,6 +103,7 @@ def common_rows(of: Values, it: Members, settings: Settings) -> MemberRows:
             *map(lines.row, (of.common_height, of.common_heel, of.common_notch, of.common_left)),
         ],
         COMMON_LINE_REM,
+        settings,
     )
 
 
@@ -142,6 +146,7 @@ def hip_rows(of: Values, it: Members, settings: Settings) -> MemberRows:
             row(*of.jack_differences, name=_('Longer by, along top')),
         ],
         HIP_LINE_REM,
+        settings,
     )
 
 
@@ -151,9 +156,9 @@ def has_marks(of: Values, it: Members) -> bool:
     return any(one.marks(it) for one in left if one.marks and one.cell(it) is not None)
 
 
-def _laid(rows: list[MemberRow], line: float) -> MemberRows:
+def _laid(rows: list[MemberRow], line: float, settings: Settings) -> MemberRows:
     rules = (round(place * line, 2) for place, row in enumerate(rows) if row.is_head)
-    return MemberRows(tuple(rows), line, tuple(rules))
+    return MemberRows(tuple(rows), line, tuple(rules), trim_of(settings).text_width / 10)
 
 
 def _line(is_head: bool, name: str, *cells: str) -> MemberRow:
