@@ -14,12 +14,14 @@ from typing import Annotated, Any, Union, get_args, get_origin, get_type_hints
 
 from layouts.told.find_answer import ASKED, CAUTION
 from layouts.told.objects import DATUM, FROM
+from layouts.told.roof_answer import ALWAYS
 from tablegen.checking.corner import CornerCheck, TurnOver
 from tablegen.checking.reading import LengthCheck
 from tablegen.checking.square_figures import KEYS
 from tablegen.checking.square_judging import SquareCheck
 from tablegen.checking.steps import StepsCheck
 from tablegen.checking.written import Part, Written
+from tablegen.frame.cut_list import CutList
 from tablegen.geometry.pitch import Pitch
 from tablegen.messages import Message
 from tablegen.numbers.figure import DEGREE, INCH, RATIO
@@ -53,7 +55,12 @@ MEASURED: dict[str, Any] = {
 
 def schemas() -> dict[str, Schema]:
     """Return the schema of each file by its name."""
-    return {'find': find_schema(), 'check': check_schema(), 'measured': measured_schema()}
+    return {
+        'find': find_schema(),
+        'check': check_schema(),
+        'measured': measured_schema(),
+        'roof': roof_schema(),
+    }
 
 
 def find_schema() -> Schema:
@@ -87,6 +94,15 @@ def measured_schema() -> Schema:
         _object({'brace': found['brace']}),
     ]
     return _file('pitch, diagonal, brace', 'A pitch, a rectangle laid out, a brace.', made, defs)
+
+
+def roof_schema() -> Schema:
+    """Return what roof tells a program; groups that were not picked are not there."""
+    defs = _dialect()
+    made = _of_record(CutList, defs)
+    whole = _object({**made['properties'], 'defers': WORDS}) | {'required': [*ALWAYS, 'defers']}
+    says = 'One whole roof: its members by their marks, boards, heights, cautions, what to buy; what it has not is not there.'
+    return _file('roof', says, [whole], defs)
 
 
 def _dialect() -> dict[str, Schema]:

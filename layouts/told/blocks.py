@@ -105,18 +105,18 @@ def _held_lines(square: Held) -> Block:
     return wrapped(said, '  ')
 
 
-def cheeks_block(named: Sequence[tuple[str, CheekCut]]) -> Block:
-    """Return cheeks in columns; where one is past a saw's scale, how it is cut."""
+def cheeks_block(named: Sequence[tuple[str, CheekCut]], more: str = '--all') -> Block:
+    """Return cheeks in columns; where one is past a saw's scale, how it is cut, and what tells more of that."""
     heads = (_('Cheeks'), _('top from square'), _('along the body'), _('side plumb'), _('blade'))
     rows = [
         (name, one.top_from_square.text, one.top_held, one.side_plumb.text, one.side_blade_tilt.text)
         for name, one in named
     ]
     past = '; '.join(name for name, one in named if not one.within_saw_scale)
-    said = _('Past a saw’s scale: {cheeks}: by hand saw to the lines on top and sides; see --all.')
+    said = _('Past a saw’s scale: {cheeks}: by hand saw to the lines on top and sides; see {more}.')
     return [
         *columns([heads, *rows], (LEFT, RIGHT, LEFT, RIGHT, RIGHT)),
-        *(wrapped(said.format(cheeks=past), '  ') if past else []),
+        *(wrapped(said.format(cheeks=past, more=more), '  ') if past else []),
     ]
 
 

@@ -14,6 +14,7 @@ VERBS = (
     'card',
     'pattern',
     'find',
+    'roof',
     'pitch',
     'diagonal',
     'brace',

@@ -8,7 +8,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import Any, Protocol, TextIO
 
-from layouts.words.say import _, n_
+from layouts.words.say import N_, _, n_
 from tablegen.errors import BookError, SettingsFaults
 from tablegen.messages import message
 from tablegen.numbers import text
@@ -20,6 +20,7 @@ from tablegen.written.ranges import WrittenRange, split_range
 
 FORMATS = ('text', 'json')
 OUTPUT = 'output'
+A_PITCH = N_('such as 6, 6/12, 7 1/2 or 26.565 deg')
 Run = Callable[[argparse.Namespace, TextIO, TextIO], int]
 """Answers what was asked: the arguments, where data goes, where remarks go; returns the exit status."""
 

@@ -31,6 +31,23 @@ def settings_from(path: str | None) -> Settings:
     """
     if path is None:
         return Settings()
+    written = written_in(path, _(A_FILE), _(START))
+    try:
+        return read_settings(written, path)
+    except BookError as fault:
+        raise fault.advised(message('setting.see_keys')) from None
+
+
+def written_in(path: str, what: str, start: str) -> str:
+    """Return the text of a file; '-' is standard input.
+
+    Given:
+        what   what it should be
+        start  how one is made to start from
+
+    Errors:
+        BookError if it cannot be read, is too long or is no text
+    """
     try:
         if path == STANDARD_INPUT:
             content = sys.stdin.buffer.read(MOST_BYTES + 1)
@@ -38,22 +55,18 @@ def settings_from(path: str | None) -> Settings:
             with open(path, 'rb') as file:
                 content = file.read(MOST_BYTES + 1)
     except FileNotFoundError:
-        raise BookError(path, _('there is no such file'), '', _(START)) from None
+        raise BookError(path, _('there is no such file'), '', start) from None
     except IsADirectoryError:
-        raise BookError(path, _('this is a folder'), _(A_FILE), _(START)) from None
+        raise BookError(path, _('this is a folder'), what, start) from None
     except (OSError, ValueError) as fault:  # ValueError: a zero byte in the name
-        raise BookError(path, unreadable(fault), _(A_FILE)) from None
+        raise BookError(path, unreadable(fault), what) from None
     if len(content) > MOST_BYTES:
         most = _('up to {most:,} bytes').format(most=MOST_BYTES)
-        raise BookError(path, _('is too long for settings'), most, _(START))
+        raise BookError(path, _('is too long for {what}').format(what=what), most, start)
     try:
-        written = content.decode(encoding_of(content))
+        return content.decode(encoding_of(content))
     except UnicodeDecodeError as fault:
-        raise BookError(path, no_text(fault), _(A_FILE), _(START)) from None
-    try:
-        return read_settings(written, path)
-    except BookError as fault:
-        raise fault.advised(message('setting.see_keys')) from None
+        raise BookError(path, no_text(fault), what, start) from None
 
 
 def encoding_of(content: bytes) -> str:

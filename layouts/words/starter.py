@@ -1,4 +1,4 @@
-"""The settings file to start from: its lines as they stand, its remarks in the reader's language."""
+"""Files to start from, settings and roofs: their lines as they stand, their remarks in the reader's language."""
 
 from __future__ import annotations
 
@@ -11,13 +11,34 @@ from typing import IO
 from layouts.words.say import _
 
 MARK = '# '
+OF_KINDS, KIND = '#?', '"KIND"'
+"""In the roof's: what begins a line that names the kinds which have the lines below it, none for all; and what stands for the kind."""
 WIDTH = 110
 """Letters in a line of remarks alone."""
 
 
 def starter() -> str:
     """Return the commented settings file that says what the defaults say."""
-    written = files('layouts.words').joinpath('starter.toml').read_text('utf-8')
+    return _file(_template('starter.toml'))
+
+
+def roof_starter(kind: str) -> str:
+    """Return the commented roof file of a kind: a roof as it stands, every key of that kind in it."""
+    kept, lines = True, []
+    for line in _template('roof_starter.toml').splitlines():
+        if line.startswith(OF_KINDS):
+            kinds = line.removeprefix(OF_KINDS).split()
+            kept = not kinds or kind in kinds
+        elif kept:
+            lines.append(line.replace(KIND, f'"{kind}"'))
+    return _file('\n'.join(lines))
+
+
+def _template(name: str) -> str:
+    return files('layouts.words').joinpath(name).read_text('utf-8')
+
+
+def _file(written: str) -> str:
     return ''.join(f'{line}\n' for _number, before, said in _remarks(written) for line in _told(before, said))
 
 

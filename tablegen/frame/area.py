@@ -36,7 +36,8 @@ def _parts(region: Region, slope: Slope, gable_in: Fraction) -> Iterator[Exact]:
         slope.members.side.overhang_in,
         [one for one in (*region.lower, *region.upper) if sign(one.rate)],
     )
-    yield _under(region.upper) - _under(region.lower)
+    bounds = region.lower[0].start_in, region.lower[-1].end_in
+    yield _under(region.upper, *bounds) - _under(region.lower, *bounds)
     for plate in region.lower:
         if plate.edge is not Edge.PLATE or not region.tails:
             continue
@@ -54,10 +55,11 @@ def _parts(region: Region, slope: Slope, gable_in: Fraction) -> Iterator[Exact]:
             yield gable_in * (top - base) - rate * gable_in**2 * HALF
 
 
-def _under(reaches: tuple[Reach, ...]) -> Exact:
-    """Return the area between the plate line and some lines, in plan."""
+def _under(reaches: tuple[Reach, ...], start_in: Exact, end_in: Exact) -> Exact:
+    """Return the area between the plate line and some lines, in plan, from one place along to another."""
+    within = [(one, max(one.start_in, start_in), min(one.end_in, end_in)) for one in reaches]
     return sum(
-        ((one.at(one.start_in) + one.at(one.end_in)) * (one.end_in - one.start_in) * HALF for one in reaches),
+        ((one.at(start) + one.at(end)) * (end - start) * HALF for one, start, end in within if start < end),
         exact(0),
     )
 

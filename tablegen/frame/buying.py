@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil, lcm
+from typing import ClassVar
 
 from tablegen.errors import BookError, SettingsFaults
 from tablegen.frame.cutting import Cut, Cutting, bought, first_fit, least_by_length
@@ -87,6 +88,7 @@ class Bought:
 class OfSize:
     """All boards of one size."""
 
+    datum: ClassVar = ('buying.size', 'buying.piece')
     stock: str
     buy: tuple[Bought, ...]
     boards: tuple[Board, ...]
@@ -108,6 +110,7 @@ class OfSize:
 class Sheathing:
     """Area of the roof planes, in square feet, and sheets of 4 by 8 ft."""
 
+    datum: ClassVar = ('buying.sheathing',)
     square_feet: Ratio
     allowance: Ratio
     """Share that is added for cuts and waste."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from typing import ClassVar
 
 from tablegen.frame.asked import Asked
 from tablegen.frame.plan import ZERO, Edge, Level, LevelBoard, Plan, Point, Reach, Region, Slope
@@ -60,6 +61,7 @@ class Rake:
 class Stud:
     """Gable studs alike."""
 
+    datum: ClassVar = ('cut_list.studs',)
     mark: str
     count: int
     from_plate: Length

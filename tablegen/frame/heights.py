@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import ClassVar
 
 from tablegen.frame.asked import Asked, RidgeTop, Shed, Upper
 from tablegen.frame.plan import Plan
@@ -16,6 +17,7 @@ from tablegen.roof.figures import Length
 class Heights:
     """Of the roof, PLUMB over the main plates' top."""
 
+    datum: ClassVar = ('cut_list.heights',)
     above_plate: Length
     """The main rafters' top edge over the plate line."""
     planes_meet: Length

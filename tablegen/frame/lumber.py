@@ -26,7 +26,8 @@ STEP_IN = 2 * INCHES.group
 
 
 def sold_as(thickness_in: Fraction, depth_in: Fraction) -> Stock:
-    """Return the stock of a dressed size: under its nominal name, or under its own inches, 1 1/2″×10″, where it has none."""
+    """Return the stock of a dressed size, however it lies: under its nominal name, or its own inches, 1 1/2″×10″, without one."""
+    thickness_in, depth_in = sorted((thickness_in, depth_in))
     nominal = _nominal(thickness_in, depth_in)
     mark = '' if nominal else INCH_MARK
     thick, wide = map(text.rational, nominal or (thickness_in, depth_in))

@@ -9,8 +9,8 @@ from typing import Any
 from tablegen.errors import BookError, SettingsFaults, did_you_mean, meant
 from tablegen.frame.asked import Asked, RidgeBoard, TailCut
 from tablegen.frame.roof_keys import (
-    ASKED,
     FASCIA,
+    FIELDS,
     KEYS,
     KINDS,
     MEASURE,
@@ -117,7 +117,7 @@ def _asked(kind: str, read: Values) -> Asked:
     def of(keys: Mapping[str, str]) -> dict[str, Any]:
         return {field: read[key] for key, field in keys.items() if key in read}
 
-    record, said = KINDS[kind], of(ASKED)
+    record, said = KINDS[kind], of(FIELDS)
     if 'rafters' in said:  # hips and valleys are of their size, where the file says no other
         said = {'hips': said['rafters'], 'valleys': said['rafters'], **said}
     asked = Asked(

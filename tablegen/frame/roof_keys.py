@@ -9,6 +9,7 @@ from typing import Any
 
 from tablegen.errors import BookError, each_of
 from tablegen.frame.asked import (
+    Asked,
     Bay,
     Eaves,
     Gable,
@@ -104,7 +105,7 @@ KINDS: dict[str, OfKind] = {
         ('bay.sides',),
     ),
 }  # fmt: skip
-ASKED = {
+FIELDS = {
     'name': 'name', 'pitch': 'pitch', 'width': 'width_in', 'length': 'length_in', 'spacing': 'spacing_in', 'first': 'first_in',
     'stock.rafters': 'rafters', 'stock.hips': 'hips', 'stock.valleys': 'valleys', 'stock.seat': 'seat_in',
     'overhang.eave': 'overhang_in', 'overhang.fascia': 'fascia_in', 'overhang.gable': 'gable_overhang_in',
@@ -117,11 +118,16 @@ MEASURE = {'smallest_part': 'per', 'lengths': 'style'}
 OTHERS = ('kind', 'steep', 'ridge.board', 'overhang.measured_to')
 KEYS = (
     *OTHERS,
-    *ASKED,
+    *FIELDS,
     *RIDGE,
     *MEASURE,
     *(key for kind in KINDS.values() for key in kind.keys),
 )
+
+
+def kind_of(asked: Asked) -> str:
+    """Return the name of a roof's kind."""
+    return next(name for name, kind in KINDS.items() if kind.record is type(asked.kind))
 
 
 def readers(steep: bool) -> dict[str, Read]:

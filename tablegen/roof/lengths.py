@@ -116,13 +116,14 @@ def plumb_and_level(plumb: Angle) -> PlumbLevel:
 
 def common_held(side: Side) -> Held:
     """Return how the square is held for the side's commons and jacks."""
-    return _held(common_hold(side.slope))
+    return held_of(common_hold(side.slope))
 
 
 def hip_held(side: Side) -> Held:
     """Return how the square is held for the corner's hip or valley."""
-    return _held(hip_hold(side.at))
+    return held_of(hip_hold(side.at))
 
 
-def _held(one: Hold) -> Held:
+def held_of(one: Hold) -> Held:
+    """Return a hold of the square as it is told."""
     return Held(one.text, one.body, one.tongue, length_figure(one.run_in, SQUARE))

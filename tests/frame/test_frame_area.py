@@ -100,3 +100,16 @@ def test_a_roof_with_a_wing_of_its_pitch_is_as_large_as_its_outline(wing, plan_i
     found = float(area_in2(frame(asked).plan, asked.gable_overhang_in))
 
     assert found == pytest.approx(plan_in2 * hypot(1, M), abs=1e-6)
+
+
+def test_a_roof_that_is_laid_on_the_main_one_lies_over_its_sheathing():
+    """The main roof is sheathed all over but for its tails under the wing, the wing as far as 45 degrees in plan from its corners;
+    boards and sheathing under it take little off."""
+    asked = read_roof(
+        f'kind = "wing"\n{HOUSE}wing = {{width = 192, out = 120, from_left = 48, valleys = "blind"}}', ''
+    )
+    main, wing = 312 * 432 - 192 * 12, 216 * 120 + 192 * 96 / 2
+
+    found = float(area_in2(frame(asked).plan, asked.gable_overhang_in))
+
+    assert found == pytest.approx((main + wing) * hypot(1, M), rel=0.005)

@@ -11,7 +11,7 @@ from roof_files import HOUSE, LEAVE, SEE_KEYS, SMALLEST, roof, told, told_of
 from tablegen.frame import asked as records
 from tablegen.frame.asked import Asked
 from tablegen.frame.roof_file import read_roof
-from tablegen.frame.roof_keys import ASKED, KEYS, KINDS, MEASURE, RIDGE, readers
+from tablegen.frame.roof_keys import FIELDS, KEYS, KINDS, MEASURE, RIDGE, readers
 
 
 @pytest.mark.parametrize('kind', KINDS)
@@ -38,7 +38,7 @@ def test_a_kind_names_each_key_that_it_cannot_be_without(kind):
 
 def test_every_field_of_the_question_has_a_key_and_every_key_a_reader():
     """A kind, a ridge and a measure are made of keys of their own; what units count by is no question."""
-    assert {*ASKED.values(), 'kind', 'ridge', 'measure'} == {field.name for field in fields(Asked)}
+    assert {*FIELDS.values(), 'kind', 'ridge', 'measure'} == {field.name for field in fields(Asked)}
     assert set(RIDGE.values()) == {field.name for field in fields(records.RidgeBoard)}
     assert {*MEASURE.values(), 'units'} == {
         field.name

@@ -10,7 +10,7 @@ from fractions import Fraction
 from typing import Protocol, TextIO
 
 from layouts.told.check_data import check_data
-from layouts.verbs.options import FORMATS, Run, Subparsers, add_steep, add_verb, choice
+from layouts.verbs.options import A_PITCH, FORMATS, Run, Subparsers, add_steep, add_verb, choice
 from layouts.verbs.options import add_format as add_format  # declared as elsewhere
 from layouts.words.checks import DEFER
 from layouts.words.say import N_, _
@@ -42,7 +42,7 @@ def add_check(
 
 def add_pitch(parser: argparse.ArgumentParser) -> None:
     """Declare the pitch."""
-    parser.add_argument('--pitch', required=True, help=_('such as 6, 6/12, 7 1/2 or 26.565 deg'))
+    parser.add_argument('--pitch', required=True, help=_(A_PITCH))
     add_steep(parser)
 
 

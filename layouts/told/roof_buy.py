@@ -1,0 +1,81 @@
+"""What `roof` tells a person to buy: boards size by size, what is cut from each, sheathing."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+from fractions import Fraction
+
+from layouts.told.blocks import Block, in_inches, paragraph
+from layouts.told.columns import LEFT, MIXED, RIGHT, columns
+from layouts.words.say import N_, _
+from tablegen.frame.buying import Board, Buying, OfSize, Sawn
+from tablegen.numbers import text
+
+JOINTS = N_(
+    'A piece of several parts is butted end to end, each joint where a rafter or a post holds it: a designer decides how.'
+)
+
+
+def buy_blocks(buy: Buying) -> Iterator[Block]:
+    """Return what to buy, size by size, and what is cut from each board."""
+    for size in buy.sizes:
+        yield [*paragraph(_bought(size)), *_cut_from(size)]
+    if any(sawn.parts for size in buy.sizes for board in size.boards for sawn in board.cut):
+        yield paragraph(_(JOINTS))
+    said = [_('Board feet together: {feet}, by nominal size.').format(feet=buy.board_feet.text)]
+    if sheathing := buy.sheathing:
+        words = _(
+            'Sheathing: {area} square feet along the slopes, {more} with {percent} % for cuts and waste: {sheets} sheets '
+            'of 4 × 8 ft.'
+        )
+        percent = text.rational(Fraction(sheathing.allowance.count * 100, sheathing.allowance.per))
+        said.append(
+            words.format(
+                area=sheathing.square_feet.text,
+                more=sheathing.with_allowance.text,
+                percent=percent,
+                sheets=sheathing.sheets,
+            )
+        )
+    yield paragraph(*said)
+
+
+def _bought(size: OfSize) -> str:
+    boards = ', '.join(
+        _('{number} of {length}').format(number=one.number, length=text.run(one.length)) for one in size.buy
+    )
+    if size.proven:
+        bound = _('no plan buys less')
+    else:
+        bound = _('every plan buys {least} or more').format(least=text.run(size.least))
+    words = _('Buy {stock}: {boards}; {together} together, {bound}.')
+    if not size.searched and not size.proven:
+        words = _(
+            'Buy {stock}: {boards}; {together} together, {bound}; the longest piece was cut first, and installing '
+            'rafterbook[buying] lets the least be searched for.'
+        )
+    return words.format(stock=size.stock, boards=boards, together=text.run(size.together), bound=bound)
+
+
+def _cut_from(size: OfSize) -> Block:
+    """Return what is cut from each board, boards alike in one row."""
+    alike = Counter((text.run(board.length), _pieces(board), board.offcut.text) for board in size.boards)
+    rows = [(str(n), length, left, pieces) for (length, pieces, left), n in alike.items()]
+    return columns(
+        [(_('boards'), _('length'), _('left over'), _('cut, in this order')), *rows],
+        (RIGHT, LEFT, MIXED, LEFT),
+    )
+
+
+def _pieces(board: Board) -> str:
+    """Return the pieces of a board; several of one mark as their number and it."""
+    counted = Counter(map(_piece, board.cut))
+    return ', '.join(name if n == 1 else f'{n} × {name}' for name, n in counted.items())
+
+
+def _piece(sawn: Sawn) -> str:
+    if sawn.parts is None:
+        return sawn.mark
+    words = _('{mark} part {part} of {parts}, {length}')
+    return words.format(mark=sawn.mark, part=sawn.part, parts=sawn.parts, length=in_inches(sawn.length))

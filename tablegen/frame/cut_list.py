@@ -1,0 +1,215 @@
+"""The cut list of a whole roof: every member and board by its mark, as it is told."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import ClassVar
+
+from tablegen.frame.asked import Asked
+from tablegen.frame.buying import Buying
+from tablegen.frame.frame import Frame
+from tablegen.frame.framed import Framed
+from tablegen.frame.gable_ends import Stud
+from tablegen.frame.heights import Heights
+from tablegen.frame.lumber import sold_as
+from tablegen.frame.plan import Level, LevelBoard
+from tablegen.frame.roof_keys import kind_of
+from tablegen.geometry.pitch import Pitch
+from tablegen.numbers.figure import length_figure
+from tablegen.roof.cautions import Caution
+from tablegen.roof.cheeks import OneCheek, TwoCheeks
+from tablegen.roof.figures import Degrees, Length, PlumbLevel, TwoWays, record
+from tablegen.roof.lengths import Held, held_of
+from tablegen.roof.member import End, Hand, Kind, Mark, Stop
+from tablegen.roof.seat import Mouth
+
+
+@record
+class CutEnd:
+    """One end of a member."""
+
+    stop: Stop | None
+    """What stops it, None at a tail."""
+    off: TwoWays | None
+    """What comes off for that, from its center line to its face."""
+    cheek: OneCheek | TwoCheeks | None
+    other_cheek: OneCheek | TwoCheeks | None
+    """The right one of two that are not alike: the first is then the left one's."""
+    long: Hand | None
+    """The side where one cheek has its long point."""
+    hollow: bool
+    """Whether two cheeks have their long points on the sides."""
+    bevel: Degrees | None
+    """Of a foot that is cut level and lies on sheathing: the blade's tilt from square."""
+
+
+@record
+class Place:
+    """Where one of them stands."""
+
+    slope: str
+    center: Length
+    """Along the plate from its left end, seen from outside."""
+    near_edge: Length
+
+
+@record
+class CutMember:
+    """All members that are cut alike."""
+
+    datum: ClassVar = ('cut_list.member', 'cut_list.place')
+    mark: str
+    hand: Hand | None
+    kind: Kind
+    number: int
+    stock: str
+    pitch: Pitch
+    cut_from: Length
+    """Of the shortest board that it can be cut from, rounded up."""
+    overall: Length
+    """Along the top edge, from its first point to its last."""
+    cut: PlumbLevel
+    held: Held
+    head: CutEnd
+    tail: CutEnd
+    mouth: Mouth | None
+    marks: tuple[Mark, ...]
+    places: tuple[Place, ...]
+    """None of a hip or valley, which stands at a corner."""
+
+
+@record
+class CutBoard:
+    """A ridge or another level board."""
+
+    datum: ClassVar = ('cut_list.board',)
+    mark: str
+    kind: Level
+    number: int
+    stock: str
+    length: Length
+    end_cheeks: int
+    end_tilt: Degrees | None
+
+
+@record
+class Warned:
+    """A caution, with the marks that call for it; none where the whole roof does."""
+
+    caution: Caution
+    of: tuple[str, ...]
+
+
+@record
+class Measured:
+    """What one thing should measure."""
+
+    what: str
+    length: Length
+
+
+@record
+class ToCheck:
+    """One thing to measure before more is cut."""
+
+    check: str
+    measures: tuple[Measured, ...]
+
+
+@record
+class OfRoof:
+    """What was asked for."""
+
+    datum: ClassVar = ('cut_list.asked',)
+    name: str | None
+    kind: str
+    pitch: Pitch
+    width: Fraction | None
+    length: Fraction | None
+    overhang: Fraction
+    spacing: Fraction
+    nearest: Fraction
+
+
+@record
+class CutList:
+    """One whole roof as it is told."""
+
+    roof: OfRoof
+    members: tuple[CutMember, ...]
+    boards: tuple[CutBoard, ...]
+    studs: tuple[Stud, ...]
+    heights: Heights
+    checks: tuple[ToCheck, ...]
+    caution: tuple[Warned, ...]
+    buy: Buying | None
+
+
+def cut_list(frame: Frame, buy: Buying | None) -> CutList:
+    """Return a frame as it is told, with what to buy for it, where that was asked for."""
+    asked = frame.asked
+    return CutList(
+        _roof(asked),
+        tuple(map(_member, frame.members)),
+        tuple(_board(one, asked) for one in frame.levels),
+        frame.studs,
+        frame.heights,
+        tuple(
+            ToCheck(one.name, tuple(Measured(what, length) for what, length in one.figures.items()))
+            for one in frame.checks
+        ),
+        tuple(Warned(one.caution, one.marks) for one in frame.concerns),
+        buy,
+    )
+
+
+def _roof(asked: Asked) -> OfRoof:
+    return OfRoof(
+        asked.name or None,
+        kind_of(asked),
+        asked.pitch,
+        asked.width_in or None,
+        asked.length_in or None,
+        asked.overhang_in,
+        asked.spacing_in,
+        Fraction(1, asked.measure.per),
+    )
+
+
+def _member(framed: Framed) -> CutMember:
+    one = framed.member
+    return CutMember(
+        one.name,
+        framed.hand,
+        one.kind,
+        framed.count,
+        one.stock.name,
+        one.pitch,
+        one.stick,
+        one.overall,
+        one.cut,
+        held_of(one.hold),
+        _end(one.head),
+        _end(one.tail),
+        one.mouth,
+        one.marks,
+        tuple(
+            Place(place.slope, place.center, place.near_edge)
+            for place in framed.standing
+            if place.center and place.near_edge
+        ),
+    )
+
+
+def _end(end: End) -> CutEnd:
+    off = TwoWays(end.off.level, end.off.along) if end.off else None
+    stop = end.off.stop if end.off else None
+    return CutEnd(stop, off, end.cut, end.other, end.long, end.hollow, end.bevel)
+
+
+def _board(board: LevelBoard, asked: Asked) -> CutBoard:
+    stock = sold_as(board.thickness_in, board.depth_in)
+    length = length_figure(board.length_in, asked.measure)
+    return CutBoard(
+        board.mark, board.level, board.number, stock.name, length, board.end_cheeks, board.end_tilt
+    )
