@@ -6,7 +6,7 @@ from asking import ask
 
 from layouts.build import sheet_count
 from layouts.pages.book import plan
-from tablegen.settings import read_settings
+from tablegen.settings import EDITIONS, read_settings
 
 SMALL = 'pitches = [6]\nparts = ["gable"]\nruns = {to = "1 ft"}'
 
@@ -15,9 +15,27 @@ def test_a_plan_is_told_and_nothing_is_made(tmp_path):
     file, out = tmp_path / 'book.toml', tmp_path / 'made'
     file.write_text(SMALL, 'utf-8')
 
-    told = '12 pages in 1 section, 3 sheets of paper\n'
+    told = '12 pages in 1 section, 3 sheets of paper, folded and stapled once\n'
     assert ask('make', str(file), '--plan', '--out', str(out)) == (0, told, '')
     assert not out.exists()
+
+
+def test_the_plan_of_an_edition_tells_of_the_other_too():
+    """Each counted from its own plan; a section is folded and stapled by itself."""
+    counted = {}
+    for edition in EDITIONS:
+        planned = plan(read_settings(f'edition = "{edition}"\npitches = [4, 6]', ''))
+        counted[edition] = (planned.index.total, sheet_count(planned), len(planned.index.sections))
+    for asked, other in (EDITIONS, tuple(EDITIONS)[::-1]):
+        status, told, remarks = ask('make', '--plan', '--edition', asked, '--pitches', '4,6')
+        first, second = told.splitlines()
+
+        assert (status, remarks) == (0, '')
+        assert second.startswith(f'the {other} edition: ')
+        for line, (pages, sheets, sections) in ((first, counted[asked]), (second, counted[other])):
+            assert f'{pages} pages in {sections} section' in line
+            assert f'{sheets} sheets of paper' in line
+            assert line.endswith('stapled once' if sections == 1 else f'stapled {sections} times')
 
 
 def test_what_was_planned_is_what_is_made(tmp_path):

@@ -6,13 +6,12 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from itertools import pairwise
 
-from layouts.pages.reference_pages import LETTERS
+from layouts.pages.reference_pages import letters_of
 from layouts.paper.page import Draft, Index, PageNumber
 from layouts.words.lists import span
 from layouts.words.pages import GROUP_HEADS, heading
 from layouts.words.say import _
 from tablegen.geometry.pitch import Pitch
-from tablegen.groups import GROUPS
 from tablegen.settings import Settings
 
 ENTRY_COLUMNS, CONTENTS_COLUMNS = 2, 3
@@ -74,9 +73,8 @@ def _maker(settings: Settings, start: int, stop: int) -> Callable[[Index], Conte
         listed = [(pitch.text, _first_page(index, pitch)) for pitch in settings.pitches[start:stop]]
         listed = [(name, page) for name, page in listed if page]
         groups = [
-            (f'{LETTERS[group]}  {_(GROUP_HEADS[group])}', index[f'group-{group}'])
-            for group in GROUPS
-            if f'group-{group}' in index
+            (f'{letter}  {_(GROUP_HEADS[group])}', index[f'group-{group}'])
+            for group, letter in letters_of(settings).items()
         ]
         bounds = [span(str(first), str(first + count - 1)) for first, count in index.sections]
         return ContentsPage(

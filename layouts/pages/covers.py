@@ -10,7 +10,7 @@ from markupsafe import Markup
 
 from layouts.drawings.cover_rafter import cover_rafter
 from layouts.pages.cover_title import lines_size, title_size
-from layouts.pages.reference_pages import LETTERS
+from layouts.pages.reference_pages import LETTERS, letters_of
 from layouts.paper.page import Draft, Index
 from layouts.words.drawings import COVER_DRAWING
 from layouts.words.lists import capital, joined, span, steps
@@ -64,11 +64,7 @@ def cover_draft(settings: Settings, section: int = 1, sections: int = 1, names: 
 
     def make(index: Index) -> CoverPage:
         inside = [pitch for pitch in settings.pitches if section == 1 or pitch.short in names]
-        letters = [
-            letter
-            for group, letter in LETTERS.items()
-            if (letter in names if section > 1 else f'group-{group}' in index)
-        ]
+        letters = [letter for letter in letters_of(settings).values() if section == 1 or letter in names]
         first, count = index.sections[section - 1]
         head = _head(inside, letters) if section > 1 else ()
         drawn = min(inside or settings.pitches, key=lambda pitch: abs(float(pitch.slope) - DRAWN))
@@ -94,9 +90,8 @@ def cover_draft(settings: Settings, section: int = 1, sections: int = 1, names: 
 
 def spans(letters: Sequence[str]) -> str:
     """Return letters in a few words, none named that is not there: 'B to I and L', 'A and B', 'C'."""
-    places = list(LETTERS.values())
     parts = []
-    for _place, run in groupby(enumerate(letters), lambda one: places.index(one[1]) - one[0]):
+    for _place, run in groupby(enumerate(letters), lambda one: LETTERS.index(one[1]) - one[0]):
         some = [letter for _place, letter in run]
         parts += [span(some[0], some[-1])] if len(some) > 2 else some
     return joined(parts)

@@ -20,7 +20,7 @@ from tablegen.roof import cautions
 from tablegen.settings import Settings
 from tablegen.tables.tables import tables
 
-LETTERS = dict(zip(GROUPS, 'ABCDEFGHIJKL', strict=True))
+LETTERS = 'ABCDEFGHIJKL'
 """On the thumb tabs: pitches have numbers."""
 TAB_REM = 0.85
 CAUTIONS = (
@@ -56,25 +56,31 @@ class CarePage:
     defers: str
 
 
+def letters_of(settings: Settings) -> dict[str, str]:
+    """Return the letter of every group that is in a book, none between them left out."""
+    return dict(zip([group for group in GROUPS if group in settings.parts], LETTERS, strict=False))
+
+
 def reference_blocks(settings: Settings, trim: Trim) -> list[Block]:
     """Return a block for each group that is in the book, beginning on a left-hand page; none for no group."""
-    wanted = [group for group in GROUPS if group in settings.parts]
-    if not wanted:
+    letters = letters_of(settings)
+    if not letters:
         return []
     listed = tables(settings)
-    blocks = [_opening(settings, wanted, part_tab('reference', trim))]
-    for group in wanted:
-        tab, head = _tab(group, trim), _(GROUP_HEADS[group])
+    blocks = [_opening(settings, letters, part_tab('reference', trim))]
+    for place, (group, letter) in enumerate(letters.items()):
+        tab, head = _tab(letter, place, trim), _(GROUP_HEADS[group])
         drafts = intro_drafts(group, settings, tab, head)
         drafts += table_drafts([table for table in listed if table.group == group], trim, tab, head)
-        blocks.append(Block(tuple(drafts), opens_left=True, pitches=(LETTERS[group],)))
+        blocks.append(Block(tuple(drafts), opens_left=True, pitches=(letter,)))
     return blocks
 
 
-def _opening(settings: Settings, wanted: list[str], tab: Tab) -> Block:
+def _opening(settings: Settings, letters: dict[str, str], tab: Tab) -> Block:
     def part(index: Index) -> PartPage:
         groups = tuple(
-            (LETTERS[one], _(GROUP_HEADS[one]), _(GROUP_SAYS[one]), index[f'group-{one}']) for one in wanted
+            (letter, _(GROUP_HEADS[group]), _(GROUP_SAYS[group]), index[f'group-{group}'])
+            for group, letter in letters.items()
         )
         return PartPage(groups, text.mixed(1, settings.measure.per))
 
@@ -89,6 +95,6 @@ def _opening(settings: Settings, wanted: list[str], tab: Tab) -> Block:
     return Block(drafts, opens_left=True)
 
 
-def _tab(group: str, trim: Trim) -> Tab:
+def _tab(letter: str, place: int, trim: Trim) -> Tab:
     slot_mm = (trim.height_mm - trim.top_mm - trim.foot_mm) / len(GROUPS)
-    return Tab(LETTERS[group], round(GROUPS.index(group) * slot_mm, 3), round(slot_mm, 3), TAB_REM)
+    return Tab(letter, round(place * slot_mm, 3), round(slot_mm, 3), TAB_REM)

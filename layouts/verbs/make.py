@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import argparse
+from contextlib import suppress
+from dataclasses import replace
 from pathlib import Path
 from typing import TextIO
 
@@ -12,7 +14,7 @@ from layouts.verbs.options import Subparsers, add_folder, add_verb, with_options
 from layouts.verbs.settings_file import STANDARD_INPUT, add_settings_file, settings_from
 from layouts.words.say import N_, _, n_
 from tablegen.errors import BookError
-from tablegen.settings import Settings
+from tablegen.settings import EDITIONS, Settings
 
 NOTES = N_("""\
 Options go over the settings file, and that over the usual settings. What no
@@ -92,14 +94,32 @@ def _refuse_what_cannot_be_done(args: argparse.Namespace) -> None:
 
 
 def _tell_plan(settings: Settings, out: TextIO) -> int:
+    """Say what the settings come to, and in a line what the other edition would."""
+    print(_planned(settings), file=out)
+    if settings.parts in EDITIONS.values():
+        for name, parts in EDITIONS.items():
+            if parts != settings.parts:
+                with suppress(BookError):  # one that cannot be made of such settings is not offered
+                    said = _planned(replace(settings, parts=parts))
+                    print(_('the {name} edition: {said}').format(name=name, said=said), file=out)
+    return 0
+
+
+def _planned(settings: Settings) -> str:
     from layouts.build import sheet_count
     from layouts.pages.book import plan
 
     planned = plan(settings)
-    sections = _sections(len(planned.index.sections))
-    said = _('{pages} pages in {sections}, {sheets} sheets of paper')
-    print(said.format(pages=planned.index.total, sections=sections, sheets=sheet_count(planned)), file=out)
-    return 0
+    count = len(planned.index.sections)
+    said = _('{pages} pages in {sections}, {sheets} sheets of paper, {staplings}')
+    return said.format(
+        pages=planned.index.total,
+        sections=_sections(count),
+        sheets=sheet_count(planned),
+        staplings=n_('folded and stapled once', 'folded and stapled {count} times', count).format(
+            count=count
+        ),
+    )
 
 
 def _how_to_print(pages_on_a_side: int) -> str:

@@ -73,8 +73,8 @@ class Figure:
 
     @property
     def signed(self) -> str:
-        """Return what is printed with its direction: '+0.084', '−0.096'; '0' for exactly nothing."""
-        return f'{"+" if self.sign > 0 else text.MINUS}{self.size}' if self.sign else '0'
+        """Return what is printed with its direction: '+0.084', '−0.096'; '0' for what rounds to nothing, which has none."""
+        return f'{"+" if self.sign > 0 else text.MINUS}{self.size}' if self.count else '0'
 
     @property
     def decimal(self) -> str:

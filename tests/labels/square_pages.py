@@ -34,10 +34,10 @@ def thousandths(number) -> str:
 
 
 def signed(number) -> str:
-    """Return a distance with its sign, to thousandths; '0' where there is none."""
-    if abs(number) < mpf(10) ** -30:
-        return '0'
+    """Return a distance with its sign, to thousandths; '0' where it rounds to nothing."""
     told = decimal(abs(number), 3)
+    if told == '0.000':
+        return '0'
     return (MINUS if number < 0 else '+') + told
 
 
