@@ -27,7 +27,7 @@ from tablegen.roof.seat import Mouth
 
 MARKS_ARE = N_(
     'Marks run along the top edge, on its center, from the center line of what stops the member at its upper end (at a '
-    'ledger, the face of the wall behind). Long and short: where a cheek leaves the sides; plate: the plate line or the '
+    'ledger, the face of the wall behind). Long, short and side: where a cheek leaves the sides; plate: the plate line or the '
     'corner of the plates, and the heel there, but for a valley; foot: the lower end. Cut from: the shortest board, tip to '
     'tip. Left and right: by the side of the long point, seen from the lower end up; such members are cut in pairs.'
 )
@@ -58,11 +58,14 @@ def head(roof: OfRoof, stocks: Sequence[str]) -> Block:
 def members_blocks(found: CutList) -> Iterator[Block]:
     """Return the members: how many, of what, every mark, and their cuts."""
     rows = []
+    pitches = {one.pitch.text for one in found.members}
     for mark, alike in _by_mark(found.members):
-        numbers = [f'{one.number} {_(HANDS[one.hand])}' if one.hand else str(one.number) for one in alike]
-        rows.append(
-            (mark, _(MEMBERS[alike[0].kind]), ', '.join(numbers), alike[0].stock, alike[0].cut_from.text)
-        )
+        one, kind = alike[0], _(MEMBERS[alike[0].kind])
+        numbers = [
+            f'{each.number} {_(HANDS[each.hand])}' if each.hand else str(each.number) for each in alike
+        ]
+        named = f'{kind}, {one.pitch.text}' if len(pitches) > 1 else kind
+        rows.append((mark, named, ', '.join(numbers), one.stock, one.cut_from.text))
     heads = (_('Members'), _('kind'), _('number'), _('stock'), _('cut from'))
     yield columns([heads, *rows], (LEFT, LEFT, LEFT, LEFT, MIXED))
     for kind in dict.fromkeys(one.kind for one in found.members):

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil, lcm
+from time import monotonic
 from typing import ClassVar
 
 from tablegen.errors import BookError, SettingsFaults
@@ -25,7 +26,7 @@ from tablegen.numbers.figure import (
 from tablegen.numbers.units import INCHES, Stock
 from tablegen.roof.figures import Length, Ratio, ratio, record
 
-SECONDS = 3.0
+SECONDS = 4.0
 """That the search for the least may take, over all sizes."""
 AREA_PLACES = 1
 SHEET_FT2 = 4 * 8
@@ -136,8 +137,9 @@ def buying(pieces: Sequence[Piece], shop: Shop, sheathing: Sheathing | None = No
     """
     stocks = {piece.stock.name: piece.stock for piece in pieces}
     _refuse_too_long(pieces, shop)
+    until = monotonic() + SECONDS
     sizes = tuple(
-        _of_size(stock, [piece for piece in pieces if piece.stock.name == name], shop, SECONDS / len(stocks))
+        _of_size(stock, [piece for piece in pieces if piece.stock.name == name], shop, until - monotonic())
         for name, stock in stocks.items()
     )
     feet = sum((board_feet(stocks[size.stock], size.together) or Fraction(0) for size in sizes), Fraction(0))

@@ -24,6 +24,8 @@ SCALE = 2**24
 MOST_PARTS = 3_000_000
 """Of a board: tables of more take too long."""
 MOST_CELLS = 20_000_000
+FIRST_SHARE = 4
+"""Of the time: a part for the patterns that the prices led to, before all that could help are added."""
 MOST_PATTERNS = 4000
 """That a last search looks at."""
 Table = NDArray[np.int64]
@@ -63,13 +65,13 @@ class Search:
             return
         try:
             prices = self._priced()
-            self._take(self._whole())
-            if bought(self.plan)[0] > self.least and self._add_all_that_could_help(prices):
-                found = self._whole()
-                self._take(found)
-                if found is not None:  # the whole search is over these patterns, and was not broken off
+            self._whole(self._time_left() / FIRST_SHARE)
+            if bought(self.plan)[0] > self.least:
+                helping = self._that_could_help(prices)
+                self._add(helping or [])
+                if self._whole(self._time_left()) and helping is not None:
                     self.least = bought(self.plan)[0]
-            self._take(self._whole(within=bought(self.plan)[0]))
+            self._whole(self._time_left(), within=bought(self.plan)[0])
         except TimeIsUp:
             pass
 
@@ -147,21 +149,20 @@ class Search:
     def _value(self, pattern: Pattern, prices: list[int]) -> int:
         return sum(n * price for n, price in zip(pattern, prices, strict=True))
 
-    def _add_all_that_could_help(self, fair: list[int]) -> bool:
-        """Add every full pattern that may stand in a plan a step shorter; return whether all were found."""
-        cutting = self.cutting
+    def _that_could_help(self, fair: list[int]) -> list[Pattern] | None:
+        """Return every pattern that may stand in a plan a step shorter, None where there are too many."""
+        cutting, found = self.cutting, []
         if len(fair) * cutting.boards[-1] > MOST_CELLS:
-            return False
+            return None
         tables = self._worth(fair)
         paid = sum(price * n for price, n in zip(fair, cutting.wanted, strict=True))
         spare = (bought(self.plan)[0] - cutting.step) * SCALE - paid
         for board in cutting.boards:
-            for found, pattern in enumerate(self._worth_at_least(tables, fair, board, board * SCALE - spare)):
-                if found > MOST_PATTERNS:
-                    return False
-                self._add([pattern])
-                self._time_left()
-        return True
+            for pattern in self._worth_at_least(tables, fair, board, board * SCALE - spare):
+                found.append(pattern)
+                if len(found) > MOST_PATTERNS:
+                    return None
+        return found
 
     def _worth_at_least(
         self, tables: list[Table], prices: list[int], board: int, least: int
@@ -181,30 +182,32 @@ class Search:
                 if tables[place + 1][room - n * length] >= short:
                     waiting.append(((*begun, n), room - n * length, short))
 
-    def _take(self, plan: list[Cut] | None) -> None:
-        if plan is not None and bought(plan) < bought(self.plan):
-            self.plan = plan
-
     def _linear(self) -> list[float]:
         """Return the price of each piece by the linear program over the patterns that are kept."""
         solver = self._model([float(board) for board in self._columns.values()], whole=False)
         solver.run()
         return list(solver.getSolution().row_dual)
 
-    def _whole(self, within: int | None = None) -> list[Cut] | None:
-        """Return the plan of whole boards that buys least, or of the fewest boards within a length; None without one."""
+    def _whole(self, seconds: float, within: int | None = None) -> bool:
+        """Look for the plan of whole boards that buys least, or of the fewest boards within a length, and keep what is better.
+
+        Returned:
+            whether the solver says that none of the patterns kept make a better one
+        """
         step = self.cutting.step
         boards = list(self._columns.values())
         solver = self._model([1.0 if within else board / step for board in boards], whole=True)
         if within:
             places = np.arange(len(boards), dtype=np.int32)
             solver.addRow(0.0, within / step, len(boards), places, np.array(boards) / step)
+        solver.setOptionValue('time_limit', seconds)
         solver.run()
-        if solver.getModelStatus() != highspy.HighsModelStatus.kOptimal:
-            return None
         times = [round(value) for value in solver.getSolution().col_value]
-        patterns = [pattern for pattern, n in zip(self._columns, times, strict=True) for _ in range(n)]
-        return dealt(self.cutting, patterns)
+        patterns = [pattern for pattern, n in zip(self._columns, times, strict=False) for _ in range(n)]
+        plan = dealt(self.cutting, patterns)
+        if plan is not None and bought(plan) < bought(self.plan):
+            self.plan = plan
+        return plan is not None and solver.getModelStatus() == highspy.HighsModelStatus.kOptimal
 
     def _model(self, costs: list[float], whole: bool) -> Solver:
         """Return the program that covers what is wanted with the patterns that are kept."""

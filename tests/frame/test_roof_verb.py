@@ -21,7 +21,6 @@ from layouts.words.frame import CHECKS, LEVELS, LINES, MEMBERS, in_rows
 from layouts.words.starter import roof_starter
 from tablegen.frame.asked import Upper, Valleys
 from tablegen.frame.plan import Level
-from tablegen.frame.roof_file import read_roof
 from tablegen.frame.roof_keys import KEYS, KINDS, unused
 from tablegen.roof.member import Kind, Line
 
@@ -82,6 +81,7 @@ def test_a_starter_is_a_roof_and_its_answer_what_the_schema_says(kind, file):
         told = json.loads(out)
         assert [fault.message for fault in Draft202012Validator(SCHEMA).iter_errors(told)] == []
         assert told['roof']['kind'] == kind
+        assert {one['check'] for one in told['checks']} <= set(CHECKS)
 
 
 @pytest.mark.parametrize('kind', KINDS)
@@ -239,21 +239,3 @@ def test_without_buying_neither_the_solver_nor_its_numbers_are_loaded():
 )
 def test_marks_that_follow_one_another_are_said_as_first_and_last(marks, said):
     assert in_rows(marks) == said
-
-
-def test_every_check_of_a_roof_has_its_words(file):
-    names = set()
-    for kind in KINDS:
-        names |= {
-            one['check']
-            for one in json.loads(ask('roof', file(kind), '--show', 'checks', '--format', 'json')[1])[
-                'checks'
-            ]
-        }
-    equal = read_roof(
-        'kind = "hip"\npitch = 7\nwidth = "24 ft"\nlength = "36 ft"\nhip = {end_pitch = 9, eaves = "equal"}',
-        '',
-    )
-
-    assert names <= set(CHECKS)
-    assert equal.kind.eaves == 'equal'
