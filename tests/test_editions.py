@@ -6,7 +6,13 @@ import re
 
 import pytest
 from asking import ask
+from each import over_each
+from folded import read_folded
 
+from layouts.html.page_html import pages_html
+from layouts.pages.book import plan
+from layouts.paper.page import MOST_IN_A_SECTION
+from layouts.sheets.fold import sheet_sides
 from layouts.words.starter import starter
 from tablegen.settings import EDITIONS, Settings, read_settings
 
@@ -62,3 +68,37 @@ def test_millimeters_are_no_rows_of_an_opening():
 
     assert plan_of(*words) == (2, f'rafterbook: --runs: 100 mm {metric}; next: {SUCH}\n')
     assert plan_of(*words, '--edition', 'complete')[0] == 0
+
+
+FEW = 'pitches = [4, "7 1/2", "22.5 deg"]'
+BOOKS = (
+    '', 'edition = "complete"', 'trim = "large"', 'edition = "complete"\ntrim = "large"', 'paper = "a4"',
+    'pitches = "1/2 to 24 by 1/2"', 'pitches = [6]',
+    *(f'{FEW}\nsmallest_part = "1/{per}"' for per in (2, 4, 8, 32, 64)),
+    f'{FEW}\nlengths = "feet-inches"\nsmallest_part = "1/64"\npaper = "a4"\ntrim = "large"',
+    f'{FEW}\nruns.to = "9 in"\njacks.spacings = ["2 in", "400 mm", "96 in"]',
+)  # fmt: skip
+
+
+@over_each(BOOKS)
+def test_a_book_folds_into_sections_that_read_in_order(written):
+    """As its sheets are printed, cut and folded; an opening lies on two facing pages of one section."""
+    planned = plan(read_settings(written, ''))
+    bounds = [(first - 1, count) for first, count in planned.index.sections]
+    sections = read_folded(sheet_sides(bounds, planned.trim.up), planned.trim.up)
+    openings = [number - 1 for key, number in planned.index.pages.items() if key.startswith('opening:')]
+
+    assert [page for section in sections for page in section] == list(range(len(planned.drafts)))
+    assert max(map(len, sections)) <= MOST_IN_A_SECTION
+    assert len(openings) == ('complete' not in written) * len(planned.settings.pitches)
+    assert all(place % 2 == 1 and any({place, place + 1} <= {*one} for one in sections) for place in openings)
+    if 'complete' not in written and 'by 1/2' not in written:
+        assert len(sections) == 1
+    if FEW in written:
+        assert pages_html(planned.pages(), '').count('<section ') == planned.index.total
+
+
+def test_halves_are_the_same_pitches_however_they_are_written():
+    assert read_settings('pitches = "1/2 to 24 by 1/2"', '') == read_settings(
+        'pitches = "0.5 to 24 by .5"', ''
+    )

@@ -8,10 +8,10 @@ from functools import cache
 import pytest
 from card_support import ink
 from made_books import MadeBook, made
-from quick_books import QUICK
 
 from layouts.sheets.fold import SheetSide, sheet_sides
 
+OPENING = 'pitches = [6]\nparts = ["opening"]\n'
 DOTS = 10
 """To a millimeter."""
 PAPERS = {'letter': (215.9, 279.4), 'a4': (210.0, 297.0)}
@@ -88,7 +88,9 @@ def book(tmp_path_factory):
 
     @cache
     def make(trim: str, paper: str) -> MadeBook:
-        return made(f'{QUICK}trim = "{trim}"\npaper = "{paper}"', tmp_path_factory.mktemp(f'{trim}-{paper}'))
+        return made(
+            f'{OPENING}trim = "{trim}"\npaper = "{paper}"', tmp_path_factory.mktemp(f'{trim}-{paper}')
+        )
 
     return make
 
@@ -191,7 +193,7 @@ def test_a_book_that_is_not_trimmed_has_its_tabs_at_its_edge(book, sides, trim, 
                 seen += 1
                 for way in ((y + tab[0] / DOTS + 0.3), (y + tab[-1] / DOTS - 0.3)):
                     assert side.solid(min(at), way, max(at), way)
-    assert seen == 4  # cautions, contents, and an opening of the pitch
+    assert seen == 4  # cautions, contents, and the pitch's opening
 
 
 def edge_of(dots: tuple[int, int, bytes], column: int) -> list[int]:

@@ -117,6 +117,8 @@ EDITIONS = [
     'runs = {from = "1/2 in", by = "1/2 in", to = "30 in"}',
     'parts = ["glance"]\npitches = ["1 to 12 by 1/8", "42.123456 deg"]\njacks.spacings = [96, 95.5, 90, 80.25]\n'
     'smallest_part = "1/64"',
+    'pitches = [0.5, "26.565 deg"]\nsmallest_part = "1/64"\nlengths = "feet-inches"\nstock.rafters = "2x12"',
+    'pitches = [24]\nsmallest_part = "1/32"\ntrim = "large"\npaper = "a4"\njacks.spacings = ["2 in", 95.5]',
 ]
 """Where most has to find room: large print, long figures, many jacks, steep, flat, many pitches."""
 
