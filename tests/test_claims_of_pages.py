@@ -39,6 +39,8 @@ CITED = {
     'one_rafter_right': {'cautions'},
     'values': {'ref_care', 'cautions'},
     'hip_values': {'ref_care', 'cautions'},
+    'existing_pitch': {'glance_left', 'ref_find_pitch'},
+    'arms': {'ref_past_scale'},
     'numbers': {'drift'},
     'ref_tail': {'ref_hip_ends'},
     'ref_unequal': {'ref_past_scale'},

@@ -65,9 +65,8 @@ def level_and_tape(slope: float, level: float, words: dict[str, str], title: str
 
     words: 'level', 'gap', 'pitch', 'ridge', 'tail'
     """
-    height = 122.0
     gap = level_gap(slope, level)
-    scale = min(130 / level, 76 / gap)
+    scale = min(130 / level, 54 / gap)
     touch = (WIDTH / 2 - level * scale / 2, 26.0)
     free = (touch[0] + level * scale, touch[1])
     foot = (free[0], free[1] + gap * scale)
@@ -89,4 +88,4 @@ def level_and_tape(slope: float, level: float, words: dict[str, str], title: str
         svg.text(words['ridge'], (upper[0] - 3, upper[1] + 4), END_SIZE, 'end', 700),
         svg.text(words['tail'], (lower[0] + 3, lower[1]), END_SIZE, weight=700),
     ]
-    return svg.drawing(WIDTH, height, title, shapes)
+    return svg.drawing(WIDTH, lower[1] + 7, title, shapes)

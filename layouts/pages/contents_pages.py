@@ -25,6 +25,8 @@ CONTENTS_KEYS = (
     'seat-cut-try',
     'words',
     'words-corner',
+    'existing',
+    'arms',
     'square',
     'stepping',
     'engraved',

@@ -14,6 +14,7 @@ from layouts.pages.contents_pages import contents_drafts
 from layouts.pages.covers import cover_draft
 from layouts.pages.glance_pages import glance_drafts
 from layouts.pages.how_to_page import how_to_drafts
+from layouts.pages.line_pages import line_drafts
 from layouts.pages.one_rafter_pages import one_rafter_drafts
 from layouts.pages.part_tabs import part_tab
 from layouts.pages.square_pages import square_drafts
@@ -68,7 +69,7 @@ def front_block(settings: Settings, trim: Trim) -> Block:
         drafts.append(Draft('words_corner', _corner_page, 'words-corner', heading('words-corner')))
     if 'square' in settings.parts:
         _open_left(drafts)
-        drafts += _tabbed(square_drafts(settings), part_tab('square', trim))
+        drafts += _tabbed([*line_drafts(settings), *square_drafts(settings)], part_tab('square', trim))
     if 'glance' in settings.parts:
         _open_left(drafts)
         drafts += _tabbed(glance_drafts(settings, trim), part_tab('glance', trim))

@@ -119,6 +119,7 @@ NAMES: dict[str, dict[str, str]] = {
         'jack': 'jack',
         'corner': 'corner of the plates',
     },
+    'level': {'level': '12 in of a level, held level'},
     'find-pitch': {'level': '24 in level, held level'},
 }
 """By drawing and part; a part that is not named has ''."""
