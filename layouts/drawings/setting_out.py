@@ -81,7 +81,7 @@ def level_and_tape(slope: float, level: float, words: dict[str, str], title: str
         svg.dot((middle, touch[1] - 4.5), 1.4, '#fff'),
         svg.arrow(free, foot, both=True, width=svg.LINE),
         svg.text(words['gap'], (free[0] + 5, (free[1] + foot[1]) / 2 + 3), 9, weight=700),
-        svg.text(words['level'], (middle, touch[1] - 13), 8, 'middle'),
+        svg.text(words['level'], (touch[0], touch[1] - 13), 8),
         svg.arc(foot, 24, 180 - degrees(lean), 180),
         svg.line(foot, (foot[0] - 40, foot[1]), svg.HAIR, '3 2'),
         svg.text(words['pitch'], (foot[0] - 44, foot[1] + 2), 9, 'end', 700),

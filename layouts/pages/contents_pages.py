@@ -1,4 +1,4 @@
-"""Contents: everything that has a page of its own, by its heading and its page."""
+"""Contents: what a reader wants to do, then everything that has a page of its own, by its heading and its page."""
 
 from __future__ import annotations
 
@@ -8,15 +8,30 @@ from itertools import pairwise
 
 from layouts.pages.reference_pages import letters_of
 from layouts.paper.page import Draft, Index, PageNumber
-from layouts.words.lists import span
-from layouts.words.pages import GROUP_HEADS, heading
+from layouts.words.lists import joined
+from layouts.words.pages import GROUP_HEADS, WANTS, heading
 from layouts.words.say import _
 from tablegen.geometry.pitch import Pitch
 from tablegen.settings import Settings
 
-ENTRY_COLUMNS, CONTENTS_COLUMNS = 2, 3
-FIRST_CONTENTS_ROWS, CONTENTS_ROWS = 8, 24
+ENTRY_COLUMNS, GROUP_COLUMNS, PITCH_COLUMNS = 2, 3, 5
+FIRST_CONTENTS_ROWS, CONTENTS_ROWS = 5, 24
 """Rows of pitches on the first page of contents, between the other lists, and on later ones."""
+WANTED = {
+    'common': ('one-rafter', 'example:store', 'how-to'),
+    'shed': ('example:porch',),
+    'hip': ('example:hip',),
+    'jacks': ('example:jacks',),
+    'valley': ('example:valley',),
+    'ledger': ('example:porch',),
+    'square': ('square',),
+    'old-square': ('engraved',),
+    'existing': ('existing',),
+    'drift': ('drift',),
+    'rounding': ('numbers',),
+    'again': ('made',),
+}
+"""What a reader may want to do, and where it is told: the first of these pages that the book has."""
 CONTENTS_KEYS = (
     'cautions',
     'how-to',
@@ -50,10 +65,11 @@ Listed = tuple[tuple[tuple[str, PageNumber], ...], ...]
 class ContentsPage:
     """What is where."""
 
+    wanted: Listed
     entries: Listed
     pitches: Listed
     sections: str
-    """First page and last page of each section, where there are several."""
+    """The first page of each section, where there are several."""
     groups: Listed
     """Groups of reference tables, each with its letter."""
     first: bool
@@ -62,7 +78,7 @@ class ContentsPage:
 def contents_drafts(settings: Settings) -> list[Draft]:
     """Return the pages of contents; pitches that do not stand on the first go on to others."""
     count = len(settings.pitches)
-    later = range(CONTENTS_COLUMNS * FIRST_CONTENTS_ROWS, count, CONTENTS_COLUMNS * CONTENTS_ROWS)
+    later = range(PITCH_COLUMNS * FIRST_CONTENTS_ROWS, count, PITCH_COLUMNS * CONTENTS_ROWS)
     return [
         Draft('contents', _maker(settings, start, stop), '' if start else 'contents', heading('contents'))
         for start, stop in pairwise([0, *later, count])
@@ -71,6 +87,11 @@ def contents_drafts(settings: Settings) -> list[Draft]:
 
 def _maker(settings: Settings, start: int, stop: int) -> Callable[[Index], ContentsPage]:
     def make(index: Index) -> ContentsPage:
+        wanted = [
+            (_(WANTS[want]), index[next(key for key in keys if key in index)])
+            for want, keys in WANTED.items()
+            if any(key in index for key in keys)
+        ]
         entries = [(heading(key), index[key]) for key in CONTENTS_KEYS if key in index]
         listed = [(pitch.text, _first_page(index, pitch)) for pitch in settings.pitches[start:stop]]
         listed = [(name, page) for name, page in listed if page]
@@ -78,12 +99,13 @@ def _maker(settings: Settings, start: int, stop: int) -> Callable[[Index], Conte
             (f'{letter}  {_(GROUP_HEADS[group])}', index[f'group-{group}'])
             for group, letter in letters_of(settings).items()
         ]
-        bounds = [span(str(first), str(first + count - 1)) for first, count in index.sections]
+        begins = [str(first) for first, _count in index.sections]
         return ContentsPage(
+            _in_columns(wanted, ENTRY_COLUMNS),
             _in_columns(entries, ENTRY_COLUMNS),
-            _in_columns(listed, CONTENTS_COLUMNS),
-            ', '.join(bounds) if len(bounds) > 1 else '',
-            _in_columns(groups, CONTENTS_COLUMNS),
+            _in_columns(listed, PITCH_COLUMNS),
+            joined(begins) if len(begins) > 1 else '',
+            _in_columns(groups, GROUP_COLUMNS),
             start == 0,
         )
 

@@ -10,6 +10,8 @@ WORDS = _ALL['head']
 """Heads of pages, by the name under which a page is looked for."""
 GROUP_HEADS, GROUP_SAYS = _ALL['group'], _ALL['group_says']
 """Heads of the groups of reference tables, and what a group is about."""
+WANTS = _ALL['want']
+"""What a reader may want to do, after 'I want to'."""
 INSIDE, FIRST_SECTION = _ALL['inside'], _ALL['first_section']
 """What a section holds, for its cover; what stands in the first alone, for the covers of later ones."""
 FOUND, LENGTHS = _ALL['found'], _ALL['lengths']
