@@ -15,7 +15,7 @@ from layouts.patterns.page import Laid, page_drawing, sheet_for
 from layouts.pdf.typeset import Job, typeset
 from layouts.sheets.fold import PAPERS_MM
 from layouts.sheets.sheet_forms import identify, write_whole
-from layouts.words.patterns import PARTS, sentences_of, title_of
+from layouts.words.patterns import PARTS, facts_of, sentences_of, title_of
 from layouts.words.say import _
 from tablegen.errors import BookError
 from tablegen.messages import message
@@ -37,8 +37,9 @@ def laid(whole: Pattern, paper: str, run_known: bool) -> list[Laid]:
     first, joints = 1, 0
     for piece in whole.pieces:
         flat = folded_flat(whole, piece)
-        alone, joined = (sentences_of(whole, piece, several, run_known) for several in (False, True))
-        found.append(Laid(flat, sheet_for(flat, paper, alone, joined), first, joints))
+        alone, joined = (sentences_of(whole, piece, several) for several in (False, True))
+        facts = tuple(facts_of(whole, piece, run_known))
+        found.append(Laid(flat, sheet_for(flat, paper, len(facts), alone, joined), facts, first, joints))
         first, joints = found[-1].last + 1, found[-1].joints
     if first - 1 > MOST_PAGES:
         problem = message('making.too_many_sheets', pages=first - 1)

@@ -16,19 +16,21 @@ from layouts.patterns.tiles import Tiling, tiling
 from layouts.sheets.fold import PAPERS_MM
 from layouts.sheets.strips import Strip, bar
 from layouts.words import patterns as words
+from layouts.words.drawings import ENDS
 from layouts.words.say import _
 from tablegen.roof.pattern import Part, Pattern
 
 SAFE_MM = 8.0
 """Along the paper's edge: nothing stands there, whatever the printer."""
-HEAD_MM = 17.0
+HEAD_MM = 10.0
+"""Above the drawing, but for its facts."""
 MAP_MM = (46.0, 15.0)
 MAP_NUMBER, MAP_GRAY = 3.2, '#ccc'
 BAR_MM = 6.5
 """Of the bar below the drawing, and of the one at its right."""
 TITLE, FACT, FOOT = 4.4, 2.7, 2.5
 """Sizes of type, mm."""
-LEADING = 1.3
+LEADING, FACT_LEADING = 1.3, 1.4
 WEIGHT = 500
 BAR_INK = 0.2
 
@@ -39,6 +41,7 @@ class Sheet:
 
     size: tuple[float, float]
     """Width and height of the paper as it is printed, mm."""
+    head_mm: float
     foot: tuple[str, ...]
     """Lines of small type."""
     tiling: Tiling
@@ -58,6 +61,8 @@ class Laid:
 
     flat: Flat
     sheet: Sheet
+    facts: tuple[str, ...]
+    """Lines at the head of its pages."""
     first: int
     """Number of its first page."""
     joints_before: int
@@ -76,28 +81,30 @@ class Laid:
         return self.joints_before + len(self.sheet.tiling.joints())
 
 
-def sheet_for(flat: Flat, paper: str, alone: Sequence[str], joined: Sequence[str]) -> Sheet:
+def sheet_for(flat: Flat, paper: str, facts: int, alone: Sequence[str], joined: Sequence[str]) -> Sheet:
     """Return the way of laying a piece on a paper that takes the fewest pages, the upright one where both take as many.
 
     Given:
+        facts          lines at the head
         alone, joined  what is said at the foot of one page, and of each of several
     """
     width, height = PAPERS_MM[paper]
-    ways = [_sheet(flat, size, alone, joined) for size in ((width, height), (height, width))]
+    head = HEAD_MM + facts * FACT * FACT_LEADING
+    ways = [_sheet(flat, size, head, (alone, joined)) for size in ((width, height), (height, width))]
     return min(ways, key=lambda one: one.tiling.count)
 
 
-def _sheet(flat: Flat, size: tuple[float, float], alone: Sequence[str], joined: Sequence[str]) -> Sheet:
-    for said in (alone, joined):
-        foot = tuple(_wrapped(said, size[0] - 2 * SAFE_MM))
-        room = (
-            size[0] - 2 * SAFE_MM - BAR_MM,
-            size[1] - 2 * SAFE_MM - HEAD_MM - BAR_MM - len(foot) * FOOT * LEADING,
-        )
-        found = Sheet(size, foot, tiling((flat.wide, flat.high), room, flat.top_whole, flat.drawn_in))
-        if found.tiling.count == 1:
+def _sheet(
+    flat: Flat, size: tuple[float, float], head: float, feet: tuple[Sequence[str], Sequence[str]]
+) -> Sheet:
+    wide = size[0] - 2 * SAFE_MM
+    for said in feet:
+        foot = tuple(_wrapped(said, wide))
+        high = size[1] - 2 * SAFE_MM - head - BAR_MM - len(foot) * FOOT * LEADING
+        tiles = tiling((flat.wide, flat.high), (wide - BAR_MM, high), flat.top_whole, flat.drawn_in)
+        if tiles.count == 1:
             break
-    return found
+    return Sheet(size, head, foot, tiles)
 
 
 def _wrapped(sentences: Sequence[str], room: float) -> list[str]:
@@ -123,15 +130,15 @@ def page_drawing(whole: Pattern, one: Laid, page: int, pages: int) -> Markup:
     width, height = sheet.size
     room = width - 2 * SAFE_MM - BAR_MM
     shown = sheet.tiling.box(page)
-    corner = (SAFE_MM + (room - (shown.right - shown.left)) / 2, SAFE_MM + HEAD_MM)
+    corner = (SAFE_MM + (room - (shown.right - shown.left)) / 2, SAFE_MM + sheet.head_mm)
     tile = Tile(whole, flat, sheet.tiling, page, first, one.joints_before, corner)
     base = height - SAFE_MM - sheet.foot_mm
     shapes = [
-        *_head(whole, flat, sheet, first + page, pages),
+        *_head(whole, one, first + page, pages),
         *_map(tile, (width - SAFE_MM - MAP_MM[0], SAFE_MM)),
         *page_ink(tile),
         *_bar(Strip(SAFE_MM, height - base, width - 2 * SAFE_MM, BAR_MM), height),
-        *_bar(Strip(width - SAFE_MM, height - base + BAR_MM, base - BAR_MM - SAFE_MM - HEAD_MM, BAR_MM, True), height),
+        *_bar(Strip(width - SAFE_MM, height - base + BAR_MM, base - BAR_MM - SAFE_MM - sheet.head_mm, BAR_MM, True), height),
         *(
             svg.text(line, (SAFE_MM, base + (place + 0.8) * FOOT * LEADING), FOOT, weight=WEIGHT)
             for place, line in enumerate(sheet.foot)
@@ -140,18 +147,18 @@ def page_drawing(whole: Pattern, one: Laid, page: int, pages: int) -> Markup:
     return svg.drawing(width, height, words.head_of(whole, flat.piece), shapes)
 
 
-def _head(whole: Pattern, flat: Flat, sheet: Sheet, page: int, pages: int) -> list[str]:
-    room = sheet.size[0] - 2 * SAFE_MM - MAP_MM[0] - 4
-    said = [(words.head_of(whole, flat.piece), TITLE, 800)]
-    said += [(fact, FACT, WEIGHT) for fact in words.facts_of(whole, flat.piece)]
+def _head(whole: Pattern, one: Laid, page: int, pages: int) -> list[str]:
+    room = one.sheet.size[0] - 2 * SAFE_MM - MAP_MM[0] - 4
+    said = [(words.head_of(whole, one.flat.piece), TITLE, 800)]
+    said += [(fact, FACT, WEIGHT if place < 2 else 800) for place, fact in enumerate(one.facts)]
     shapes, y = [], SAFE_MM
     for line, size, weight in said:
         fits = min(size, room / advance_em(line, svg.WIDTH, weight))
-        y += size * 1.15 if size == TITLE else size * 1.4
+        y += size * (1.15 if size == TITLE else FACT_LEADING)
         shapes.append(svg.text(line, (SAFE_MM, y), round(fits, 2), weight=weight))
-    y += FACT * 1.35
+    y += FACT * FACT_LEADING
     of = _(words.PAGE).format(page=page, pages=pages)
-    ends = [(_(words.RIDGE), SAFE_MM, -1), (_(words.TAIL), SAFE_MM + room, 1)]
+    ends = [(words.upper_end(whole), SAFE_MM, -1), (_(ENDS['tail']), SAFE_MM + room, 1)]
     shapes.append(svg.text(of, (SAFE_MM + room / 2, y), FACT * 1.1, 'middle', 800))
     for end, x, way in ends:
         tip = (x, y - 0.9)
@@ -163,30 +170,31 @@ def _head(whole: Pattern, flat: Flat, sheet: Sheet, page: int, pages: int) -> li
 
 def _map(tile: Tile, corner: Point) -> list[str]:
     """Return the piece at a small scale, its pages numbered, this one gray."""
-    flat = tile.flat
+    flat, tiles = tile.flat, tile.tiling
     scale = min(MAP_MM[0] / flat.wide, MAP_MM[1] / flat.high)
 
     def at(point: Point) -> Point:
         return corner[0] + MAP_MM[0] - (flat.wide - point[0]) * scale, corner[1] + point[1] * scale
 
-    here: list[list[Point]] = []
-    others: list[list[Point]] = []
-    numbers = []
-    for page in range(tile.tiling.count):
-        left, top, right, foot = tile.tiling.box(page)
+    grounds, borders, numbers = [], [], []
+    for page in range(tiles.count):
+        left, top, right, foot = tiles.share(page)
+        fill = MAP_GRAY if page == tile.page else '#fff'
         corners = [at(point) for point in ((left, top), (right, top), (right, foot), (left, foot))]
-        (here if page == tile.page else others).append(corners)
-        x, y = at(((left + right) / 2, (top + foot) / 2))
+        grounds.append(svg.shape(corners, 0, fill))
+        borders.append(svg.shape(corners, 0.15))
         number = str(tile.first + page)
-        fits = 0.8 * scale * min(foot - top, (right - left) / advance_em(number, svg.WIDTH, 800))
-        size = round(min(MAP_NUMBER, fits), 2)
-        numbers.append(svg.text(number, (x, y + 0.35 * size), size, 'middle', 800))
+        wide = advance_em(number, svg.WIDTH, 800)
+        size = round(min(MAP_NUMBER, 0.7 * scale * min(foot - top, (right - left) / wide)), 2)
+        x, y = at(((left + right) / 2, (top + foot) / 2))
+        half = size * wide / 2, size * 0.42
+        behind = [(x - half[0], y - half[1]), (x + half[0], y - half[1]), (x + half[0], y + half[1]), (x - half[0], y + half[1])]  # fmt: skip
+        numbers += [svg.shape(behind, 0, fill), svg.text(number, (x, y + 0.35 * size), size, 'middle', 800)]
     lines = [
-        svg.line(at(line.start), at(line.end), 0.3 if width_of(line.name) == CUT else 0.1)
+        svg.line(at(line.start), at(line.end), 0.25 if width_of(line.name) == CUT else 0.08)
         for line in flat.lines
     ]
-    grounds = [svg.shape(corners, 0.1, MAP_GRAY) for corners in here]
-    return [*grounds, *lines, *(svg.shape(corners, 0.1) for corners in others), *numbers]
+    return [*grounds, *lines, *borders, *numbers]
 
 
 def _bar(strip: Strip, height: float) -> list[str]:

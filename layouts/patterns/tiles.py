@@ -80,6 +80,17 @@ class Tiling:
         top, foot = _span(self.down, self.high, row)
         return Box(left, top, right, foot)
 
+    def share(self, page: int) -> Box:
+        """Return the same without what it laps over its neighbors."""
+        left, top, right, foot = self.box(page)
+        half = LAP_MM / 2
+        return Box(
+            left + half * (left > 0),
+            top + half * (top > 0),
+            right - half * (right < self.wide),
+            foot - half * (foot < self.high),
+        )
+
     def without_bare(self, drawn: Drawn) -> Tiling:
         """Return the tiling with pages for those tiles alone that are drawn on, or lie between two such of a row."""
         kept: list[int] = []

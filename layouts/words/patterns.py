@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from layouts.words.caution import caution_text
+from layouts.words.drawings import ENDS
 from layouts.words.say import N_, _, say
 from tablegen.numbers import text
 from tablegen.roof.cautions import DEFERS
@@ -12,6 +13,7 @@ from tablegen.roof.pattern import Face, Name, Part, Pattern, Piece
 
 KINDS = {
     Kind.COMMON: N_('Common rafter'),
+    Kind.END_COMMON: N_('End common'),
     Kind.SHED_RAFTER: N_('Shed rafter'),
     Kind.HIP_JACK: N_('Hip jack'),
     Kind.VALLEY_JACK: N_('Valley jack'),
@@ -67,7 +69,12 @@ FACES = {
 }
 HANDS = {Hand.LEFT: N_('left'), Hand.RIGHT: N_('right')}
 WASTE = N_('waste')
-RIDGE, TAIL = N_('RIDGE'), N_('TAIL')
+UPPER_ENDS = {
+    Stop.LEDGER: ENDS['wall'],
+    Stop.WALL: ENDS['wall'],
+    Stop.HIP: ENDS['hip'],
+}
+"""What stands at the left of a page, where it is no ridge."""
 LAY_ON, LIES_HERE = N_('cut here, lay it on page {page}'), N_('page {page} is laid here')
 TO_PAGE, PAGE = N_('to page {page}'), N_('page {page} of {pages}')
 
@@ -77,9 +84,11 @@ WITH_SEAT = N_(
 )
 WITHOUT_SEAT = N_('Overhang {overhang} in, level. For a board {thick} × {deep} in: measure yours.')
 SIDE_UP = N_(
-    'Ridge at the left, tail at the right, top edge up. Heavy lines are sawn, along their middle; X is waste.'
+    'The upper end at the left, the tail at the right, the top edge up. Heavy lines are sawn along their middle; X is waste.'
 )
-FLAT_UP = N_('Ridge at the left, tail at the right. Heavy lines are sawn, along their middle; X is waste.')
+FLAT_UP = N_(
+    'The upper end at the left, the tail at the right. Heavy lines are sawn along their middle; X is waste.'
+)
 
 PRINT = N_("""\
 Print at 100 %, actual size, never fitted to the page: by a rule both bars are 100 mm to one tick and 4 in to the other, \
@@ -91,11 +100,10 @@ SQUARE = N_("""\
 These cuts are square across: one side is enough. Glue it on plywood, its top edge along a straight edge; saw on the \
 heavy lines and the bottom edge, and trace that on the boards.""")
 WRAP = N_("""\
-Fold it back sharply along both fold lines and lay it round the board, its middle on the top edge, the ridge end towards \
-the ridge. Mark the heavy lines on all three faces; left and right are of one who looks up the roof.""")
+Fold it back sharply along both fold lines and lay it round the board, its middle on the top edge, its upper end up the \
+roof. Mark the heavy lines on all three faces; left and right are of one who looks up the roof.""")
 LONG_POINT = N_("""\
 The long point is on the {hand} side; --long-side {other} prints its pair, of the other hand.""")
-BOTH_SIDES = N_('Heel and seat are square across, the same on both sides.')
 TO_PLATE = N_('From the cut to the {plate}, along the center of the top edge: {length} in.')
 TO_TAIL = N_('From the {plate} to the tail’s cut, along the center of the top edge: {length} in.')
 NOT_STRENGTH = N_('Geometry, not strength. {defers}')
@@ -112,8 +120,12 @@ def head_of(whole: Pattern, piece: Piece) -> str:
     return _(PIECE).format(title=title_of(whole), part=_(PARTS[piece.part]))
 
 
-def facts_of(whole: Pattern, piece: Piece) -> list[str]:
-    """Return what the piece is of, and how it lies."""
+def facts_of(whole: Pattern, piece: Piece, run_known: bool) -> list[str]:
+    """Return what the piece is of, how it lies, and where it lies on the board.
+
+    Given:
+        run_known  whether a length that the run makes is wanted
+    """
     member = whole.member
     sizes = {
         'overhang': whole.overhang.text,
@@ -124,7 +136,19 @@ def facts_of(whole: Pattern, piece: Piece) -> list[str]:
     facts = (
         _(WITH_SEAT).format(seat=_figure(mouth.seat), **sizes) if mouth else _(WITHOUT_SEAT).format(**sizes)
     )
-    return [facts, _(FLAT_UP if Face.TOP in piece.faces else SIDE_UP)]
+    plate = _(PLATES.get(member.kind, PLATE))
+    lies = _(FLAT_UP if Face.TOP in piece.faces else SIDE_UP)
+    if piece.part is Part.HEAD and run_known and whole.head_to_plate:
+        return [facts, lies, _(TO_PLATE).format(plate=plate, length=whole.head_to_plate.text)]
+    if piece.part in (Part.TAIL, Part.MOUTH_AND_TAIL) and whole.plate_to_tail:
+        return [facts, lies, _(TO_TAIL).format(plate=plate, length=whole.plate_to_tail.text)]
+    return [facts, lies]
+
+
+def upper_end(whole: Pattern) -> str:
+    """Return what stands at a member's upper end."""
+    off = whole.member.head.off
+    return _(UPPER_ENDS.get(off.stop, ENDS['ridge']) if off else ENDS['ridge'])
 
 
 def _figure(figure: object) -> str:
@@ -164,12 +188,11 @@ def _line_name(whole: Pattern, name: str, face: Face) -> str:
             return _(OTHERS[name])
 
 
-def sentences_of(whole: Pattern, piece: Piece, joined: bool, run_known: bool) -> list[str]:
+def sentences_of(whole: Pattern, piece: Piece, joined: bool) -> list[str]:
     """Return what stands at the foot of every page of a piece.
 
     Given:
-        joined     whether it has more than one page
-        run_known  whether lengths that the run makes are wanted
+        joined  whether it has more than one page
     """
     member = whole.member
     said = [_(PRINT)]
@@ -181,13 +204,6 @@ def sentences_of(whole: Pattern, piece: Piece, joined: bool, run_known: bool) ->
         hand = end.long or Hand.RIGHT
         other = Hand.LEFT if hand is Hand.RIGHT else Hand.RIGHT
         said.append(_(LONG_POINT).format(hand=_(HANDS[hand]), other=other))
-    if piece.part is Part.MOUTH:
-        said.append(_(BOTH_SIDES))
-    plate = _(PLATES.get(member.kind, PLATE))
-    if piece.part is Part.HEAD and run_known and whole.head_to_plate:
-        said.append(_(TO_PLATE).format(plate=plate, length=whole.head_to_plate.text))
-    if piece.part in (Part.TAIL, Part.MOUTH_AND_TAIL) and whole.plate_to_tail:
-        said.append(_(TO_TAIL).format(plate=plate, length=whole.plate_to_tail.text))
     return said + cautions_of(whole)
 
 
