@@ -211,6 +211,18 @@ def test_every_page_can_be_checked_with_a_rule_and_none_needs_the_papers_edge(ma
             ]
             reach = sorted({round(abs(x - bar.a[0]) if bar.a[1] == bar.b[1] else abs(y - bar.b[1]), 2) for x, y in ticks})  # fmt: skip
             assert [one for one in reach if one > 1] == pytest.approx([100.0, 101.6], abs=0.02)
+            if bar.a[1] == bar.b[1]:
+                hundred, four = (min((w for w in page.words if w.text == text), key=lambda w: abs(w.base - bar.a[1])) for text in ('100', '4'))  # fmt: skip
+                assert (
+                    bar.a[0] + 80
+                    < hundred.left
+                    < hundred.right
+                    < bar.a[0] + 100
+                    < bar.b[0]
+                    < four.left
+                    < bar.b[0] + 2
+                )
+                assert hundred.base < bar.a[1] < four.base
         points = [point for ink in page.inks for point in (ink.a, ink.b)]
         points += [
             corner_ for word in page.words for corner_ in ((word.left, word.top), (word.right, word.foot))

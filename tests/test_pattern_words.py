@@ -4,11 +4,14 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
+from math import atan, degrees
 
+import pseudo
 import pytest
 from asking import ask
 from claimed import claims, strange
 from inked import inked
+from test_longer_words import english_in
 
 from layouts.patterns.make import laid
 from layouts.patterns.page import page_drawing
@@ -87,6 +90,61 @@ def test_every_line_is_named_beside_it_and_no_word_meets_ink(kind, rise, size, o
         assert any(one.partition(':')[0] == name for one in body), name
 
 
+CUT, DATUM, EDGE = (0.45, False), (0.2, True), (0.3, False)
+"""Width of ink, mm, and whether it is dashed: of what is sawn, of what is measured from, and of the board's own edges."""
+LINES = {
+    'ridge plumb cut': (CUT, 'plumb'),
+    'tail plumb cut': (CUT, 'plumb'),
+    'heel': (CUT, 'plumb'),
+    'seat': (CUT, 'level'),
+    'ridge center line': (DATUM, 'plumb'),
+    'plate line': (DATUM, 'plumb'),
+    'top edge': (EDGE, 'edge'),
+    'bottom edge': (EDGE, 'edge'),
+}
+
+
+@pytest.mark.parametrize('rise', ['3', '7', '12'])
+def test_a_name_stands_at_its_line(rise):
+    """Its ink, and which way it goes on a board that lies on its side: plumb, level, or along the edge."""
+    slope = degrees(atan(int(rise) / 12))
+    ways = {'plumb': slope - 90, 'level': slope, 'edge': 0.0}
+    found = {}
+    for page in (page for pages in drawings(whole('common', rise)) for page in pages):
+        for label in page.labels:
+            name = label.text.partition(':')[0]
+            if name in LINES:
+                ink, way = LINES[name]
+                away = {one: label.away(*one.points[:2]) for one in page.drawn.strokes}
+                near = [
+                    one for one in away if away[one] < min(away.values()) + 0.1
+                ]  # a line may end at another
+                (own,) = [one for one in near if (one.width, one.dashed) == ink]
+                assert label.turn == pytest.approx(ways[way], abs=0.05)
+                found[name] = label, own
+    assert set(found) == set(LINES)
+    assert found['top edge'][1].points[0][1] < found['bottom edge'][1].points[0][1]
+    assert found['ridge center line'][0].at[0] < found['ridge plumb cut'][0].at[0]
+
+
+def test_lengths_on_a_pattern_are_those_of_the_board():
+    """Worked by hand of 7 in 12, a 2×6 on a seat of 3 in, a tail of 12 in; 12² + 7² is 193."""
+    pattern = whole('common')
+    said = {label.text for pages in drawings(pattern) for page in pages for label in page.labels}
+
+    assert (
+        {
+            'seat: 3 in, level',
+            'heel: 1 3/4 in, plumb',  # 3 · 7/12
+            'plate line: 4 5/8 in, plumb, seat to top edge',  # 5.5 √193/12 − 1.75 is 4.617
+            'From the plate line to the tail’s cut, along the center of the top edge: 13 7/8 in.',  # √193 is 13.892
+            'From the cut to the plate line, along the center of the top edge: 165 13/16 in.',  # 143.25 √193/12 is 165.84
+        }
+        <= said
+    )
+    assert len(words.facts_of(pattern, pattern.pieces[0], run_known=False)) == 2
+
+
 def test_the_left_side_lies_under_the_top_edge_and_the_right_one_over_it():
     (head, *_rest) = drawings(whole('hip'))
     y = {label.text: label.at[1] for label in head[0].labels}
@@ -106,15 +164,6 @@ def test_what_pages_say():
     wanted, used = claims('pattern')['pages'], set()
     assert strange('\n'.join(text), wanted, {}, used, in_order=False) == []
     assert [wanted[place] for place in sorted(set(range(len(wanted))) - used)] == []
-
-
-def test_a_run_tells_how_far_apart_the_ends_are_and_no_run_tells_nothing():
-    pattern = whole('common')
-    known, unknown = (words.facts_of(pattern, pattern.pieces[0], run_known) for run_known in (True, False))
-
-    # 12 ft of run, less 3/4 in, by the root of 12² + 7²: Pythagoras
-    assert known[-1] == 'From the cut to the plate line, along the center of the top edge: 165 13/16 in.'
-    assert known[:-1] == unknown
 
 
 def test_it_says_what_is_on_which_page_and_what_to_look_out_for(tmp_path, monkeypatch):
@@ -157,3 +206,11 @@ def test_it_refuses_in_a_line_and_writes_nothing(asked, line, tmp_path, monkeypa
     assert remarks.startswith(f'rafterbook: {line}')
     assert len(remarks.splitlines()) == 1
     assert list(tmp_path.iterdir()) == []
+
+
+def test_a_language_of_longer_words_has_room_and_leaves_no_english(tmp_path):
+    with pseudo.spoken(tmp_path):
+        pages = [page for pages in drawings(whole('hip', '8', '2x8')) for page in pages]
+        assert [one for page in pages for one in page.collisions() if not ON_THE_MAP.search(one)] == []
+        said = {label.text for page in pages for label in page.labels}
+    assert english_in(' '.join(said)) == ['left']  # as it is typed, after --long-side
