@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from itertools import pairwise
 
 import pytest
 from asking import ask
 from fifty_digits import mpf
 from full_size import SAWN, away, joined, pages_of
 from oracle import sawn, seats
+from oracle.boards import LEFT, RIGHT, TOP, Board
 from oracle.corner import corner
-from oracle.planes import ORIGIN, UP, Plane, along, dot, meet, plane, sub
+from oracle.planes import ORIGIN, UP, Plane, plane
 from printed_words import faults_of
 
 from layouts.sheets.fold import PAPERS_MM
@@ -22,47 +22,6 @@ MM = mpf('25.4')
 RUN = 144
 DEPTHS = {'2x6': mpf('5.5'), '2x8': mpf('7.25'), '2x12': mpf('11.25')}
 """Dressed, in, as the lumber standard has them: PS 20."""
-LEFT, TOP, RIGHT = 'left', 'top', 'right'
-
-
-class Board:
-    """A board in space and what cuts it; its own coordinates are along its edge from a plumb plane, and down from its top."""
-
-    def __init__(self, member, start, depth, thick, top=None):
-        self.faces = {LEFT: member.left, RIGHT: member.right}
-        self.center, self.top, self.depth, self.thick = member.center, top or member.top, depth, thick
-        self.uphill = along(member.center, member.top)
-        if self.uphill[2] < 0:
-            self.uphill = tuple(-one for one in self.uphill)
-        self.start = meet(self.center, self.top, start)
-
-    def at(self, side, cut, under):
-        """Return where a cut meets a side and another plane, on that side: along, and down from the top edge."""
-        point = meet(self.faces[side], under, cut)
-        return -dot(sub(point, self.start), self.uphill), -self.top.height(point)
-
-    def plumb(self, side, cut):
-        """Return a cut's line over a side."""
-        return side, self.at(side, cut, self.top), self.at(side, cut, self.top.moved(-self.depth))
-
-    def over_top(self, cuts):
-        """Return the line of one cut, or of one to either side of the center, over the top edge from the left."""
-        at = [self.at(side, cut, self.top)[0] for side, cut in zip((LEFT, RIGHT), cuts, strict=True)]
-        middle = -dot(sub(meet(self.center, self.top, cuts[0]), self.start), self.uphill)
-        points = [(at[0], mpf(0)), (middle, self.thick / 2), (at[1], self.thick)]
-        return [(TOP, *pair) for pair in (pairwise(points) if cuts[0] != cuts[1] else [points[::2]])]
-
-    def crossed(self, left, right):
-        return [self.plumb(LEFT, left), self.plumb(RIGHT, right), *self.over_top((left, right))]
-
-    def mouth(self, heel, plates_top):
-        """Return seat and heel on the left side."""
-        under = self.top.moved(-self.depth)
-        corner_at = self.at(LEFT, heel, plates_top)
-        return [
-            (LEFT, self.at(LEFT, plates_top, under), corner_at),
-            (LEFT, corner_at, self.at(LEFT, heel, under)),
-        ]
 
 
 def common(rise, size, seat, out):

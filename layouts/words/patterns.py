@@ -21,6 +21,8 @@ KINDS = {
     Kind.LOWER_RAFTER: N_('Lower rafter'),
     Kind.UPPER_RAFTER: N_('Upper rafter'),
     Kind.LAID_JACK: N_('Jack laid on a roof'),
+    Kind.BARGE: N_('Barge rafter'),
+    Kind.UPPER_BARGE: N_('Upper barge rafter'),
     Kind.HIP: N_('Hip'),
     Kind.VALLEY: N_('Valley'),
 }

@@ -54,11 +54,19 @@ def crossings(member: Member) -> tuple[Crossing, Crossing | None]:
     tail = (Line.TAIL, Line.TAIL_LONG, Line.TAIL_SHORT, Line.TAIL, Line.TAIL_SIDE, Line.TAIL_RIGHT)
     foot = (Line.FOOT_CUT, Line.FOOT_LONG, Line.FOOT_SHORT, Line.FOOT_CUT, Line.FOOT_CUT, Line.FOOT_CUT)
     lower = tail if member.kind.stands_on_plate else foot
-    below = None if member.tail.bevel else _crossing(member, member.tail, lower)
-    return _crossing(member, member.head, upper), below
+    below = (
+        None if member.tail.bevel else _crossing(member, member.tail, lower, -1 if member.tail.hollow else 1)
+    )
+    return _crossing(member, member.head, upper, -1), below
 
 
-def _crossing(member: Member, end: End, lines: tuple[Line, ...]) -> Crossing:
+def _crossing(member: Member, end: End, lines: tuple[Line, ...], way: int) -> Crossing:
+    """Return one end.
+
+    Given:
+        lines  its marks: of a square cut, of one cheek's long and short point, of two cheeks and both sides
+        way    to which the point of two cheeks lies from both sides: 1 towards the tail, -1 towards the ridge
+    """
     at = {mark.line: inches_of(mark.at) for mark in member.marks}
     square, long, short, point, side, right_side = lines
     if end.cut is None:
@@ -68,23 +76,22 @@ def _crossing(member: Member, end: End, lines: tuple[Line, ...]) -> Crossing:
         return Crossing(left, right, at[square], None)
     left, right = at[side], at.get(right_side, at[side])
     if isinstance(end.other, TwoCheeks):
-        ways = (end.cut, end.other)
-        return Crossing(left, right, at[point], _meeting(left, right, at[point], ways, member.thickness_in))
+        slants = [way * _tangent(cheek) for cheek in (end.cut, end.other)]
+        return Crossing(left, right, at[point], _meeting(left, right, slants, member.thickness_in))
     return Crossing(left, right, at[point], Point(at[point], exact(member.thickness_in / 2)))
 
 
-def _meeting(
-    left: Exact, right: Exact, center: Exact, ways: tuple[TwoCheeks, TwoCheeks], thick: Fraction
-) -> Point:
+def _meeting(left: Exact, right: Exact, slants: list[Exact], thick: Fraction) -> Point:
     """Return where two cheeks that are not alike meet on the top edge, which need not be on its center.
 
-    Source: from the left side the one goes on by k, its tangent from square across, for every inch across; from the right
-    side the other by its own; both towards the mark on the center.
+    Given:
+        slants  how far along each goes for an inch across, from its own side
+
+    Source: so far from the left side, across, both have come as far along: left + s k = right + (t − s) k'.
     """
-    way = 1 if center > left else -1
-    k, other = (_tangent(cheek) for cheek in ways)
-    across = exact(one_term(way * (right - left) + thick * other)) / one_term(k + other)
-    return Point(left + way * across * k, across)
+    k, other = slants
+    across = exact(one_term(right - left + thick * other)) / one_term(k + other)
+    return Point(left + across * k, across)
 
 
 def _tangent(cheek: TwoCheeks) -> Exact:

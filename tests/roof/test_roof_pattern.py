@@ -1,0 +1,62 @@
+"""Patterns of members of any roof: their lines, nothing rounded, against boards and faces in space; a pattern for every kind."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+from fifty_digits import mpf
+from near import NEAR, gap
+from oracle import sawn, tails
+from oracle.boards import LEFT, RIGHT, TOP, Board
+from oracle.corner import corner
+from oracle.planes import plane
+
+from layouts.words.patterns import KINDS
+from tablegen.geometry.pitch import pitch_of_rise
+from tablegen.numbers.figure import Measure
+from tablegen.roof import framing
+from tablegen.roof.member import Kind, Stop
+from tablegen.roof.members import Members
+from tablegen.roof.pattern import Name, pattern_of
+from tablegen.roof.plane import Plane
+from tablegen.roof.question import Boards
+from tablegen.roof.side import sides
+from tablegen.written.stocks import stock
+
+RUN, OUT = Fraction(123), Fraction(57, 4)
+HIP, COMMON = Fraction(7, 2), Fraction(7, 4)
+DEPTH = mpf(45) / 4
+"""Of a dressed 2×12, as the lumber standard has it: PS 20."""
+BOARDS = Boards(stock=stock('2×8'), hip_stock=stock('2×12'), hip_in=HIP, rafter_in=COMMON, overhang_in=OUT)
+
+
+def agree(pattern, name, lines):
+    """Hold the lines of one name against places in space."""
+    drawn = [one for one in pattern.strokes if one.name == name]
+    assert len(drawn) == len(lines)
+    for stroke, (face, *ends) in zip(drawn, lines, strict=True):
+        assert stroke.face == face
+        for point, (along, across) in zip((stroke.start, stroke.end), ends, strict=True):
+            assert gap(point.along, along) < NEAR
+            assert gap(point.across, across) < NEAR
+
+
+@pytest.mark.parametrize(('rise', 'other'), [(8, 12), (6, 5), (Fraction(7, 2), 9)])
+def test_a_hip_of_two_pitches_between_commons(rise, other):
+    """Its cheeks are not alike: they meet off the center of its top."""
+    place = corner(rise, other)
+    a, b = map(Members, sides(pitch_of_rise(Fraction(rise)), BOARDS, pitch_of_rise(Fraction(other))))
+    pattern = pattern_of(framing.hip('H', Plane(a, RUN, Measure(), other=b), Stop.COMMONS))
+    ends = plane(place.on_hip(place.across_a(RUN)), place.hip_level)
+    board = Board(place.hip_board(HIP), ends, DEPTH, mpf(7) / 2)
+    faces = sawn.common_face_b(place, RUN, COMMON), sawn.common_face(place, RUN, COMMON)
+    fascias = sawn.fascia_b(place, tails.matching_overhang(place, OUT)), sawn.fascia(place, OUT)
+
+    agree(pattern, Name.HEAD, board.crossed(*faces))
+    agree(pattern, Name.TAIL, board.crossed(*fascias))
+    assert {one.face for one in pattern.strokes} == {LEFT, TOP, RIGHT}
+
+
+def test_every_kind_of_member_has_a_name_on_its_pattern():
+    assert set(KINDS) == set(Kind)
