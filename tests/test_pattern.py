@@ -74,20 +74,16 @@ def mirrored(lines, thick):
 
 ASKED = {
     'common 7 in 12': (
-        ['7', '--stock', '2x6', '--seat', '3', '--overhang', '12 in'],
-        lambda: common(7, '2x6', 3, 12), 'letter', 'ridge plumb cut',
-    ),
-    'common 3 in 12': (
-        ['3', '--stock', '2x8', '--overhang', '20 in', '--paper', 'a4'],
-        lambda: common(3, '2x8', Fraction(7, 2), 20), 'a4', 'ridge plumb cut',
+        ['7', '--stock', '2x6', '--seat', '3', '--overhang', '12 in', '--paper', 'a4'],
+        lambda: common(7, '2x6', 3, 12), 'a4', 'ridge plumb cut',
     ),
     'hip 12 in 12': (
         ['12', '--member', 'hip', '--stock', '2x8', '--hip-stock', '2x12', '--overhang', '10 in'],
         lambda: hip_or_valley(12, '2x12', '2x8', Fraction(7, 2), 10), 'letter', 'ridge plumb cut',
     ),
     'valley 5 in 12': (
-        ['5', '--member', 'valley', '--stock', '2x6', '--overhang', '9 in', '--paper', 'a4'],
-        lambda: hip_or_valley(5, '2x6', '2x6', Fraction(7, 2), 9, valley=True), 'a4', 'plumb cut between ridges',
+        ['5', '--member', 'valley', '--stock', '2x6', '--overhang', '9 in'],
+        lambda: hip_or_valley(5, '2x6', '2x6', Fraction(7, 2), 9, valley=True), 'letter', 'plumb cut between ridges',
     ),
     'hip jack 8 in 12': (
         ['8', '--member', 'hip-jack', '--stock', '2x6', '--long-side', 'left'],

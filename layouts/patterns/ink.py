@@ -16,7 +16,15 @@ from tablegen.roof.pattern import Face, Name, Pattern
 
 CUT, DATUM, EDGE, JOINT = 0.45, 0.2, 0.3, 0.15
 """Widths of ink, mm: what is sawn, what is measured from, the board's own edges, where pages meet."""
-DASHES = {Name.CENTER: '6 1.5 1 1.5', Name.PLATE: '4 1.5', FOLD: '9 2'}
+DATUMS = (Name.CENTER, Name.FOOT, Name.PLATE, Name.BEAM)
+"""Lines that nothing is sawn along."""
+DASHES = {
+    Name.CENTER: '6 1.5 1 1.5',
+    Name.FOOT: '6 1.5 1 1.5',
+    Name.PLATE: '4 1.5',
+    Name.BEAM: '4 1.5',
+    FOLD: '9 2',
+}
 JOINT_DASH = '2 1.4'
 FACE_IN, EDGE_OFF = 17.0, 2.0
 """From a page's side to the middle of a face's name, at least; and from a face's edge."""
@@ -85,7 +93,7 @@ def page_ink(tile: Tile) -> list[str]:
 
 def width_of(name: str) -> float:
     """Return how wide a line is drawn."""
-    if name in (Name.CENTER, Name.PLATE):
+    if name in DATUMS:
         return DATUM
     return CUT if name in tuple(Name) else EDGE
 

@@ -15,7 +15,7 @@ from layouts.patterns.page import Laid, page_drawing, sheet_for
 from layouts.pdf.typeset import Job, typeset
 from layouts.sheets.fold import PAPERS_MM
 from layouts.sheets.sheet_forms import identify, write_whole
-from layouts.words.patterns import PARTS, facts_of, sentences_of, title_of
+from layouts.words.patterns import facts_of, part_of, sentences_of, title_of
 from layouts.words.say import _
 from tablegen.errors import BookError
 from tablegen.messages import message
@@ -73,11 +73,11 @@ def write_pattern(whole: Pattern, pieces: list[Laid], paper: str, folder: Path) 
     return out
 
 
-def told(pieces: list[Laid]) -> list[str]:
+def told(whole: Pattern, pieces: list[Laid]) -> list[str]:
     """Return which pages each piece is on, in lines."""
     return [
         (_('pages {first} to {last}: {part}') if one.last > one.first else _('page {first}: {part}')).format(
-            first=one.first, last=one.last, part=_(PARTS[one.part])
+            first=one.first, last=one.last, part=part_of(whole, one.flat.piece)
         )
         for one in pieces
     ]

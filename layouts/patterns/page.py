@@ -16,9 +16,8 @@ from layouts.patterns.tiles import Tiling, tiling
 from layouts.sheets.fold import PAPERS_MM
 from layouts.sheets.strips import Strip, bar
 from layouts.words import patterns as words
-from layouts.words.drawings import ENDS
 from layouts.words.say import _
-from tablegen.roof.pattern import Part, Pattern
+from tablegen.roof.pattern import Pattern
 
 SAFE_MM = 8.0
 """Along the paper's edge: nothing stands there, whatever the printer."""
@@ -66,10 +65,6 @@ class Laid:
     first: int
     """Number of its first page."""
     joints_before: int
-
-    @property
-    def part(self) -> Part:
-        return self.flat.piece.part
 
     @property
     def last(self) -> int:
@@ -158,7 +153,8 @@ def _head(whole: Pattern, one: Laid, page: int, pages: int) -> list[str]:
         shapes.append(svg.text(line, (SAFE_MM, y), round(fits, 2), weight=weight))
     y += FACT * FACT_LEADING
     of = _(words.PAGE).format(page=page, pages=pages)
-    ends = [(words.upper_end(whole), SAFE_MM, -1), (_(ENDS['tail']), SAFE_MM + room, 1)]
+    upper, lower = words.ends_of(whole)
+    ends = [(upper, SAFE_MM, -1), (lower, SAFE_MM + room, 1)]
     shapes.append(svg.text(of, (SAFE_MM + room / 2, y), FACT * 1.1, 'middle', 800))
     for end, x, way in ends:
         tip = (x, y - 0.9)

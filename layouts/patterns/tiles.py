@@ -135,16 +135,18 @@ def _span(joints: Sequence[float], long: float, place: int) -> tuple[float, floa
 
 
 def _joints(long: float, room: float, whole: tuple[float, float] | None) -> tuple[float, ...]:
-    """Return where joints lie: evenly, but for one that would lie in what should be whole, where it can go elsewhere."""
-    count = max(1, ceil((long - LAP_MM) / (room - LAP_MM)))
-    even = [(long - LAP_MM) / count * place + LAP_MM / 2 for place in range(1, count)]
-    for place, at in enumerate(even):
-        if whole and whole[0] < at < whole[1]:
-            moved = (
-                [*even[:place], other, *even[place + 1 :]]
-                for other in sorted(whole, key=lambda x: abs(x - at))
-            )
-            return tuple(next((one for one in moved if _fit(one, long, room)), even))
+    """Return where joints lie: evenly, but none in what should be whole, if need be with one page more."""
+    fewest = max(1, ceil((long - LAP_MM) / (room - LAP_MM)))
+    for count in (fewest, fewest + 1):
+        even = [(long - LAP_MM) / count * place + LAP_MM / 2 for place in range(1, count)]
+        split = [place for place, at in enumerate(even) if whole and whole[0] < at < whole[1]]
+        if not whole or not split:
+            return tuple(even)
+        at = even[split[0]]
+        for other in sorted(whole, key=lambda edge: abs(edge - at)):
+            moved = [*even[: split[0]], other, *even[split[0] + 1 :]]
+            if len(split) == 1 and _fit(moved, long, room):
+                return tuple(moved)
     return tuple(even)
 
 

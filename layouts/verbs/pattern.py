@@ -25,7 +25,7 @@ from tablegen.roof.ends import crossings
 from tablegen.roof.member import Hand, Line, Member, Stop
 from tablegen.roof.member import Kind as MemberKind
 from tablegen.roof.members import Members
-from tablegen.roof.pattern import pattern_of
+from tablegen.roof.pattern import Pattern, pattern_of
 from tablegen.roof.plane import Plane
 from tablegen.roof.question import Boards
 from tablegen.roof.side import side
@@ -116,24 +116,24 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     if args.open:
         opener()
     from layouts.build import build_pattern
-    from layouts.words.patterns import cautions_of
 
     whole = pattern_of(member)
     pieces = build_pattern(whole, settings.paper, file, run_known=args.run_ is not None)
-    _tell(file, settings, pieces, out)
-    print(*cautions_of(whole), sep='\n', file=out)
+    _tell(whole, file, settings, pieces, out)
     if args.open:
         show(file)
     return 0
 
 
-def _tell(file: Path, settings: Settings, pieces: list[Laid], out: TextIO) -> None:
+def _tell(whole: Pattern, file: Path, settings: Settings, pieces: list[Laid], out: TextIO) -> None:
     from layouts.patterns.make import told
+    from layouts.words.patterns import cautions_of
 
     pages = pieces[-1].last
     made = n_('{file}: {count} page, {paper} paper', '{file}: {count} pages, {paper} paper', pages)
-    print(made.format(file=file, count=pages, paper=settings.paper), *told(pieces), sep='\n', file=out)
+    print(made.format(file=file, count=pages, paper=settings.paper), *told(whole, pieces), sep='\n', file=out)
     print(_('print at 100 %, actual size, and hold a rule against both bars before you trace'), file=out)
+    print(*cautions_of(whole), sep='\n', file=out)
 
 
 def _member(args: argparse.Namespace, settings: Settings) -> Member:

@@ -32,26 +32,36 @@ PARTS = {
     Part.TAIL: N_('tail'),
     Part.MOUTH_AND_TAIL: N_('bird’s mouth and tail'),
 }
+FOOT = N_('lower end')
+"""What the tail is called where it is none."""
 CENTERS = {
     Stop.RIDGE: N_('ridge center line'),
+    Stop.COMMONS: N_('ridge center line'),
     Stop.LEDGER: N_('face of the wall'),
     Stop.HIP: N_('hip center line'),
+    Stop.VALLEY: N_('valley center line'),
+    Stop.PURLIN: N_('purlin center line'),
     Stop.RIDGES: N_('where the ridges’ center lines meet'),
 }
-CENTER = N_('center line at the upper end')
+CENTER = N_('center line of what stops it')
 HEADS = {
     Stop.RIDGE: N_('ridge plumb cut'),
     Stop.LEDGER: N_('plumb cut at the ledger'),
+    Stop.WALL: N_('plumb cut at the wall'),
+    Stop.BEAM: N_('plumb cut at the beam'),
     Stop.HIP: N_('plumb cut at the hip'),
+    Stop.VALLEY: N_('plumb cut at the valley'),
+    Stop.PURLIN: N_('plumb cut at the purlin'),
     Stop.COMMONS: N_('plumb cut between commons'),
     Stop.RIDGES: N_('plumb cut between ridges'),
 }
-HEAD = N_('plumb cut at the upper end')
+HEAD, FOOT_CUT = N_('upper plumb cut'), N_('lower plumb cut')
 PLATES = {Kind.HIP: N_('corner of the plates'), Kind.VALLEY: N_('inside corner of the plates')}
 PLATE = N_('plate line')
 ABOVE = N_('{line}: {length} in, plumb, seat to top edge')
 LEVEL, PLUMB = N_('{line}: {length} in, level'), N_('{line}: {length} in, plumb')
 OTHERS = {
+    Name.BEAM: N_('face of the beam'),
     Name.HEEL: N_('heel'),
     Name.SEAT: N_('seat'),
     Name.TAIL: N_('tail plumb cut'),
@@ -59,10 +69,9 @@ OTHERS = {
     'bottom_edge': N_('bottom edge'),
     'fold': N_('fold: edge of the top'),
 }
-FEET = N_('plumb cut at the foot')
 ON_TOP = {
     Name.HEAD: N_('cheek, top edge'),
-    Name.TAIL: N_('tail cheek, top edge'),
+    Name.TAIL: N_('lower cheek, top edge'),
 }
 FACES = {
     Face.LEFT: N_('LEFT SIDE'),
@@ -72,11 +81,12 @@ FACES = {
 HANDS = {Hand.LEFT: N_('left'), Hand.RIGHT: N_('right')}
 WASTE = N_('waste')
 UPPER_ENDS = {
-    Stop.LEDGER: ENDS['wall'],
-    Stop.WALL: ENDS['wall'],
+    **dict.fromkeys((Stop.RIDGE, Stop.RIDGES, Stop.COMMONS, Stop.MATE), ENDS['ridge']),
+    **dict.fromkeys((Stop.LEDGER, Stop.WALL), ENDS['wall']),
     Stop.HIP: ENDS['hip'],
 }
-"""What stands at the left of a page, where it is no ridge."""
+UPPER_END, LOWER_END = N_('UPPER END'), N_('LOWER END')
+"""What stands at the left and right of a page, where it is none of those, and no tail."""
 LAY_ON, LIES_HERE = N_('cut here, lay it on page {page}'), N_('page {page} is laid here')
 TO_PAGE, PAGE = N_('to page {page}'), N_('page {page} of {pages}')
 
@@ -84,12 +94,12 @@ TITLE, PIECE = N_('{member}, {pitch}, {stock}'), N_('{title}: {part}')
 WITH_SEAT = N_(
     'Seat {seat} in, overhang {overhang} in, both level. For a board {thick} × {deep} in: measure yours.'
 )
-WITHOUT_SEAT = N_('Overhang {overhang} in, level. For a board {thick} × {deep} in: measure yours.')
+WITHOUT_SEAT = N_('For a board {thick} × {deep} in: measure yours.')
 SIDE_UP = N_(
-    'The upper end at the left, the tail at the right, the top edge up. Heavy lines are sawn along their middle; X is waste.'
+    'The upper end at the left, the lower one at the right, the top edge up. Heavy lines are sawn along their middle; X is waste.'
 )
 FLAT_UP = N_(
-    'The upper end at the left, the tail at the right. Heavy lines are sawn along their middle; X is waste.'
+    'The upper end at the left, the lower one at the right. Heavy lines are sawn along their middle; X is waste.'
 )
 
 PRINT = N_("""\
@@ -119,7 +129,13 @@ def title_of(whole: Pattern) -> str:
 
 def head_of(whole: Pattern, piece: Piece) -> str:
     """Return the same with what a piece shows of it."""
-    return _(PIECE).format(title=title_of(whole), part=_(PARTS[piece.part]))
+    return _(PIECE).format(title=title_of(whole), part=part_of(whole, piece))
+
+
+def part_of(whole: Pattern, piece: Piece) -> str:
+    """Return what a piece shows."""
+    foot = piece.part is Part.TAIL and not whole.member.kind.stands_on_plate
+    return _(FOOT if foot else PARTS[piece.part])
 
 
 def facts_of(whole: Pattern, piece: Piece, run_known: bool) -> list[str]:
@@ -147,10 +163,12 @@ def facts_of(whole: Pattern, piece: Piece, run_known: bool) -> list[str]:
     return [facts, lies]
 
 
-def upper_end(whole: Pattern) -> str:
-    """Return what stands at a member's upper end."""
-    off = whole.member.head.off
-    return _(UPPER_ENDS.get(off.stop, ENDS['ridge']) if off else ENDS['ridge'])
+def ends_of(whole: Pattern) -> tuple[str, str]:
+    """Return what stands at the left and at the right of every page."""
+    member = whole.member
+    stop = member.head.off.stop if member.head.off else None
+    upper = UPPER_ENDS.get(stop, UPPER_END) if stop else UPPER_END
+    return _(upper), _(ENDS['tail'] if member.kind.stands_on_plate else LOWER_END)
 
 
 def _figure(figure: object) -> str:
@@ -163,6 +181,7 @@ def line_names(whole: Pattern, name: str, face: Face) -> list[str]:
     plain = _line_name(whole, name, face)
     lengths = {
         Name.PLATE: (ABOVE, mouth.height_above_plate),
+        Name.BEAM: (ABOVE, mouth.height_above_plate),
         Name.SEAT: (LEVEL, mouth.seat),
         Name.HEEL: (PLUMB, mouth.heel),
     } if mouth else {}  # fmt: skip
@@ -184,8 +203,11 @@ def _line_name(whole: Pattern, name: str, face: Face) -> str:
             return _(HEADS.get(stop, HEAD) if stop else HEAD)
         case Name.PLATE:
             return _(PLATES.get(member.kind, PLATE))
+        case Name.FOOT:
+            off = member.tail.off
+            return _(CENTERS.get(off.stop, CENTER) if off else CENTER)
         case Name.TAIL if not member.kind.stands_on_plate:
-            return _(FEET)
+            return _(FOOT_CUT)
         case _:
             return _(OTHERS[name])
 

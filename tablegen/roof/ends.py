@@ -48,6 +48,11 @@ class Crossing:
         return [self.left, self.right, self.point.along if self.point else self.center]
 
 
+def squared(at: Exact) -> Crossing:
+    """Return a plumb cut square across the board."""
+    return Crossing(at, at, at, None)
+
+
 def crossings(member: Member) -> tuple[Crossing, Crossing | None]:
     """Return both ends of a member: all that a pattern takes of an End is read here."""
     upper = (Line.CUT, Line.LONG, Line.SHORT, Line.POINT, Line.SIDE, Line.SIDE_RIGHT)
@@ -70,7 +75,7 @@ def _crossing(member: Member, end: End, lines: tuple[Line, ...], way: int) -> Cr
     at = {mark.line: inches_of(mark.at) for mark in member.marks}
     square, long, short, point, side, right_side = lines
     if end.cut is None:
-        return Crossing(at[square], at[square], at[square], None)
+        return squared(at[square])
     if isinstance(end.cut, OneCheek):
         left, right = (at[long], at[short]) if end.long is Hand.LEFT else (at[short], at[long])
         return Crossing(left, right, at[square], None)

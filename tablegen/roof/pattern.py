@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
@@ -11,7 +11,7 @@ from itertools import pairwise
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact
 from tablegen.numbers.figure import Measure, length_figure
-from tablegen.roof.ends import Crossing, Point, crossings
+from tablegen.roof.ends import Crossing, Point, crossings, squared
 from tablegen.roof.figures import Length
 from tablegen.roof.member import Line, Member, inches_of, known
 
@@ -36,8 +36,12 @@ class Name(StrEnum):
 
     CENTER = 'center'
     """Of what stops the member at its upper end."""
+    FOOT = 'foot'
+    """The center line of what stops it at its lower end."""
     HEAD = 'head'
     PLATE = 'plate'
+    BEAM = 'beam'
+    """The near face of a beam that a shed's rafter runs over, where its second bird's mouth stands."""
     HEEL = 'heel'
     SEAT = 'seat'
     TAIL = 'tail'
@@ -100,6 +104,11 @@ class Pattern:
     plate_to_tail: Length | None
 
 
+MOUTHS = {Name.BEAM: Line.UPPER_PLATE, Name.PLATE: Line.PLATE}
+"""What a bird's mouth stands on, and the mark of its outer face."""
+Notch = tuple[Point, Point, Point]
+
+
 def pattern_of(member: Member) -> Pattern:
     """Return the pattern of a member.
 
@@ -109,17 +118,21 @@ def pattern_of(member: Member) -> Pattern:
     """
     head, foot = crossings(member)
     board = _Board(member)
-    notch = board.notch()
-    pieces = tuple(_pieces(board, head, foot, notch))
+    mouths = {name: notch for name in MOUTHS if (notch := board.notch(name))}
+    pieces = tuple(_pieces(board, head, foot, mouths))
     strokes = [
-        *board.crossed(Name.CENTER, Crossing(exact(0), exact(0), exact(0), None)),
+        *(
+            line
+            for name, at in board.centers(head, foot).items()
+            for line in board.crossed(name, squared(at))
+        ),
         *board.crossed(Name.HEAD, head),
-        *(board.mouth(notch) if notch else ()),
+        *(line for name, notch in mouths.items() for line in board.mouth(name, notch)),
         *(board.crossed(Name.TAIL, foot) if foot else ()),
     ]
     wastes = [
         *board.waste(head, pieces[0].first),
-        *(Waste(face, notch) for face in (Face.LEFT, Face.RIGHT) if notch),
+        *(Waste(face, notch) for notch in mouths.values() for face in (Face.LEFT, Face.RIGHT)),
         *(board.waste(foot, pieces[-1].last) if foot else ()),
     ]
     measure = Measure(member.marks[0].at.per)
@@ -164,24 +177,35 @@ class _Board:
         for start, end in pairwise(cut.over_top(self.member.thickness_in)):
             yield Stroke(name, Face.TOP, start, end)
 
-    def notch(self) -> tuple[Point, Point, Point] | None:
-        """Return the bird's mouth: where the seat leaves the bottom edge, the corner, where the heel leaves it."""
+    def centers(self, head: Crossing, foot: Crossing | None) -> dict[Name, Exact]:
+        """Return where the center lines of what stops it lie, but for one that is the cut itself."""
+        found = {Name.CENTER: exact(0)} if not head.square or head.center != 0 else {}
+        if foot and any(mark.line is Line.FOOT for mark in self.member.marks):
+            at = self.member.at(Line.FOOT)
+            found |= {Name.FOOT: at} if not foot.square or foot.center != at else {}
+        return found
+
+    def notch(self, over: Name) -> Notch | None:
+        """Return a bird's mouth over what it stands on: where the seat leaves the bottom edge, the corner, the heel's foot."""
         member, mouth = self.member, self.member.mouth
-        if mouth is None:
+        if mouth is None or not self.stands_on(over):
             return None
-        heel_at = member.at(Line.HEEL if mouth.heel_back else Line.PLATE)
+        heel_at = member.at(Line.HEEL) if mouth.heel_back else member.at(MOUTHS[over])
         corner = self.down(heel_at, inches_of(known(mouth.stock_left)))
         level = inches_of(known(mouth.seat)) * Angle(member.slope).cosine()
         return Point(corner.along - level, self.depth), corner, self.down(heel_at, self.depth)
 
-    def mouth(self, notch: tuple[Point, Point, Point]) -> Iterator[Stroke]:
-        """Return its lines and the plate line, down to the height of the plate's top."""
+    def stands_on(self, over: Name) -> bool:
+        return any(mark.line is MOUTHS[over] for mark in self.member.marks)
+
+    def mouth(self, over: Name, notch: Notch) -> Iterator[Stroke]:
+        """Return its lines and the plumb one over the plate, down to the height of the plate's top."""
         member = self.member
         assert member.mouth
-        over = inches_of(member.mouth.height_above_plate) * Angle(member.slope).cosine()
+        height = inches_of(member.mouth.height_above_plate) * Angle(member.slope).cosine()
         toe, corner, heel = notch
         for face in (Face.LEFT, Face.RIGHT):
-            yield self.plumb(Name.PLATE, member.at(Line.PLATE), face, over)
+            yield self.plumb(over, member.at(MOUTHS[over]), face, height)
             yield Stroke(Name.SEAT, face, toe, corner)
             yield Stroke(Name.HEEL, face, corner, heel)
 
@@ -196,21 +220,24 @@ class _Board:
 
 
 def _pieces(
-    board: _Board, head: Crossing, foot: Crossing | None, notch: tuple[Point, ...] | None
+    board: _Board, head: Crossing, foot: Crossing | None, mouths: Mapping[Name, Notch]
 ) -> Iterator[Piece]:
     """Return the stretches that are drawn: a tail whose cut is square is one with the bird's mouth."""
-    zero = exact(0)
-    yield _piece(Part.HEAD, not head.square, [zero, *head.marks()], [zero, *head.marks()], board.lean)
-    bottom = [point.along for point in notch or ()]
-    if notch:
+    zero, lean = exact(0), board.lean
+    tops = [zero, *head.marks()]
+    beam = [point.along - lean for point in mouths.get(Name.BEAM, ())]
+    yield _piece(Part.HEAD, not head.square, [*tops, *beam], [*tops, *beam], lean)
+    bottom = [point.along for point in mouths.get(Name.PLATE, ())]
+    if bottom:
         bottom.append(board.member.at(Line.PLATE))
-    if foot and foot.square and notch:
-        yield _piece(Part.MOUTH_AND_TAIL, False, [*bottom, foot.left], [foot.left], board.lean)
+    if foot and foot.square and bottom:
+        yield _piece(Part.MOUTH_AND_TAIL, False, [*bottom, foot.left], [foot.left], lean)
         return
-    if notch:
+    if bottom:
         yield _piece(Part.MOUTH, False, bottom, bottom, zero)
     if foot:
-        yield _piece(Part.TAIL, not foot.square, foot.marks(), foot.marks(), board.lean)
+        below = [*foot.marks(), *(at for name, at in board.centers(head, foot).items() if name is Name.FOOT)]
+        yield _piece(Part.TAIL, not foot.square, below, below, lean)
 
 
 def _piece(part: Part, wrapped: bool, left: Iterable[Exact], right: Iterable[Exact], lean: Exact) -> Piece:

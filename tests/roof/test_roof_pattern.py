@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
@@ -14,11 +15,12 @@ from oracle.planes import plane
 
 from layouts.words.patterns import KINDS
 from tablegen.geometry.pitch import pitch_of_rise
-from tablegen.numbers.figure import Measure
+from tablegen.numbers.exact import exact
+from tablegen.numbers.figure import Measure, length_figure
 from tablegen.roof import framing
-from tablegen.roof.member import Kind, Stop
+from tablegen.roof.member import Kind, Line, Mark, Stop
 from tablegen.roof.members import Members
-from tablegen.roof.pattern import Name, pattern_of
+from tablegen.roof.pattern import Face, Name, pattern_of
 from tablegen.roof.plane import Plane
 from tablegen.roof.question import Boards
 from tablegen.roof.side import sides
@@ -60,3 +62,18 @@ def test_a_hip_of_two_pitches_between_commons(rise, other):
 
 def test_every_kind_of_member_has_a_name_on_its_pattern():
     assert set(KINDS) == set(Kind)
+
+
+def test_a_second_bird_s_mouth_is_the_first_moved_up_to_the_beam():
+    a, _b = map(Members, sides(pitch_of_rise(Fraction(4)), BOARDS, pitch_of_rise(Fraction(4))))
+    one = framing.shed_rafter('R', Plane(a, RUN, Measure()), Fraction(0))
+    beam = length_figure(Fraction(19, 4), Measure())
+    pattern = pattern_of(replace(one, marks=(*one.marks, Mark(Line.UPPER_PLATE, beam))))
+    seats = [line for line in pattern.strokes if line.name is Name.SEAT and line.face is Face.LEFT]
+    moved = exact(Fraction(19, 4)) - one.at(Line.PLATE)
+
+    assert seats[0].start.along == seats[1].start.along + moved
+    assert seats[0].end.along == seats[1].end.along + moved
+    assert seats[0].end.across == seats[1].end.across
+    assert not any(line.name is Name.CENTER for line in pattern.strokes)  # it is the cut itself
+    assert pattern.pieces[0].last > pattern.pieces[0].first + seats[0].end.along
