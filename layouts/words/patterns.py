@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from layouts.words.caution import caution_text
 from layouts.words.drawings import ENDS
+from layouts.words.frame import HANDS, MEMBERS
+from layouts.words.lists import capital
 from layouts.words.say import N_, _, say
 from tablegen.numbers import text
 from tablegen.roof.cautions import DEFERS
@@ -11,21 +13,6 @@ from tablegen.roof.cheeks import OneCheek
 from tablegen.roof.member import Hand, Kind, Stop
 from tablegen.roof.pattern import Face, Name, Part, Pattern, Piece
 
-KINDS = {
-    Kind.COMMON: N_('Common rafter'),
-    Kind.END_COMMON: N_('End common'),
-    Kind.SHED_RAFTER: N_('Shed rafter'),
-    Kind.HIP_JACK: N_('Hip jack'),
-    Kind.VALLEY_JACK: N_('Valley jack'),
-    Kind.CRIPPLE: N_('Cripple'),
-    Kind.LOWER_RAFTER: N_('Lower rafter'),
-    Kind.UPPER_RAFTER: N_('Upper rafter'),
-    Kind.LAID_JACK: N_('Jack laid on a roof'),
-    Kind.BARGE: N_('Barge rafter'),
-    Kind.UPPER_BARGE: N_('Upper barge rafter'),
-    Kind.HIP: N_('Hip'),
-    Kind.VALLEY: N_('Valley'),
-}
 PARTS = {
     Part.HEAD: N_('upper end'),
     Part.MOUTH: N_('bird’s mouth'),
@@ -78,7 +65,6 @@ FACES = {
     Face.TOP: N_('TOP EDGE'),
     Face.RIGHT: N_('RIGHT SIDE'),
 }
-HANDS = {Hand.LEFT: N_('left'), Hand.RIGHT: N_('right')}
 WASTE = N_('waste')
 UPPER_ENDS = {
     **dict.fromkeys((Stop.RIDGE, Stop.RIDGES, Stop.COMMONS, Stop.MATE), ENDS['ridge']),
@@ -124,7 +110,9 @@ NOT_STRENGTH = N_('Geometry, not strength. {defers}')
 def title_of(whole: Pattern) -> str:
     """Return what a pattern is of, in a line."""
     member = whole.member
-    return _(TITLE).format(member=_(KINDS[member.kind]), pitch=member.pitch.text, stock=member.stock.name)
+    return _(TITLE).format(
+        member=capital(_(MEMBERS[member.kind])), pitch=member.pitch.text, stock=member.stock.name
+    )
 
 
 def head_of(whole: Pattern, piece: Piece) -> str:

@@ -1,4 +1,4 @@
-"""Patterns of members of any roof: their lines, nothing rounded, against boards and faces in space; a pattern for every kind."""
+"""Patterns of members of any roof: their lines, nothing rounded, against boards and faces in space."""
 
 from __future__ import annotations
 
@@ -13,12 +13,11 @@ from oracle.boards import LEFT, RIGHT, TOP, Board
 from oracle.corner import corner
 from oracle.planes import plane
 
-from layouts.words.patterns import KINDS
 from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.numbers.exact import exact
 from tablegen.numbers.figure import Measure, length_figure
 from tablegen.roof import framing
-from tablegen.roof.member import Kind, Line, Mark, Stop
+from tablegen.roof.member import Line, Mark, Stop
 from tablegen.roof.members import Members
 from tablegen.roof.pattern import Face, Name, pattern_of
 from tablegen.roof.plane import Plane
@@ -58,10 +57,6 @@ def test_a_hip_of_two_pitches_between_commons(rise, other):
     agree(pattern, Name.HEAD, board.crossed(*faces))
     agree(pattern, Name.TAIL, board.crossed(*fascias))
     assert {one.face for one in pattern.strokes} == {LEFT, TOP, RIGHT}
-
-
-def test_every_kind_of_member_has_a_name_on_its_pattern():
-    assert set(KINDS) == set(Kind)
 
 
 def test_a_second_bird_s_mouth_is_the_first_moved_up_to_the_beam():
