@@ -15,6 +15,8 @@ MM = 25.4 / 72
 SAME_LINE_MM, TOGETHER_MM = 0.15, 0.12
 """How far bases of one line may differ, and letters of one word stand apart, by their advances."""
 TABLE_FONT = b'Table'
+DOTS, GRAY, NEAR_MM = 2.0, 200, 2.5
+"""Dots to a millimeter; darker than which is ink; how far from a line its space reaches."""
 WHOLE, FRACTION = re.compile(r'[+−]?\d[\d.,]*[°″′†‡§]*'), re.compile(r'\d+/\d+[″†‡§]*')
 
 
@@ -50,7 +52,16 @@ class InkedPage:
         text = page.get_textpage()
         self.text: str = text.get_text_range().replace('\r\n', '\n')
         self.runs = list(_runs(text))
-        self.height = page.get_height() * MM
+        self.page = page
+
+    def filled(self, left: float, top: float, foot: float) -> float:
+        """Return how much of its height has ink, or has some near; its margins at either side, top and foot are left out, mm."""
+        dots = self.page.render(scale=DOTS * MM, grayscale=True).to_numpy()
+        edge = round(left * DOTS)
+        inked = (dots[round(top * DOTS) : -round(foot * DOTS), edge:-edge] < GRAY).any(axis=1)
+        near = round(NEAR_MM * DOTS)
+        spread = [inked[max(0, place - near) : place + near + 1].any() for place in range(len(inked))]
+        return sum(spread) / len(spread)
 
     def lines(self) -> list[list[Run]]:
         """Return its runs by the line they stand on, from the top, each from the left."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import pairwise, takewhile
 
 import pytest
 from printed_words import MM, Word
@@ -120,8 +120,17 @@ def links_of(reader: PdfReader) -> list[list[Link]]:
 
 
 def test_every_page_that_is_cited_is_a_link_to_it(small_book):
-    """Wherever a page says "page 12"."""
+    """Wherever a page says "page 12", or "pages 12 to 34": both."""
     links, cited = links_of(PdfReader(small_book.built.booklet)), 0
+    for words, of_page in zip(small_book.words, links, strict=True):
+        for place, word in enumerate(words):
+            if word.text.lower() == 'pages':
+                ends = [*takewhile(lambda one: re.fullmatch(r'to|and|\d+[.,;]?', one.text), words[place + 1 :])]
+                for end in (one for one in ends if one.text.isalpha() is False):
+                    number = int(end.text.rstrip('.,;'))
+                    assert [link.leads_to for link in of_page if link.holds(end)] == [number], end
+                    cited += 1
+    assert cited >= 2 * len(small_book.planned.index.sections)
     for words, of_page in zip(small_book.words, links, strict=True):
         for before, word in pairwise(words):
             number = re.match(r'\d+', word.text)

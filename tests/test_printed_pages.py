@@ -24,6 +24,10 @@ SAWN_MM, SAWN_FRACTION_MM, NOTE_MM = 1.9, 1.45, 1.75
 """Heights of digits that are read at arm's length in bad light: the client's."""
 MOST_WORDS = 5
 """Words in a row of a table, at most; a line of more is a note."""
+MARGINS_MM, LEAST_FILLED = (8.5, 6.5, 7.5), 1 / 3
+"""Of the pocket page: beside, above and below its text; how much of its height a page fills."""
+MAY_BE_EMPTY = {'notes', 'glance_left', 'glance_right'}
+"""Pages to write on, and those with a row a pitch in a book of three."""
 RASTER_MM = 0.015
 """What outlines of digits differ by, which the renderer rounds."""
 
@@ -134,6 +138,16 @@ def test_digits_are_high_enough_to_be_read(pages):
             if least(run.heights) < wanted - RASTER_MM:
                 low.append(f'page {number}, {kind}: {run.text} {least(run.heights):.2f} mm')
     assert low == []
+
+
+def test_no_page_is_nearly_empty(pages):
+    """But those meant for writing; how full each is stands beside its number."""
+    filled = [
+        (round(float(page.filled(*MARGINS_MM)), 2), number, kind)
+        for number, kind, page in pages
+        if kind not in MAY_BE_EMPTY
+    ]
+    assert [one for one in sorted(filled) if one[0] < LEAST_FILLED] == []
 
 
 def test_apostrophes_and_quotation_marks_are_curly(pages):

@@ -6,6 +6,8 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from itertools import pairwise
 
+from markupsafe import Markup
+
 from layouts.pages.reference_pages import letters_of
 from layouts.paper.page import Draft, Index, PageNumber
 from layouts.words.lists import joined
@@ -68,8 +70,8 @@ class ContentsPage:
     wanted: Listed
     entries: Listed
     pitches: Listed
-    sections: str
-    """The first page of each section, where there are several."""
+    sections: str | Markup
+    """The first page of each section, links all, where there are several."""
     groups: Listed
     """Groups of reference tables, each with its letter."""
     first: bool
@@ -99,12 +101,12 @@ def _maker(settings: Settings, start: int, stop: int) -> Callable[[Index], Conte
             (f'{letter}  {_(GROUP_HEADS[group])}', index[f'group-{group}'])
             for group, letter in letters_of(settings).items()
         ]
-        begins = [str(first) for first, _count in index.sections]
+        begins = [PageNumber(first) for first, _count in index.sections]
         return ContentsPage(
             _in_columns(wanted, ENTRY_COLUMNS),
             _in_columns(entries, ENTRY_COLUMNS),
             _in_columns(listed, PITCH_COLUMNS),
-            joined(begins) if len(begins) > 1 else '',
+            Markup(joined(['{}'] * len(begins))).format(*begins) if len(begins) > 1 else '',
             _in_columns(groups, GROUP_COLUMNS),
             start == 0,
         )

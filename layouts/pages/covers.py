@@ -11,7 +11,7 @@ from markupsafe import Markup
 from layouts.drawings.cover_rafter import cover_rafter
 from layouts.pages.cover_title import lines_size, title_size
 from layouts.pages.reference_pages import LETTERS, letters_of
-from layouts.paper.page import Draft, Index
+from layouts.paper.page import Draft, Index, PageNumber
 from layouts.words.drawings import COVER_DRAWING
 from layouts.words.lists import capital, joined, span, steps
 from layouts.words.pages import FIRST_SECTION, INSIDE
@@ -52,7 +52,7 @@ class CoverPage:
     section: tuple[int, int]
     """Its number and how many there are."""
     pages: tuple[int, int]
-    """Its first and last page."""
+    """Its first and last page, links both."""
     also: str
     """What else is in a later section, '' for nothing."""
     elsewhere: str
@@ -80,7 +80,7 @@ def cover_draft(settings: Settings, section: int = 1, sections: int = 1, names: 
             text.mixed(1, settings.measure.per),
             _tables(index, letters),
             (section, len(index.sections)),
-            (first, first + count - 1),
+            (PageNumber(first), PageNumber(first + count - 1)),
             _(INSIDE['examples']) if examples else '',
             joined([_(FIRST_SECTION[key]) for key in OF_FIRST_SECTION if key in index]),
         )
