@@ -125,7 +125,9 @@ def test_every_page_that_is_cited_is_a_link_to_it(small_book):
     for words, of_page in zip(small_book.words, links, strict=True):
         for place, word in enumerate(words):
             if word.text.lower() == 'pages':
-                ends = [*takewhile(lambda one: re.fullmatch(r'to|and|\d+[.,;]?', one.text), words[place + 1 :])]
+                ends = [
+                    *takewhile(lambda one: re.fullmatch(r'to|and|\d+[.,;]?', one.text), words[place + 1 :])
+                ]
                 for end in (one for one in ends if one.text.isalpha() is False):
                     number = int(end.text.rstrip('.,;'))
                     assert [link.leads_to for link in of_page if link.holds(end)] == [number], end
