@@ -128,7 +128,7 @@ def test_every_page_that_is_cited_is_a_link_to_it(small_book):
                 ends = [
                     *takewhile(lambda one: re.fullmatch(r'to|and|\d+[.,;]?', one.text), words[place + 1 :])
                 ]
-                for end in (one for one in ends if one.text.isalpha() is False):
+                for end in (one for one in ends if not one.text.isalpha()):
                     number = int(end.text.rstrip('.,;'))
                     assert [link.leads_to for link in of_page if link.holds(end)] == [number], end
                     cited += 1

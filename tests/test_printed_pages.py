@@ -147,7 +147,7 @@ def test_no_page_is_nearly_empty(pages):
         for number, kind, page in pages
         if kind != 'notes'
     ]
-    least = {kind: LEAST_FILLED / 2 for kind in A_ROW_A_PITCH}
+    least = dict.fromkeys(A_ROW_A_PITCH, LEAST_FILLED / 2)
     assert [one for one in sorted(filled) if one[0] < least.get(one[2], LEAST_FILLED)] == []
 
 
