@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import re
 
+from tablegen.numbers.units import INCHES
+
 _ONE = r'\d[\d.,]*(?:(?<=\d) \d+/\d+)?(?:/\d+)?[″°]?'
-_UNIT = r'(?: (?:in 12|in|ft|mm)(?![\w’]))?'
+_UNIT = rf'(?: (?:{INCHES.over_base}|in|ft|mm)(?![\w’]))?'
 NUMBER = re.compile(rf'(?<![\w/])(?:\d+′ )?{_ONE}{_UNIT}(?:(?<= ft) {_ONE}{_UNIT})?')
 TAGS = re.compile(r'(<[^>]*>)')
 BLOCKS = ('<pre', '</pre', '<title', '</title')

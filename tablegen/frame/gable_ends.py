@@ -15,9 +15,10 @@ from tablegen.numbers.exact import Exact, exact, floor_of
 from tablegen.numbers.figure import degree_figure, length_figure
 from tablegen.numbers.units import INCHES
 from tablegen.roof.figures import Degrees, Length
-from tablegen.roof.framing import FREE, rafter, square_end
+from tablegen.roof.framing import rafter
 from tablegen.roof.member import End, Kind, Member, Stop
 from tablegen.roof.plane import Plane
+from tablegen.roof.stopped import FREE, square_end
 from tablegen.written.stocks import stock
 
 LADDER_IN = INCHES.unit_run

@@ -29,9 +29,10 @@ from tablegen.geometry.pitch import Pitch
 from tablegen.messages import message
 from tablegen.numbers import text
 from tablegen.numbers.exact import Exact, exact, floor_of
-from tablegen.roof.framing import hip, one_cheek_tail
+from tablegen.roof.framing import hip
 from tablegen.roof.member import Hand, Member, Stop
 from tablegen.roof.members import Members
+from tablegen.roof.stopped import one_cheek_tail
 
 HANDS = (Hand.RIGHT, Hand.LEFT, Hand.RIGHT, Hand.LEFT)
 """On which hand of each hip the main slope lies, from the left front corner around."""

@@ -16,9 +16,10 @@ from tablegen.messages import message
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, one_term
 from tablegen.numbers.figure import length_rounded_up
-from tablegen.roof.framing import hip, peak_end, post_end
+from tablegen.roof.framing import hip
 from tablegen.roof.members import Members
 from tablegen.roof.side import side
+from tablegen.roof.stopped import peak_end, post_end
 
 MIDDLES = 'middles'
 HALF = 2

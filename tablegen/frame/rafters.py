@@ -11,11 +11,12 @@ from tablegen.frame.plan import Edge, Reach, Region, Slope
 from tablegen.geometry import shortening
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, sign
-from tablegen.roof.framing import FREE, cheek_end, clipped_end, faced_end, laid_end, rafter, square_end
+from tablegen.roof.framing import rafter
 from tablegen.roof.member import End, Hand, Kind, Line, Mark, Member, Stop
 from tablegen.roof.members import Members
 from tablegen.roof.plane import Plane
 from tablegen.roof.side import Side
+from tablegen.roof.stopped import FREE, cheek_end, clipped_end, faced_end, laid_end, square_end
 
 STOPS = {
     Edge.RIDGE: Stop.RIDGE,

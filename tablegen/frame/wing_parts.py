@@ -29,8 +29,9 @@ from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, root
 from tablegen.numbers.figure import degree_figure
 from tablegen.roof.cheeks import one_cheek
-from tablegen.roof.framing import met_end, valley
+from tablegen.roof.framing import valley
 from tablegen.roof.member import End, Hand, Member, Stop
+from tablegen.roof.stopped import met_end
 
 
 def turned_over(slope: Slope) -> Slope:

@@ -9,24 +9,26 @@ from collections.abc import Callable
 from dataclasses import replace
 from fractions import Fraction
 
-from tablegen.geometry import cheeks, corner, shortening
+from tablegen.geometry import corner, shortening
 from tablegen.geometry import tail as tails
-from tablegen.geometry.cheeks import Cheek
-from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, one_term
-from tablegen.numbers.figure import degree_figure, length_figure, length_rounded_up
+from tablegen.numbers.figure import length_figure, length_rounded_up
 from tablegen.roof.cautions import Caution, pitch_cautions
-from tablegen.roof.cheeks import JACK_TOP, SQUARE_TOP, OneCheek, TwoCheeks, cut_of, jack_cheek_against
-from tablegen.roof.figures import TwoWays
+from tablegen.roof.cheeks import TwoCheeks
 from tablegen.roof.marks import places
 from tablegen.roof.member import Deduction, End, Hand, Kind, Line, Mark, Member, Stop, inches_of
 from tablegen.roof.members import Members
 from tablegen.roof.plane import Plane
 from tablegen.roof.seat import Mouth, Notch, common_mouth, hip_mouths, valley_mouth
 from tablegen.roof.side import Side
-
-FREE = End()
-"""Cut square across, by nothing that stops it."""
+from tablegen.roof.stopped import (
+    FREE,
+    cheek_end,
+    cheeked,
+    faced_end,
+    square_end,
+    taken_off,
+)
 
 
 def common(name: str, of: Plane) -> Member:
@@ -46,79 +48,6 @@ def hip_jack(name: str, of: Plane, run_in: Exact | Fraction) -> Member:
     return rafter(name, Kind.HIP_JACK, of, run_in, end)
 
 
-def square_end(side: Side, stop: Stop, thickness_in: Fraction) -> End:
-    """Return the end of a side's common or jack at what stands square to it, half of that coming off; nothing at a mate."""
-    both = side.both(shortening.at_ridge(thickness_in), side.slope)
-    return End(_off(stop, thickness_in, both)) if thickness_in else FREE
-
-
-def faced_end(side: Side, stop: Stop, thickness_in: Fraction, off_in: Exact) -> End:
-    """Return the end of a side's rafter at a face square to it that stands so far, level, from where its run ends."""
-    return End(_off(stop, thickness_in, side.both(off_in, side.slope)))
-
-
-def clipped_end(side: Side, ridge_in: Fraction, off_in: Exact) -> End:
-    """Return the upper end of an end common at a ridge's end between two hips: thicker than the ridge, it is clipped to both.
-
-    Source: shortening.end_common_clip; each clip lies on a hip's side, as a jack's cheek does.
-    """
-    end = faced_end(side, Stop.RIDGE, ridge_in, off_in)
-    clip = shortening.end_common_clip(side.boards.rafter_in, ridge_in, side.at.turned())
-    if not clip.terms:
-        return end
-    back, cheek = side.both(clip, side.slope), cheeks.jack_against(side.at.plan_a, side.slope)
-    crossed = (side.boards.rafter_in - ridge_in) / 2
-    cut = TwoCheeks(*cut_of(side, cheek, JACK_TOP, crossed), back)
-    return replace(end, cut=cut, back=back, blunt=True)
-
-
-def cheek_end(side: Side, stop: Stop, thickness_in: Fraction, plan: Angle, long: Hand | None = None) -> End:
-    """Return the end of a side's jack at a hip or valley that stands at an angle in plan to its eave."""
-    off = _off(stop, thickness_in, side.both(shortening.jack_at(thickness_in, plan), side.slope))
-    return replace(_cut(side, jack_cheek_against(side, plan), off), long=long)
-
-
-def met_end(
-    side: Side,
-    stop: Stop,
-    thickness_in: Fraction,
-    off_in: Exact,
-    cut: OneCheek | None = None,
-    long: Hand | None = None,
-) -> End:
-    """Return the upper end of a hip or valley at what comes so far off it, level, square or with one cheek."""
-    off = _off(stop, thickness_in, side.both(off_in, side.at.hip_slope))
-    return replace(_cut(side, cut, off), long=long) if cut else End(off)
-
-
-def peak_end(side: Side, cheek: Cheek, point_in: Exact) -> End:
-    """Return the upper end of a hip at a peak where all hips meet: two cheeks to a point on the axis.
-
-    Given:
-        point_in  level, from the axis back to where the hip is full width
-    """
-    back = side.both(point_in, side.at.hip_slope)
-    return End(None, TwoCheeks(*cut_of(side, cheek, SQUARE_TOP, side.boards.hip_in / 2), back), back)
-
-
-def post_end(side: Side, post_in: Fraction) -> End:
-    """Return the upper end of a hip, cut square to the flat of a post at the peak."""
-    return End(_off(Stop.POST, post_in, side.both(exact(post_in / 2), side.at.hip_slope)))
-
-
-def laid_end(side: Side, lift_in: Exact, main_slope: Exact) -> End:
-    """Return the foot of a wing's jack on the sheathing of a main roof: a level cut, the blade tilted to that roof.
-
-    Given:
-        lift_in     how high its top stands over the main rafters' there, PLUMB: sheathing, and the board on it
-        main_slope  of the main roof, whose eave the jack runs along
-
-    Source: the main roof is level along the jack, and the jack comes down to it at its own slope: lift / m.
-    """
-    off = _off(Stop.BOARD, Fraction(0), side.both(lift_in / side.slope, side.slope))
-    return End(off, bevel=degree_figure(Angle(main_slope)))
-
-
 def hip(
     name: str, of: Plane, stop: Stop = Stop.RIDGE, head: End | None = None, tail: End | None = None
 ) -> Member:
@@ -134,10 +63,10 @@ def valley(name: str, of: Plane, stop: Stop = Stop.RIDGES, head: End | None = No
     """Return a valley, which is not dropped, in the corner of two ridges of one height and thickness, or at one ridge."""
     cheeks, at = of.members.cheek, of.members.shortening
     if stop == Stop.RIDGE:
-        off = _off(stop, of.side.boards.ridge_in, at.hip_valley_at_ridge)
-        head = head or replace(_cut(of.side, cheeks.valley_at_ridge, off), long=of.a_on and of.a_on.other)
+        off = taken_off(stop, of.side.boards.ridge_in, at.hip_valley_at_ridge)
+        head = head or replace(cheeked(of.side, cheeks.valley_at_ridge, off), long=of.a_on and of.a_on.other)
     else:
-        off = _off(stop, of.side.boards.ridge_in, at.valley_between_ridges)
+        off = taken_off(stop, of.side.boards.ridge_in, at.valley_between_ridges)
         head = head or _two(of, lambda it: it.cheek.valley_between_ridges, _beside_ridge, _at_ridge, off)
     tail = _two(of, lambda it: it.cheek.valley_tail, _beside_ridge)
     return _member(name, Kind.VALLEY, of, of.run_in, head, replace(tail, hollow=True))
@@ -146,15 +75,10 @@ def valley(name: str, of: Plane, stop: Stop = Stop.RIDGES, head: End | None = No
 def _hip_head(of: Plane, stop: Stop) -> End:
     cheeks, at, boards = of.members.cheek, of.members.shortening, of.side.boards
     if stop == Stop.COMMONS:
-        off = _off(stop, boards.rafter_in, at.hip_between_commons)
+        off = taken_off(stop, boards.rafter_in, at.hip_between_commons)
         return _two(of, lambda it: it.cheek.hip_between_commons, _beside_common, _at_common, off)
-    off = _off(stop, boards.ridge_in, at.hip_valley_at_ridge)
-    return replace(_cut(of.side, cheeks.hip_at_ridge, off), long=of.a_on)
-
-
-def one_cheek_tail(of: Members, long: Hand) -> End:
-    """Return the tail of a hip at the fascia of one side alone, its long point on the hand away from that."""
-    return replace(_cut(of.side, of.cheek.hip_at_ridge), long=long)
+    off = taken_off(stop, boards.ridge_in, at.hip_valley_at_ridge)
+    return replace(cheeked(of.side, cheeks.hip_at_ridge, off), long=of.a_on)
 
 
 def _at_common(side: Side) -> Exact:
@@ -193,7 +117,7 @@ def _two(
         back   takes how far it leaves the board's side from where it crosses the center line, level
         stops  takes where it does that, from the center line's end; there where None
     """
-    end = _cut(of.side, cut(of.members), off)
+    end = cheeked(of.side, cut(of.members), off)
     if of.other is None:
         return end
     slope, sides = of.side.at.hip_slope, (of.members, of.other)
@@ -220,18 +144,6 @@ def _tip_in(a_in: Exact, b_in: Exact, back_a_in: Exact, back_b_in: Exact) -> Exa
     b − back_b · u downhill; these agree at (a · back_b + b · back_a) / (back_a + back_b).
     """
     return -(a_in * back_b_in + b_in * back_a_in) / one_term(back_a_in + back_b_in)
-
-
-def _off(stop: Stop, thickness_in: Fraction, both: TwoWays) -> Deduction:
-    return Deduction(stop, thickness_in, both.level, both.along)
-
-
-def _cut(side: Side, cut: OneCheek | TwoCheeks, off: Deduction | None = None) -> End:
-    if isinstance(cut, TwoCheeks):
-        return End(off, cut, cut.point_to_side)
-    points = cut.long_to_short_point
-    halves = (side.length(inches_of(one) / 2) for one in (points.level, points.along))
-    return End(off, cut, TwoWays(*halves))
 
 
 def _member(

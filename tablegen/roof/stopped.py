@@ -1,0 +1,112 @@
+"""Ends of members: each by what stops it, square or with cheeks, and what comes off the line length for it."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+from tablegen.geometry import cheeks, shortening
+from tablegen.geometry.cheeks import Cheek
+from tablegen.numbers.angles import Angle
+from tablegen.numbers.exact import Exact, exact
+from tablegen.numbers.figure import degree_figure
+from tablegen.roof.cheeks import JACK_TOP, SQUARE_TOP, OneCheek, TwoCheeks, cut_of, jack_cheek_against
+from tablegen.roof.figures import TwoWays
+from tablegen.roof.member import Deduction, End, Hand, Stop, inches_of
+from tablegen.roof.members import Members
+from tablegen.roof.side import Side
+
+FREE = End()
+"""Cut square across, by nothing that stops it."""
+
+
+def square_end(side: Side, stop: Stop, thickness_in: Fraction) -> End:
+    """Return the end of a side's common or jack at what stands square to it, half of that coming off; nothing at a mate."""
+    both = side.both(shortening.at_ridge(thickness_in), side.slope)
+    return End(taken_off(stop, thickness_in, both)) if thickness_in else FREE
+
+
+def faced_end(side: Side, stop: Stop, thickness_in: Fraction, off_in: Exact) -> End:
+    """Return the end of a side's rafter at a face square to it that stands so far, level, from where its run ends."""
+    return End(taken_off(stop, thickness_in, side.both(off_in, side.slope)))
+
+
+def clipped_end(side: Side, ridge_in: Fraction, off_in: Exact) -> End:
+    """Return the upper end of an end common at a ridge's end between two hips: thicker than the ridge, it is clipped to both.
+
+    Source: shortening.end_common_clip; each clip lies on a hip's side, as a jack's cheek does.
+    """
+    end = faced_end(side, Stop.RIDGE, ridge_in, off_in)
+    clip = shortening.end_common_clip(side.boards.rafter_in, ridge_in, side.at.turned())
+    if not clip.terms:
+        return end
+    back, cheek = side.both(clip, side.slope), cheeks.jack_against(side.at.plan_a, side.slope)
+    crossed = (side.boards.rafter_in - ridge_in) / 2
+    cut = TwoCheeks(*cut_of(side, cheek, JACK_TOP, crossed), back)
+    return replace(end, cut=cut, back=back, blunt=True)
+
+
+def cheek_end(side: Side, stop: Stop, thickness_in: Fraction, plan: Angle, long: Hand | None = None) -> End:
+    """Return the end of a side's jack at a hip or valley that stands at an angle in plan to its eave."""
+    off = taken_off(stop, thickness_in, side.both(shortening.jack_at(thickness_in, plan), side.slope))
+    return replace(cheeked(side, jack_cheek_against(side, plan), off), long=long)
+
+
+def met_end(
+    side: Side,
+    stop: Stop,
+    thickness_in: Fraction,
+    off_in: Exact,
+    cut: OneCheek | None = None,
+    long: Hand | None = None,
+) -> End:
+    """Return the upper end of a hip or valley at what comes so far off it, level, square or with one cheek."""
+    off = taken_off(stop, thickness_in, side.both(off_in, side.at.hip_slope))
+    return replace(cheeked(side, cut, off), long=long) if cut else End(off)
+
+
+def peak_end(side: Side, cheek: Cheek, point_in: Exact) -> End:
+    """Return the upper end of a hip at a peak where all hips meet: two cheeks to a point on the axis.
+
+    Given:
+        point_in  level, from the axis back to where the hip is full width
+    """
+    back = side.both(point_in, side.at.hip_slope)
+    return End(None, TwoCheeks(*cut_of(side, cheek, SQUARE_TOP, side.boards.hip_in / 2), back), back)
+
+
+def post_end(side: Side, post_in: Fraction) -> End:
+    """Return the upper end of a hip, cut square to the flat of a post at the peak."""
+    return End(taken_off(Stop.POST, post_in, side.both(exact(post_in / 2), side.at.hip_slope)))
+
+
+def laid_end(side: Side, lift_in: Exact, main_slope: Exact) -> End:
+    """Return the foot of a wing's jack on the sheathing of a main roof: a level cut, the blade tilted to that roof.
+
+    Given:
+        lift_in     how high its top stands over the main rafters' there, PLUMB: sheathing, and the board on it
+        main_slope  of the main roof, whose eave the jack runs along
+
+    Source: the main roof is level along the jack, and the jack comes down to it at its own slope: lift / m.
+    """
+    off = taken_off(Stop.BOARD, Fraction(0), side.both(lift_in / side.slope, side.slope))
+    return End(off, bevel=degree_figure(Angle(main_slope)))
+
+
+def one_cheek_tail(of: Members, long: Hand) -> End:
+    """Return the tail of a hip at the fascia of one side alone, its long point on the hand away from that."""
+    return replace(cheeked(of.side, of.cheek.hip_at_ridge), long=long)
+
+
+def taken_off(stop: Stop, thickness_in: Fraction, both: TwoWays) -> Deduction:
+    """Return what comes off for a stop of some thickness, both ways."""
+    return Deduction(stop, thickness_in, both.level, both.along)
+
+
+def cheeked(side: Side, cut: OneCheek | TwoCheeks, off: Deduction | None = None) -> End:
+    """Return an end of one cheek, or of two that are alike."""
+    if isinstance(cut, TwoCheeks):
+        return End(off, cut, cut.point_to_side)
+    points = cut.long_to_short_point
+    halves = (side.length(inches_of(one) / 2) for one in (points.level, points.along))
+    return End(off, cut, TwoWays(*halves))
