@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from fractions import Fraction
 from typing import ClassVar
 
 from tablegen.frame.asked import Asked
 from tablegen.frame.plan import ZERO, Edge, Level, LevelBoard, Plan, Point, Reach, Region, Slope
+from tablegen.frame.rafters import head_of
 from tablegen.frame.stations import clear_of
-from tablegen.geometry import common, corner, tail
+from tablegen.geometry import common, tail
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, floor_of
 from tablegen.numbers.figure import degree_figure, length_figure
@@ -121,10 +123,17 @@ def studs_of(asked: Asked, plan: Plan) -> tuple[Stud, ...]:
 def _stud_places(asked: Asked, rake: Rake) -> Iterator[Exact]:
     """Return where a rake's studs stand, inward: none under the ridge itself, which its own post carries."""
     half, spacing = exact(STUD.thickness_in / 2), asked.spacing_in
+    top = rake.top_in - _reaching_down(rake.upper)
     first = floor_of(rake.foot_in / spacing) + 1
-    last = floor_of(rake.top_in / spacing)
+    last = floor_of(top / spacing)
     places = clear_of(tuple(exact(spacing * number) for number in range(first, last + 1)), rake.foot_in, half)
-    return (place for place in places if rake.foot_in + half <= place <= rake.top_in - half)
+    return (place for place in places if rake.foot_in + half <= place <= top - half)
+
+
+def _reaching_down(upper: Reach) -> Fraction:
+    """Return how far from a line's center, or a wall's face, the board there may stand in a stud's way, level."""
+    whole = upper.edge in (Edge.OVER, Edge.LEDGER)
+    return upper.thickness_in if whole else upper.thickness_in / 2
 
 
 def barges(asked: Asked, plan: Plan) -> Iterator[tuple[Member, Slope, tuple[Point, Point]]]:
@@ -134,23 +143,21 @@ def barges(asked: Asked, plan: Plan) -> Iterator[tuple[Member, Slope, tuple[Poin
     middle = exact(asked.gable_overhang_in - asked.rafters.thickness_in / 2)
     for rake in rakes(plan):
         side = rake.slope.members.side
-        run, head = rake.top_in - rake.foot_in, _head(asked, rake)
-        if rake.upper.edge is Edge.HIP:  # it ends where the half-hip's eave crosses it
-            end = next(one for one in plan.slopes if one.name == ('left' if rake.at_left else 'right'))
-            run = run - corner.run_b(exact(asked.gable_overhang_in), end.members.side.at)
+        along = rake.end_in + rake.outwards * middle
+        run, head = rake.upper.at(along) - rake.foot_in, _head(rake)
         foot = (
             FREE if rake.lower.edge is Edge.PLATE else square_end(side, Stop.PURLIN, rake.lower.thickness_in)
         )
         kind = Kind.BARGE if rake.lower.edge is Edge.PLATE else Kind.UPPER_BARGE
         member = rafter('', kind, Plane(rake.slope.members, run, asked.measure), run, head, foot)
-        along = rake.end_in + rake.outwards * middle
         points = rake.slope.on_plan(along, rake.foot_in), rake.slope.on_plan(along, rake.foot_in + run)
         yield replace(member, mouth=None, cautions=()), rake.slope, points
 
 
-def _head(asked: Asked, rake: Rake) -> End:
+def _head(rake: Rake) -> End:
+    """Return how a barge rafter is cut above: at a half-hip's hip, whose tail runs out over the gable, as a jack."""
     if rake.upper.edge is Edge.HIP:
-        return FREE
+        return head_of(rake.slope.members.side, rake.upper)
     stop = Stop.PURLIN if rake.upper.edge is Edge.PURLIN else Stop.RIDGE
     return square_end(rake.slope.members.side, stop, rake.upper.thickness_in)
 

@@ -95,7 +95,7 @@ class Region:
         """
         found = []
         for reach in self.lower:
-            if reach.edge is Edge.VALLEY and sign(reach.rate):
+            if reach.edge in (Edge.VALLEY, Edge.BOARD) and sign(reach.rate):
                 out = -reach.at(along_in)
                 if sign(out) >= 0 and not (sign(reach.at(reach.start_in)) and sign(reach.at(reach.end_in))):
                     found.append((out, reach))

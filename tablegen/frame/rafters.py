@@ -81,7 +81,7 @@ def rafters_of(slope: Slope, asked: Asked, lift_in: Exact, main_slope: Exact) ->
             out, foot = _tail(region, along, side)
             members = members if out is side.overhang_in else Members(replace(side, overhang_in=out))
         run = upper.at(along) - lower.at(along)
-        head = _head(side, upper, asked.hip_head is HipHead.SINGLE)
+        head = head_of(side, upper, asked.hip_head is HipHead.SINGLE)
         member = rafter('', kind, Plane(members, run, asked.measure), run, head, foot)
         if upper.edge is Edge.OVER:
             member = _over_beam(member, upper.thickness_in, side)
@@ -94,6 +94,7 @@ def _tail(region: Region, along: Exact, side: Side) -> tuple[Exact, End]:
 
     Notes:
         1. Where the valley crosses the corner of a tail only, that is cut square short of it.
+        2. Where a wing's roof is laid on the main one, that one's tails run on there, and the wing has none.
     """
     crossed = region.valley_out_in(along)
     if not region.tails:
@@ -106,13 +107,19 @@ def _tail(region: Region, along: Exact, side: Side) -> tuple[Exact, End]:
     half = shortening.points_apart(side.boards.rafter_in, plan) / 2
     if out - off - half >= side.overhang_in:
         return side.overhang_in, FREE
+    if reach.edge is Edge.BOARD:
+        return exact(0), FREE
     if out - off + half > side.overhang_in:
         return out - off - half, FREE
     return out, _foot(side, reach)
 
 
-def _head(side: Side, reach: Reach, single: bool) -> End:
-    """Given: whether hips meet the ridge with one cheek each."""
+def head_of(side: Side, reach: Reach, single: bool = False) -> End:
+    """Return the upper end of a rafter at what lies there.
+
+    Given:
+        single  whether hips meet the ridge with one cheek each
+    """
     stop = STOPS[reach.edge]
     if reach.off_in is not None and single and reach.thickness_in:
         return clipped_end(side, reach.thickness_in, reach.off_in)

@@ -31,6 +31,7 @@ from tablegen.numbers.figure import degree_figure
 from tablegen.roof.cheeks import one_cheek
 from tablegen.roof.framing import valley
 from tablegen.roof.member import End, Hand, Member, Stop
+from tablegen.roof.members import Members
 from tablegen.roof.stopped import met_end
 
 
@@ -65,7 +66,8 @@ def within(places: Places, start: Exact, end: Exact) -> Places:
 
 def wing_ends(of: Joined) -> Ends:
     """Return the wing's hipped end."""
-    return Ends(replace(of.asked, first_in=None), of.own, of.own, of.half_in, ZERO, ZERO, 1)
+    own = Members(replace(of.own.side, at=of.own.side.pitch.corner))  # its hips stand between its own slopes
+    return Ends(replace(of.asked, first_in=None), own, own, of.half_in, ZERO, ZERO, 1)
 
 
 def wing_slopes(of: Joined) -> tuple[Slope, ...]:

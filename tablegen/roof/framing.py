@@ -162,7 +162,9 @@ def _member(
     if head.tip:
         cut.insert(0, min(at for line, at in marks if line is Line.POINT) - inches_of(head.tip.along))
     stock = {Kind.HIP: boards.hips, Kind.VALLEY: boards.valleys}.get(kind, boards.stock)
-    lean = shortening.along(tails.square_cut_set_in(stock.depth_in, slope), slope)
+    lean = exact(0)
+    if not tail.bevel:  # a plumb cut's lower corner
+        lean = shortening.along(tails.square_cut_set_in(stock.depth_in, slope), slope)
     thick = {Kind.HIP: boards.hip_in, Kind.VALLEY: boards.valley_thickness_in}
     return Member(
         name=name,

@@ -87,10 +87,12 @@ def laid_end(side: Side, lift_in: Exact, main_slope: Exact) -> End:
         lift_in     how high its top stands over the main rafters' there, PLUMB: sheathing, and the board on it
         main_slope  of the main roof, whose eave the jack runs along
 
-    Source: the main roof is level along the jack, and the jack comes down to it at its own slope: lift / m.
+    Source: the main roof is level along the jack, and the jack comes down to it at its own slope: lift / m. Across half of
+    the jack's thickness the main roof falls by its slope times that, so there its side comes down so much later.
     """
     off = taken_off(Stop.BOARD, Fraction(0), side.both(lift_in / side.slope, side.slope))
-    return End(off, bevel=degree_figure(Angle(main_slope)))
+    back = side.both(side.boards.rafter_in / 2 * main_slope / side.slope, side.slope)
+    return End(off, back=back, bevel=degree_figure(Angle(main_slope)))
 
 
 def one_cheek_tail(of: Members, long: Hand) -> End:
