@@ -194,6 +194,7 @@ def test_every_part_has_tabs_of_its_own():
                 'section_cover',
                 'notes',
                 'closing',
+                'marking_sheet',
                 'numbers',
                 'checked',
                 'made',

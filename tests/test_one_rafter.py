@@ -174,6 +174,9 @@ def follow(page, row, step, template):
         if template == 'values':
             label = over[0] if over else label
         if template == 'ref_table':
-            page, label = page[page.index(re.sub('[“”]', '', row)) :], '1 1/2' if 'any pitch' in row else '6'
+            page, label = (
+                page[next(n for n, line in enumerate(page) if row.strip('“”') in line) :],
+                '1 1/2' if 'any pitch' in row else '6',
+            )
         found = [line for line in page if re.search(rf'(^| ){re.escape(label.removeprefix("row "))}[ ,].*(?<![\d/]){re.escape(figure)}(?![\d/])', line)]  # fmt: skip
         assert found, (row, figure, page)

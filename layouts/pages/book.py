@@ -9,6 +9,7 @@ from layouts.pages.back_pages import back_block, closing_draft
 from layouts.pages.covers import cover_draft
 from layouts.pages.example_pages import example_block
 from layouts.pages.front_pages import front_block
+from layouts.pages.marking_sheets import marking_block
 from layouts.pages.paging import Furniture, Pages, lay_out
 from layouts.pages.pitch_pages import pitch_block
 from layouts.pages.reference_pages import reference_blocks
@@ -59,7 +60,8 @@ def plan(settings: Settings) -> Plan:
     blocks: list[Block] = [front_block(settings, trim)]
     blocks += [pitch_block(pitch, place, settings, trim) for place, pitch in enumerate(settings.pitches)]
     blocks += reference_blocks(settings, trim)
-    blocks += [block for block in (example_block(settings), back_block(settings, figures)) if block]
+    ends = (example_block(settings), marking_block(settings), back_block(settings, figures))
+    blocks += [block for block in ends if block]
     pages = sum(len(block.drafts) for block in blocks)
     if pages > MOST_PAGES:
         raise BookError(

@@ -53,6 +53,7 @@ CONTENTS_KEYS = (
     'after-the-length',
     'care',
     'examples',
+    'marking-sheet',
     'numbers',
     'checked',
     'made',

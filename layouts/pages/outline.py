@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from layouts.pages.book import Plan
 from layouts.pages.contents_pages import CONTENTS_KEYS
+from layouts.pages.marking_sheets import RIGHT
 from layouts.paper.page import Entry, Index
 from layouts.words.pages import GROUP_HEADS, OUTLINE, WORDS, heading
 from layouts.words.say import _
@@ -18,7 +19,9 @@ def outline(planned: Plan) -> tuple[Entry, ...]:
     """Return the first level of a book's outline, by page; covers of later sections stand below the book's own."""
     index, settings = planned.index, planned.settings
     heads = {
-        key: WORDS[key] for key in ('contents', *CONTENTS_KEYS) if key not in (*OF_REFERENCE, 'examples')
+        key: WORDS[key]
+        for key in ('contents', *CONTENTS_KEYS, RIGHT)
+        if key not in (*OF_REFERENCE, 'examples')
     }
     groups = {f'group-{group}': GROUP_HEADS[group] for group in GROUPS}
     first = [
