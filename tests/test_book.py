@@ -77,7 +77,7 @@ def test_over_a_thousand_pages_are_refused_with_their_number():
         plan(read('runs.by = "1/16 in"'))
 
     assert error_line(refusal.value) == (
-        'runs.by: 1/16 in over 24 pitches would make 2,492 pages; allowed: up to 1,000 pages; '
+        'runs.by: 1/16 in over 24 pitches would make 2,494 pages; allowed: up to 1,000 pages; '
         'next: take a longer step, shorter runs or fewer pitches'
     )
 
