@@ -13,6 +13,7 @@ from oracle.boards import LEFT, RIGHT, TOP, Board
 from oracle.corner import corner
 from oracle.planes import ORIGIN, UP, Plane, plane
 from printed_words import faults_of
+from pypdf import PdfReader
 
 from layouts.sheets.fold import PAPERS_MM
 
@@ -187,4 +188,5 @@ def test_every_page_can_be_checked_with_a_rule_and_none_needs_the_papers_edge(ma
         assert f'page {number} of {len(pages)}' in page.said
         assert 'Print at 100 %, actual size' in page.said
         assert 'Geometry, not strength.' in page.said
+    assert PdfReader(pdf).viewer_preferences.print_scaling == '/None'  # actual size: ISO 32000-1, 12.2
     assert faults_of(pdf) == ''

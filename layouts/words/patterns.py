@@ -76,7 +76,7 @@ UPPER_END, LOWER_END = N_('UPPER END'), N_('LOWER END')
 LAY_ON, LIES_HERE = N_('cut here, lay it on page {page}'), N_('page {page} is laid here')
 TO_PAGE, PAGE = N_('to page {page}'), N_('page {page} of {pages}')
 
-TITLE, PIECE = N_('{member}, {pitch}, {stock}'), N_('{title}: {part}')
+TITLE, MARKED, PIECE = N_('{member}, {pitch}, {stock}'), N_('{mark}, {title}'), N_('{title}: {part}')
 WITH_SEAT = N_(
     'Seat {seat} in, overhang {overhang} in, both level. For a board {thick} × {deep} in: measure yours.'
 )
@@ -100,19 +100,21 @@ heavy lines and the bottom edge, and trace that on the boards.""")
 WRAP = N_("""\
 Fold it back sharply along both fold lines and lay it round the board, its middle on the top edge, its upper end up the \
 roof. Mark the heavy lines on all three faces; left and right are of one who looks up the roof.""")
-LONG_POINT = N_("""\
-The long point is on the {hand} side; --long-side {other} prints its pair, of the other hand.""")
+LONG_POINT = N_('The long point is on the {hand} side.')
+PAIR = N_('--long-side {other} prints its pair, of the other hand.')
 TO_PLATE = N_('From the cut to the {plate}, along the center of the top edge: {length} in.')
 TO_TAIL = N_('From the {plate} to the tail’s cut, along the center of the top edge: {length} in.')
 NOT_STRENGTH = N_('Geometry, not strength. {defers}')
 
 
 def title_of(whole: Pattern) -> str:
-    """Return what a pattern is of, in a line."""
+    """Return what a pattern is of, in a line: its mark, if it has one, before it."""
     member = whole.member
-    return _(TITLE).format(
-        member=capital(_(MEMBERS[member.kind])), pitch=member.pitch.text, stock=member.stock.name
+    called = _(MEMBERS[member.kind])
+    title = _(TITLE).format(
+        member=called if member.name else capital(called), pitch=member.pitch.text, stock=member.stock.name
     )
+    return _(MARKED).format(mark=member.name, title=title) if member.name else title
 
 
 def head_of(whole: Pattern, piece: Piece) -> str:
@@ -215,7 +217,8 @@ def sentences_of(whole: Pattern, piece: Piece, joined: bool) -> list[str]:
     if Face.TOP in piece.faces and isinstance(end.cut, OneCheek):
         hand = end.long or Hand.RIGHT
         other = Hand.LEFT if hand is Hand.RIGHT else Hand.RIGHT
-        said.append(_(LONG_POINT).format(hand=_(HANDS[hand]), other=other))
+        said.append(_(LONG_POINT).format(hand=_(HANDS[hand])))
+        said += [] if member.name else [_(PAIR).format(other=other)]
     return said + cautions_of(whole)
 
 
