@@ -43,7 +43,7 @@ def test_the_sum_is_one_of_the_books_tables_and_a_part_off(tmp_path, table):
 
 def test_seventeen_is_too_long_by_what_is_said(tmp_path):
     """Twelve steps at 8 in 12, of √(17² + 8²) and of √(288 + 8²)."""
-    (words,) = printed('pitches = [4]\nparts = ["values"]', 'numbers', folder=tmp_path)
+    (words,) = printed('pitches = [4]\nparts = ["values"]', 'rounded', folder=tmp_path)
     over = 12 * (sqrt(mpf(289 + 64)) - sqrt(mpf(288 + 64)))
 
     assert f'by {text.decimal(rounded(over, 1000), 3)} in over twelve steps at 8 in 12' in words

@@ -42,6 +42,7 @@ CITED = {
     'existing_pitch': {'glance_left', 'ref_find_pitch'},
     'arms': {'ref_past_scale'},
     'numbers': {'drift'},
+    'rounded': {'drift'},
     'ref_tail': {'ref_hip_ends'},
     'ref_unequal': {'ref_past_scale'},
     'ref_many_sided': {'ref_past_scale'},

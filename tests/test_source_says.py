@@ -29,7 +29,7 @@ SEVERAL = 3
 """A list of so many numbers is one of values that are shown, each as it stands."""
 SAYS_A_COUNT = re.compile(r'\b(?:in|per|against|on the|along the) 12\b(?! ft)|\b12 (?:in\b|&)')
 TYPED = 'layouts/verbs/'
-QUOTES = ('checked.html',)
+QUOTES = ('checking.html',)
 TWO_WORDS = re.compile(r'[A-Za-z]{2,}[,:;.]? (?:[a-z]+ )*[A-Za-z]{2,}')
 A_TITLE = {'Rafter Tables'}
 """The title that a book has until it is given one: it is said through the catalogue."""

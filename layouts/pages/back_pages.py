@@ -70,12 +70,13 @@ class ClosingPage:
 
 def back_block(settings: Settings, figures: int) -> Block:
     """Return the last pages; figures is how many are printed in the tables."""
-    drafts = (
-        Draft('numbers', lambda index: _numbers(settings, index), 'numbers', heading('numbers')),
-        Draft('checked', lambda index: None, 'checked', heading('checked')),
-        Draft('made', lambda index: _made(settings, index, figures), 'made', heading('made')),
-    )
-    return Block(drafts)
+    whole = any(table in settings.parts for table in BY_RUN)
+    keys = (
+        ('numbers', 'checked') if whole else ('rounded',)
+    )  # without a sum to show both have room on one page
+    drafts = [Draft(key, lambda index: _numbers(settings, index), key, heading(key)) for key in keys]
+    made = Draft('made', lambda index: _made(settings, index, figures), 'made', heading('made'))
+    return Block((*drafts, made))
 
 
 def closing_draft(settings: Settings) -> Draft:

@@ -30,7 +30,7 @@ WANTED = {
     'old-square': ('engraved',),
     'existing': ('existing',),
     'drift': ('drift',),
-    'rounding': ('numbers',),
+    'rounding': ('numbers', 'rounded'),
     'again': ('made',),
 }
 """What a reader may want to do, and where it is told: the first of these pages that the book has."""
@@ -55,6 +55,7 @@ CONTENTS_KEYS = (
     'examples',
     'marking-sheet',
     'numbers',
+    'rounded',
     'checked',
     'made',
 )
