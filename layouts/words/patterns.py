@@ -148,7 +148,7 @@ def facts_of(whole: Pattern, piece: Piece, run_known: bool) -> list[str]:
     lies = _(FLAT_UP if Face.TOP in piece.faces else SIDE_UP)
     if piece.part is Part.HEAD and run_known and whole.head_to_plate:
         return [facts, lies, _(TO_PLATE).format(plate=plate, length=whole.head_to_plate.text)]
-    if piece.part in (Part.TAIL, Part.MOUTH_AND_TAIL) and whole.plate_to_tail:
+    if piece.part in (Part.TAIL, Part.MOUTH_AND_TAIL) and whole.plate_to_tail and whole.plate_to_tail.sign:
         return [facts, lies, _(TO_TAIL).format(plate=plate, length=whole.plate_to_tail.text)]
     return [facts, lies]
 
