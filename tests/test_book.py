@@ -5,7 +5,7 @@ from itertools import combinations, pairwise, product
 from random import Random
 
 import pytest
-from complete import complete, complete_plan, read_complete
+from complete import complete_plan, read_complete
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -15,9 +15,11 @@ from layouts.paper.page import MOST_IN_A_SECTION
 from layouts.words.error import error_line
 from tablegen.errors import BookError
 from tablegen.geometry.pitch import pitch_of_rise
-from tablegen.settings import BOOK_PARTS, Settings
+from tablegen.settings import BOOK_PARTS, EDITIONS, Settings
 
 COMPLETE = complete_plan()
+FIRST = {'compact': 'opening', 'complete': 'values'}
+"""What a pitch begins with."""
 PITCHES = [f'{rise} in 12' for rise in range(1, 25)]
 TABLES = ('values', 'hip-values', 'jacks', 'common', 'hip-valley', 'rise')
 
@@ -82,17 +84,20 @@ def test_over_a_thousand_pages_are_refused_with_their_number():
     )
 
 
-@pytest.mark.parametrize('count', [1, 2, 3, 5, 8, 13, 20, 21, 24])
-def test_a_book_of_any_number_of_pitches_folds(count):
+@pytest.mark.parametrize(
+    ('edition', 'count'),
+    [*(('compact', n) for n in (1, 2, 3, 5, 8, 13, 20, 21, 24)), *(('complete', n) for n in (1, 8, 21))],
+)
+def test_a_book_of_any_number_of_pitches_folds(edition, count):
     pitches = tuple(pitch_of_rise(Fraction(rise)) for rise in range(1, count + 1))
-    index = plan(complete(pitches=pitches)).index
+    index, first = plan(Settings(pitches=pitches, parts=EDITIONS[edition])).index, FIRST[edition]
 
     assert all(pages % 4 == 0 and pages <= MOST_IN_A_SECTION for _, pages in index.sections)
     assert sum(pages for _, pages in index.sections) == index.total
     assert [first for first, _ in index.sections] == [
         1 + sum(pages for _, pages in index.sections[:place]) for place in range(len(index.sections))
     ]
-    assert all(index[f'values:{pitch.text}'] % 2 == 0 for pitch in pitches)
+    assert all(index[f'{first}:{pitch.text}'] % 2 == 0 for pitch in pitches)
 
 
 @given(st.sets(st.sampled_from(BOOK_PARTS), min_size=1))

@@ -6,6 +6,7 @@ import io
 import subprocess
 import sys
 import tomllib
+from pathlib import Path
 
 import pytest
 from asking import ask
@@ -219,8 +220,16 @@ def opener_of(monkeypatch, folder, name: str, platform: str, status: int = 0):
 
 
 @pytest.mark.parametrize(('platform', 'name'), [('linux', 'xdg-open'), ('darwin', 'open')])
-def test_the_book_is_shown_by_the_platform_s_opener(quick, monkeypatch, platform, name):
-    opened = opener_of(monkeypatch, quick, name, platform)
+def test_the_book_is_shown_by_the_platform_s_opener(tmp_path, monkeypatch, platform, name):
+    opened = opener_of(monkeypatch, tmp_path, name, platform)
+
+    assert opening.opener() == [name]
+    opening.show(Path('output/booklet.pdf'))
+    assert opened.read_text() == 'output/booklet.pdf\n'
+
+
+def test_what_is_shown_is_the_book_that_was_made(quick, monkeypatch):
+    opened = opener_of(monkeypatch, quick, 'xdg-open', 'linux')
 
     assert ask('make', 'book.toml', '--open')[0] == 0
     assert opened.read_text() == 'output/booklet.pdf\n'

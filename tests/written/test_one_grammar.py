@@ -80,11 +80,11 @@ LENGTHS: dict[str, Entry] = {
     'stock.ridge': key('stock.ridge = {}'),
     'stock.seat': key('stock.seat = {}'),
     'find RUN': words('find', '6'),
-    'find --spacing': words('find', '6', '9 ft', '--show', 'jack', '--spacing'),
-    'find --seat': words('find', '6', '9 ft', '--show', 'seat', '--stock', '2x12', '--seat'),
-    'find --overhang': words('find', '6', '9 ft', '--show', 'tail', '--overhang'),
+    'find --spacing': words('find', '6', '2 ft', '--show', 'jack', '--spacing'),
+    'find --seat': words('find', '6', '2 ft', '--show', 'seat', '--stock', '2x12', '--seat'),
+    'find --overhang': words('find', '6', '2 ft', '--show', 'tail', '--overhang'),
     'find --plate-length': words('find', '6', '1/64', '--show', 'ridge', '--overhang', '0', '--plate-length'),
-    'find --ridge-thickness': words('find', '6', '9 ft', '--show', 'shortening', '--ridge-thickness'),
+    'find --ridge-thickness': words('find', '6', '2 ft', '--show', 'shortening', '--ridge-thickness'),
     'find --ledger-thickness': words('find', '6', '90 ft', '--shed', 'ledger', '--ledger-thickness'),
     'pitch --rise': words('pitch', '--run', '1 in', '--rise'),
     'pitch --length': words('pitch', '--run', '1/64', '--length'),
@@ -118,15 +118,15 @@ PITCHES: dict[str, Entry] = {
         'kind = "hip"\npitch = 6\nwidth = "9 ft"\nlength = "3600 in"\nhip = {{end_pitch = {}}}'
     ),
     'pitches, a list': key('pitches = [{}]'),
-    'find PITCH': words('find', after=('9 ft',)),
-    'find --with': words('find', '6', '9 ft', '--with'),
+    'find PITCH': words('find', after=('2 ft',)),
+    'find --with': words('find', '6', '2 ft', '--with'),
     'check --pitch': words('check', 'length', '--run', '1 ft', '--reads', '14', '--pitch'),
     'check steps --pitch': words('check', 'steps', '--run', '1 ft', '--pitch'),
     'data --pitches': words('data', '--runs', '1 ft', '--pitches'),
 }
 DEGREES: dict[str, Entry] = {
     'pitch --degrees': words('pitch', '--degrees'),
-    'find --corner': words('find', '6', '9 ft', '--corner'),
+    'find --corner': words('find', '6', '2 ft', '--corner'),
 }
 VULGAR = {
     '¼': '1/4', '½': '1/2', '¾': '3/4', '⅐': '1/7', '⅑': '1/9', '⅒': '1/10', '⅓': '1/3', '⅔': '2/3', '⅕': '1/5',
@@ -218,9 +218,9 @@ def answered(entry: Entry, spelling: str) -> str:
 
 
 def some_of(entry, listed):
-    """Return what is read and its spellings: all, but every third for an option of find, which works out a whole roof
-    for each; every one of them goes through the other entries."""
-    step = 3 if entry.startswith('find --') else 1
+    """Return what is read and its spellings: all, but every third for find, which works out a whole roof for each;
+    every one of them goes through the other entries."""
+    step = 3 if entry.startswith('find') else 1
     return [(plain, spellings[::step]) for plain, spellings in listed.items()]
 
 
