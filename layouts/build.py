@@ -95,11 +95,12 @@ def build_pattern(whole: Pattern, paper: str, file: Path, run_known: bool) -> li
     return pieces
 
 
-def build(settings: Settings, folder: Path, progress: Progress) -> Built:
+def build(settings: Settings, folder: Path, progress: Progress, tagged: bool = False) -> Built:
     """Make a booklet and its sheets.
 
     Given:
         folder    where the files go; made if it is not there
+        tagged    whether the booklet has tags for a screen reader: it is then set in one process
 
     Errors:
         BookError if anything fails, or the settings' language has no catalogue; files of an earlier build are then as
@@ -114,9 +115,9 @@ def build(settings: Settings, folder: Path, progress: Progress) -> Built:
         progress.stage(_('typesetting'), planned.index.total + 1 + cards.job.pages)
         guide = instructions_job(planned, work)
         of_book: list[Path] = []
-        typeset(_documents(planned, [guide, cards.job], work, of_book), progress.advance)
+        typeset(_documents(planned, [guide, cards.job], work, of_book, tagged), progress.advance)
         progress.stage(_('joining'))
-        join(of_book, settings.title, settings.owner, outline(planned), work / BOOKLET)
+        join(of_book, settings.title, settings.owner, outline(planned), work / BOOKLET, tagged)
         progress.stage(_('imposing'))
         sections = [(first - 1, count) for first, count in planned.index.sections]
         layout = sheet_layout(planned)
@@ -160,10 +161,12 @@ def _tabs(planned: Plan) -> dict[int, tuple[float, float]]:
     }
 
 
-def _documents(planned: Plan, small: Sequence[Job], work: Path, of_book: list[Path]) -> Iterator[Job]:
+def _documents(
+    planned: Plan, small: Sequence[Job], work: Path, of_book: list[Path], tagged: bool
+) -> Iterator[Job]:
     """Return all documents, small ones first: they are set while the book's pages are still being made."""
     yield from small
-    for job in parts(planned.pages(), planned.trim, planned.settings.title, work):
+    for job in parts(planned.pages(), planned.trim, planned.settings.title, work, tagged):
         of_book.append(job.out)
         yield job
 

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import re
+import subprocess
 from dataclasses import dataclass
 from itertools import pairwise, takewhile
 
 import pytest
-from printed_words import MM, Word
+from asking import ask
+from printed_words import MM, Word, faults_of
 from pypdf import PdfReader
 from pypdf.generic import RectangleObject
 
@@ -163,3 +165,19 @@ def test_every_entry_of_the_contents_is_a_link_by_name_and_number(small_book):
             ]
             said = {' '.join(word.text for word in some) for some in leads}
             assert {str(number), ' '.join(name.split())} <= said
+
+
+def test_a_booklet_is_tagged_where_that_is_asked(quick):
+    """As another reader of PDFs tells: heads, paragraphs and lines of figures, in the order of reading, none twice."""
+    assert ask('make', 'book.toml', '--tagged', '--out', 'tagged')[0] == 0
+    booklet = quick / 'tagged' / 'booklet.pdf'
+    reader = PdfReader(booklet)
+    told = subprocess.run(['pdfinfo', '-struct-text', booklet], capture_output=True, text=True, check=True)
+
+    assert reader.root_object['/MarkInfo']['/Marked']
+    assert 'Loop' not in told.stderr
+    assert told.stdout.count('Plumb cut, on the side, from square across') == 2
+    assert next(iter(outlined(reader, reader.outline)))[0] == ('Rafter Tables',)
+    assert faults_of(booklet) == ''
+    assert ask('make', 'book.toml', '--out', 'plain')[0] == 0
+    assert '/MarkInfo' not in PdfReader(quick / 'plain' / 'booklet.pdf').root_object

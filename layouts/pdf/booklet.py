@@ -22,17 +22,30 @@ from layouts.words.say import language
 PRODUCER = 'rafterbook'
 
 
-def join(parts: Sequence[Path], title: str, owner: str, outline: Sequence[Entry], out: Path) -> None:
+def join(
+    parts: Sequence[Path],
+    title: str,
+    owner: str,
+    outline: Sequence[Entry],
+    out: Path,
+    tagged: bool = False,
+) -> None:
     """Write one PDF of some parts.
 
     Given:
         parts    PDF files in reading order
         outline  its first level
         out      the file to write
+        tagged   whether the only part has tags, which are kept
     """
-    writer = PdfWriter()
-    for part in parts:
-        writer.append(PdfReader(part), import_outline=False)
+    if tagged:
+        (part,) = parts
+        writer = PdfWriter(clone_from=PdfReader(part))
+        del writer.root_object[NameObject('/Outlines')]
+    else:
+        writer = PdfWriter()
+        for part in parts:
+            writer.append(PdfReader(part), import_outline=False)
     _add_outline(writer, outline)
     _lead_links(writer)
     name_file(writer, title, owner)
@@ -41,7 +54,8 @@ def join(parts: Sequence[Path], title: str, owner: str, outline: Sequence[Entry]
         {NameObject('/Nums'): ArrayObject([NumberObject(0), numbered])}
     )
     writer.page_layout = '/SinglePage'
-    writer.compress_identical_objects(remove_duplicates=True, remove_unreferenced=True)
+    # Two tags that say the same stand in two places: they are not to be made one.
+    writer.compress_identical_objects(remove_duplicates=not tagged, remove_unreferenced=True)
     writer._ID = None
     writer.write(out)
 

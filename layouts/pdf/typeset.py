@@ -44,6 +44,8 @@ class Job:
     pages: int
     """Pages it must have."""
     out: Path
+    tagged: bool = False
+    """Whether its file tells a screen reader what is a head, a paragraph, a table, a picture."""
 
 
 class SetPage(Protocol):
@@ -59,14 +61,15 @@ class SetDocument(Protocol):
     pages: Sequence[SetPage]
 
 
-def parts(pages: Sequence[Page], trim: Trim, title: str, folder: Path) -> Iterator[Job]:
+def parts(pages: Sequence[Page], trim: Trim, title: str, folder: Path, tagged: bool = False) -> Iterator[Job]:
     """Return a book's pages as documents, one a core, in reading order, each made when it is asked for.
 
     Given:
         pages   in order; only those of one document are taken at a time
         folder  where the documents will be written
+        tagged  whether they are to be: then they are one document, since tags of several cannot be joined
     """
-    count = max(1, min(_cores(), len(pages) // PAGES_WORTH_A_PROCESS))
+    count = 1 if tagged else max(1, min(_cores(), len(pages) // PAGES_WORTH_A_PROCESS))
     css = style(trim)
     shares = [*accumulate(LESS_FOR_THE_NEXT**place for place in range(count))]
     bounds = [0, *(round(len(pages) * share / shares[-1]) for share in shares)]
@@ -76,6 +79,7 @@ def parts(pages: Sequence[Page], trim: Trim, title: str, folder: Path) -> Iterat
             css,
             stop - start,
             folder / f'part-{place}.pdf',
+            tagged,
         )
 
 
@@ -127,7 +131,7 @@ def set_document(job: Job, tell: Callable[[int], None] = lambda pages: None) -> 
             counts = {'count': len(document.pages), 'planned': job.pages}
             problem = message('making.runs_over', **counts, page=_overfull(document))
             raise BookError('typesetter', problem, '', REPORT if language() == SOURCE else SHORTEN)
-        document.write_pdf(job.out, pdf_identifier=b'rafterbook')
+        document.write_pdf(job.out, pdf_identifier=b'rafterbook', pdf_tags=job.tagged)
     if said:
         raise BookError('typesetter', message('making.typesetter_said', words=said[0]), '', REPORT)
 

@@ -39,6 +39,9 @@ def add(subparsers: Subparsers) -> None:
         '--plan', action='store_true', help=_('say how many pages and sheets, and make nothing')
     )
     parser.add_argument('--ask', action='store_true', help=_('ask for pitches, paper and name'))
+    parser.add_argument(
+        '--tagged', action='store_true', help=_('tag the booklet for screen readers, which takes longer')
+    )
     parser.add_argument('--open', action='store_true', help=_('show the booklet when it is made'))
 
 
@@ -64,7 +67,7 @@ def _make(settings: Settings, args: argparse.Namespace, out: TextIO, err: TextIO
 
     progress = Progress(err)
     try:
-        made = build(settings, Path(args.out), progress)
+        made = build(settings, Path(args.out), progress, args.tagged)
     finally:
         progress.done()  # a fault is not told behind half a bar
     print(_('made in {seconds:.1f} s').format(seconds=made.seconds), file=err)
