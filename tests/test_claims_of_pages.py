@@ -36,6 +36,7 @@ CITED = {
     'cautions': {'ref_past_scale'},
     'how_to': {'grid', 'values'},
     'how_to_opening': {'opening'},
+    'one_rafter_left': {'how_to_opening'},
     'one_rafter_right': {'cautions'},
     'values': {'ref_care', 'cautions'},
     'hip_values': {'ref_care', 'cautions'},

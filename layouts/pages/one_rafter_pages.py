@@ -66,6 +66,8 @@ class OneRafterPage:
     """What they make where that is a part off the length rounded once, else ''."""
     room: float
     """Width of the text, units."""
+    exact_page: int
+    """Where it stands how a length is had exactly."""
     care_page: int
     """Where the cautions stand that the rafter's numbers call for, 0 where they call for none."""
 
@@ -98,6 +100,7 @@ def _page(settings: Settings, index: Index, half: int) -> OneRafterPage:
         tuple(readings) if len(readings) > 1 else (),
         off,
         trim_of(settings).text_width,
+        index.get('reading', index['one-rafter']),
         index['cautions'] if member.cautions else 0,
     )
 
