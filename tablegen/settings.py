@@ -48,7 +48,10 @@ BOOK_PARTS = (*BEFORE_REFERENCE, *GROUPS, 'examples')
 """Parts that may be left out; cover, cautions, contents and the proof of the numbers always stand."""
 HOUSE_PARTS = tuple(part for part in (*BEFORE_REFERENCE, *HOUSE_GROUPS, 'examples') if part != 'opening')
 """What a house framer needs, a table of runs inch by inch."""
-EDITIONS = {'compact': ('how-to', 'words', 'square', 'glance', 'opening'), 'complete': HOUSE_PARTS}
+EDITIONS = {
+    'compact': ('how-to', 'words', 'square', 'glance', 'opening', 'examples'),
+    'complete': HOUSE_PARTS,
+}
 """Books by their names, the usual one first: the parts that each has where a file names none."""
 USUAL_PARTS = EDITIONS['compact']
 MOST_SPACINGS = 4

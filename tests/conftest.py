@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 from hypothesis import settings
-from made_books import SMALL, MadeBook, made_once
+from made_books import OPENINGS, SMALL, MadeBook, made_once
 from quick_books import QUICK
 from skewed import SKEWED, SkewedBook
 
@@ -22,6 +22,12 @@ def small_book(tmp_path_factory) -> MadeBook:
 def skewed(tmp_path_factory) -> SkewedBook:
     """The skewed book, made once a run."""
     return SkewedBook(made_once(SKEWED, tmp_path_factory))
+
+
+@pytest.fixture(scope='session')
+def openings(tmp_path_factory) -> MadeBook:
+    """A compact edition of every pitch, made once a run."""
+    return made_once(OPENINGS, tmp_path_factory)
 
 
 @pytest.fixture

@@ -25,6 +25,20 @@ from layouts.pdf.typeset import Job
 from tablegen.settings import read_settings
 
 SMALL = f'{COMPLETE}title = "Three Pitches"\nowner = "The Garden Store"\npitches = [4, 6, 8]'
+OPENINGS = """
+edition = "compact"
+parts = ["opening", "examples"]
+pitches = ["1 to 24", "7 1/2"]
+[stock]
+ridge = "3/4"
+hip = "3 1/2"
+rafter = "1 3/4"
+rafters = "2x8"
+hips = "2x10"
+valleys = "2x12"
+seat = "3 1/2"
+"""
+"""A compact edition of every pitch, its boards as in the skewed book."""
 ANYWHERE_ELSE = ('built-in', 'None', 'Undefined', 'Markup(', '{{', '}}', '{%', 'object at')
 """What is printed when a template names the wrong thing."""
 OVERHANG, HAIR = 0.75, 0.1

@@ -49,6 +49,8 @@ CITED = {
     'ref_many_sided': {'ref_past_scale'},
     'ref_jack_deductions': {'jacks'},
     'example_jacks_table': {'example_store_table', 'ref_care'},
+    'example_porch_board': {'cautions'},
+    'example_valley_board': {'example_hip_opening'},
     **{
         f'example_{name}': {'ref_care'}
         for name in ('store_table', 'hip_mouth', 'valley_mouth', 'porch_table')

@@ -6,6 +6,7 @@ import re
 from fractions import Fraction
 
 import pytest
+from oracle.rounding import part
 from worked_books import book_of, examples_of
 
 ZERO = r'(?:from|Off at) mark (\d+)'
@@ -13,7 +14,11 @@ PLATE = r'Check mark (\d+)|to mark (\d+), body|end at mark (\d+)'
 """How the mark from which all is measured, and that over the plates, are named in words."""
 
 
-@pytest.mark.parametrize('name', ['small_book', 'skewed'])
+BOOKS = pytest.mark.parametrize('name', ['small_book', 'skewed', 'openings'])
+LENGTH = r'(?:Cut to cut|Overall, [^,]*?,) ([\d/ ]+?) in[;,]'
+
+
+@BOOKS
 def test_marks_are_numbered_from_the_ridge_and_named_by_their_numbers(name, request):
     pages = examples_of(book_of(name, request))
     for title, page in pages.items():
@@ -31,6 +36,21 @@ def test_marks_are_numbered_from_the_ridge_and_named_by_their_numbers(name, requ
         assert {number for found in re.findall(PLATE, words) for number in found if number} <= {str(plate)}, (
             title
         )
+
+
+@BOOKS
+def test_a_length_that_its_marks_do_not_make_is_told(name, request):
+    """Each mark is rounded by itself: what lies between two of them may be a part off the length rounded once."""
+    seen = 0
+    for title, page in examples_of(book_of(name, request)).items():
+        found = re.search(LENGTH, page.small) if page.marks else None
+        if not found:
+            continue
+        cut = sorted((inches_of(at), page.numbers[words]) for words, at in page.marks.items() if at != '0')
+        apart, seen = cut[-1][0] - cut[0][0], seen + 1
+        said = f'Mark {cut[-1][1]} less mark {cut[0][1]} is {part(apart)}' in page.small
+        assert said == (apart != inches_of(found[1])), title
+    assert seen >= 3
 
 
 def inches_of(written: str) -> Fraction:

@@ -7,7 +7,6 @@ from fifty_digits import mpf
 from headed import lines, read, said
 from labels.expected import DEPTHS
 from labels.members import _wood
-from made_books import made
 from oracle import cuts, framing_square, seats, shortening, tails
 from oracle.corner import common_length, corner, hip_length, hip_run, jack_difference, jack_to_points, rise
 from oracle.rounding import decimal, degrees, part
@@ -21,19 +20,6 @@ from tablegen.tables.lookup import addends
 from tablegen.written.lengths import read_length
 
 PITCHES = {**{str(rise): Fraction(rise) for rise in range(1, 25)}, '7 1/2': Fraction(15, 2)}
-BOOK = """
-edition = "compact"
-parts = ["opening"]
-pitches = ["1 to 24", "7 1/2"]
-[stock]
-ridge = "3/4"
-hip = "3 1/2"
-rafter = "1 3/4"
-rafters = "2x8"
-hips = "2x10"
-valleys = "2x12"
-seat = "3 1/2"
-"""
 FEET, INCHES = {str(feet): 12 * feet for feet in range(1, 25)}, {str(inch): inch for inch in range(1, 12)}
 PARTS = {part(Fraction(n, 16)): Fraction(n, 16) for n in range(1, 16)}
 OVERHANGS = (8, 12, 16, 18, 24)
@@ -44,18 +30,18 @@ PAGE_MM, TAB_MM, FOLIO_MM = 100, 6.4, 126
 """Width of a page, and of the tab at its edge; below it the page's number stands; mm."""
 
 
-@pytest.fixture(scope='module')
-def book(tmp_path_factory):
-    return made(BOOK, tmp_path_factory.mktemp('openings'))
+@pytest.fixture(scope='session')
+def book(openings):
+    return openings
 
 
 def pages_of(book, name):
     """Return the words of both pages of a pitch: of the lengths, and of what stands beside them, line by line."""
     first = book.planned.index[f'opening:{name} in 12']
-    return [_parted(book.words[first - 1], 'Overhang'), _parted(book.words[first], 'Apart;')]
+    return [parted(book.words[first - 1], 'Overhang'), parted(book.words[first], 'Apart;')]
 
 
-def _parted(words, named):
+def parted(words, named):
     words = [word for word in words if TAB_MM < word.left < PAGE_MM - TAB_MM and word.base < FOLIO_MM]
     left = next(word.left for word in words if word.text == named) - 1
     return lines([word for word in words if word.left < left]), lines(

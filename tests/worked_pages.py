@@ -17,11 +17,13 @@ PROSE_REM = 0.77
 """Small print, smaller than a step."""
 ENDS = {'RIDGE', 'WALL', 'HIP', 'TAIL'}
 """Written up along a board."""
+QUOTED = '“[^”]+”(?:, “[^”]+”)*(?: and “[^”]+”)?'
 PLACE = re.compile(
-    r'page (?P<page>\d+), (?:(?:“(?P<title>[^”]+)”, )?(?:row|rows) (?P<row>[^,]+?)(?: to (?P<last>\d+))?, '
-    r'under (?P<heads>“[^”]+”(?: and “[^”]+”)*|[^;]+)'
-    r'|at the foot, for (?P<add>[^;]+)|“(?P<name>[^”]+)”(?:, under (?P<columns>“[^”]+”(?: and “[^”]+”)*))?)(?:; |$)'
+    rf'(?:page (?P<page>\d+), )?(?:“(?P<title>[^”]+)”, )?'
+    rf'(?:rows? (?P<rows>[^;]+?), under (?P<heads>{QUOTED}|[^;]+)|at the foot, for (?P<add>[^;]+)|'
+    rf'(?P<names>“[^”]+”(?: and “[^”]+”)?)(?:, under (?P<columns>{QUOTED}))?)(?:; |$)'
 )
+"""A page is not said again where the next place is on it too."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,7 +83,7 @@ def worked_page(number: int, words: Sequence[Word], rem: float) -> WorkedPage:
         if max(sizes) >= TITLE_REM:
             raise NotTold(f'page {number}: a second title, "{said(line)}"')
         if (label and FIGURE_REM[0] < max(sizes[1:]) < FIGURE_REM[1]) or (
-            label and sizes[0] > PROSE_REM and _alone(line, right)
+            label and sizes[0] > PROSE_REM and _alone(line, right) and not _is_figure(line[-1].text)
         ):
             begun.append([line])
         elif label and len(line) > 2:
@@ -112,32 +114,38 @@ def _step(some: Sequence[Sequence[Word]], rem: float) -> Step:
 
 
 def _places(written: str) -> tuple[Place, ...]:
-    found, at = [], 0
+    found, at, page = [], 0, 0
     while at < len(written):
         match = PLACE.match(written, at)
-        if not match:
+        if not match or not (page or match['page']):
             raise NotTold(f'no place: "{written[at:]}"')
-        found += _place(match)
+        page = int(match['page'] or page)
+        found += _place(page, match)
         at = match.end() + (match.end() < len(written) and written[match.end()] == ' ')
     return tuple(found)
 
 
-def _place(match: re.Match) -> list[Place]:
-    page = int(match['page'])
-    if match['name']:
-        columns = re.findall(r'“(.+?)”', match['columns'] or '')
-        return [Place(page, '', match['name'], tuple(columns) or ('',), 'opening')]
+def _place(page: int, match: re.Match) -> list[Place]:
+    title = match['title'] or ''
+    if match['names']:
+        columns = tuple(re.findall(r'“(.+?)”', match['columns'] or '')) or ('',)
+        return [
+            Place(page, title, name, columns, 'opening') for name in re.findall(r'“(.+?)”', match['names'])
+        ]
     if match['add']:
         return [Place(page, '', match['add'].strip(), (), 'added')]
     heads = re.findall(r'“(.+?)”', match['heads']) or [match['heads'].strip()]
-    if match['title']:
-        return [Place(page, match['title'], match['row'], tuple(heads), 'table')]
-    if match['row'].endswith((' ft', ' in', ' mm')):
-        return [Place(page, '', match['row'], tuple(heads), 'runs')]
+    rows = re.split(', | and ', match['rows'])
+    if title:
+        return [Place(page, title, row, tuple(heads), 'table') for row in rows]
+    if rows[0].endswith((' ft', ' in', ' mm')) or '/' in rows[0]:
+        return [Place(page, '', row, tuple(heads), 'runs') for row in rows]
     spacing, _, columns = heads[0].partition(': ')
     heads = [f'{spacing}: {column}' for column in columns.split(', ')]
-    rows = range(int(match['row']), int(match['last'] or match['row']) + 1)
-    return [Place(page, '', str(row), tuple(heads), 'jacks') for row in rows]
+    first, _, last = match['rows'].partition(' to ')
+    return [
+        Place(page, '', str(row), tuple(heads), 'jacks') for row in range(int(first), int(last or first) + 1)
+    ]
 
 
 def _marks(line: Sequence[Word]) -> dict[str, tuple[str, int]]:

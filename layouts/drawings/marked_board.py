@@ -90,14 +90,17 @@ class _Sheet:
         return max((n for n, (first, _) in enumerate(self.pieces) if first <= at), default=0)
 
 
-def marked_board(board: BoardMarks, words: tuple[str, str], title: str, head: str = ENDS['ridge']) -> Markup:
+def marked_board(
+    board: BoardMarks, words: tuple[str, str], title: str, head: str = ENDS['ridge'], room: float = 1.0
+) -> Markup:
     """Return the board.
 
     Given:
         words  the heel's and the seat's figures
         head   what stands at the board's upper end
+        room   how much higher than usual it may be
     """
-    sheet = _sheet(board)
+    sheet = _sheet(board, room)
     rows = len(board.distances)
     top = ROW * rows + NUMBERS + 8
     strip = board.thickness * sheet.units
@@ -121,7 +124,7 @@ def ends_named(ends: tuple[float, float], middle: float, head: str, size: float 
     ]
 
 
-def _sheet(board: BoardMarks) -> _Sheet:
+def _sheet(board: BoardMarks, room_high: float) -> _Sheet:
     """Return the pieces in which a board is drawn: its head, its bird's mouth, its tail; near ones are one."""
     lean = board.depth * board.slope
     toe = board.seat * cos(atan(board.slope)) * (1 + board.slope**2) if board.heel else 0.0
@@ -143,7 +146,7 @@ def _sheet(board: BoardMarks) -> _Sheet:
             pieces.append(span)
     room = WIDTH - 2 * SIDE - BREAK * (len(pieces) - 1)
     long = sum(last - start for start, last in pieces)
-    high = (MOST_HIGH if board.thickness else MOST_DEEP) / (board.depth + board.thickness)
+    high = room_high * (MOST_HIGH if board.thickness else MOST_DEEP) / (board.depth + board.thickness)
     units = min(MOST_UNITS, high, room / long)
     pieces = _widened(pieces, room / units - long)
     starts = [SIDE]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
 from markupsafe import Markup
@@ -20,23 +20,26 @@ from layouts.words.say import _, say
 from tablegen import examples as worked
 from tablegen.examples.records import Example, JackExample
 from tablegen.numbers import text
-from tablegen.numbers.figure import Figure
+from tablegen.numbers.figure import Figure, Measure, length_of_count
 from tablegen.roof import cautions
 from tablegen.roof.member import Kind, Line, Member, known
 from tablegen.settings import Settings
+from tablegen.tables.opening_runs import reads_openings
 
-WHOLE = ('table', 'mouth', 'board', 'steps')
+WHOLE, BOTH = ('table', 'mouth', 'board', 'steps'), ('table', 'board')
 FEW_MARKS = 4
 HEADS = {Kind.SHED_RAFTER: 'wall', Kind.HIP_JACK: 'hip'}
 """What stands at the upper end of a board, where it is no ridge."""
 EXAMPLES: tuple[tuple[str, Callable[[Settings], Example | JackExample | None], str, tuple[str, ...]], ...] = (
-    ('store', worked.store, 'common', ('table', 'board')),
+    ('store', worked.store, 'common', BOTH),
     ('hip', worked.store_hip, 'hip-valley', WHOLE),
-    ('jacks', worked.hip_jacks, 'jacks', ('table', 'board')),
+    ('jacks', worked.hip_jacks, 'jacks', BOTH),
     ('valley', worked.wing_valley, 'hip-valley', WHOLE),
-    ('porch', worked.porch, 'common', ('table', 'board')),
+    ('porch', worked.porch, 'common', BOTH),
 )
-"""Key, what makes it, the part of the book that it needs, and its pages."""
+"""Key, what makes it, the part of the book that it needs where pitches have no openings, and its pages.
+
+A book whose pitches have one opening each has one opening an example: WHOLE is then a left page of its own, and the board."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,14 +54,21 @@ class ExamplePage:
     """Runs, thicknesses and names, finished."""
     unit: str
     """What follows a length: ' in', or nothing where its text has its units."""
+    opened: bool
+    """Whether all figures stand on its pitch's one opening."""
     marks: tuple[tuple[tuple[int, str, str], ...], ...]
     """Rows of number, what it is, distance; a few marks stand two in a row."""
     zero: int
     plate: int
     """Numbers of the mark that all is measured from, and of the one at the plate line."""
+    by_marks: tuple[int, int, str] | None
+    """Numbers of the first and the last mark of the cut board, and what they are apart; None where that is its length."""
+    points: tuple[str, ...]
+    """Long and short point of the last jack, added up from what is read; none where they are not."""
     board: Markup
     store_page: int
     """Where the store's common is worked, 0 for nowhere."""
+    hip_page: int
     care_page: int
     """Where the clauses of the cautions stand, 0 for nowhere."""
     defers: str
@@ -70,21 +80,28 @@ def example_block(settings: Settings) -> Block | None:
         return None
     drafts: list[Draft] = []
     tab = part_tab('examples', trim_of(settings))
+    opened = on_one_opening(settings)
     for key, make_example, needs, sides in EXAMPLES:
-        example = make_example(settings) if needs in settings.parts else None
+        stands = needs in settings.parts or reads_openings(settings)
+        example = make_example(settings) if stands else None
         if example is None:  # its table is left out, or the book ends before it
             continue
-        for side in sides:
-            name = 'examples' if not drafts else ''
-            maker = _maker(key, example, settings)
-            known = (f'example:{key}',) if side == 'table' else ()
+        maker = _maker(key, example, settings)
+        for place, side in enumerate(('opening', 'board') if opened and sides is WHOLE else sides):
+            name, known = '' if drafts else 'examples', () if place else (f'example:{key}',)
             drafts.append(Draft(f'example_{key}_{side}', maker, name, heading('examples'), tab, known))
     return Block(tuple(drafts), opens_left=True) if drafts else None
+
+
+def on_one_opening(settings: Settings) -> bool:
+    """Return whether all figures of an example stand on its pitch's one opening: its steps are then told in less room."""
+    return reads_openings(settings) and 'values' not in settings.parts
 
 
 def _maker(key: str, example: Example | JackExample, settings: Settings) -> Maker:
     def make(index: Index) -> ExamplePage:
         member = example.member
+        words, opened = _words(example, settings), on_one_opening(settings)
         places = Places(member.pitch, index, settings, trim_of(settings))
         at = places.of(example.stands)
         if isinstance(example, JackExample):
@@ -97,13 +114,17 @@ def _maker(key: str, example: Example | JackExample, settings: Settings) -> Make
             key,
             example,
             at,
-            _words(example, settings),
+            words,
             unit_after(settings),
-            _in_rows(numbered),
+            opened,
+            _in_rows(numbered, _paired(member, opened)),
             numbers[Line.CENTER],
             numbers[Line.PLATE],
-            _board(member),
-            next((index[name] for name in ('example:store',) if name in index), 0),
+            _by_marks(member, numbers, settings.measure),
+            _points(example, settings.measure) if isinstance(example, JackExample) else (),
+            _board(member, *_drawn(member, opened, settings.measure.style != text.INCHES)),
+            index.get('example:store'),
+            index.get('example:hip'),
             next((index[name] for name in ('care', 'cautions') if name in index), 0),
             say(cautions.DEFERS),
         )
@@ -111,11 +132,46 @@ def _maker(key: str, example: Example | JackExample, settings: Settings) -> Make
     return make
 
 
-def _in_rows(numbered: tuple[tuple[int, str, str], ...]) -> tuple[tuple[tuple[int, str, str], ...], ...]:
-    if len(numbered) > FEW_MARKS:
+def _paired(member: Member, opened: bool) -> bool:
+    """Return whether marks stand two in a row: where they are few, or on one opening where there is much beside them."""
+    few = len(member.marks) <= FEW_MARKS
+    return member.kind == Kind.HIP or (few and bool(member.cautions)) if opened else few
+
+
+def _drawn(member: Member, opened: bool, feet: bool) -> tuple[float, bool]:
+    """Return how much higher than usual a board may be drawn, and whether its lengths are drawn.
+
+    On one opening it takes what its words leave: feet, halved figures of the square and cautions take lines more.
+    """
+    if not opened or member.kind == Kind.HIP_JACK:
+        return 1.0, True
+    if member.kind == Kind.HIP:
+        return 0.5 if feet or member.hold.holds > 1 else 0.75, False
+    more = 1.0 if member.kind == Kind.VALLEY else 1.4
+    return 0.7 * more if member.cautions else more, True
+
+
+def _in_rows(
+    numbered: tuple[tuple[int, str, str], ...], paired: bool
+) -> tuple[tuple[tuple[int, str, str], ...], ...]:
+    if not paired:
         return tuple((one,) for one in numbered)
     half = -(-len(numbered) // 2)
     return tuple(numbered[place::half] for place in range(half))
+
+
+def _by_marks(member: Member, numbers: Mapping[Line, int], measure: Measure) -> tuple[int, int, str] | None:
+    first, *_between, last = (mark for mark in member.marks if mark.line != Line.CENTER)
+    apart = length_of_count(last.at.count - first.at.count, measure).text
+    return None if apart == member.overall.text else (numbers[first.line], numbers[last.line], apart)
+
+
+def _points(example: JackExample, measure: Measure) -> tuple[str, ...]:
+    length, half, off = example.length, example.half, example.member.deductions[0].along
+    if length is None or half is None:
+        return ()
+    center = length.total.count - off.count
+    return tuple(length_of_count(center + sign * half.total.count, measure).text for sign in (1, -1))
 
 
 def _words(example: Example | JackExample, settings: Settings) -> dict[str, str]:
@@ -123,6 +179,7 @@ def _words(example: Example | JackExample, settings: Settings) -> dict[str, str]
     return {
         'pitch': roof.pitch.text,
         'run': text.run(roof.run_in),
+        'odd': text.run(roof.run_in % example.member.hold.run_in),
         'whole_run': text.run(roof.run_in + roof.overhang_in),
         'width': text.run(2 * roof.run_in),
         'overhang': text.run(roof.overhang_in),
@@ -130,10 +187,12 @@ def _words(example: Example | JackExample, settings: Settings) -> dict[str, str]
         'ridge': text.rational(settings.ridge_thickness),
         'hip': text.rational(settings.hip_thickness),
         'rafter': text.rational(settings.rafter_thickness),
+        'half': text.rational(settings.rafter_thickness / 2),
         'rafters': settings.rafters.name,
         'hips': settings.hips.name,
         'valleys': settings.valleys.name,
         'last': str(jacks.jacks[-1].number) if jacks else '',
+        'last_run': text.run(jacks.jacks[-1].run_in) if jacks else '',
         'spacing': text.rational(jacks.spacing_in) if jacks else '',
     }
 
@@ -142,7 +201,7 @@ def _inches(figure: Figure) -> float:
     return figure.count / figure.per
 
 
-def _board(member: Member) -> Markup:
+def _board(member: Member, room: float, lengths: bool) -> Markup:
     at = {mark.line: _inches(mark.at) for mark in member.marks}
     mouth = member.mouth
     heel, seat = (known(mouth.heel), known(mouth.seat)) if mouth else (None, None)
@@ -157,10 +216,14 @@ def _board(member: Member) -> Markup:
         _inches(heel) if heel else 0.0,
         _inches(seat) if seat else 0.0,
         tuple(at.values()),
-        tuple((at[mark.line], mark.at.text) for mark in member.marks if mark.line in (Line.PLATE, Line.TAIL)),
+        tuple(
+            (at[mark.line], mark.at.text)
+            for mark in member.marks
+            if lengths and mark.line in (Line.PLATE, Line.TAIL)
+        ),
     )
     words = (heel.text, seat.text) if heel and seat else ('', '')
-    return marked_board(board, words, BOARD_TITLE, ENDS[HEADS.get(member.kind, 'ridge')])
+    return marked_board(board, words, BOARD_TITLE, ENDS[HEADS.get(member.kind, 'ridge')], room)
 
 
 def _head(at: dict[Line, float]) -> End:

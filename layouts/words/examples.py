@@ -8,7 +8,8 @@ from tablegen.roof.member import Kind, Line
 PLACES = {
     'title': N_('“{}”'),
     'row': N_('row {}'),
-    'rows': N_('rows {} to {}'),
+    'rows': N_('rows {}'),
+    'to': N_('rows {} to {}'),
     'add': N_('at the foot, for {}'),
     'column': N_('under {}'),
     'head': N_('“{}”'),
@@ -57,6 +58,44 @@ OPENING_ROWS = {
     'jack_points': (N_('Jack: short to long point'), ALONG),
 }
 """How a row of a pitch's opening by member begins, and what its column is headed, '' for a row of one figure."""
+SHEET_RIDGE, FROM_SQUARE, ON_12 = N_('Off for a ridge {ridge}'), N_('from square'), N_('12 and')
+ALONG_TOP, HIP_VALLEY = N_('along top'), N_('Hip, valley')
+SHEET_ROWS = {
+    **dict.fromkeys(('plumb_cut', 'jack_side', 'hip_side'), ('', N_('Plumb cut'), '')),
+    'level_cut': ('', N_('Level cut'), ''),
+    **dict.fromkeys(('body', 'hip_body'), ('', N_('body: level'), '')),
+    **dict.fromkeys(('tongue', 'hip_tongue'), ('', N_('tongue: plumb'), '')),
+    'exact_foot': ('', N_('exact foot'), ''),
+    'ridge_level': (SHEET_RIDGE, N_('level'), ''),
+    'ridge_along': (SHEET_RIDGE, N_('along the top'), ''),
+    'height': ('', '{rafters}', N_('over plate')),
+    'heel': ('', N_('heel'), ''),
+    'drop': ('', N_('Drop, plumb; hip {thick}'), ''),
+    **{
+        f'{name}_{way}': ('', row, head)
+        for name, row in (
+            ('hip', N_('Hip at a ridge')),
+            ('between', N_('Hip at commons')),
+            ('jack', N_('Jack at a hip')),
+        )
+        for way, head in (('level', LEVEL), ('along', ALONG_TOP))
+    },
+    **{
+        f'{name}_{way}': ('', row, head)
+        for name, row in (('jack', N_('Jack')), ('hip', HIP_VALLEY))
+        for way, head in (('top', FROM_SQUARE), ('on_12', ON_12))
+    },
+    **{
+        f'{name}_{figure}': ('', row, figure)
+        for name, row in (('dropped', N_('Hip')), ('valley', N_('Valley')))
+        for figure in (N_('height'), N_('heel'), N_('seat'))
+    },
+    'valley_out': ('', N_('Valley’s heel: out, level'), ''),
+    'difference': ('', '{spacing}', N_('jacks')),
+}
+"""Of what stands on the one opening of a pitch: the title over it, '' where its row's name stands once, what its row is called, its column's head or ''."""
+LENGTHS = {'common': N_('common'), 'hip-valley': N_('hip, valley'), 'rise': N_('rise')}
+"""Heads of the lengths of an opening."""
 COMMON_MARKS = {
     Line.CENTER: N_('ridge center line'),
     Line.CUT: N_('ridge cut'),
@@ -66,11 +105,11 @@ COMMON_MARKS = {
 HIP_MARKS = {
     Line.CENTER: N_('ridge center line'),
     Line.LONG: N_('long point, far side'),
-    Line.CUT: N_('the cut, on the center of the top'),
+    Line.CUT: N_('the cut, on the center'),
     Line.SHORT: N_('short point, near side'),
-    Line.PLATE: N_('corner of the plates: heel'),
+    Line.PLATE: N_('corner of plates: heel'),
     Line.TAIL_SIDE: N_('tail, both sides'),
-    Line.TAIL: N_('tail’s point, on the center'),
+    Line.TAIL: N_('tail’s point'),
 }
 JACK_MARKS = {
     Line.CENTER: N_('hip center line'),

@@ -6,7 +6,7 @@ from tablegen.examples.building import garden_store
 from tablegen.examples.rafters import height_stands
 from tablegen.examples.records import HipExample, RidgeEnd, Sources, Stands, ValleyExample
 from tablegen.examples.sources import Book
-from tablegen.examples.steps import read_lengths, step_off
+from tablegen.examples.steps import read_lengths, step_off, step_stands
 from tablegen.geometry import backing, ridge
 from tablegen.numbers.figure import Figure
 from tablegen.roof.framing import hip, valley
@@ -30,8 +30,9 @@ def store_hip(settings: Settings) -> HipExample | None:
         return None
     dropped, backed = hip_mouths(plane.side)
     commons, drop, bevel = common_mouth(plane.side), plane.members.drop.plumb, plane.members.backing.bevel
-    ends = _ridge_ends(plane)
+    ends, (stepped, odd) = _ridge_ends(plane), step_stands(member, roof, book)
     stands = {
+        **stepped,
         'length': read[0].sources,
         'whole': read[1].sources,
         'height': () if plane.members.mouth.fault else height_stands(commons, book),
@@ -53,6 +54,7 @@ def store_hip(settings: Settings) -> HipExample | None:
         length=read[0],
         whole=read[1],
         steps=step_off(member, roof, settings),
+        odd=odd,
         between=between,
         ridge=ends[0],
         ridge_between=ends[1],
@@ -75,7 +77,10 @@ def wing_valley(settings: Settings) -> ValleyExample | None:
     if read is None:
         return None
     over = backing.drop_plumb(boards.valley_thickness_in, plane.side.at)
+    stepped, odd = step_stands(member, roof, book)
     stands = {
+        **stepped,
+        'drop': book.stands(('drop',)) if book.opened else (),
         'length': read[0].sources,
         'whole': read[1].sources,
         **_upper_end_stands(member, book),
@@ -88,6 +93,7 @@ def wing_valley(settings: Settings) -> ValleyExample | None:
         length=read[0],
         whole=read[1],
         steps=step_off(member, roof, settings),
+        odd=odd,
         stands_over=plane.side.length(over),
         least_depth=known(valley_mouth(plane.side).least_depth),
     )
@@ -129,7 +135,7 @@ def _upper_end_stands(member: Member, book: Book) -> Stands:
         'off': _off_stands(member.deductions[0], book),
         'sides': _side_stands(member.head, book),
         'side': book.stands(('hip_side',), ('cheeks', pitch, 'hip_side', cut.side_plumb)),
-        'top': book.stands(('hip_top',), ('cheeks', pitch, 'hip_top', cut.top_from_square)),
+        'top': book.stands(('hip_top', 'hip_on_12'), ('cheeks', pitch, 'hip_top', cut.top_from_square)),
     }
 
 
@@ -159,6 +165,7 @@ def _mouth_stands(way: str, mouth: Mouth | None, book: Book) -> Stands:
         f'{way}_{name}': book.stands((f'{way}_{name}',)) or _in_seats(member, field + name, figure, book)
         for name, figure in figures.items()
     }
+    found[f'{way}_mouth'] = tuple(one for some in found.values() for one in some)
     found[f'{way}_left'] = book.stands((f'{way}_left',))
     if way == 'valley':
         found['valley_out'] = book.stands(('valley_out',)) or _in_seats(

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 from itertools import islice
 
 from tablegen.checking.amounts import amount
 from tablegen.examples.building import SPACING_IN, garden_store
-from tablegen.examples.records import Jack, JackExample
+from tablegen.examples.records import Jack, JackExample, Length, Sources
 from tablegen.examples.sources import Book
+from tablegen.numbers import text
 from tablegen.numbers.exact import Exact, exact, floor_of
-from tablegen.numbers.figure import decimal_figure, length_figure
+from tablegen.numbers.figure import Figure, decimal_figure, length_figure, length_of_count
 from tablegen.roof.framing import hip_jack
 from tablegen.roof.member import Line, Member, inches_of
 from tablegen.roof.plane import Plane
@@ -34,6 +36,11 @@ def hip_jacks(settings: Settings) -> JackExample | None:
     difference = plane.members.differences[place].difference
     off, cut, pitch = last[1].deductions[0], plane.members.cheek.jack, book.pitch
     in_one = inches_of(difference)
+    as_run = book.opened and 'jacks' not in settings.parts
+    length, half, tail = (
+        book.read('common', run) if as_run else None
+        for run in (last[0] * settings.spacings[place], settings.rafter_thickness / 2, roof.overhang_in)
+    )
     stands = {
         'off': book.stands(
             ('jack_level', 'jack_along'),
@@ -41,22 +48,47 @@ def hip_jacks(settings: Settings) -> JackExample | None:
             ('shortening-jack', pitch, 'off_along_edge', off.along, off.thickness_in),
         ),
         'side': book.stands(('jack_side',), ('cheeks', pitch, 'jack_side', cut.side_plumb)),
-        'top': book.stands(('jack_top',), ('cheeks', pitch, 'jack_top', cut.top_from_square)),
-        'points': book.stands(('jack_points',), ('jacks', pitch, 'short_to_long_point', points)),
-        'difference': book.in_table('jacks', pitch, 'difference', difference, settings.spacings[place]),
+        'top': book.stands(('jack_top', 'jack_on_12'), ('cheeks', pitch, 'jack_top', cut.top_from_square)),
+        'points': half.sources
+        if half
+        else book.stands(('jack_points',), ('jacks', pitch, 'short_to_long_point', points)),
+        'difference': _difference_stands(difference, settings.spacings[place], book),
+        'line': length.sources if length else book.stands(('exact_foot',)),
+        'tail': tail.sources if tail else (),
+        'past': book.stands(('ridge_level', 'jack_level')) if book.opened else (),
     }
     return JackExample(
         member=last[1],
         stands=stands,
         roof=roof,
         spacing_in=settings.spacings[place],
-        jacks=tuple(_jack(number, one, book, place) for number, one in members.items()),
+        jacks=tuple(
+            _jack(number, number * settings.spacings[place], one, book, place)
+            for number, one in members.items()
+        ),
         points=points,
         tail=plane.members.tail.common_and_jack,
         difference=difference,
         hand=decimal_figure(in_one, 3),
+        length=length,
+        half=half,
+        past=_past(plane),
         drift=amount(last[0] * (Fraction(difference.count, difference.per) - in_one)),
     )
+
+
+def _difference_stands(difference: Figure, spacing_in: Fraction, book: Book) -> Sources:
+    if book.opened:
+        return tuple(replace(one, column=text.rational(spacing_in)) for one in book.on_opening('difference'))
+    return book.in_table('jacks', book.pitch, 'difference', difference, spacing_in)
+
+
+def _past(plane: Plane) -> Length:
+    off = plane.members.shortening
+    read = (off.common_at_ridge.level, off.jack_at_hip.level)
+    assert off.end_common  # the corner is square
+    total = length_of_count(sum(one.count for one in read), plane.side.boards.measure)
+    return Length(read, total, off.end_common.hips_on_ridge.level, ())
 
 
 def _standing(plane: Plane, spacing_in: Fraction) -> dict[int, Member]:
@@ -67,10 +99,10 @@ def _standing(plane: Plane, spacing_in: Fraction) -> dict[int, Member]:
     return dict(islice(standing, MOST_JACKS))
 
 
-def _jack(number: int, member: Member, book: Book, place: int) -> Jack:
+def _jack(number: int, run_in: Fraction, member: Member, book: Book, place: int) -> Jack:
     def to(first: Line, last: Line) -> Exact:
         return member.at(last) - member.at(first)
 
     lengths = (to(Line.CENTER, Line.PLATE), to(Line.LONG, Line.PLATE), to(Line.SHORT, Line.PLATE))
     line, long, short = (length_figure(one, book.settings.measure) for one in lengths)
-    return Jack(number, book.in_jacks(number, place), line, long, short, member.overall)
+    return Jack(number, run_in, book.in_jacks(number, place), line, long, short, member.overall)

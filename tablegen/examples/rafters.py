@@ -5,9 +5,11 @@ from __future__ import annotations
 from tablegen.examples.building import Roof, garden_store, lean_to_porch
 from tablegen.examples.records import Example, Sources, Stands
 from tablegen.examples.sources import Book
-from tablegen.examples.steps import read_lengths, step_off
+from tablegen.examples.steps import read_lengths, step_off, step_stands
+from tablegen.geometry.seat import is_tabled
+from tablegen.numbers.units import INCHES
 from tablegen.roof.framing import common, shed_rafter
-from tablegen.roof.member import Deduction, Member, Stop, known
+from tablegen.roof.member import Deduction, Member, Stop, inches_of, known
 from tablegen.roof.seat import Mouth
 from tablegen.settings import Settings
 from tablegen.tables.seat import key_of
@@ -47,6 +49,11 @@ def mouth_stands(mouth: Mouth | None, book: Book) -> Stands:
 def height_stands(mouth: Mouth, book: Book) -> Sources:
     """Return where the commons' height above plate stands."""
     settings = book.settings
+    notch = inches_of(known(mouth.notch_depth))
+    if book.opened and not (
+        settings.rafters in INCHES.stocks and is_tabled(settings.rafters.depth_in, settings.seat, notch)
+    ):
+        return ()
     cell = (key_of('height', settings.seat), book.pitch, 'height', mouth.height_above_plate, settings.rafters)
     return book.stands(('height',), cell)
 
@@ -63,15 +70,18 @@ def off_stands(off: Deduction, book: Book) -> Sources:
 
 
 def _worked(member: Member, roof: Roof, settings: Settings) -> Example | None:
-    book = Book(member.pitch, settings)
+    book, off = Book(member.pitch, settings), member.deductions[0]
     read = read_lengths(member, roof, book)
     if read is None:
         return None
+    ledger = book.read('common', off.thickness_in) if off.stop == Stop.LEDGER and book.opened else None
+    stepped, odd = step_stands(member, roof, book)
     stands = {
         'length': read[0].sources,
         'whole': read[1].sources,
-        'off': off_stands(member.deductions[0], book),
+        'off': ledger.sources if ledger else off_stands(off, book),
         'cuts': book.stands(('plumb_cut', 'level_cut')),
+        **stepped,
         **mouth_stands(member.mouth, book),
     }
     return Example(
@@ -81,4 +91,6 @@ def _worked(member: Member, roof: Roof, settings: Settings) -> Example | None:
         length=read[0],
         whole=read[1],
         steps=step_off(member, roof, settings),
+        odd=odd,
+        ledger=ledger,
     )

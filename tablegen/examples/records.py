@@ -17,13 +17,13 @@ class Source:
     """A place in a table, or in the opening by member of its pitch."""
 
     table: str
-    """'values', 'hip-values' or 'jack-lengths' of the example's pitch, or a reference table's key."""
+    """'values', 'hip-values', 'opening' or 'jack-lengths' of the example's pitch, or a reference table's key."""
     row: str
     """What names its row there."""
     column: Message | str
     """The head that it stands under there; '' where the row has one figure, or its name says the column too."""
     place: int
-    """Which column that is, from 0."""
+    """Which column that is, from 0; of an opening, which of its pages."""
     title: Message | None = None
     """Of a reference table; a page has one of the others."""
 
@@ -98,6 +98,10 @@ class Example(Worked):
     whole: Length
     """Ridge center line to the tail's end, run and overhang together."""
     steps: StepOff
+    odd: Length | None = None
+    """The rise of the odd remainder, where the book's pages for a pitch are one opening and have it."""
+    ledger: Length | None = None
+    """What comes off at a ledger, ALONG the top edge, where it is read as a run."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,6 +153,8 @@ class Jack:
 
     number: int
     """From the corner."""
+    run_in: Fraction
+    """Level, to the hip's center line: how far from the corner it stands."""
     source: Sources
     """Where its line length stands."""
     line: Figure
@@ -174,5 +180,11 @@ class JackExample(Worked):
     """One space more, to the smallest part."""
     hand: Figure
     """The same to thousandths."""
+    length: Length | None
+    """Line length of the last one where it is read as a common of its run; None where the book has a table of jacks."""
+    past: Length
+    """What comes off the end common by hips on the ridge, LEVEL, as half the ridge and what comes off a jack at a hip."""
+    half: Length | None
+    """Half of a jack's thickness, level, ALONG the top edge: long and short point lie as far from the center. Read as a run."""
     drift: Figure
     """How far the last jack is off if each is measured a rounded difference on from the one before; + is long."""

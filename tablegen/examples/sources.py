@@ -23,6 +23,49 @@ COMMON, CORNER = 'values', 'hip-values'
 """The two pages of a pitch's opening by member."""
 ON_COMMON = ('plumb_cut', 'level_cut', 'ridge_level', 'ridge_along', 'height', 'heel', 'notch', 'left')
 """Figures that stand on the first of them, by their names here; all others stand on the second."""
+OPENING = 'opening'
+"""The one opening of a pitch, in a book that has no pages by member."""
+ON_LEFT = [
+    'plumb_cut',
+    'level_cut',
+    'body',
+    'tongue',
+    'exact_foot',
+    'ridge_level',
+    'ridge_along',
+    'height',
+    'heel',
+    'jack_side',
+]
+ON_RIGHT = [
+    *[
+        'hip_body',
+        'hip_tongue',
+        'hip_side',
+        'drop',
+        'hip_level',
+        'hip_along',
+        'between_level',
+        'between_along',
+        'jack_level',
+        'jack_along',
+    ],
+    *['jack_top', 'jack_on_12', 'hip_top', 'hip_on_12', 'difference', 'valley_out'],
+    *(f'{member}_{figure}' for member in ('dropped', 'valley') for figure in ('height', 'heel', 'seat')),
+]
+"""Figures that stand on its pages, by their names here; what is on neither is reached from what is."""
+ON_OPENING = {name: place for place, names in enumerate((ON_LEFT, ON_RIGHT)) for name in names}
+ON_OPENING_ALONE = {
+    'body',
+    'tongue',
+    'exact_foot',
+    'hip_body',
+    'hip_tongue',
+    'jack_on_12',
+    'hip_on_12',
+    'difference',
+}
+"""Those that the pages by member do not have by these names."""
 Cell = tuple[str, Pitch | Fraction, str, Figure] | tuple[str, Pitch | Fraction, str, Figure, Fraction | Stock]
 """A figure, and where it may stand: a reference table, what names the row, the column by its name in data, and the
 thickness, spacing or size that the column is for, where there is one for each."""
@@ -35,11 +78,28 @@ class Book:
     pitch: Pitch
     settings: Settings
 
+    @property
+    def opened(self) -> bool:
+        """Return whether what a pitch has but once stands on its one opening."""
+        return OPENING in self.settings.parts and 'values' not in self.settings.parts
+
     def stands(self, names: tuple[str, ...], *cells: Cell) -> Sources:
-        """Return where figures stand: in the opening by member, by their names there, or else in reference tables."""
-        opened = names if 'values' in self.settings.parts else ()
-        found = tuple(Source(COMMON if name in ON_COMMON else CORNER, name, '', 0) for name in opened)
+        """Return where figures stand: in the opening by member or the one opening, by their names, or in reference tables."""
+        found: Sources = ()
+        if self.opened:
+            found = self.on_opening(*names)
+        else:
+            opened = names if 'values' in self.settings.parts else ()
+            found = tuple(
+                Source(COMMON if name in ON_COMMON else CORNER, name, '', 0)
+                for name in opened
+                if name not in ON_OPENING_ALONE
+            )
         return found or tuple(one for cell in cells for one in self.in_table(*cell))
+
+    def on_opening(self, *names: str) -> tuple[Source, ...]:
+        """Return where those of some figures stand that are on the one opening."""
+        return tuple(Source(OPENING, name, '', ON_OPENING[name]) for name in names if name in ON_OPENING)
 
     def in_table(
         self,

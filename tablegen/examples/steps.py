@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from tablegen.checking.amounts import amount
 from tablegen.examples.building import Roof
-from tablegen.examples.records import Length, StepOff
+from tablegen.examples.records import Length, Stands, StepOff
 from tablegen.examples.sources import Book
 from tablegen.geometry import seventeen
 from tablegen.geometry.stepping import SQUARE, drift, steps
@@ -40,3 +40,24 @@ def step_off(member: Member, roof: Roof, settings: Settings) -> StepOff:
         amount(drift(stepped, per)),
         stamped,
     )
+
+
+def step_stands(member: Member, roof: Roof, book: Book) -> tuple[Stands, Length | None]:
+    """Return where on a pitch's one opening the steps' figures stand, and the rise of their odd remainder as it is read."""
+    if not book.opened:
+        return {}, None
+    held, in_corner = member.hold, member.kind.in_corner
+    prefix = 'hip_' if in_corner else ''
+    stands = {'hold': book.stands((f'{prefix}body', f'{prefix}tongue'))}
+    one, stepped = book.read('common', held.run_in), steps(roof.run_in, held)
+    if (
+        one
+        and not in_corner
+        and one.direct.text == length_figure(stepped.step_in, Measure(book.settings.measure.per)).text
+    ):
+        stands['drift'] = one.sources + (book.stands(('exact_foot',)) if held.holds == 1 else ())
+    left = roof.run_in % held.run_in
+    odd = book.read('rise', left) if left else None
+    if odd is None or odd.direct.text != length_figure(stepped.left_rise_in, SQUARE).text:
+        return stands, None
+    return {**stands, 'odd': odd.sources}, odd

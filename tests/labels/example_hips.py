@@ -125,11 +125,11 @@ def hip_marks(roof: Roof) -> dict[str, str]:
     return {
         'ridge center line': '0',
         'long point, far side': part(off - side),
-        'the cut, on the center of the top': part(off),
+        'the cut, on the center': part(off),
         'short point, near side': part(off + side),
-        'corner of the plates: heel': part(hip_length(at, roof.run)),
+        'corner of plates: heel': part(hip_length(at, roof.run)),
         'tail, both sides': part(tail - side),
-        'tail’s point, on the center': part(tail),
+        'tail’s point': part(tail),
     }
 
 

@@ -94,4 +94,4 @@ def stepped(at, run, out, off, hip: bool) -> dict[str, str]:
         'along the body, level': part(off),
     }
     found |= {'Odd remainder': arms} if left else {'No odd remainder': ''}
-    return found | {f'{more} more whole' if more else 'From there the tail': beyond}
+    return found | {f'{more} more whole' if more else 'Then the tail, body': beyond}

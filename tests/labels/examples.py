@@ -178,7 +178,7 @@ def _jack_marks(roof: Roof) -> dict[str, str]:
     return {
         'hip center line': '0',
         'long point, far side': part(line - long),
-        'the cut, on the center of the top': part(shortening.jack_at_hip(at, roof.hip)[1]),
+        'the cut, on the center': part(shortening.jack_at_hip(at, roof.hip)[1]),
         'short point, near side': part(line - short),
         'plate line: heel': part(line),
         'tail cut': part(line + tails.common_tail(at, STORE_OUT)),
