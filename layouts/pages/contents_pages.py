@@ -26,11 +26,11 @@ WANTED = {
     'jacks': ('example:jacks',),
     'valley': ('example:valley',),
     'ledger': ('example:porch',),
+    'marks': ('marking-sheet',),
     'square': ('square',),
     'old-square': ('engraved',),
     'existing': ('existing',),
     'drift': ('drift',),
-    'rounding': ('numbers', 'rounded'),
     'again': ('made',),
 }
 """What a reader may want to do, and where it is told: the first of these pages that the book has."""

@@ -18,8 +18,9 @@ ENGRAVED = (
 )
 """What stands over the columns of the page on what a square should carry, and their heads below it."""
 ENGRAVED_BELOW = N_(
-    'Cheeks: against {base}, marked along the {base}. Old squares work hips with 17 for √288 and cut the third decimal off: '
-    '18.78 at 8 (of 18.788), not 18.76, is no misprint; but use these.'
+    'A square has six lines, in the order of these columns, each figure under the inch of its rise (common practice). Cheeks: against '
+    '{base}, marked along the {base}. Old squares work hips with 17 for √288 and cut last digits off: 18.78 at 8 (of 18.788), not '
+    '18.76, and 12.16 at 2 (of 12.166), not 12.17, are no misprints; use these.'
 )
 RISE, STEP, STEPS = N_('rise'), (N_('step'), N_('set to')), N_('steps')
 """Heads of the page on what rounded steps add up to."""
