@@ -17,11 +17,12 @@ from complete import COMPLETE
 from printed_words import Word, lines_of, words_of
 
 from layouts.build import Built, build
+from layouts.html.page_html import pages_html, style
 from layouts.pages.book import Plan, plan
 from layouts.paper.page import Page
 from layouts.paper.trim import Trim
 from layouts.pdf.progress import Progress
-from layouts.pdf.typeset import Job
+from layouts.pdf.typeset import Job, set_document
 from tablegen.settings import read_settings
 
 SMALL = f'{COMPLETE}title = "Three Pitches"\nowner = "The Garden Store"\npitches = [4, 6, 8]'
@@ -50,7 +51,7 @@ class MadeBook:
     """A finished book and what it was made from."""
 
     planned: Plan
-    built: Built
+    built: Built | Booklet
 
     @cached_property
     def pages(self) -> list[Page]:
@@ -69,6 +70,21 @@ def made(written: str, folder: Path) -> MadeBook:
     """Return a book made from the text of a settings file."""
     settings = read_settings(written, '')
     return MadeBook(plan(settings), build(settings, folder, Progress(StringIO())))
+
+
+@dataclass
+class Booklet:
+    """The booklet of a book whose sheets and card nobody asks for."""
+
+    booklet: Path
+
+
+def set_alone(written: str, folder: Path) -> MadeBook:
+    """Return a book of which the booklet alone is set, in one document, in the language in use."""
+    planned = plan(read_settings(written, ''))
+    out = folder / 'booklet.pdf'
+    set_document(Job(pages_html(planned.pages(), ''), style(planned.trim), planned.index.total, out))
+    return MadeBook(planned, Booklet(out))
 
 
 def made_once(written: str, factory: pytest.TempPathFactory) -> MadeBook:

@@ -14,7 +14,7 @@ from labels.example_hips import hip_notch
 from labels.example_roof import Roof
 from labels.examples import jack_table, marks, small_print, steps
 from labels.expected import DEPTHS
-from made_books import made
+from made_books import set_alone
 from oracle import seats
 from oracle.planes import meet
 from printed_words import Word
@@ -35,13 +35,13 @@ PLACES = pytest.mark.parametrize(
 @pytest.fixture(scope='module')
 def listed(tmp_path_factory):
     written = 'pitches = [6]\nruns = {by = "5 1/2 in", to = "9 ft"}\nparts = ["values", "jacks", "common", "hip-valley", "examples"]'
-    return made(written, tmp_path_factory.mktemp('listed'))
+    return set_alone(written, tmp_path_factory.mktemp('listed'))
 
 
 @pytest.fixture(scope='module')
 def metric(tmp_path_factory):
     written = 'pitches = [6]\nruns = {from = "100 mm", by = "100 mm", to = "3 m"}\njacks.spacings = ["400 mm"]\nparts = ["values", "jacks", "common", "hip-valley", "examples"]'  # fmt: skip
-    return made(written, tmp_path_factory.mktemp('metric'))
+    return set_alone(written, tmp_path_factory.mktemp('metric'))
 
 
 @BOOKS

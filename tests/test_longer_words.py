@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pseudo
 import pytest
-from made_books import made, misplaced
+from made_books import made, misplaced, set_alone
 from printed_words import told
 
 from layouts.build import sheet_count
@@ -41,7 +41,7 @@ pitches = ["22.5 deg", "7 1/2", 24]
 runs = {{from = "100 mm", to = "3 m", by = "250 mm"}}
 parts = ["how-to", "words", "square", "glance", "values", "jacks", "common", "hip-valley", "set-out", "ridge", "hips"]
 """
-PLACED = {'in', 'ft', 'deg', 'mm', 'rafterbook', 'make', 'Letter'}
+PLACED = {'in', 'ft', 'deg', 'mm', 'rafterbook', 'make', 'Letter', 'complete', 'compact'}
 """Units, which stand with their numbers, and what is typed as it is."""
 NUMBER = re.compile(r'\d+(?:[./]\d+)*')
 
@@ -169,7 +169,7 @@ def test_a_terminal_is_answered_in_the_language(words, tmp_path, monkeypatch):
 
 def test_large_print_in_feet_and_inches_bears_them_too(tmp_path):
     with pseudo.spoken(tmp_path):
-        book = made(LARGE, tmp_path / 'made')
+        book = set_alone(LARGE, tmp_path)
         pages = zip(book.pages, book.words, strict=True)
         assert [line for page, words in pages for line in misplaced(page, words, book.planned.trim)] == []
         texts = zip(book.pages, page_texts(book.built.booklet), strict=True)
