@@ -31,8 +31,8 @@ SPACING, OVERHANG = 16, 12
 BELOW = 9
 """Lines below a head that are its own."""
 LENGTHS = ('ft, in, parts of an inch', 'ft and in', 'jack')
-DISC_REM, PLACE_REM = 0.78, 0.7
-"""Type of a line's number, and of the places that it names."""
+DISC_REM, PLACE_REM, BOXES_REM = 0.78, 0.7, 7.0
+"""Type of a line's number, and of the places that it names; how wide the boxes are, without the room after a word."""
 
 
 LINES = {'common': range(1, 12), 'hip': range(12, 24)}
@@ -77,7 +77,11 @@ class Sheets:
         words = self.words(page)
         edge = min(word.left for word in words if word.size > 0.7 * rem) + 3 * rem
         discs = [word for word in words if word.text.isdigit() and abs(word.size / rem - DISC_REM) < 0.01]
-        small = [word for word in words if abs(word.size / rem - PLACE_REM) < 0.006]
+        boxes = (
+            max(word.right for word in words if word.size > 0.6 * rem and word.text in ('level', 'longer'))
+            - BOXES_REM * rem
+        )
+        small = [word for word in words if abs(word.size / rem - PLACE_REM) < 0.006 and word.left < boxes]
         found: dict[int, list] = {int(disc.text): [] for disc in discs}
         for word in small:
             disc = min(discs, key=lambda one, word=word: abs(one.base - word.base))
@@ -117,7 +121,7 @@ def test_lines_are_numbered_on_and_open_together(sheets):
     assert list(sheets.lines) == [*LINES['common'], *LINES['hip']]
     assert index['marking-sheet'] % 2 == 0
     assert index['marking-sheet-right'] == index['marking-sheet'] + 1
-    assert index['numbers'] == index['marking-sheet'] + 2
+    assert index['marking-sheet-right'] < index['made'] <= index['marking-sheet-right'] + 3
 
 
 def figures_of(rise_in: int) -> dict[int, list[str]]:

@@ -140,6 +140,13 @@ def test_no_word_lies_on_another_or_on_a_line(rise, deep):
     assert board.left.collisions() == board.right.collisions() == []
 
 
+def test_past_the_steepest_roof_there_is_no_square_nor_a_word_on_another():
+    board = Board(40)
+    for half in (board.left, board.right):
+        assert not [one for one in half.drawn.strokes if one.fill == '#fff' and one.width == svg.LINE]
+        assert half.collisions() == []
+
+
 def test_marks_are_numbered_once():
     board = Board(6)
     discs = [label.text for half in (board.left, board.right) for label in half.labels if label.on_black]

@@ -19,8 +19,9 @@ from layouts.drawings.square_at_edge import square_at_edge
 from layouts.words.drawings import ENDS, ONE_RAFTER_DRAWING
 from tablegen.geometry.stepping import BODY_REACH, Hold
 
-MOST_UNITS, MOST_HIGH = 7.2, 126.0
-"""In an inch: a tenth of true size in the pocket edition; of the drawing, so that the steps have room below."""
+MOST_UNITS, MOST_HIGH, MOST_HOLDS = 7.2, 126.0, 2
+"""In an inch: a tenth of true size in the pocket edition; of the drawing, so that the steps have room below; steps to a foot of run
+up to which there is room for the square: past any pitch of a house there is none."""
 PAST_EDGE, PAST_CORNER = 2.6, 0.8
 """Inches of an arm drawn past the edge, and of the body past the corner of the notch."""
 WASTE = 3.2
@@ -121,20 +122,22 @@ def _left(
     at = _placed(ridge, edge, units)
     cut_foot, line_foot = at(it.through(it.cut, it.depth)), at(it.through(0.0, it.depth))
     cut_top = at((it.cut, 0.0))
-    beside = min(-9.0, cut_top[0] - ridge - (9 + DISC) * it.slope - DISC - 2)
+    beside = max(DISC - ridge, min(-9.0, cut_top[0] - ridge - (9 + DISC) * it.slope - DISC - 2))
     low = max(foot, at((it.cut + square.heel[0], square.heel[1]))[1])
-    under, side = low + 11, 1 if cut_foot[0] + CUT_ROOM < width else -1
+    side = 1 if cut_foot[0] + CUT_ROOM < width else -1
+    # under the figure of what comes off, where that stands below the board too
+    under = low + (11 if side > 0 or it.depth * units > LEAST_DEEP else 21)
     return [
         *_wood((END, width), edge, foot, open_left=False),
         *ends_named((END, width + 99), (edge + foot) / 2, ENDS['ridge'])[:1],
-        *square_at_edge(it.hold, square, at, (it.cut, 0.0), (LABELS['tongue'], LABELS['body']), edge - DIM - 9),
+        *(square_at_edge(it.hold, square, at, (it.cut, 0.0), (LABELS['tongue'], LABELS['body']), edge - DIM - 9) if it.hold.holds <= MOST_HOLDS else []),
         svg.line((END, edge), (width, edge), svg.HEAVY),
         svg.line((ridge, DIM - 3), at((0.0, 0.0)), svg.HAIR),
         svg.line(at((0.0, 0.0)), line_foot, svg.LINE, '3 2'),
         svg.line(cut_top, cut_foot, svg.HEAVY),
         svg.arrow((width, DIM), (ridge, DIM)),
         svg.text((LABELS['length'], {'figure': it.length_text}), ((ridge + width) / 2, DIM - 2.5), SIZE + 0.5, 'middle', 700),
-        *_pinched(it, at, units),
+        *(_pinched(it, at, units) if it.hold.holds <= MOST_HOLDS else []),
         *_numbered(2, (ridge + beside, edge - 9), at((0.0, 0.0))),
         *_numbered(1, (width - DISC - 1, edge - 8)),
         svg.text(LABELS['crown'], (width - 2 * DISC - 3, edge - 5), 7, 'end'),
@@ -206,7 +209,7 @@ def _notch(
     inside = [(toe[0] + corner[0] * 2 + heel[0]) / 4, (toe[1] + corner[1] * 2 + heel[1]) / 4]
     return [
         svg.shape([toe, corner, heel], 0, '#fff'),
-        *square_at_edge(it.hold, long, at, (it.toe[0] - square.span, it.depth), (LABELS['tongue_short'], LABELS['body_short']), foot),
+        *(square_at_edge(it.hold, long, at, (it.toe[0] - square.span, it.depth), (LABELS['tongue_short'], LABELS['body_short']), foot) if it.hold.holds <= MOST_HOLDS else []),
         svg.line(at((0.0, 0.0)), corner, svg.LINE, '3 2'),
         svg.path([toe, corner, heel], svg.HEAVY),
         *_cross((inside[0], inside[1]), 2.2),
