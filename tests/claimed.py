@@ -87,6 +87,8 @@ ANY_LENGTH = rf'(?:{FIGURE}|ft)(?: (?:{FIGURE}|ft))*'
 """A run, which may have feet."""
 ANY_SUM = rf'{ANY_FIGURE}(?: \+ {ANY_FIGURE})+ sum {ANY_FIGURE} rounded once {ANY_FIGURE}'
 """Readings that are added, their sum a part off."""
+ANY_LETTER = '(?:[b-hj-l] )?'
+"""Of a group of tables, which goes by what groups the book has; A and I are glue."""
 ANY_SECTIONS = rf'section {FIGURE} pages {FIGURE} to {FIGURE} {FIGURE} sheets?(?: section {FIGURE} pages {FIGURE} to {FIGURE} {FIGURE} sheets?)*'
 SENTENCE_ENDS = re.compile(r'(?<=[.?!])["”)]?\s+|\n+')
 BLOCK_ENDS = re.compile(r'</(?:p|li|h1|h2|tr|div|td class="d")>')
@@ -137,8 +139,14 @@ def unclaimed(text: str, said: Iterable[str]) -> list[str]:
 
 def pattern(claim: str, figures: Mapping[str, str]) -> re.Pattern:
     """Return what a claim stands for: '#' for any figure, '{name}' for a figure that is worked out."""
-    parts = re.split(r'(#ft|#added|#sections|#|\{\w+\})', claim)
-    open_ones = {'#': ANY_FIGURE, '#ft': ANY_LENGTH, '#added': ANY_SUM, '#sections': ANY_SECTIONS}
+    parts = re.split(r'(#ft|#added|#sections|#letter |#|\{\w+\})', claim)
+    open_ones = {
+        '#': ANY_FIGURE,
+        '#ft': ANY_LENGTH,
+        '#added': ANY_SUM,
+        '#sections': ANY_SECTIONS,
+        '#letter ': ANY_LETTER,
+    }
     made = [open_ones.get(part) or _named(part, figures) for part in parts]
     return re.compile(''.join(made))
 
