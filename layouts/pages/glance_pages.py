@@ -5,18 +5,20 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from itertools import accumulate
 
-from layouts.pages.row_pages import Over, RowsPage, grouped
+from layouts.pages.row_pages import Cell, Over, RowsPage, grouped, parted, slot_em
 from layouts.paper.longer import CUTS, fitted
 from layouts.paper.page import Draft, Index, Maker
-from layouts.paper.trim import Trim
+from layouts.paper.trim import FRACTION_OF_WHOLE, SPACE_EM, Trim
 from layouts.paper.typeface import advance_em
 from layouts.words.pages import AT_A_SPACING, GLANCE_HEADS, heading
 from layouts.words.say import N_, SOURCE, _, speaking
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
+from tablegen.numbers.figure import Figure
 from tablegen.numbers.units import INCHES
+from tablegen.roof.members import Members
 from tablegen.settings import Settings
-from tablegen.tables.values import One, Values, members_of, text_of
+from tablegen.tables.values import One, Values, members_of
 
 ROWS = 24
 """Pitches on an opening."""
@@ -53,17 +55,16 @@ def pitch_head(pitches: Sequence[Pitch]) -> tuple[str, str]:
 def _maker(settings: Settings, trim: Trim, pitches: Sequence[Pitch], key: str, chosen: Chosen) -> Maker:
     def make(index: Index) -> RowsPage:
         columns, members = chosen(Values(settings)), [members_of(pitch, settings) for pitch in pitches]
-        rows = [(it.pitch.short, *(text_of(column, it) for column in columns)) for it in members]
+        rows = [((it.pitch.short, ''), *(_cell(column, it) for column in columns)) for it in members]
         with speaking(SOURCE):  # columns are as wide as in English
             over, heads = _heads(key, settings)
             widths = [_width(head, [row[place] for row in rows], place) for place, head in enumerate(heads)]
             rooms = _rooms(over, widths)
         over, heads = _heads(key, settings)
-        told = [tuple((words, '') for words in row) for row in rows]
         size = min(TYPE_REM, trim.text_width / 10 / (sum(widths) + GAP_EM * len(widths)))
         return RowsPage(
             tuple(_fitted(head, width) for head, width in zip(heads, widths, strict=True)),
-            grouped(told),
+            grouped(rows),
             tuple(Over(_fitted(one.lines, room), one.columns) for one, room in zip(over, rooms, strict=True)),
             round(size, 3),
         )
@@ -93,11 +94,18 @@ def _heads(key: str, settings: Settings) -> tuple[tuple[Over, ...], tuple[tuple[
     return tuple(over), tuple(heads)
 
 
-def _width(head: Sequence[str], cells: Sequence[str], place: int) -> float:
+def _cell(column: One, it: Members) -> Cell:
+    figure = column.cell(it)
+    return parted(figure) if isinstance(figure, Figure) else ('', '')
+
+
+def _width(head: Sequence[str], cells: Sequence[Cell], place: int) -> float:
     """Return how wide a column is, in em of the figures."""
     cut, scale = (FIGURES, 1.0) if place else (HEAVY, LABEL_EM)
-    figures = [advance_em(cell, *cut) * scale for cell in cells]
-    return max(*figures, *map(_head_em, head))
+    figures = [advance_em(figure, *cut) * scale for figure, _fraction in cells]
+    slot = slot_em(cells)
+    fractions = SPACE_EM + slot * FRACTION_OF_WHOLE if slot else 0.0
+    return max(max(figures) + fractions, *map(_head_em, head))
 
 
 def _fitted(lines: Sequence[str], width: float) -> tuple[str, ...]:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from layouts.paper.longer import CUTS
+from layouts.paper.typeface import advance_em
 from tablegen.numbers.figure import Figure
 
 GROUP = 6
@@ -35,6 +37,17 @@ class RowsPage:
     """Of the figures, rem; 0 for the style's own."""
     below: str = ''
 
+    @property
+    def slots(self) -> tuple[float, ...]:
+        """Return how wide the fractions of each column are, in em of their size; 0 for a column without."""
+        rows = [row for group in self.groups for row in group]
+        return tuple(round(slot_em(column), 3) for column in zip(*rows, strict=True))
+
+
+def slot_em(cells: Sequence[Cell]) -> float:
+    """Return how wide the widest fraction of some cells is, in em of its size; 0 for none."""
+    return max((advance_em(fraction, *CUTS['text']) for _figure, fraction in cells), default=0.0)
+
 
 def grouped(rows: Sequence[tuple[Cell, ...]]) -> tuple[tuple[tuple[Cell, ...], ...], ...]:
     """Return rows between rules."""
@@ -43,4 +56,4 @@ def grouped(rows: Sequence[tuple[Cell, ...]]) -> tuple[tuple[tuple[Cell, ...], .
 
 def parted(figure: Figure) -> Cell:
     """Return a figure with its fraction apart."""
-    return figure.parts.before + figure.parts.decimals, figure.parts.fraction
+    return figure.parts._replace(fraction='').text, figure.parts.fraction

@@ -20,6 +20,11 @@ NOTES = N_("""\
 Options go over the settings file, and that over the usual settings. What no
 option says, such as spacings of jacks, lumber and the parts of the book, the
 file says.""")
+OTHER = {
+    'compact': N_('the compact edition: {said}'),
+    'complete': N_('the complete edition: {said}'),
+}
+"""What another edition would come to."""
 EXAMPLES = (
     'rafterbook make',
     'rafterbook make --pitches "4 to 12" --owner "Garden store" --open',
@@ -104,7 +109,7 @@ def _tell_plan(settings: Settings, out: TextIO) -> int:
             if parts != settings.parts:
                 with suppress(BookError):  # one that cannot be made of such settings is not offered
                     said = _planned(replace(settings, parts=parts))
-                    print(_('the {name} edition: {said}').format(name=name, said=said), file=out)
+                    print(_(OTHER[name]).format(said=said), file=out)
     return 0
 
 
