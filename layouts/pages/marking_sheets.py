@@ -183,7 +183,7 @@ def _hip(book: _Book) -> MarkingSheet:
             (_('Off, level'), _('at a ridge, at commons'), (*at(HIPS, off, _row('hip_level')), *book.other('group-ridge')), (_('ridge'), _('commons'))),
             (_('Square, on the edge'), '', at(HIPS, drawn, drawn), (_('body'), _('tongue'))),
             (_('Cuts on the side, from square'), '', (*at(HIPS, _('Plumb cut'), _row('plumb_cut')), *book.other('glance')), (_('plumb'), _('level'))),
-            (_('Cheek on the top edge'), _('along its plumb cut, blade at 45°'), (*at(HIPS, cheek, _row('hip_top')), *book.other('glance-right')), (_('degrees'), _('12 and'))),
+            (_('Cheek on the square top'), _('along its plumb cut, blade at 45°'), (*at(HIPS, cheek, _row('hip_top')), *book.other('glance-right')), (_('degrees'), _('12 and'))),
             (_('Drop (in 19 already) or backing'), '', (*at(HIPS, drop, _row('drop')), *book.other('group-hips')), (_('drop'), _('backing'))),
             (_('Hip, dropped'), _('on its center line'), (*at(HIPS, mouth, _row('dropped_height')), *book.other('group-seat')), told),
             (_('Valley; its heel out, level'), '', (*at(HIPS, f'{mouth}; {out}', f'{_row("valley_height")}; {_row("valley_out")}'), *book.other('group-seat')), (*told, _('out'))),
