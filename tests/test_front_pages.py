@@ -148,6 +148,7 @@ def test_a_length_is_added_up_on_an_opening_and_had_exactly_by_the_exact_foot(tm
     assert f'is nearest to {whole % 16}: {said(whole)}{unit}.' in words
 
     (rows,) = drawings
+    assert rows.collisions() == []
     framed = [box.points for box in rows.drawn.outlines(svg.HEAVY)]
     inside_of = [
         [

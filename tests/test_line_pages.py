@@ -33,7 +33,8 @@ def pages(request, tmp_path_factory):
 
 
 def test_a_level_tells_the_rise_in_twelve(pages):
-    name, at, (words, _), (level, _), index = pages
+    _, _, (words, _), (level, _), index = pages
+    at, name = corner(6), '6 in 12'
     gap = part(rise(at, 12))
 
     assert f'12 in from there measure plumb down to it: {gap} in is {name}.' in words

@@ -8,13 +8,15 @@ from dataclasses import dataclass
 from markupsafe import Markup
 
 from layouts.drawings import svg
+from layouts.paper.typeface import advance_em
 
 LETTER = 3.9
 """Width of a letter of a figure, about."""
 WIDTH, ROW, SIZE = 241.0, 11.8, 8.5
 """Of the pieces of an opening: width, height of a row, size of type."""
-LABEL, NEXT = 27.0, 46.0
-"""Where a row's first figure stands, and how far from it the next; units."""
+LABEL, LEAST_NEXT, AROUND, LAST = 26.0, 46.0, 8.0, 34.0
+"""Where a row's first figure stands, how far from it the next is at least, what a frame needs beside its figure, and the width
+of the last figure; units."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,36 +37,40 @@ def found_rows(beside: Rows, stacked: Sequence[Rows], columns: Sequence[str], ti
         stacked  what is added to them, one block under another as on the page
         columns  heads of the figures
     """
-    left, right = 0.0, WIDTH / 2 + 8
+    left, right = 0.0, WIDTH / 2 + 1
     top = 12.0
-    shapes = _rows(beside, columns, left, top)
+    found = [cells[0] for block in (beside, *stacked) for _name, cells in block.rows if cells]
+    apart = max(LEAST_NEXT, max(advance_em(one, svg.WIDTH, 800) for one in found) * SIZE + AROUND)
+    shapes = _rows(beside, columns, left, top, apart)
     for place, block in enumerate(stacked):
-        shapes += _rows(block, columns if not place else (), right, top)
+        shapes += _rows(block, columns if not place else (), right, top, apart)
         top += ROW * len(block.rows) + 15
     return svg.drawing(WIDTH, top - 10, title, shapes)
 
 
-def _rows(block: Rows, columns: Sequence[str], left: float, top: float) -> list[str]:
+def _rows(block: Rows, columns: Sequence[str], left: float, top: float, apart: float) -> list[str]:
     """Return a block: its heads, its rows, and the frame and the arrow of the figure that is found."""
-    end = left + LABEL + NEXT + 34
+    end = left + LABEL + apart + LAST
     shapes = [
         svg.text(block.head, (left, top - 3.5), 8, weight=700),
         svg.line((left, top), (end, top), svg.LINE),
     ]
     shapes += [
-        svg.text(head, (left + LABEL + NEXT * place, top - 3.5), 8, weight=700)
+        svg.text(head, (left + LABEL + apart * place, top - 3.5), 8, weight=700)
         for place, head in enumerate(columns)
     ]
     for line, (name, cells) in enumerate(block.rows):
         y, found = top + ROW * line + 9.2, line == len(block.rows) // 2
         shapes.append(svg.text(name, (left + 2, y), SIZE, weight=800 if found else 600))
         shapes += [
-            svg.text(cell, (left + LABEL + NEXT * place, y), SIZE, weight=800 if found and not place else 500)
+            svg.text(
+                cell, (left + LABEL + apart * place, y), SIZE, weight=800 if found and not place else 500
+            )
             for place, cell in enumerate(cells)
         ]
         if found:
             x, low = left + LABEL - 3, y + 2.6
-            box = [(x, low - ROW + 0.8), (x + NEXT - 4, low - ROW + 0.8), (x + NEXT - 4, low), (x, low)]
+            box = [(x, low - ROW + 0.8), (x + apart - 4, low - ROW + 0.8), (x + apart - 4, low), (x, low)]
             shapes.append(svg.shape(box, svg.HEAVY))
     return shapes
 

@@ -27,6 +27,8 @@ ROOM = 241.0, 194.0
 """Width and height of the drawing, in units."""
 DRAWN = 0.7
 """Slope that shows well: the nearest of the pitches inside is drawn."""
+FLATTEST, STEEPEST = 0.16, 1.7
+"""Beyond these the drawing would be a thread."""
 OF_FIRST_SECTION = ('how-to', 'words', 'cautions')
 """What a later section sends its reader to the first for."""
 
@@ -74,7 +76,7 @@ def cover_draft(settings: Settings, section: int = 1, sections: int = 1, names: 
             lines_size(head) if head else title_size(settings.title),
             head,
             settings.owner,
-            cover_rafter(float(drawn.slope), *ROOM, COVER_DRAWING),
+            cover_rafter(min(max(float(drawn.slope), FLATTEST), STEEPEST), *ROOM, COVER_DRAWING),
             span_of(inside),
             _runs(settings) if any(_in(index, table) for table in BY_RUN) else '',
             text.mixed(1, settings.measure.per),

@@ -26,7 +26,7 @@ from tablegen.roof.side import side
 from tablegen.settings import Settings
 
 DRAWN, BETWEEN = Fraction(6), Fraction(21, 4)
-"""Rise of the pitch that is drawn, or of the book's nearest, and of one that stands between whole ones."""
+"""Rise of the roof that is measured, and of a pitch between whole ones; a cheek is of the book's nearest to the first."""
 FOOT_PLACES = 3
 
 
@@ -71,7 +71,7 @@ def line_drafts(settings: Settings) -> list[Draft]:
 
 
 def _existing(settings: Settings, index: Index) -> ExistingPage:
-    pitch, between = nearest_pitch(settings, DRAWN), pitch_of_rise(BETWEEN)
+    pitch, between = pitch_of_rise(DRAWN), pitch_of_rise(BETWEEN)
     rise = length_figure(pitch.slope * INCHES.base, Measure(settings.measure.per)).text
     words = ROOF_DRAWINGS['level']
     labels = {'level': words['level'], 'gap': f'{rise} in', 'pitch': pitch.text} | ENDS
