@@ -8,10 +8,9 @@ from itertools import groupby, pairwise
 from statistics import median
 
 import pytest
-from made_books import MadeBook, made
+from made_books import MadeBook, made, misplaced
 from printed_ink import FRACTION, InkedPage, Run, inked_pages, is_mixed, least
 
-COMPACT = 'edition = "compact"\npitches = [1, 6, 23]'
 TABLES = {
     'drift', 'engraved', 'glance_left', 'glance_right', 'grid', 'hip_values', 'jacks', 'opening', 'ref_table', 'values',
 }  # fmt: skip
@@ -34,7 +33,7 @@ RASTER_MM = 0.015
 
 @pytest.fixture(scope='module')
 def compact(tmp_path_factory) -> MadeBook:
-    return made(COMPACT, tmp_path_factory.mktemp('compact'))
+    return made('edition = "compact"\npitches = [1, 6, 23]', tmp_path_factory.mktemp('compact'))
 
 
 @pytest.fixture(scope='module', params=['complete', 'compact'])
@@ -160,3 +159,27 @@ def test_apostrophes_and_quotation_marks_are_curly(pages):
         if re.search(r'["\']', line)
     ]
     assert straight == []
+
+
+@pytest.fixture(scope='module')
+def crowded(tmp_path_factory):
+    """The widest figures that openings may have: half pitches, thirty-seconds, feet and inches."""
+    written = (
+        'edition = "compact"\nparts = ["opening"]\npitches = [1, "7 1/2", "23 1/2"]\n'
+        'smallest_part = "1/32"\nlengths = "feet-inches"'
+    )
+    return made(written, tmp_path_factory.mktemp('crowded'))
+
+
+def test_the_widest_figures_keep_to_one_opening_a_pitch(crowded):
+    """Nothing lies on another word or off the page, no figure is set under the height to be sawn by."""
+    places = [crowded.planned.index[f'opening:{name} in 12'] for name in ('1', '7 1/2', '23 1/2')]
+    inked = inked_pages(crowded.built.booklet)
+
+    assert places == [places[0], places[0] + 2, places[0] + 4]
+    for number in (place + side for place in places for side in (0, 1)):
+        page = crowded.pages[number - 1]
+        assert misplaced(page, crowded.words[number - 1], crowded.planned.trim) == []
+        figures = [run for run in inked[number - 1].runs if run.in_table and run.text.isdigit()]
+        assert len(figures) > 60
+        assert min(least(run.heights) for run in figures) > 1.88

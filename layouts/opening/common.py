@@ -29,7 +29,7 @@ SIGNS = dict(zip(MARKS, ('†', '‡', '§'), strict=True))
 def hold_lines(hold: Hold, body: str) -> tuple[Line, ...]:
     """Return how the square is held, and what a step then is where its figures are made less."""
     held = ((hold.body.text, body), (hold.tongue.text, _('tongue: plumb')))
-    told = tuple(Line(f'{NAMES}{figure}  {words}') for figure, words in held)
+    told = tuple(Line(NAMES + figure, words=words) for figure, words in held)
     return (*told, Line(_('a step: {run} of run').format(run=hold.run_text))) if hold.holds > 1 else told
 
 

@@ -19,8 +19,8 @@ from tablegen.tables.opening_runs import OpeningRuns
 
 HEADS = TOP - 10.4
 """Where heads begin, units."""
-RULE_GAP, LABEL_GAP, BLOCK_GAP = 2.6, 3.2, 9.0
-"""Between a row's name and the rule, the rule and the figures, two blocks; units."""
+RULE_GAP, LABEL_GAP = 2.6, 3.2
+"""Between a row's name and the rule, the rule and the figures; units."""
 LEAST_WIDTH, LEAST_NEXT = 29.5, 16.0
 """Of the first column of lengths, whose head is long, and of the next; units."""
 
@@ -52,7 +52,7 @@ def put_lengths(
         (0, _('in'), _names(runs.inches), runs.inches),
         (len(runs.inches) + 1, _('parts of an inch'), _names(runs.parts), runs.parts),
     ]
-    return columns, _block(sheet, tables, named, columns[-1].right + BLOCK_GAP, small, in_inches)[-1].right
+    return columns, _block(sheet, tables, named, columns[-1].right + sheet.apart, small, in_inches)[-1].right
 
 
 def _block(
@@ -85,7 +85,7 @@ def _block(
         for under in range(row - row % GROUP + GROUP, row + len(some), GROUP):
             sheet.rule_over(under, left, end)
         if row:
-            sheet.head(sheet.y(row - 1), left, end + BLOCK_GAP - 2, head, ends=False)
+            sheet.head(sheet.y(row - 1), left, end + sheet.apart - 2, head, ends=False)
         else:
             sheet.head(HEADS, left, edge, head)
             for (_name, words), column in zip(named, columns, strict=True):

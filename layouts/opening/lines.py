@@ -33,6 +33,8 @@ class Line:
     """Beginning with table_font.NAMES where its digits are bold."""
     cells: tuple[Cell, ...] = ()
     """One a column, empty ones too."""
+    words: str = ''
+    """Said right after the name, a figure then, and set smaller in its place."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,23 +107,31 @@ def lines_at(
     left: float,
     top: float,
     columns: Sequence[Column],
-    sizes: tuple[float, float],
+    size: float,
+    shares: Sequence[float],
     ends: bool = False,
 ) -> Lines:
     """Return lines, each name and cell brought to its place by blanks.
 
     Given:
         left, top  where names begin, or with `ends` where they end, and the top of the first line, units
-        sizes      of the type, and of names, units
+        size       of the type, units
+        shares     of it in which each name is set
     """
-    size, name_size = sizes
-    starts = [left - wide(line.name, name_size) if ends else left for line in listed]
+    starts = [
+        left - wide(line.name, size * share) if ends else left
+        for line, share in zip(listed, shares, strict=True)
+    ]
     edge = min(starts)
     told = []
-    for line, start in zip(listed, starts, strict=True):
-        name = line.name if name_size == size else _smaller(line.name, name_size / size)
+    for line, start, share in zip(listed, starts, shares, strict=True):
         run, at = Markup(''), edge
-        pieces = [(start, wide(line.name, name_size), name)] if line.name else []
+        pieces = []
+        if line.words:
+            pieces.append((start, wide(line.name, size), Markup.escape(line.name)))
+            start += wide(f'{line.name} ', size)
+        if small := line.words or line.name:
+            pieces.append((start, wide(small, size * share), _smaller(small, share)))
         pieces += [
             (column.begins(cell, size), wide(cell.text, size), Markup.escape(cell.text))
             for column, cell in zip(columns, line.cells, strict=False)
@@ -145,4 +155,6 @@ def widest(words: Sequence[str], size: float) -> float:
 
 
 def _smaller(words: str, share: float) -> Markup:
+    if share == 1:
+        return Markup.escape(words)
     return Markup('<span style="font-size:{:.3f}em;line-height:0">{}</span>').format(share, words)

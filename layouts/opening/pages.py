@@ -33,9 +33,15 @@ from tablegen.numbers.units import INCHES
 from tablegen.roof import cautions
 from tablegen.tables.opening_runs import OpeningRuns, opening_runs
 
-SIZES = (8.2, 8.0, 7.8, 7.6)
-HOLD_ROWS, SIDE_GAP, HOLD_TOP = 6, 9.0, 29.5
-"""Rows beside which the hold stands, what is free left of it, and where it begins, units."""
+SIZES, APART, NEAR = (8.2, 8.0, 7.8, 7.6), 9.0, 5.0
+ATTEMPTS = [
+    *product((False, True), (APART,), SIZES),
+    (True, NEAR, SIZES[-1]),
+]
+"""Whether small runs are told in inches in any book, what is free between blocks, and the size of type, units: the
+first in which all has room, or the last."""
+HOLD_ROWS, HOLD_TOP = 6, 29.5
+"""Rows beside which the hold stands, and where it begins, units."""
 NOTE_SIZE, NOTE_LINE, FREE = 7.2, 9.4, 4.0
 """Of notes as the style sheet sets them, and what is free above them, units."""
 BOX_SIDES, BOX_UNITS = 11.0, 2.5
@@ -141,14 +147,15 @@ def _page(
     foot: float,
 ) -> OpeningPage:
     rows = max(rows_of(runs), HOLD_ROWS + sum(one.height for one in sections))
-    for in_inches, size in product((False, True), SIZES):
-        sheet = Sheet(tables.trim, rows, size, foot)
+    lines = hold_lines(*held)
+    for in_inches, apart, size in ATTEMPTS:
+        sheet = Sheet(tables.trim, rows, size, foot, apart)
         columns, right = put_lengths(sheet, tables, named, runs, in_inches)
-        left = right + SIDE_GAP
-        if left + max(one.needs(size) for one in sections) <= sheet.end:
+        left = right + apart
+        held_wide = max(wide(f'{line.name} {line.words}', size) for line in lines) - wide(NAMES, size)
+        if left + max(held_wide, *(one.needs(size) for one in sections)) <= sheet.end:
             break
     _put_exact_foot(sheet, len(runs.feet), columns, per_foot)
-    lines = hold_lines(*held)
     begins = sheet.y(HOLD_ROWS - len(lines))
     sheet.put(begins, left - wide(NAMES, size), [], lines[:2])
     if lines[2:]:

@@ -47,6 +47,8 @@ class Sheet:
     """Of the type."""
     foot: float
     """What notes take below the last row, units."""
+    apart: float
+    """What is free between two blocks, units."""
     lines: list[Lines] = field(default_factory=list)
     heads: list[Head] = field(default_factory=list)
     shapes: list[str] = field(default_factory=list)
@@ -70,10 +72,13 @@ class Sheet:
         self, top: float, left: float, columns: Sequence[Column], listed: Sequence[Line], ends: bool = False
     ) -> None:
         """Put lines from a place on, names in smaller type where they are too long for their room; see lines_at."""
-        named = [line for line in listed if line.name] if not ends else []
-        rooms = [(wide(line.name, self.size), self._free(columns, line) - left) for line in named]
-        share = min([1.0, *(room / need for need, room in rooms if need > room)])
-        self.lines.append(lines_at(listed, left, top, columns, (self.size, self.size * share), ends))
+        wanted = [0.0 if ends else wide(line.words or line.name, self.size) for line in listed]
+        figures = [wide(f'{line.name} ', self.size) if line.words else 0.0 for line in listed]
+        rooms = [
+            self._free(columns, line) - left - figure for line, figure in zip(listed, figures, strict=True)
+        ]
+        shares = [min(1.0, room / max(need, room)) for need, room in zip(wanted, rooms, strict=True)]
+        self.lines.append(lines_at(listed, left, top, columns, self.size, shares, ends))
 
     def _free(self, columns: Sequence[Column], line: Line) -> float:
         """Return how far a line's name may reach."""
