@@ -56,9 +56,9 @@ def printed_lines(planned: Plan, folder: Path) -> list[str]:
     for line in told('pdftotext', '-layout', out, '-').splitlines():
         if re.match(r'\s*(\w+ = |# )', line):
             lines.append(line.strip())
-        elif lines and not line.strip():
+        elif lines and (not line.strip() or re.search(r'\d pages', line)):
             break
-        elif lines and not re.search(r'\d pages', line):
+        elif lines:
             lines[-1] += f' {line.strip()}'
     return lines
 

@@ -23,6 +23,8 @@ from tablegen.tables.runs import head_of
 TWELVE_STEPS_IN = 144 * INCHES.unit_run / INCHES.group
 BY_RUN = ('common', 'hip-valley', 'rise')
 """Tables, one of which shows a sum that is a part off."""
+LETTERS_A_LINE, MOST_LINES = 55, 15
+"""Of the settings, about, where there is room below them."""
 LONGEST_WHOLE = 24
 """Letters of a word that is not broken."""
 
@@ -58,6 +60,8 @@ class MadePage:
     """In words, each with whether it is kept whole: a name with a hyphen is, so that it can be read back."""
     counts: str
     """Figures of the pitches' tables, pages and sections."""
+    again: bool
+    """Whether there is room to say how it is printed again and checked."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,14 +122,13 @@ def _sum(table: str, settings: Settings) -> lookup.Found | None:
 
 
 def _made(settings: Settings, index: Index, figures: int) -> MadePage:
-    lines = tuple(
-        tuple((word, len(word) < LONGEST_WHOLE) for word in line.split(' '))
-        for line in colophon.lines(settings, index)
-    )
+    told = colophon.lines(settings, index)
+    lines = tuple(tuple((word, len(word) < LONGEST_WHOLE) for word in line.split(' ')) for line in told)
     sections, counts = len(index.sections), []
     if figures:
         counts.append(_('{figures} figures in the tables of the pitches').format(figures=f'{figures:,}'))
     counts.append(n_('{count} page', '{count} pages', index.total).format(count=index.total))
     if sections > 1:
         counts.append(n_('{count} section', '{count} sections', sections).format(count=sections))
-    return MadePage(lines, ', '.join(counts))
+    taken = sum(-(-len(line) // LETTERS_A_LINE) for line in told)
+    return MadePage(lines, ', '.join(counts), taken <= MOST_LINES)
