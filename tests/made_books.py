@@ -10,7 +10,7 @@ from hashlib import sha256
 from io import StringIO
 from itertools import takewhile
 from pathlib import Path
-from time import sleep
+from time import monotonic, sleep
 
 import pytest
 from complete import COMPLETE
@@ -42,6 +42,7 @@ seat = "3 1/2"
 """A compact edition of every pitch, its boards as in the skewed book."""
 ANYWHERE_ELSE = ('built-in', 'None', 'Undefined', 'Markup(', '{{', '}}', '{%', 'object at')
 """What is printed when a template names the wrong thing."""
+LONGEST_WAIT_S = 120
 OVERHANG, HAIR = 0.75, 0.1
 """mm: row labels may begin that far left of the text, less than half a figure; anything else not at all."""
 
@@ -95,9 +96,10 @@ def made_once(written: str, factory: pytest.TempPathFactory) -> MadeBook:
     try:
         folder.mkdir()
     except FileExistsError:
-        while not done.exists() and not failed.exists():
+        until = monotonic() + LONGEST_WAIT_S
+        while not done.exists() and not failed.exists() and monotonic() < until:
             sleep(0.05)
-        if failed.exists():  # its fault is told here too
+        if not done.exists():  # its fault is told here too
             return made(written, factory.mktemp('again'))
         return MadeBook(plan(read_settings(written, '')), pickle.loads(done.read_bytes()))
     try:
