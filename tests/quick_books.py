@@ -5,11 +5,14 @@ from __future__ import annotations
 from io import StringIO
 from pathlib import Path
 
+from layouts.pages.book import plan
 from layouts.pdf import typeset
+from tablegen.settings import read_settings
 
 FILES = ['booklet.pdf', 'card.pdf', 'sheets.pdf']
 QUICK = 'pitches = [6]\nparts = ["values"]\nruns = {to = "12 in"}\n'
-"""The shortest book: twelve pages; its figures are those of one opening by member, 51 and four jack differences."""
+"""The shortest book; its figures are those of one opening by member, 51 and four jack differences."""
+PAGES = plan(read_settings(QUICK, '')).index.total
 
 
 def names(folder: Path) -> list[str]:

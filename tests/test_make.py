@@ -8,7 +8,7 @@ from io import StringIO
 
 from asking import ask
 from printed_words import words_of
-from quick_books import FILES, QUICK, Terminal, add_style, contents, earlier, names
+from quick_books import FILES, PAGES, QUICK, Terminal, add_style, contents, earlier, names
 
 from layouts.command import main
 from layouts.pages import paging
@@ -22,8 +22,11 @@ def test_it_says_what_it_has_made(quick):
     booklet, sheets, card, printing = told.splitlines()
 
     assert status == 0
-    assert booklet == 'mine/booklet.pdf: 12 pages in 1 section, 55 figures in its pitches’ tables'
-    assert sheets == 'mine/sheets.pdf: 3 sheets of paper, the first says how to fold the rest'
+    assert booklet == f'mine/booklet.pdf: {PAGES} pages in 1 section, 55 figures in its pitches’ tables'
+    assert (
+        sheets
+        == f'mine/sheets.pdf: {1 + -(-PAGES // 8)} sheets of paper, the first says how to fold the rest'
+    )
     assert card.startswith('mine/card.pdf: ')
     assert printing == (
         'to print: sheets.pdf on both sides, flip on the long edge, at 100 % (“actual size”); '
@@ -31,13 +34,13 @@ def test_it_says_what_it_has_made(quick):
     )
     assert re.fullmatch(r'made in \d+\.\d s\n', remarks)
     assert names(quick / 'mine') == FILES
-    assert len(words_of(quick / 'mine' / 'booklet.pdf')) == 12
+    assert len(words_of(quick / 'mine' / 'booklet.pdf')) == PAGES
 
 
 def test_it_reads_settings_from_a_pipe(quick, monkeypatch):
     with (quick / 'book.toml').open() as file:
         monkeypatch.setattr(sys, 'stdin', file)
-        assert ask('make', '-', '--plan')[1].startswith('12 pages')
+        assert ask('make', '-', '--plan')[1].startswith(f'{PAGES} pages')
 
 
 def test_without_a_folder_it_takes_output_and_leaves_other_files_alone(quick):
@@ -53,7 +56,7 @@ def test_without_a_folder_it_takes_output_and_leaves_other_files_alone(quick):
 
 
 def test_several_sections_are_said(quick, monkeypatch):
-    monkeypatch.setattr(paging, 'MOST_IN_A_SECTION', 12)
+    monkeypatch.setattr(paging, 'MOST_IN_A_SECTION', 8)
     (quick / 'book.toml').write_text(QUICK.replace('[6]', '[4, 6, 8]'))
     booklet, sheets, *_ = ask('make', 'book.toml')[1].splitlines()
 
@@ -121,4 +124,4 @@ def test_progress_is_told_to_the_end(quick, monkeypatch):
     monkeypatch.setattr('layouts.pdf.progress.Progress', Counting)
     ask('make', 'book.toml')
 
-    assert seen['told'] == seen['wanted'] > 12
+    assert seen['told'] == seen['wanted'] > PAGES
