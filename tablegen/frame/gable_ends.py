@@ -4,21 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from typing import ClassVar
 
 from tablegen.frame.asked import Asked
 from tablegen.frame.plan import ZERO, Edge, Level, LevelBoard, Plan, Point, Reach, Region, Slope
 from tablegen.frame.rafters import head_of
 from tablegen.frame.stations import clear_of
-from tablegen.geometry import common, tail
+from tablegen.geometry import common, shortening, tail
 from tablegen.numbers.angles import Angle
-from tablegen.numbers.exact import Exact, exact, floor_of
+from tablegen.numbers.exact import Exact, exact, floor_of, sign
 from tablegen.numbers.figure import degree_figure, length_figure
 from tablegen.numbers.units import INCHES
 from tablegen.roof.figures import Degrees, Length
 from tablegen.roof.framing import rafter
-from tablegen.roof.member import End, Kind, Member, Stop
+from tablegen.roof.member import Kind, Member, Stop
 from tablegen.roof.plane import Plane
 from tablegen.roof.stopped import FREE, square_end
 from tablegen.written.stocks import stock
@@ -123,17 +122,22 @@ def studs_of(asked: Asked, plan: Plan) -> tuple[Stud, ...]:
 def _stud_places(asked: Asked, rake: Rake) -> Iterator[Exact]:
     """Return where a rake's studs stand, inward: none under the ridge itself, which its own post carries."""
     half, spacing = exact(STUD.thickness_in / 2), asked.spacing_in
-    top = rake.top_in - _reaching_down(rake.upper)
+    top, beside = rake.top_in - _in_the_way(rake.upper), half + _in_the_way(rake.lower)
     first = floor_of(rake.foot_in / spacing) + 1
     last = floor_of(top / spacing)
-    places = clear_of(tuple(exact(spacing * number) for number in range(first, last + 1)), rake.foot_in, half)
-    return (place for place in places if rake.foot_in + half <= place <= top - half)
+    places = clear_of(
+        tuple(exact(spacing * number) for number in range(first, last + 1)), rake.foot_in, beside
+    )
+    return (place for place in places if rake.foot_in + beside <= place <= top - half)
 
 
-def _reaching_down(upper: Reach) -> Fraction:
-    """Return how far from a line's center, or a wall's face, the board there may stand in a stud's way, level."""
-    whole = upper.edge in (Edge.OVER, Edge.LEDGER)
-    return upper.thickness_in if whole else upper.thickness_in / 2
+def _in_the_way(reach: Reach) -> Exact:
+    """Return how far from the center line that bounds a rake, or a wall's face, the board there may be in a stud's way, level."""
+    if reach.edge is Edge.HIP:
+        plan = Angle(reach.rate if sign(reach.rate) > 0 else -reach.rate)
+        return shortening.jack_at(reach.thickness_in, plan)
+    whole = reach.edge in (Edge.OVER, Edge.LEDGER)
+    return exact(reach.thickness_in if whole else reach.thickness_in / 2)
 
 
 def barges(asked: Asked, plan: Plan) -> Iterator[tuple[Member, Slope, tuple[Point, Point]]]:
@@ -144,7 +148,7 @@ def barges(asked: Asked, plan: Plan) -> Iterator[tuple[Member, Slope, tuple[Poin
     for rake in rakes(plan):
         side = rake.slope.members.side
         along = rake.end_in + rake.outwards * middle
-        run, head = rake.upper.at(along) - rake.foot_in, _head(rake)
+        run, head = rake.upper.at(along) - rake.foot_in, head_of(side, rake.upper)
         foot = (
             FREE if rake.lower.edge is Edge.PLATE else square_end(side, Stop.PURLIN, rake.lower.thickness_in)
         )
@@ -152,14 +156,6 @@ def barges(asked: Asked, plan: Plan) -> Iterator[tuple[Member, Slope, tuple[Poin
         member = rafter('', kind, Plane(rake.slope.members, run, asked.measure), run, head, foot)
         points = rake.slope.on_plan(along, rake.foot_in), rake.slope.on_plan(along, rake.foot_in + run)
         yield replace(member, mouth=None, cautions=()), rake.slope, points
-
-
-def _head(rake: Rake) -> End:
-    """Return how a barge rafter is cut above: at a half-hip's hip, whose tail runs out over the gable, as a jack."""
-    if rake.upper.edge is Edge.HIP:
-        return head_of(rake.slope.members.side, rake.upper)
-    stop = Stop.PURLIN if rake.upper.edge is Edge.PURLIN else Stop.RIDGE
-    return square_end(rake.slope.members.side, stop, rake.upper.thickness_in)
 
 
 def lookouts(asked: Asked, plan: Plan) -> Iterator[LevelBoard]:
