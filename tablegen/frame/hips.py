@@ -221,7 +221,8 @@ def jacks_of(of: Ends, first_common: Exact) -> Places:
     else:
         jacks = from_corner(first_common, exact(thick), asked.spacing_in, asked.first_in)
     if of.over_gable:  # a half-hip has a gable under it, and its rafter flush with that
-        return (exact(thick / 2), *(place for place in jacks if place >= thick * Fraction(3, 2)))
+        beside = exact(thick * Fraction(3, 2))
+        return (exact(thick / 2), *(max(place, beside) for place in jacks if place > thick / 2))
     return jacks
 
 

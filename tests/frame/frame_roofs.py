@@ -1,0 +1,130 @@
+"""Roofs to be put together: one of every kind and way, and random ones."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from random import Random
+
+from tablegen.frame.asked import (
+    Asked,
+    Bay,
+    Eaves,
+    Gable,
+    Gambrel,
+    HalfHip,
+    Hip,
+    HipHead,
+    HipTop,
+    ManySided,
+    RidgeBoard,
+    RidgeTop,
+    Saltbox,
+    Shed,
+    Upper,
+    Valleys,
+    Wing,
+)
+from tablegen.written.pitches import pitch
+from tablegen.written.stocks import stock
+
+F = Fraction
+
+
+def asked(kind, rise: object, width, length, **more) -> Asked:
+    return Asked(name='', kind=kind, pitch=pitch(rise), width_in=F(width), length_in=F(length), **more)
+
+
+FIXED = {
+    'shed at a wall': asked(Shed(), 4, 96, 120, spacing_in=F(24)),
+    'shed on a ledger': asked(Shed(Upper.LEDGER, F(3, 2)), 5, 100, 90, spacing_in=F(24)),
+    'gable': asked(Gable(), 6, 146, 170, spacing_in=F(24), gable_overhang_in=F(12)),
+    'gable, rafters in pairs': asked(Gable(), 9, 146, 100, spacing_in=F(24), ridge=None),
+    'saltbox': asked(Saltbox(pitch('6')), 10, 200, 90, spacing_in=F(24)),
+    'saltbox, steeper behind': asked(Saltbox(pitch('9'), F(12)), 5, 200, 90, spacing_in=F(24)),
+    'gambrel': asked(Gambrel(pitch('6'), F(40)), 18, 200, 90, spacing_in=F(24)),
+    'hip between commons, dropped': asked(Hip(2), 7, 122, 200, spacing_in=F(24), hips=stock('2×10')),
+    'hip on the ridge, dropped': asked(
+        Hip(2), 7, 122, 200, spacing_in=F(24), hip_head=HipHead.SINGLE, ridge=RidgeBoard(F(3, 4))
+    ),
+    'hip between commons, backed': asked(Hip(1), 6, 122, 150, spacing_in=F(24), hip_top=HipTop.BACKED),
+    'hip of two pitches': asked(Hip(2, pitch('9')), 6, 144, 220, spacing_in=F(24), hips=stock('2×10')),
+    'hip of equal overhangs': asked(Hip(2, pitch('9'), Eaves.EQUAL), 6, 120, 200, spacing_in=F(24)),
+    'shed over a beam': asked(Shed(Upper.BEAM_OVER, F(7, 2)), 4, 100, 90, spacing_in=F(24)),
+    'shed against a beam': asked(Shed(Upper.BEAM_AGAINST, F(7, 2)), 7, 100, 90, spacing_in=F(24)),
+    'wing, one ridge height': asked(Wing(F(120), F(60), F(40)), 6, 120, 210, spacing_in=F(24)),
+    'wing, lower ridge': asked(Wing(F(96), F(60), F(60)), 6, 144, 220, spacing_in=F(24)),
+    'wing, steeper, hipped': asked(
+        Wing(F(80), F(80), F(60), pitch=pitch('9'), hipped=True), 6, 120, 220, spacing_in=F(24)
+    ),
+    'wing laid on': asked(Wing(F(96), F(60), F(60), valleys=Valleys.BLIND), 6, 144, 220, spacing_in=F(24)),
+    'ell': asked(Wing(F(120), F(90), F(0), main_ends=1), 6, 120, 220, spacing_in=F(24)),
+    'six sides': asked(ManySided(6, across_flats_in=F(144)), 8, 0, 0, spacing_in=F(24), hips=stock('2×10')),
+    'eight sides around a post': asked(
+        ManySided(8, side_in=F(50), post_across_flats_in=F(6)), 8, 0, 0, spacing_in=F(24), hips=stock('2×10')
+    ),
+    'bay at corners': asked(Bay(8, side_in=F(50)), 8, 0, 0, spacing_in=F(24), hips=stock('2×10')),
+    'bay at middles': asked(
+        Bay(8, side_in=F(50), wall_through='middles'), 8, 0, 0, spacing_in=F(24), hips=stock('2×10')
+    ),
+    'half-hip': asked(HalfHip(F(30)), 8, 144, 150, spacing_in=F(24), gable_overhang_in=F(8)),
+}
+
+
+RISES = ['3', '4', '5', '6', '7 1/2', '8', '9', '10', '12', '14']
+DEEPER = {'2×6': '2×8', '2×8': '2×10'}
+SIXTEENTHS = 16
+
+
+class Drawn(Random):
+    """What one number draws: every roof as likely as another."""
+
+    def inches(self, low: int, high: int) -> Fraction:
+        """Return a length to a sixteenth of an inch."""
+        return F(self.randint(low * SIXTEENTHS, high * SIXTEENTHS), SIXTEENTHS)
+
+    def kind(self, wide: Fraction, pitched: str):
+        """Return a kind of roof with its own sizes; of a half-hip the gable is up to two thirds as high as the roof."""
+        other = pitch(self.choice(RISES))
+        near = [one for one in RISES if F(2, 3) < pitch(one).rise_in / pitch(pitched).rise_in < 2]
+        either = self.choice([None, pitch(self.choice(near))])
+        rise = wide / 2 * F(pitch(pitched).rise_in) / 12
+        which = self.choice([Shed, Gable, Saltbox, Gambrel, Hip, Hip, Hip, HalfHip])
+        if which is Shed:
+            upper = self.choice([Upper.WALL, Upper.LEDGER])
+            return Shed(upper, F(0) if upper is Upper.WALL else self.inches(1, 3))
+        if which is Saltbox:
+            return Saltbox(other, self.choice([F(0), F(6), F(29, 2)]))
+        if which is Gambrel:
+            return Gambrel(pitch(self.choice(['2', '2 1/2'])), wide * F(self.randint(4, 10), 32))
+        if which is Hip:
+            return Hip(self.choice([1, 2]), either)
+        if which is HalfHip:
+            return HalfHip(min(max(F(12), rise * F(self.randint(4, 16), 24)), rise * F(3, 4)), either)
+        return Gable()
+
+
+def drawn(number: int) -> Asked:
+    """Return a roof, small, framed with any stock that its seats and planes allow."""
+    draw = Drawn(number)
+    wide, name, rise = draw.inches(80, 150), draw.choice(list(DEEPER)), draw.choice(RISES)
+    kind = draw.kind(wide, rise)
+    ridge = RidgeBoard(
+        draw.choice([F(3, 4), F(3, 2)]), F(draw.choice([37, 45]), 4), draw.choice(list(RidgeTop))
+    )
+    ridge = None if draw.randint(0, 4) == 0 else ridge
+    return asked(
+        kind,
+        rise,
+        wide,
+        wide * F(3, 2) + draw.inches(10, 60),
+        spacing_in=F(draw.choice([16, F(96, 5), 24])),
+        first_in=draw.choice([None, draw.inches(4, 16)]),
+        ridge=ridge,
+        rafters=stock(name),
+        hips=stock(DEEPER[name]),
+        seat_in=draw.inches(2, 4),
+        overhang_in=draw.inches(2, 18),
+        gable_overhang_in=draw.inches(2, 12),
+        hip_top=draw.choice(list(HipTop)),
+        hip_head=draw.choice(list(HipHead)) if ridge else HipHead.BETWEEN,
+    )

@@ -1,0 +1,170 @@
+"""A roof put together: how far anything is off and what rounding explains, what runs into what, what nothing stops."""
+
+from __future__ import annotations
+
+from functools import cached_property
+
+import numpy as np
+from assembly import FLOAT, LIFT, Built, Off, Touch
+from boards import NEAR
+from frame_joints import ends_of
+from frame_placed import Placed
+
+from tablegen.frame.asked import Bay, Wing
+
+LEAST_BORNE, LEAST_OF_A_HIP, LEAST_OF_A_STUD = 0.4, 0.05, 0.3
+"""Share of a face that bears: what an end is cut to need not be as deep; a hip's seat is over a corner of plates; a stud is
+wider than its rafter is thick."""
+SMALL_ANGLE = 0.01
+"""What is rounded finer than this is an angle, which may lean a board one way or the other."""
+FIXED = ('plate', 'fascia', 'wall', 'ledger', 'against-beam', 'over-beam', 'post')
+"""What is no member, and lies in one another where it is simplified."""
+
+
+class Together(Built):
+    """A roof put together."""
+
+    def _allowed(self) -> dict[str, Off]:
+        """Return what rounding can move each check by; a figure that one closing alone is held against moves that one."""
+        places = {key: n for n, key in enumerate(self.offs)}
+        total, was = np.full((len(places), 3), FLOAT), _table(self.offs)
+        only_told = set()
+        for name, member in self.assembly.members.items():
+            told = self.build.told.get(name.rpartition(' ')[0], {})
+            for what in set(member.closings) & set(told):
+                only_told.add(told[what])
+                total[places[f'{name}: {what}'], :2] += self.read.used[told[what]].half
+        for place, figure in self.read.used.items():
+            if figure.half and place not in only_told:
+                ways = (1, -1) if figure.half < SMALL_ANGLE else (1,)
+                moved = [abs(_table(self.misread({place: way * figure.half})) - was) for way in ways]
+                total += np.max(moved, axis=0)
+        return {key: tuple(most) for key, most in zip(places, total.tolist(), strict=True)}
+
+    def faults(self) -> list[str]:
+        """Return everything that keeps the roof from going together."""
+        return [*self.open(), *self.bare(), *self.passing()]
+
+    @cached_property
+    def _rounding(self) -> dict[str, float]:
+        """Return by member the most that rounding may put a face of it off."""
+        most: dict[str, float] = {}
+        for check in (*self.assembly.touches, *self.assembly.lies):
+            for name in check.names:
+                most[name] = max(most.get(name, 0.0), *self.allowed[str(check)])
+        return most
+
+    def passing(self) -> list[str]:
+        """Return the pairs where one member is deeper in another than the rounding of what both touch by."""
+        solid = {key: one for key, one in self.assembly.members.items() if not one.solid.is_empty()}
+        names = list(solid)
+        bounds = np.array([solid[name].solid.bounding_box() for name in names])
+        found = []
+        for n, one in enumerate(names):
+            others = bounds[n + 1 :]
+            apart = np.any((others[:, :3] > bounds[n, 3:]) | (others[:, 3:] < bounds[n, :3]), axis=1)
+            for two in (names[n + 1 + m] for m in np.flatnonzero(~apart)):
+                if (one.startswith(FIXED) and two.startswith(FIXED)) or self._let_in(one, two):
+                    continue
+                may = max(self._rounding.get(one, 0.0), self._rounding.get(two, 0.0))
+                shared = self._behind_touches(one, two, solid[one].solid ^ solid[two].solid, may)
+                if shared.volume() < 1e-6:
+                    continue
+                places = np.asarray(shared.to_mesh64().vert_properties)[:, :3]
+                normals = [face.normal for name in (one, two) for face in solid[name].faces.values()]
+                deep = min(np.ptp(places @ normal) for normal in normals)
+                if deep > may:
+                    found.append(f'{one} in {two}: {deep:.3f} in, rounding {may:.3f}')
+        return found
+
+    def _let_in(self, one: str, two: str) -> bool:
+        """Return whether one is a plate raised over the main ones, and the other a rafter of a main slope that runs on past its end."""
+        raised = {f'plate {name}' for name, slope in self.build.lay.slopes.items() if slope.plate > 0}
+        plate, other = (one, two) if one in raised else (two, one)
+        return plate in raised and self._slopes.get(other, '') in ('front', 'back')
+
+    @cached_property
+    def _slopes(self) -> dict[str, str]:
+        return {key: slope for key, _, slope, _ in self.build.standing()}
+
+    def _behind_touches(self, one: str, two: str, shared, may: float):
+        """Return what two members share but for what rounding puts behind the faces by which they touch."""
+        for touch in self._touches.get(frozenset((one, two)), ()):
+            face = self.assembly.members[touch.two].faces[touch.on]
+            shared = shared.trim_by_plane(tuple(-face.normal), -float(face.normal @ face.point) + may)
+        return shared
+
+    @cached_property
+    def _touches(self) -> dict[frozenset[str], list[Touch]]:
+        found: dict[frozenset[str], list[Touch]] = {}
+        for touch in self.assembly.touches:
+            found.setdefault(frozenset(touch.names), []).append(touch)
+        return found
+
+    def bare(self) -> list[str]:
+        """Return the ends that nothing stops, or too little of whose face bears; and seats off their plates."""
+        by_face: dict[tuple[str, str], list[Touch]] = {}
+        for touch in self.assembly.touches:
+            by_face.setdefault((touch.one, touch.face), []).append(touch)
+        found = []
+        for key, sort, _, _ in self.build.standing():
+            one = self.assembly.members[key]
+            free = self._free(key, sort, one)
+            ends = [face for face in ends_of(one) if face not in free]
+            if sort.corner and isinstance(self.build.asked.kind, Bay):  # beside the wall stands no other hip
+                ends = [face for face in ends if 'lower' in face or (key, face) in by_face]
+            faces = dict.fromkeys(ends, LEAST_BORNE)
+            if sort.mouth:
+                faces['seat'] = LEAST_OF_A_HIP if sort.corner else LEAST_BORNE
+                if not (sort.corner or sort.flush):
+                    faces['heel'] = LEAST_BORNE
+            found += self._too_little(key, faces, by_face)
+        for one in self.build.printed.studs:
+            if len(self.build.stud_places(one)) != one.count:
+                found.append(f'{one.mark}: {one.count} are told, {len(self.build.stud_places(one))} stand')
+            for n in range(len(self.build.stud_places(one))):
+                found += self._too_little(f'{one.mark} {n}', {'cut': LEAST_OF_A_STUD}, by_face)
+        return found
+
+    def _too_little(self, key: str, faces: dict[str, float], by_face) -> list[str]:
+        found = []
+        for face, least in faces.items():
+            touches = by_face.get((key, face), [])
+            share = sum(self._borne(touch) for touch in touches)
+            if share < least:
+                found.append(f'{key} ({face}): {share:.2f} of it on {[touch.two for touch in touches]}')
+        return found
+
+    def _free(self, key: str, sort, one: Placed) -> tuple[str, ...]:
+        """Return the ends that nothing is to stop: a barge's at a half-hip's eave, a tail short of the fascia at a valley or wing."""
+        free = ['lower'] if sort.tail.laid else []
+        if sort.head.stop == 'beam' and 'upper_plate' in sort.lines:
+            free.append('upper')
+        if sort.barge and not sort.head.stop and self.build.asked.ridge:
+            free.append('upper')
+        if not sort.tail.stop and 'tail' in sort.lines and not sort.corner:
+            slope = self.build.lay.slopes[self._slopes[key]]
+            reach = -min(slope.placed(at[:2])[1] for at in one.corners('lower'))
+            if reach < slope.overhang - 0.5 and isinstance(self.build.asked.kind, Wing):
+                free.append('lower')
+        return tuple(free)
+
+    def _borne(self, touch: Touch) -> float:
+        """Return the share of a face that lies on another."""
+        one, two = self.assembly.members[touch.one], self.assembly.members[touch.two]
+        into = -LIFT * two.faces[touch.on].normal
+        off, allowed = self.offs[str(touch)], max(self.allowed[str(touch)])
+        room = max(LIFT - max(off[1], 0.0), LIFT / 4)
+        bears = (one.solid.translate(tuple(into)) ^ two.solid).volume()
+        return bears / room / max(_area(one, touch.face), 1e-9) if allowed < LIFT else 0.0
+
+
+def _table(offs: dict[str, Off]) -> np.ndarray:
+    return np.array(list(offs.values()))
+
+
+def _area(member, face: str) -> float:
+    mesh = member.solid.to_mesh64()
+    places = np.asarray(mesh.vert_properties)[:, :3][np.asarray(mesh.tri_verts)]
+    on = places[np.all(abs(member.faces[face].height(places)) < NEAR, axis=1)]
+    return float(np.sum(np.linalg.norm(np.cross(on[:, 1] - on[:, 0], on[:, 2] - on[:, 0]), axis=1)) / 2)

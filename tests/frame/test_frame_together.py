@@ -1,0 +1,100 @@
+"""Whole roofs of solids, sawn and stood by the printed figures of a frame alone: they go together, whatever the roof.
+
+Joints close and tops lie in their planes within what the rounding of the figures explains; no member passes into another; every
+end and seat bears; every slope has a rafter in every bay; eaves are level and ridges as high as told.
+"""
+
+from __future__ import annotations
+
+import ast
+from functools import cache
+from pathlib import Path
+
+import pytest
+from frame_assembly import Roof
+from frame_bays import wide_bays
+from frame_printed import Printed
+from frame_roofs import FIXED, drawn
+from frame_together import Together
+from hypothesis import HealthCheck, Phase, given, settings
+from hypothesis import strategies as st
+from reading import Reading
+
+from tablegen.frame.frame import frame
+
+MOST, DRAWN_OUT = 3 / 16, ('seat', 'on 12')
+"""No joint is let off by more, however many figures meet in it, in: but for what a flat slope draws out."""
+SEEDS = st.integers(0, 10**6)
+SOME, MANY = 20, 300
+EACH = settings(phases=[Phase.explicit, Phase.generate], suppress_health_check=list(HealthCheck))
+
+
+def put_together(asked, by_heel: bool = False) -> Together:
+    printed = Printed(frame(asked))
+    return Together(Roof(printed, by_heel), Reading(printed))
+
+
+@cache
+def built(name: str) -> Together:
+    """Return a fixed roof; every other one has its bird's mouths cut by heel and seat, not by their height."""
+    return put_together(FIXED[name], by_heel=list(FIXED).index(name) % 2 == 1)
+
+
+def goes_together(made: Together) -> list[str]:
+    let_off = [
+        f'{key}: up to {max(most):.3f}'
+        for key, most in made.allowed.items()
+        if max(most) > MOST and not key.endswith(DRAWN_OUT)
+    ]
+    return [*made.faults(), *wide_bays(made), *let_off]
+
+
+@pytest.mark.parametrize('name', FIXED)
+def test_a_roof_of_every_kind_goes_together(name):
+    assert goes_together(built(name)) == []
+
+
+def any_roof_goes_together(number: int) -> None:
+    asked = drawn(number)
+    printed = Printed(frame(asked))
+    if all(sort.mouth for sort in printed.sorts if 'plate' in sort.lines and not (sort.barge or sort.flush)):
+        made = Together(Roof(printed, by_heel=number % 2 == 1), Reading(printed))
+        assert goes_together(made) == [], asked
+
+
+@settings(EACH, max_examples=SOME)
+@given(SEEDS)
+def test_any_roof_goes_together(number):
+    any_roof_goes_together(number)
+
+
+@pytest.mark.thorough
+@settings(EACH, max_examples=MANY)
+@given(SEEDS)
+def test_many_roofs_go_together(number):
+    any_roof_goes_together(number)
+
+
+def test_rafters_meet_in_pairs_over_a_ridge_of_any_hip_roof():
+    """Over against one another on both main slopes, so that they can be nailed through and stand without a ridge board too."""
+    for name in ('hip between commons, dropped', 'hip on the ridge, dropped', 'gable', 'saltbox'):
+        places = {'front': [], 'back': []}
+        made = built(name)
+        long = made.build.lay.slopes['front'].length
+        for key, sort, slope, _ in made.build.standing():
+            if slope in places and 'common' in sort.kind:
+                along = made.assembly.members[key].points['zero'][0]
+                places[slope].append(round(along * 16) / 16)
+        assert sorted(places['front']) == pytest.approx(sorted(places['back']), abs=1 / 8), (name, long)
+
+
+def test_nothing_but_what_is_asked_and_printed_is_known_to_the_assembly():
+    """One module reads a frame's figures; the rest knows what was asked for, which a builder sets himself."""
+    here, found = Path(__file__).parent, set()
+    for path in here.glob('frame_*.py'):
+        if path.stem in ('frame_printed', 'frame_roofs'):
+            continue
+        for node in ast.walk(ast.parse(path.read_text('utf-8'))):
+            if isinstance(node, ast.ImportFrom) and node.module.startswith(('tablegen', 'layouts')):
+                found.add(node.module)
+    assert found == {'tablegen.frame.asked'}
