@@ -4,9 +4,8 @@ from __future__ import annotations
 
 import gc
 import os
-import tempfile
 from collections.abc import Iterator, Sequence
-from contextlib import contextmanager, suppress
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 from time import monotonic
@@ -21,12 +20,11 @@ from layouts.patterns.page import Laid
 from layouts.pdf.booklet import join
 from layouts.pdf.progress import Progress
 from layouts.pdf.typeset import Job, parts, typeset
+from layouts.pdf.workplace import put_in_place, workplace
 from layouts.sheets.fold import SheetLayout, sheet_sides
 from layouts.sheets.instructions import instructions_job
 from layouts.sheets.sheets import impose
 from layouts.words.say import _, speaking
-from tablegen.errors import BookError
-from tablegen.messages import message
 from tablegen.roof.pattern import Pattern
 from tablegen.settings import Settings
 
@@ -71,11 +69,11 @@ def build_cards(settings: Settings, size: str, folder: Path) -> BuiltCard:
     """
     began = monotonic()
     _check_names(settings)
-    with _workplace(folder) as work, speaking(settings.language):
+    with workplace(folder) as work, speaking(settings.language):
         cards = card_work(settings, size, work)
         typeset([cards.job])
         said = finish_cards(cards, work / CARD)
-        os.replace(work / CARD, folder / CARD)
+        put_in_place(work, [CARD])
     return BuiltCard(folder / CARD, tuple(said), monotonic() - began)
 
 
@@ -90,8 +88,9 @@ def build_pattern(whole: Pattern, paper: str, file: Path, run_known: bool) -> li
         BookError if anything fails; a file made earlier is then as it was
     """
     pieces = laid(whole, paper, run_known)
-    with _workplace(file.parent) as work:
-        os.replace(write_pattern(whole, pieces, paper, work), file)
+    with workplace(file.parent) as work:
+        os.replace(write_pattern(whole, pieces, paper, work), work / file.name)
+        put_in_place(work, [file.name])
     return pieces
 
 
@@ -108,7 +107,7 @@ def build(settings: Settings, folder: Path, progress: Progress, tagged: bool = F
     """
     began = monotonic()
     _check_names(settings)
-    with _no_looking_for_rubbish(), _workplace(folder) as work, speaking(settings.language):
+    with _no_looking_for_rubbish(), workplace(folder) as work, speaking(settings.language):
         progress.stage(_('planning'))
         planned = plan(settings)
         cards = card_work(settings, USUAL[settings.trim], work)
@@ -124,8 +123,7 @@ def build(settings: Settings, folder: Path, progress: Progress, tagged: bool = F
         tabs = _tabs(planned)
         count = impose(work / BOOKLET, sections, layout, work / SHEETS, settings.title, tabs, guide.out)
         said = finish_cards(cards, work / CARD)
-        for name in (BOOKLET, SHEETS, CARD):
-            os.replace(work / name, folder / name)
+        put_in_place(work, [BOOKLET, SHEETS, CARD])
     progress.done()
     seconds = monotonic() - began
     return Built(
@@ -184,32 +182,3 @@ def _no_looking_for_rubbish() -> Iterator[None]:
         yield
     finally:
         gc.enable()
-
-
-@contextmanager
-def _workplace(folder: Path) -> Iterator[Path]:
-    """Give a folder for unfinished work inside the one wanted, and leave nothing behind."""
-    made = not folder.exists()
-    try:
-        folder.mkdir(parents=True, exist_ok=True)
-        work = tempfile.TemporaryDirectory(prefix='.rafterbook-', dir=folder)
-    except OSError as fault:
-        raise BookError(
-            str(folder),
-            message('making.cannot_write', fault=fault.strerror),
-            message('making.writable_folder'),
-            message('making.another_folder'),
-        ) from None
-    try:
-        with work as name:
-            yield Path(name)
-    except OSError as fault:
-        failed, advice = (
-            message('making.writing_failed', fault=fault.strerror),
-            message('making.room_or_folder'),
-        )
-        raise BookError(str(folder), failed, '', advice) from None
-    finally:
-        if made:
-            with suppress(OSError):  # only an empty folder goes
-                folder.rmdir()

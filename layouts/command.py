@@ -11,14 +11,18 @@ from collections.abc import Sequence
 from contextlib import redirect_stdout, suppress
 from typing import TextIO
 
+from layouts.pdf.leaving import stoppable
 from layouts.verbs import VERBS
 from layouts.verbs.parser import Parser, UsageError, see_help
 from layouts.verbs.whole import NAME, command_parser, no_verb
 from layouts.words.say import LANGUAGE, SOURCE, _, use
 from tablegen.errors import BookError, meant
+from tablegen.messages import message
 
 USER_FAULT, STOPPED, READER_LEFT = 2, 130, 141
 """Exit statuses: a mistake of the user's; Ctrl-C; the reader of a pipe has gone (as shells count them)."""
+MAKERS = ('make', 'card', 'pattern', 'settings')
+"""Verbs that are done, their files made, before they say a word to a reader who may have left."""
 MINUS_SIGN = '\u2212'
 
 
@@ -36,21 +40,33 @@ def main(
         exit status: 0 done, 1 a check that failed, 2 a mistake told in a line, 130 stopped by the user
     """
     words = list(sys.argv[1:] if argv is None else argv)
-    out = stdout or _own_output()
     err = stderr or sys.stderr or io.StringIO()
+    if argv is not None:
+        return _ended(words, stdout, err)
+    with stoppable(lambda: _stopped(err)):
+        return _ended(words, stdout, err)
+
+
+def _ended(words: list[str], stdout: TextIO | None, err: TextIO) -> int:
+    """Do what is asked, and turn every way in which it may end into a status."""
+    out = stdout or io.StringIO()
     try:
         use(os.environ.get(LANGUAGE, SOURCE))
+        out = stdout or _own_output()
         status = _answer(words, out, err)
         out.flush()
     except BookError as fault:
         return _tell(fault.advised(_help_of(words)), err)
     except KeyboardInterrupt:
-        print(_('{name}: stopped').format(name=NAME), file=err)
+        _stopped(err)
         return STOPPED
+    except MemoryError:
+        out_of_memory = BookError('', message('making.no_memory'), '', message('making.more_memory'))
+        return _tell(out_of_memory, err)
     except BrokenPipeError:
         if stdout is None:
             _let_go(out)
-        return READER_LEFT
+        return 0 if words[0] in MAKERS else READER_LEFT
     except OSError as fault:
         if stdout is None:
             _let_go(out)
@@ -125,17 +141,28 @@ def _tell(fault: BookError, err: TextIO) -> int:
     return USER_FAULT
 
 
+def _stopped(err: TextIO) -> None:
+    print(_('{name}: stopped').format(name=NAME), file=err, flush=True)
+
+
 def _own_output() -> TextIO:
-    """Return this process's output, set so that every character of the book can pass."""
+    """Return this process's output, set so that every character of the book can pass.
+
+    Errors:
+        BookError if it is closed
+    """
     own = sys.__stdout__
-    if own is None or sys.stdout is not own:
-        return sys.stdout or io.StringIO()
+    if sys.stdout is None:
+        raise BookError(_('output'), _('is closed'), '', _('let it go to a screen, a file or a pipe'))
+    if sys.stdout is not own:
+        return sys.stdout
     if own.isatty():
         own.reconfigure(errors='backslashreplace')
         return own
     # Data files are UTF-8 whatever the terminal speaks, and buffered even where Python was told not to:
     # a write cut short by a full disk is told only then.
-    return open(own.fileno(), 'w', encoding='utf-8', closefd=False)
+    # A file's name that is no UTF-8 passes as it came.
+    return open(own.fileno(), 'w', encoding='utf-8', errors='surrogateescape', closefd=False)
 
 
 def _let_go(out: TextIO) -> None:

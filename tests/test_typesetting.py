@@ -19,6 +19,7 @@ from layouts.pages.book import plan
 from layouts.paper.page import Draft, Page, page_side
 from layouts.paper.trim import trim_of
 from layouts.pdf import typeset as typesetting
+from layouts.pdf import workers
 from layouts.pdf.typeset import Job, load_typesetter, parts, set_document, typeset
 from layouts.words.error import error_line
 from tablegen.errors import BookError
@@ -80,12 +81,15 @@ def test_pages_and_sheets_have_their_sizes(small_book):
     assert sizes == [{(100.0, 133.0)}, {(215.9, 279.4)}]
 
 
-def test_two_builds_are_the_same_to_the_byte(tmp_path, monkeypatch):
-    """Of a book set in two parts, where there are two cores, and joined."""
-    monkeypatch.setattr(typesetting, 'PAGES_WORTH_A_PROCESS', 6)
-    first, second = (
-        made('pitches = [6]\nparts = ["glance", "values", "common"]', tmp_path / name).built for name in 'ab'
-    )
+def test_two_builds_are_the_same_to_the_byte_on_however_many_cores(tmp_path, monkeypatch):
+    """Of a book set in several documents, one after the other and side by side, and joined."""
+    monkeypatch.setattr(typesetting, 'PAGES_WORTH_A_DOCUMENT', 6)
+    books = []
+    for cores in (1, 3):
+        monkeypatch.setattr(workers, 'cores', lambda cores=cores: cores)
+        written = 'pitches = [6]\nparts = ["glance", "values", "common"]'
+        books.append(made(written, tmp_path / str(cores)).built)
+    first, second = books
 
     assert first.booklet.read_bytes() == second.booklet.read_bytes()
     assert first.sheets.read_bytes() == second.sheets.read_bytes()
@@ -126,7 +130,7 @@ EDITIONS = [
 @pytest.mark.parametrize('written', EDITIONS)
 def test_every_edition_keeps_to_its_pages(written, tmp_path, monkeypatch):
     """As many pages as planned, each word in the text, the tab or the folio, and none on another."""
-    monkeypatch.setattr(typesetting, '_cores', lambda: 1)
+    monkeypatch.setattr(typesetting, 'MOST_DOCUMENTS', 1)
     planned = plan(read_settings(written, ''))
     (whole,) = parts(planned.pages(), planned.trim, '', tmp_path)
     set_document(whole)
@@ -168,7 +172,7 @@ def test_fewer_pages_than_planned_are_an_error_too(tmp_path):
 
 @pytest.mark.parametrize('cores', [1, 2])
 def test_an_error_comes_home_from_every_process(cores, tmp_path, monkeypatch):
-    monkeypatch.setattr(typesetting, '_cores', lambda: cores)
+    monkeypatch.setattr(workers, 'cores', lambda: cores)
     bad = job(tmp_path, css='p { colr: red }')
 
     with refused('typesetter: said: Ignored'):
@@ -177,7 +181,7 @@ def test_an_error_comes_home_from_every_process(cores, tmp_path, monkeypatch):
 
 @pytest.mark.parametrize('cores', [1, 2])
 def test_every_page_laid_out_is_told(cores, tmp_path, monkeypatch):
-    monkeypatch.setattr(typesetting, '_cores', lambda: cores)
+    monkeypatch.setattr(workers, 'cores', lambda: cores)
     one, two = job(tmp_path, 3), replace(job(tmp_path, 2), out=tmp_path / 'other.pdf')
 
     assert sum(set_and_told([one, two])) == 5
@@ -185,9 +189,8 @@ def test_every_page_laid_out_is_told(cores, tmp_path, monkeypatch):
     assert (tmp_path / 'other.pdf').exists()
 
 
-@pytest.mark.parametrize(('cores', 'pages', 'shares'), [(1, 60, [60]), (2, 60, [32, 28]), (4, 60, [32, 28]), (8, 12, [12])])  # fmt: skip
-def test_a_document_a_core_where_that_pays(cores, pages, shares, tmp_path, monkeypatch):
-    monkeypatch.setattr(typesetting, '_cores', lambda: cores)
+@pytest.mark.parametrize(('pages', 'shares'), [(12, [12]), (60, [21, 20, 19]), (80, [22, 20, 20, 18])])
+def test_documents_are_cut_by_the_pages_where_that_pays(pages, shares, tmp_path):
     jobs = list(parts([empty(number) for number in range(1, pages + 1)], POCKET, 'Notes', tmp_path))
 
     assert [one.pages for one in jobs] == shares

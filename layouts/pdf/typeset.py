@@ -1,36 +1,33 @@
-"""Typesetting: HTML into PDF, in as many processes as there are cores, every message an error."""
+"""Typesetting: HTML into PDF, a process for each document, every message an error."""
 
 from __future__ import annotations
 
 import logging
-import multiprocessing
 import os
-import sys
+import tempfile
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from concurrent.futures import ProcessPoolExecutor, wait
 from contextlib import contextmanager
 from dataclasses import dataclass
 from itertools import accumulate, pairwise
-from multiprocessing.queues import Queue
 from pathlib import Path
-from queue import Empty
 from types import ModuleType
 from typing import Protocol
 
 from layouts.html.page_html import pages_html, style
 from layouts.paper.page import Page
 from layouts.paper.trim import Trim
+from layouts.pdf.workers import side_by_side
 from layouts.words.say import SOURCE, language
 from tablegen.errors import BookError
 from tablegen.messages import message
 
 EPOCH = '1735689600'
 """The fixed moment (2025-01-01) that PDFs bear, so that the same settings give the same bytes."""
-PAGES_WORTH_A_PROCESS = 24
+PAGES_WORTH_A_DOCUMENT = 20
 """Fewer pages than this a process and starting it costs more than it saves."""
-LESS_FOR_THE_NEXT = 0.89
+MOST_DOCUMENTS = 8
+LESS_FOR_THE_NEXT = 0.95
 """Pages of a document, of those of the one before: it begins later, by what its HTML takes, and all should end together."""
-SECONDS_BETWEEN_LOOKS = 0.1
 REPORT = message('making.report')
 SHORTEN = message('making.fewer_words')
 
@@ -62,14 +59,17 @@ class SetDocument(Protocol):
 
 
 def parts(pages: Sequence[Page], trim: Trim, title: str, folder: Path, tagged: bool = False) -> Iterator[Job]:
-    """Return a book's pages as documents, one a core, in reading order, each made when it is asked for.
+    """Return a book's pages as documents, in reading order, each made when it is asked for.
 
     Given:
         pages   in order; only those of one document are taken at a time
         folder  where the documents will be written
         tagged  whether they are to be: then they are one document, since tags of several cannot be joined
+
+    Notes:
+        How many there are is of the book and not of the machine: where a document begins can be told from its bytes.
     """
-    count = 1 if tagged else max(1, min(_cores(), len(pages) // PAGES_WORTH_A_PROCESS))
+    count = 1 if tagged else max(1, min(MOST_DOCUMENTS, len(pages) // PAGES_WORTH_A_DOCUMENT))
     css = style(trim)
     shares = [*accumulate(LESS_FOR_THE_NEXT**place for place in range(count))]
     bounds = [0, *(round(len(pages) * share / shares[-1]) for share in shares)]
@@ -93,24 +93,8 @@ def typeset(jobs: Iterable[Job], tell: Callable[[int], None] = lambda pages: Non
     Errors:
         BookError if the typesetter says anything, cannot be loaded, or sets another number of pages
     """
-    load_typesetter()
-    alone = isinstance(jobs, Sequence) and len(jobs) == 1
-    if alone or _cores() == 1:
-        for job in jobs:
-            set_document(job, tell)
-        return
-    context = multiprocessing.get_context('fork' if sys.platform.startswith('linux') else 'spawn')
-    pages: Queue[int] = context.Queue()
-    with ProcessPoolExecutor(_cores(), context, _keep_queue, (pages,)) as pool:
-        waiting = set()
-        for job in jobs:
-            waiting.add(pool.submit(_set_in_process, job))
-            _pass_on(pages, tell)
-        while waiting:
-            done, waiting = wait(waiting, SECONDS_BETWEEN_LOOKS)
-            _pass_on(pages, tell)
-            for one in done:
-                one.result()
+    load_typesetter()  # once, before there are processes
+    side_by_side(set_document, jobs, tell)
 
 
 def set_document(job: Job, tell: Callable[[int], None] = lambda pages: None) -> None:
@@ -123,7 +107,7 @@ def set_document(job: Job, tell: Callable[[int], None] = lambda pages: None) -> 
     weasyprint = load_typesetter()
     from weasyprint.text.fonts import FontConfiguration
 
-    with _listening(tell) as said:
+    with _listening(tell) as said, _scratch(job.out.parent):
         fonts = FontConfiguration()
         sheet = weasyprint.CSS(string=job.css, font_config=fonts)
         document = weasyprint.HTML(string=job.html).render(stylesheets=[sheet], font_config=fonts)
@@ -156,6 +140,17 @@ def load_typesetter() -> ModuleType:
     return module
 
 
+@contextmanager
+def _scratch(folder: Path) -> Iterator[None]:
+    """Have libraries put their passing files in a folder, so that they go with it however the work ends."""
+    before = tempfile.tempdir
+    tempfile.tempdir = str(folder)
+    try:
+        yield
+    finally:
+        tempfile.tempdir = before
+
+
 class _Remarks(logging.Handler):
     """Keeps what the typesetter complains of, and tells how many pages it has laid out."""
 
@@ -181,32 +176,6 @@ def _listening(tell: Callable[[int], None]) -> Iterator[list[str]]:
         yield remarks.said
     finally:
         logger.removeHandler(remarks)
-
-
-_pages_laid_out: Queue[int] | None = None
-"""In a process of its own: the queue that carries its progress home."""
-
-
-def _keep_queue(queue: Queue[int]) -> None:
-    global _pages_laid_out
-    _pages_laid_out = queue
-
-
-def _set_in_process(job: Job) -> None:
-    assert _pages_laid_out is not None, 'the process began by keeping it'
-    set_document(job, _pages_laid_out.put)
-
-
-def _pass_on(pages: Queue[int], tell: Callable[[int], None]) -> None:
-    while True:
-        try:
-            tell(pages.get_nowait())
-        except Empty:
-            return
-
-
-def _cores() -> int:
-    return len(os.sched_getaffinity(0)) if hasattr(os, 'sched_getaffinity') else os.cpu_count() or 1
 
 
 def _overfull(document: SetDocument) -> str:

@@ -68,13 +68,12 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
 def _make(settings: Settings, args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     from layouts.build import build
     from layouts.paper.trim import trim_of
+    from layouts.pdf.leaving import clearing
     from layouts.pdf.progress import Progress
 
     progress = Progress(err)
-    try:
+    with clearing(progress.done):  # nothing is told behind half a bar
         made = build(settings, Path(args.out), progress, args.tagged)
-    finally:
-        progress.done()  # a fault is not told behind half a bar
     print(_('made in {seconds:.1f} s').format(seconds=made.seconds), file=err)
     booklet = _('{file}: {pages} pages in {sections}, {figures:,} figures in its pitches’ tables')
     sections = _sections(made.sections)

@@ -1,0 +1,98 @@
+"""Leaving: what has to be cleared up when work ends, also where a signal ends this process in the midst of it."""
+
+from __future__ import annotations
+
+import os
+import signal
+import threading
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager, suppress
+from types import FrameType
+
+STOPS = [getattr(signal, name) for name in ('SIGINT', 'SIGTERM', 'SIGHUP') if hasattr(signal, name)]
+"""Signals that end a command: Ctrl-C, one sent by a program, a terminal that was closed."""
+
+_to_clear: list[Callable[[], None]] = []
+"""What is to be done, the last first."""
+
+
+@contextmanager
+def clearing(clear: Callable[[], None]) -> Iterator[None]:
+    """Have something cleared up when a block is left, in whatever way.
+
+    Given:
+        clear  does it; may be called at any moment in the block, and twice
+    """
+    _to_clear.append(clear)
+    try:
+        yield
+    finally:
+        clear()
+        _to_clear.remove(clear)
+
+
+@contextmanager
+def stoppable(tell: Callable[[], None]) -> Iterator[None]:
+    """End this process at a signal, all cleared up, with the status that shells count a signal as.
+
+    Given:
+        tell  says that it was stopped
+
+    Notes:
+        The process ends in the handler. An exception raised there could be lost in a callback of a library, or come
+        while things are being cleared up. A signal that the process was started to ignore stays ignored.
+    """
+
+    def leave(number: int, frame: FrameType | None) -> None:
+        for stop in STOPS:
+            signal.signal(stop, signal.SIG_IGN)
+        for clear in reversed([*_to_clear]):
+            with suppress(Exception):  # the rest is to be cleared all the same
+                clear()
+        with suppress(Exception):
+            tell()
+        os._exit(128 + number)
+
+    if threading.current_thread() is not threading.main_thread():
+        yield
+        return
+    before = {stop: signal.getsignal(stop) for stop in STOPS}
+    heard = [stop for stop in STOPS if before[stop] is not signal.SIG_IGN]
+    try:
+        for stop in heard:
+            signal.signal(stop, leave)
+        yield
+    finally:
+        for stop in heard:
+            signal.signal(stop, before[stop])
+
+
+@contextmanager
+def stops_held_back() -> Iterator[None]:
+    """Let signals that end a command wait until a block is left."""
+    if not hasattr(signal, 'pthread_sigmask'):
+        yield
+        return
+    before = signal.pthread_sigmask(signal.SIG_BLOCK, STOPS)
+    try:
+        yield
+    finally:
+        signal.pthread_sigmask(signal.SIG_SETMASK, before)
+
+
+def end_with_parent() -> None:
+    """Make a working process one that Ctrl-C leaves to its parent, and that no parent leaves behind, however it ended."""
+    from multiprocessing import parent_process
+
+    for stop in STOPS:
+        signal.signal(stop, signal.SIG_IGN if stop == signal.SIGINT else signal.SIG_DFL)
+    if hasattr(signal, 'pthread_sigmask'):
+        signal.pthread_sigmask(signal.SIG_UNBLOCK, STOPS)
+    parent = parent_process()
+    assert parent is not None, 'a working process has one'
+
+    def watch() -> None:
+        parent.join()
+        os._exit(1)
+
+    threading.Thread(target=watch, daemon=True).start()

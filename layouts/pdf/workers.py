@@ -1,0 +1,100 @@
+"""Working processes: jobs side by side, a process each, none of which outlives the command that began it."""
+
+from __future__ import annotations
+
+import multiprocessing
+import os
+import sys
+import traceback
+from collections.abc import Callable, Iterable
+from multiprocessing.connection import Connection, wait
+from multiprocessing.process import BaseProcess
+from typing import TypeVar
+
+from layouts.pdf.leaving import clearing, end_with_parent, stops_held_back
+from tablegen.errors import BookError
+from tablegen.messages import message
+
+Item = TypeVar('Item')
+Tell = Callable[[int], None]
+Work = Callable[[Item, Tell], None]
+
+
+def side_by_side(work: Work[Item], items: Iterable[Item], tell: Tell) -> None:
+    """Do some work for every item, as many at a time as there are cores.
+
+    Given:
+        work   done in a process of its own, with the item and a way to tell how far it has come
+        items  where they are made one by one, those before are being worked on meanwhile
+        tell   told what the work tells
+
+    Errors:
+        what the work raises first; BookError where a process was ended from outside
+        all other processes are ended then
+
+    Notes:
+        Every item has its process however many cores there are, so that what is made never depends on them.
+    """
+    running: dict[Connection, BaseProcess] = {}
+
+    def end() -> None:
+        for process in running.values():
+            process.kill()
+        for process in running.values():
+            process.join()
+
+    with clearing(end):
+        for item in items:
+            while len(running) >= cores():
+                _hear(running, tell)
+            _start(running, work, item)
+            _hear(running, tell, 0)
+        while running:
+            _hear(running, tell)
+
+
+def cores() -> int:
+    """Return how many processes can work at once."""
+    return len(os.sched_getaffinity(0)) if hasattr(os, 'sched_getaffinity') else os.cpu_count() or 1
+
+
+def _start(running: dict[Connection, BaseProcess], work: Work[Item], item: Item) -> None:
+    context = multiprocessing.get_context('fork' if sys.platform.startswith('linux') else 'spawn')
+    ours, theirs = context.Pipe(duplex=False)
+    process = context.Process(target=_work, args=(theirs, work, item), daemon=True)  # type: ignore[attr-defined]
+    with stops_held_back():  # until the new process hears them in its own way, and this one knows of it
+        process.start()
+        running[ours] = process
+    theirs.close()
+
+
+def _work(home: Connection, work: Work[Item], item: Item) -> None:
+    """Do the work in a new process, and send home how far it has come, then None or what went wrong."""
+    end_with_parent()
+    try:
+        work(item, home.send)
+        home.send(None)
+    except (BookError, OSError, MemoryError) as fault:
+        home.send(fault)
+    except Exception as fault:
+        fault.add_note(traceback.format_exc())
+        home.send(fault)
+
+
+def _hear(running: dict[Connection, BaseProcess], tell: Tell, seconds: float | None = None) -> None:
+    """Take what processes have sent, for so long waiting for the first word; let go of those that are done."""
+    for one in wait(list(running), seconds):
+        assert isinstance(one, Connection)
+        try:
+            word = one.recv()
+        except EOFError:
+            raise BookError(
+                'typesetter', message('making.worker_ended'), '', message('making.more_memory')
+            ) from None
+        if isinstance(word, int):
+            tell(word)
+            continue
+        running.pop(one).join()
+        one.close()
+        if word is not None:
+            raise word
