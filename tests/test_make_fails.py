@@ -95,7 +95,7 @@ def test_a_folder_with_no_leave_to_write(quick, monkeypatch):
     def refuse(*args, **options):
         raise PermissionError(errno.EACCES, os.strerror(errno.EACCES))
 
-    monkeypatch.setattr(building.tempfile, 'TemporaryDirectory', refuse)
+    monkeypatch.setattr(os, 'mkdir', refuse)
 
     assert fails('book.toml', '--out', 'there') == (
         'there: cannot be written: Permission denied; allowed: a folder that you may write in; '
