@@ -21,10 +21,13 @@ from layouts.pdf.booklet import join
 from layouts.pdf.progress import Progress
 from layouts.pdf.typeset import Job, parts, typeset
 from layouts.pdf.workplace import put_in_place, workplace
+from layouts.roofs.make import write_roof
 from layouts.sheets.fold import SheetLayout, sheet_sides
 from layouts.sheets.instructions import instructions_job
 from layouts.sheets.sheets import impose
 from layouts.words.say import _, speaking
+from tablegen.frame.buying import Buying
+from tablegen.frame.frame import Frame
 from tablegen.roof.pattern import Pattern
 from tablegen.settings import Settings
 
@@ -94,6 +97,23 @@ def build_pattern(whole: Pattern, paper: str, file: Path, run_known: bool) -> li
     return pieces
 
 
+def build_roof(framed: Frame, buy: Buying, paper: str, file: Path) -> int:
+    """Write the sheets of a roof, and return how many pages they are.
+
+    Given:
+        file  the PDF; its folder is made if it is not there
+
+    Errors:
+        BookError if anything fails; a file made earlier is then as it was
+    """
+    check_letters(framed.asked.name, 'name')
+    with workplace(file.parent) as work:
+        made, pages = write_roof(framed, buy, paper, work)
+        os.replace(made, work / file.name)
+        put_in_place(work, [file.name])
+    return pages
+
+
 def build(settings: Settings, folder: Path, progress: Progress, tagged: bool = False) -> Built:
     """Make a booklet and its sheets.
 
@@ -111,7 +131,7 @@ def build(settings: Settings, folder: Path, progress: Progress, tagged: bool = F
         progress.stage(_('planning'))
         planned = plan(settings)
         cards = card_work(settings, USUAL[settings.trim], work)
-        progress.stage(_('typesetting'), planned.index.total + 1 + cards.job.pages)
+        progress.stage(_('typesetting'), planned.index.total + 1 + (cards.job.pages or 0))
         guide = instructions_job(planned, work)
         of_book: list[Path] = []
         typeset(_documents(planned, [guide, cards.job], work, of_book, tagged), progress.advance)

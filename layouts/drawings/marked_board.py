@@ -213,14 +213,14 @@ def _side(board: BoardMarks, sheet: _Sheet, edge: float, foot: float, words: tup
         notch = [toe, corner, end]
         shapes += [svg.shape(notch, 0, '#fff'), svg.hatch(notch, 2.4), svg.path(notch, svg.HEAVY)]
         right, up = OFF * cos(angle), OFF * sin(angle)
-        shapes += _beside(corner, end, (right, -up))
-        shapes += _beside(toe, corner, (-up, -right))
+        shapes += beside(corner, end, (right, -up))
+        shapes += beside(toe, corner, (-up, -right))
         shapes.append(svg.text(words[0], (end[0] + 1, foot + BELOW), 8, 'start', 700))
         shapes.append(svg.text(words[1], (toe[0] + 1, foot + BELOW), 8, 'end', 700))
     return shapes
 
 
-def _beside(a: svg.Point, b: svg.Point, off: svg.Point) -> list[str]:
+def beside(a: svg.Point, b: svg.Point, off: svg.Point) -> list[str]:
     """Return an arrow between two points, drawn so far off, with lines to them."""
     c, d = ((x + off[0], y + off[1]) for x, y in (a, b))
     return [svg.line(a, c, svg.HAIR), svg.line(b, d, svg.HAIR), svg.arrow(c, d, both=True)]

@@ -38,8 +38,8 @@ class Job:
 
     html: str
     css: str
-    pages: int
-    """Pages it must have."""
+    pages: int | None
+    """Pages it must have; None where it runs on as its lists do."""
     out: Path
     tagged: bool = False
     """Whether its file tells a screen reader what is a head, a paragraph, a table, a picture."""
@@ -111,7 +111,7 @@ def set_document(job: Job, tell: Callable[[int], None] = lambda pages: None) -> 
         fonts = FontConfiguration()
         sheet = weasyprint.CSS(string=job.css, font_config=fonts)
         document = weasyprint.HTML(string=job.html).render(stylesheets=[sheet], font_config=fonts)
-        if len(document.pages) != job.pages:
+        if job.pages not in (None, len(document.pages)):
             counts = {'count': len(document.pages), 'planned': job.pages}
             problem = message('making.runs_over', **counts, page=_overfull(document))
             raise BookError('typesetter', problem, '', REPORT if language() == SOURCE else SHORTEN)

@@ -15,14 +15,25 @@ from tablegen.numbers import text
 JOINTS = N_(
     'A piece of several parts is butted end to end, each joint where a rafter or a post holds it: a designer decides how.'
 )
+CUT_HEADS = (N_('boards'), N_('length'), N_('left over'), N_('cut, in this order'))
 
 
 def buy_blocks(buy: Buying) -> Iterator[Block]:
     """Return what to buy, size by size, and what is cut from each board."""
     for size in buy.sizes:
-        yield [*paragraph(_bought(size)), *_cut_from(size)]
-    if any(sawn.parts for size in buy.sizes for board in size.boards for sawn in board.cut):
+        yield [*paragraph(bought_words(size)), *_cut_from(size)]
+    if has_joints(buy):
         yield paragraph(_(JOINTS))
+    yield paragraph(*whole_words(buy))
+
+
+def has_joints(buy: Buying) -> bool:
+    """Return whether any piece is made of several."""
+    return any(sawn.parts for size in buy.sizes for board in size.boards for sawn in board.cut)
+
+
+def whole_words(buy: Buying) -> list[str]:
+    """Return what is said of all sizes together: board feet, sheathing."""
     said = [_('Board feet together: {feet}, by nominal size.').format(feet=buy.board_feet.text)]
     if sheathing := buy.sheathing:
         words = _(
@@ -38,10 +49,11 @@ def buy_blocks(buy: Buying) -> Iterator[Block]:
                 sheets=sheathing.sheets,
             )
         )
-    yield paragraph(*said)
+    return said
 
 
-def _bought(size: OfSize) -> str:
+def bought_words(size: OfSize) -> str:
+    """Return what to buy of one size."""
     boards = ', '.join(
         _('{number} of {length}').format(number=one.number, length=text.run(one.length)) for one in size.buy
     )
@@ -59,13 +71,13 @@ def _bought(size: OfSize) -> str:
 
 
 def _cut_from(size: OfSize) -> Block:
-    """Return what is cut from each board, boards alike in one row."""
+    return columns([tuple(map(_, CUT_HEADS)), *cut_rows(size)], (RIGHT, LEFT, MIXED, LEFT))
+
+
+def cut_rows(size: OfSize) -> list[tuple[str, str, str, str]]:
+    """Return what is cut from each board, boards alike in one row: how many, how long, what is left over, the pieces."""
     alike = Counter((text.run(board.length), _pieces(board), board.offcut.text) for board in size.boards)
-    rows = [(str(n), length, left, pieces) for (length, pieces, left), n in alike.items()]
-    return columns(
-        [(_('boards'), _('length'), _('left over'), _('cut, in this order')), *rows],
-        (RIGHT, LEFT, MIXED, LEFT),
-    )
+    return [(str(n), length, left, pieces) for (length, pieces, left), n in alike.items()]
 
 
 def _pieces(board: Board) -> str:

@@ -32,6 +32,18 @@ def opener() -> list[str]:
     return [name]
 
 
+def pdf_named(name: str, option: str) -> Path:
+    """Return the path of a PDF that is to be written.
+
+    Errors:
+        BookError for another name
+    """
+    file = Path(name)
+    if file.suffix.lower() != '.pdf':
+        raise BookError(option, _("'{file}' is no PDF").format(file=file), _('a name that ends in .pdf'))
+    return file
+
+
 def show(file: Path) -> None:
     """Open a file.
 

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, TextIO
 from layouts.verbs import options
 from layouts.verbs.boards import add_boards
 from layouts.verbs.book_options import WORDS
-from layouts.verbs.opening import opener, show
+from layouts.verbs.opening import opener, pdf_named, show
 from layouts.verbs.options import OUTPUT, Subparsers
 from layouts.verbs.pattern_members import KINDS, USUAL, member_of_pitch, member_of_roof
 from layouts.words.say import N_, _, n_
@@ -64,9 +64,7 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     if args.roof is None and args.pitch is None:
         raise BookError('PITCH', _('is missing'), '', _('give it, or a roof file with --roof'))
     member = member_of_pitch(args, settings) if args.roof is None else member_of_roof(args)
-    file = Path(args.out)
-    if file.suffix.lower() != '.pdf':
-        raise BookError('--out', _("'{file}' is no PDF").format(file=file), _('a name that ends in .pdf'))
+    file = pdf_named(args.out, '--out')
     if args.open:
         opener()
     from layouts.build import build_pattern

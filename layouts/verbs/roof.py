@@ -7,10 +7,13 @@ from collections.abc import Mapping
 from typing import TextIO
 
 from layouts.verbs import options
+from layouts.verbs.book_options import WORDS
+from layouts.verbs.opening import opener, pdf_named, show
 from layouts.verbs.options import A_PITCH, Subparsers
 from layouts.verbs.settings_file import written_in
-from layouts.words.say import N_, _
+from layouts.words.say import N_, _, n_
 from tablegen.errors import BookError, SettingsFaults, meant
+from tablegen.settings import PAPERS, Settings
 
 FORMATS = ('text', 'json', 'csv')
 NOTES = N_("""\
@@ -18,10 +21,12 @@ ROOF.toml says one whole roof; - is standard input. --starter prints such a file
 of a kind, every key explained: shed, gable, saltbox, gambrel, hip, half-hip,
 wing, many-sided or bay. Options go over the file; with --kind, --pitch, --width
 and --length they say a shed, a gable or a hip roof without one. JSON carries
-everything, CSV the cut list.""")
+everything, CSV the cut list. --pdf writes sheets to work from: the plan, sections,
+the layout of plates, a marking sheet for each member, lists.""")
 EXAMPLES = (
     'rafterbook roof --kind hip --pitch 7 --width "24 ft" --length "36 ft"',
     'rafterbook roof my-roof.toml --format csv',
+    'rafterbook roof my-roof.toml --pdf my-roof.pdf --paper a4',
     'rafterbook roof --starter wing > my-roof.toml',
     'rafterbook roof my-roof.toml --pitch 8 --show members,buy',
 )
@@ -77,6 +82,11 @@ def add(subparsers: Subparsers) -> None:
     parser.add_argument('--show', metavar='NAMES', action='append', help=shown)
     options.add_reading(parser)
     options.add_steep(parser)
+    words = _('write the sheets of the roof into this file, and say no more')
+    parser.add_argument('--pdf', metavar='FILE', help=words)
+    paper, words = WORDS['paper']
+    parser.add_argument('--paper', metavar=paper, help=_(words).format(papers=', '.join(PAPERS)))
+    parser.add_argument('--open', action='store_true', help=_('show it when it is made'))
 
 
 def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
@@ -85,6 +95,12 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     if args.starter is not None:
         out.write(_starter(args, over))
         return 0
+    if args.pdf is not None:
+        return _sheets(args, over, out)
+    for name in ('paper', 'open'):
+        if getattr(args, name):
+            problem = _('only the sheets that --pdf writes have a use for it')
+            raise BookError(f'--{name}', problem, '', _('give --pdf FILE too'))
     form = options.choice(args.format, '--format', FORMATS)
     picked = _picked(args, form)
     written = '' if args.file is None else written_in(args.file, _(A_FILE), _(START))
@@ -92,6 +108,36 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
         out.write(_answer(written, args.file or '', over, form, picked))
     except BookError as fault:
         raise _at_options(fault, args, over) from None
+    return 0
+
+
+def _sheets(args: argparse.Namespace, over: Mapping[str, object], out: TextIO) -> int:
+    """Write a roof's sheets, and say how many pages they are."""
+    file = pdf_named(args.pdf, '--pdf')
+    for name in ('show', 'format'):
+        if getattr(args, name) not in (None, [], FORMATS[0]):
+            problem = _('the sheets hold everything; leave one of the two out')
+            raise BookError(f'--{name}', problem, '', _('leave --{name} out').format(name=name))
+    paper = options.choice(args.paper or Settings().paper, '--paper', PAPERS)
+    written = '' if args.file is None else written_in(args.file, _(A_FILE), _(START))
+    if args.open:
+        opener()
+    from layouts.build import build_roof
+    from layouts.told.blocks import DEFERS
+    from tablegen.frame.frame import frame
+    from tablegen.frame.pieces import to_buy
+    from tablegen.frame.roof_file import read_roof
+
+    try:
+        framed = frame(read_roof(written, args.file or '', over))
+        buy = to_buy(framed)
+    except BookError as fault:
+        raise _at_options(fault, args, over) from None
+    pages = build_roof(framed, buy, paper, file)
+    made = n_('{file}: {count} page, {paper} paper', '{file}: {count} pages, {paper} paper', pages)
+    print(made.format(file=file, count=pages, paper=paper), _(DEFERS), sep='\n', file=out)
+    if args.open:
+        show(file)
     return 0
 
 

@@ -13,3 +13,5 @@ ROOF_DRAWINGS = {
     name.removeprefix('roof.'): words for name, words in _ALL.items() if name.startswith('roof.')
 }
 """Of the groups of reference tables."""
+ROOF_PLAN, ROOF_SECTION, CUT_BOARD = _ALL['roof_plan'], _ALL['roof_section'], _ALL['cut_board']
+"""Of the sheets of one roof."""

@@ -15,13 +15,14 @@ from tablegen.frame.lumber import sold_as
 from tablegen.frame.plan import Level, LevelBoard
 from tablegen.frame.roof_keys import kind_of
 from tablegen.geometry.pitch import Pitch
-from tablegen.numbers.figure import length_figure
+from tablegen.numbers.figure import Measure, length_figure
 from tablegen.roof.cautions import Caution
 from tablegen.roof.cheeks import OneCheek, TwoCheeks
 from tablegen.roof.figures import Degrees, Length, PlumbLevel, TwoWays, record
 from tablegen.roof.lengths import Held, held_of
 from tablegen.roof.member import End, Hand, Kind, Mark, Stop
 from tablegen.roof.seat import Mouth
+from tablegen.roof.taped import Taped, taped
 
 
 @record
@@ -74,6 +75,7 @@ class CutMember:
     tail: CutEnd
     mouth: Mouth | None
     marks: tuple[Mark, ...]
+    tape: tuple[Taped, ...]
     places: tuple[Place, ...]
     """None of a hip or valley, which stands at a corner."""
 
@@ -150,7 +152,7 @@ def cut_list(frame: Frame, buy: Buying | None) -> CutList:
     asked = frame.asked
     return CutList(
         _roof(asked),
-        tuple(map(_member, frame.members)),
+        tuple(_member(one, asked.measure) for one in frame.members),
         tuple(_board(one, asked) for one in frame.levels),
         frame.studs,
         frame.heights,
@@ -176,7 +178,7 @@ def _roof(asked: Asked) -> OfRoof:
     )
 
 
-def _member(framed: Framed) -> CutMember:
+def _member(framed: Framed, measure: Measure) -> CutMember:
     one = framed.member
     return CutMember(
         one.name,
@@ -193,6 +195,7 @@ def _member(framed: Framed) -> CutMember:
         _end(one.tail),
         one.mouth,
         one.marks,
+        taped(one, measure),
         tuple(
             Place(place.slope, place.center, place.near_edge)
             for place in framed.standing

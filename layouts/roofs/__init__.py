@@ -1,0 +1,1 @@
+"""The sheets of one whole roof, from its frame to a PDF."""

@@ -1,0 +1,170 @@
+"""What a marking sheet says of its cuts, each a name and a sentence: the saw's settings, the square, the bird's mouth, steps, what comes off."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from layouts.told.blocks import in_inches
+from layouts.words.marking import STOPS, center_name
+from layouts.words.say import N_, _
+from tablegen.frame.asked import Asked, HipTop, TailCut
+from tablegen.geometry.stepping import Steps, steps
+from tablegen.numbers import text
+from tablegen.numbers.figure import Measure, length_figure
+from tablegen.roof.cheeks import CheekCut, OneCheek
+from tablegen.roof.member import Deduction, End, Kind, Member, known
+
+SQUARE_ACROSS = N_('side: plumb, {plumb} from square across; blade square, 0°')
+CHEEK = N_(
+    'side: plumb, {plumb} from square across, blade tilted {tilt}; top edge: {top} from square across, square held {held}, marked '
+    'along the body'
+)
+PAST = N_(
+    'side: plumb, {plumb} from square across; top edge: {top} from square across, square held {held}, marked along the body. The '
+    'tilt, {tilt}, is past 45°: a hand saw, to its lines on the top edge and both sides. A circular saw only from '
+    'the end, cut off plumb and square past the long point first, tilted {other}, and only where its blade reaches {reach}'
+)
+MOUTH = N_(
+    'height above plate {height}, heel {heel}, both plumb; seat {seat}, level; notch {notch} and wood left {left}, square to the edge'
+)
+HELD = N_('held {held}: mark plumb along the tongue ({tongue}), level along the body ({body})')
+HALVED = N_('{square}; a step is {run} of common run')
+STEPPED = N_('from {start}: {count} whole, then {body} on the body & {tongue} on the tongue, to {stop}')
+STEPPED_WHOLE = N_('from {start}: {count} whole, to {stop}')
+
+
+@dataclass(frozen=True, slots=True)
+class Fact:
+    """A name and what is said of it."""
+
+    name: str
+    text: str
+
+
+def cuts_of(member: Member, asked: Asked) -> Iterator[Fact]:
+    """Return how each cut of a member is sawn."""
+    lower = _('Tail') if member.kind.stands_on_plate else _('Lower end')
+    square_tail = asked.tail is TailCut.SQUARE and member.kind.stands_on_plate
+    ends = _end_words(member, member.head, False), _end_words(member, member.tail, square_tail)
+    if ends[0] == ends[1]:
+        yield Fact(_('Both ends'), ends[0])
+    else:
+        yield Fact(_('Upper end'), ends[0])
+        yield Fact(lower, ends[1])
+    if member.mouth is not None:
+        seat = _('level, {level} from square across; heel plumb, {plumb}; stop the saw short of the corner')
+        yield Fact(_('Seat'), seat.format(level=member.cut.level.text, plumb=member.cut.plumb.text))
+
+
+def _end_words(member: Member, end: End, square_tail: bool) -> str:
+    if end.bevel:
+        words = _('side: level, {level} from square across; blade tilted {tilt}, to lie on the other roof')
+        return words.format(level=member.cut.level.text, tilt=end.bevel.text)
+    square = _(SQUARE_ACROSS).format(plumb=member.cut.plumb.text)
+    if end.cut is None:
+        return _('square to the top edge, through its mark; blade square, 0°') if square_tail else square
+    if end.other is None:
+        told = _cheek(end.cut)
+        if end.blunt:
+            return _('{square}; then both corners off: {cheek}').format(square=square, cheek=told)
+        if isinstance(end.cut, OneCheek):
+            return told
+        words = (
+            _('two hollow cheeks, from each side alike: {cheek}')
+            if end.hollow
+            else _('two cheeks to a point, from each side alike: {cheek}')
+        )
+        return words.format(cheek=told)
+    return _('left cheek {left}; right cheek {right}').format(left=_cheek(end.cut), right=_cheek(end.other))
+
+
+def _cheek(cut: CheekCut) -> str:
+    values = {
+        'plumb': cut.side_plumb.text,
+        'tilt': cut.side_blade_tilt.text,
+        'top': cut.top_from_square.text,
+        'held': cut.top_held,
+    }
+    if cut.within_saw_scale:
+        return _(CHEEK).format(**values)
+    return _(PAST).format(
+        **values, other=known(cut.end_blade_tilt).text, reach=in_inches(known(cut.blade_reach))
+    )
+
+
+def facts_of(member: Member, asked: Asked, single: bool, plate: int) -> Iterator[Fact]:
+    """Return what else a marking sheet says of its members.
+
+    Given:
+        single  whether it is of one mark, whose steps are told here
+        plate   the number of the plate line's mark, 0 for none
+    """
+    hold, measure = member.hold, asked.measure
+    words = _(HELD).format(held=hold.text, tongue=hold.tongue.text, body=hold.body.text)
+    if hold.holds > 1:
+        words = _(HALVED).format(square=words, run=hold.run_text)
+    yield Fact(_('Square'), words)
+    if single:
+        yield Fact(_('Steps'), _steps(member, plate, measure))
+    if member.kind.stands_on_plate and member.overhang_in.terms and plate:
+        stepped = steps(member.overhang_in, hold)
+        yield Fact(
+            _('Tail’s steps'),
+            _stepped(stepped, measure, _('mark {number}').format(number=plate), _('the tail')),
+        )
+    if top := _hip_top(member, asked):
+        yield Fact(_('Top edge'), top)
+    mouth = member.mouth
+    if mouth is not None:
+        told = _(MOUTH).format(
+            height=mouth.height_above_plate.text,
+            heel=known(mouth.heel).text,
+            seat=known(mouth.seat).text,
+            notch=known(mouth.notch_depth).text,
+            left=known(mouth.stock_left).text,
+        )
+        if mouth.heel_back:
+            back = _('{mouth}; the heel stands {out} outwards of the inside corner, level')
+            told = back.format(mouth=told, out=in_inches(mouth.heel_back))
+        yield Fact(_('Bird’s mouth'), told)
+    for name, end in ((_('Comes off above'), member.head), (_('Comes off below'), member.tail)):
+        if end.off and end.off.along.count:
+            yield Fact(name, _deduction(end.off))
+
+
+def _steps(member: Member, plate: int, measure: Measure) -> str:
+    start = _('line c, the {line}').format(line=center_name(member))
+    if member.head.off is None or not member.head.off.along.count:
+        start = _('mark 1')
+    stop = _('mark {number}').format(number=plate) if plate else _('the center line of what stops it below')
+    return _stepped(steps(member.run_in, member.hold), measure, start, stop)
+
+
+def _stepped(stepped: Steps, measure: Measure, start: str, stop: str) -> str:
+    words = STEPPED if stepped.left_run_in.terms else STEPPED_WHOLE
+    body, tongue = (length_figure(one, measure).text for one in (stepped.left_level_in, stepped.left_rise_in))
+    return _(words).format(start=start, count=stepped.whole, body=body, tongue=tongue, stop=stop)
+
+
+def _deduction(off: Deduction) -> str:
+    words = _('{along} along the top edge, {level} level: up to the face of the {stop}, {thick} thick')
+    if not off.thickness_in:
+        words = _('{along} along the top edge, {level} level: up to the {stop}')
+    return words.format(
+        along=in_inches(off.along),
+        level=in_inches(off.level),
+        stop=_(STOPS[off.stop]),
+        thick=text.in_units(off.thickness_in),
+    )
+
+
+def _hip_top(member: Member, asked: Asked) -> str:
+    """Return how a hip comes into both planes; '' of another member."""
+    if member.kind is not Kind.HIP:
+        return ''
+    return (
+        _('dropped: its top left square')
+        if asked.hip_top is HipTop.DROPPED
+        else _('backed: its top planed to both slopes')
+    )

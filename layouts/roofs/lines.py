@@ -1,0 +1,93 @@
+"""The lines of a roof's plan, in inches from the left front corner of its framing; for ink only."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import StrEnum
+
+from layouts.drawings.svg import Point
+from layouts.words.marking import STOPS
+from layouts.words.say import N_, _
+from tablegen.frame.eaves import outline
+from tablegen.frame.frame import Frame
+from tablegen.frame.framed import Framed, Standing
+from tablegen.frame.plan import Level
+from tablegen.frame.plan import Point as Exactly
+from tablegen.numbers.exact import exact
+from tablegen.roof.member import Hand, Line, Stop
+
+HANDED = {Hand.LEFT: N_('{mark} L'), Hand.RIGHT: N_('{mark} R')}
+
+
+class Of(StrEnum):
+    """What a line is."""
+
+    PLATE = 'plate'
+    EAVE = 'eave'
+    RAFTER = 'rafter'
+    CORNER = 'corner'
+    """A hip or a valley."""
+    LEVEL = 'level'
+    WALL = 'wall'
+    """That a bay stands against."""
+
+
+@dataclass(frozen=True, slots=True)
+class PlanLine:
+    """One line; of a member from its upper end to its lower one, on its center line."""
+
+    of: Of
+    mark: str
+    start: Point
+    end: Point
+
+
+def lines_of(frame: Frame) -> Iterator[PlanLine]:
+    """Return every line of a roof's plan; lookouts, and fascias on the eaves' own line, are none of it."""
+    plan = frame.plan
+    for of, ring in ((Of.PLATE, plan.plates), (Of.EAVE, outline(frame.asked, plan, exact(0)))):
+        corners = [_floats(point) for point in ring]
+        for place, edge in enumerate(zip(corners, corners[1:] + corners[:1], strict=True)):
+            if place < len(plan.edges):
+                yield PlanLine(of, '', *edge)
+    if len(plan.edges) < len(plan.plates):
+        yield PlanLine(Of.WALL, _(STOPS[Stop.WALL]), _floats(plan.plates[-1]), _floats(plan.plates[0]))
+    for board in plan.levels:
+        if board.level is not Level.LOOKOUT:
+            yield PlanLine(Of.LEVEL, board.mark, _floats(board.start), _floats(board.end))
+    for framed in frame.members:
+        of = Of.CORNER if framed.member.kind.in_corner else Of.RAFTER
+        for standing in framed.standing:
+            yield PlanLine(of, marked(framed), *_ends(framed, standing))
+
+
+def marked(framed: Framed) -> str:
+    """Return a mark with its hand in a letter, where it has one."""
+    name = framed.member.name
+    return _(HANDED[framed.hand]).format(mark=name) if framed.hand else name
+
+
+def _ends(framed: Framed, standing: Standing) -> tuple[Point, Point]:
+    """Return where a member begins and ends: its marks are as far apart in plan as they are along it, to one scale."""
+    member = framed.member
+    at = {mark.line: float(member.at(mark.line)) for mark in member.marks}
+    upper, lower = (
+        next(at[line] for line in lines if line in at)
+        for lines in (
+            (Line.CUT, Line.POINT),
+            (Line.TAIL, Line.FOOT_CUT),
+        )
+    )
+    whole = at.get(Line.PLATE, at.get(Line.FOOT))
+    assert whole, 'a member goes down to a plate or to what stops it'
+    (x, y), (right, up) = _floats(standing.end), _floats(standing.start)
+
+    def place(along: float) -> Point:
+        return x + (right - x) * along / whole, y + (up - y) * along / whole
+
+    return place(upper), place(lower)
+
+
+def _floats(point: Exactly) -> Point:
+    return float(point[0]), float(point[1])

@@ -1,0 +1,120 @@
+"""The lists of a roof: members, level boards, studs, what to buy, checks, cautions."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from layouts.roofs.groups import Group, Marked
+from layouts.told.blocks import in_inches
+from layouts.told.roof_buy import CUT_HEADS, JOINTS, bought_words, cut_rows, has_joints, whole_words
+from layouts.words.caution import caution_source, caution_text
+from layouts.words.frame import CHECKS, HANDS, LEVELS, MEMBERS, in_rows
+from layouts.words.say import _
+from tablegen.frame.buying import Buying
+from tablegen.frame.frame import Frame
+from tablegen.frame.gable_ends import STUD, Stud
+from tablegen.frame.lumber import sold_as
+from tablegen.frame.plan import Level
+from tablegen.numbers.figure import Figure, length_figure
+
+
+@dataclass(frozen=True, slots=True)
+class ListRow:
+    """A mark with what it is, how many, of what, and how long."""
+
+    mark: str
+    kind: str
+    number: str
+    stock: str
+    lengths: tuple[Figure, ...]
+    key: str = ''
+    """Of its marking sheet."""
+    note: str = ''
+
+
+@dataclass(frozen=True, slots=True)
+class BuySize:
+    """What to buy of one size, and what is cut from each board."""
+
+    bought: str
+    rows: tuple[tuple[str, str, str, str], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Lists:
+    """All of them."""
+
+    members: tuple[ListRow, ...]
+    boards: tuple[ListRow, ...]
+    studs: tuple[Stud, ...]
+    stud_stock: str
+    buy: tuple[BuySize, ...]
+    buy_heads: tuple[str, ...]
+    together: tuple[str, ...]
+    checks: tuple[str, ...]
+    cautions: tuple[tuple[str, str, str], ...]
+    """Who calls for it, what it says, its clause."""
+
+
+def lists_of(frame: Frame, buy: Buying, groups: list[tuple[str, Group]]) -> Lists:
+    """Return the lists.
+
+    Given:
+        groups  what is on each marking sheet, after its key
+    """
+    joints = (_(JOINTS),) if has_joints(buy) else ()
+    return Lists(
+        tuple(_member_row(key, one) for key, group in groups for one in group),
+        tuple(_boards(frame)),
+        frame.studs,
+        STUD.name,
+        tuple(BuySize(bought_words(size), tuple(cut_rows(size))) for size in buy.sizes),
+        tuple(map(_, CUT_HEADS)),
+        (*joints, *whole_words(buy)),
+        tuple(
+            _(CHECKS[one.name]).format(**{what: in_inches(length) for what, length in one.figures.items()})
+            for one in frame.checks
+        ),
+        tuple(
+            (in_rows(one.marks) or _('roof'), caution_text(one.caution), caution_source(one.caution))
+            for one in frame.concerns
+        ),
+    )
+
+
+def _member_row(key: str, one: Marked) -> ListRow:
+    member = one.lead.member
+    numbers = [f'{each.count} {_(HANDS[each.hand])}' if each.hand else str(each.count) for each in one.hands]
+    return ListRow(
+        member.name,
+        _(MEMBERS[member.kind]),
+        ', '.join(numbers),
+        member.stock.name,
+        (member.stick, member.overall),
+        key,
+    )
+
+
+def _boards(frame: Frame) -> Iterator[ListRow]:
+    for board in frame.levels:
+        stock = sold_as(board.thickness_in, board.depth_in).name
+        length = length_figure(board.length_in, frame.asked.measure)
+        yield ListRow(
+            board.mark,
+            _(LEVELS[board.level]),
+            str(board.number),
+            stock,
+            (length,),
+            note=_ends(board.level, board.end_cheeks, board.end_tilt),
+        )
+
+
+def _ends(level: Level, cheeks: int, tilt: Figure | None) -> str:
+    """Return how the end of a level board is sawn that is not square."""
+    if tilt is None:
+        return ''
+    if level is Level.RIDGE and not cheeks:
+        return _('one end cut to the sheathing, {tilt} from square').format(tilt=tilt.text)
+    words = _('one end to a point, blade {tilt}') if cheeks == 2 else _('one cheek, blade {tilt}')
+    return words.format(tilt=tilt.text)

@@ -1,0 +1,122 @@
+"""Making a roof's sheets: from its frame to one PDF, written only once it is whole."""
+
+from __future__ import annotations
+
+import hashlib
+from dataclasses import dataclass
+from fractions import Fraction
+from importlib.resources import files
+from pathlib import Path
+
+from pypdf import PdfReader, PdfWriter
+
+from layouts.html.page_html import document_html, environment
+from layouts.paper.trim import PAPERS_MM, POINTS_PER_MM
+from layouts.paper.typeface import font_address
+from layouts.pdf.typeset import Job, typeset
+from layouts.roofs.groups import groups_of
+from layouts.roofs.lists import lists_of
+from layouts.roofs.marking import MarkingSheet, marking_sheet
+from layouts.roofs.plan_drawing import PlanDrawing, plan_drawing
+from layouts.roofs.plates import plate_layouts
+from layouts.roofs.section_sheet import section_sheets
+from layouts.sheets.sheet_forms import identify, write_whole
+from layouts.told.blocks import DEFERS
+from layouts.words.say import _
+from tablegen.frame.buying import Buying
+from tablegen.frame.frame import Frame
+from tablegen.frame.roof_keys import kind_of
+from tablegen.numbers import text
+
+SIDE_MM, TOP_MM, FOOT_MM = 12.0, 11.0, 17.0
+"""Margins; the foot holds what defers to the code, and the page's number."""
+PLAN_SHARE = 0.8
+"""Of a page's height that the plan may take."""
+
+
+@dataclass(frozen=True, slots=True)
+class PlanSheet:
+    """The plan with what is asked for and what is on the other sheets."""
+
+    name: str
+    kind: str
+    pitch: str
+    sizes: str
+    spacing: str
+    overhang: str
+    nearest: str
+    drawing: PlanDrawing
+    marking: tuple[MarkingSheet, ...]
+
+
+def write_roof(frame: Frame, buy: Buying, paper: str, folder: Path) -> tuple[Path, int]:
+    """Write a roof's sheets into a folder, and return the file and its pages.
+
+    Notes:
+        Same input, same bytes.
+    """
+    title = frame.asked.name or _('{kind} roof').format(kind=kind_of(frame.asked))
+    job = Job(
+        document_html(roof_bodies(frame, buy, paper), title), _style(paper, title), None, folder / 'pages.pdf'
+    )
+    typeset([job])
+    writer = PdfWriter()
+    writer.append(PdfReader(job.out))
+    identify(writer, hashlib.sha256(job.out.read_bytes()).digest())
+    out = folder / 'roof.pdf'
+    write_whole(writer, title, out)
+    return out, len(writer.pages)
+
+
+def roof_bodies(frame: Frame, buy: Buying, paper: str) -> list[str]:
+    """Return the HTML of each sheet: the plan, sections, plates, a sheet for each way members are cut, lists."""
+    width, height = room(paper)
+    groups = groups_of(frame.members)
+    marking = tuple(marking_sheet(group, frame, width) for group in groups)
+    plan = PlanSheet(
+        frame.asked.name,
+        kind_of(frame.asked),
+        frame.asked.pitch.text,
+        _sizes(frame),
+        text.run(frame.asked.spacing_in),
+        text.run(frame.asked.overhang_in),
+        text.rational(Fraction(1, frame.asked.measure.per)),
+        plan_drawing(frame, width, height * PLAN_SHARE),
+        marking,
+    )
+    told = [
+        ('plan', plan),
+        ('section', section_sheets(frame, width, height)),
+        ('plates', plate_layouts(frame)),
+        *(('marking', one) for one in marking),
+        ('lists', lists_of(frame, buy, list(zip((one.key for one in marking), groups, strict=True)))),
+    ]
+    templates = environment()
+    return [templates.get_template(f'roof_{name}.html').render(it=it) for name, it in told]
+
+
+def room(paper: str) -> tuple[float, float]:
+    """Return the width and height of what is printed on a page, in points."""
+    width, height = PAPERS_MM[paper]
+    return (width - 2 * SIDE_MM) * POINTS_PER_MM, (height - TOP_MM - FOOT_MM) * POINTS_PER_MM
+
+
+def _sizes(frame: Frame) -> str:
+    asked = frame.asked
+    if not asked.width_in:
+        return ''
+    words = _('{width} wide, {length} long')
+    return words.format(width=text.run(asked.width_in), length=text.run(asked.length_in))
+
+
+def _style(paper: str, title: str) -> str:
+    width, height = PAPERS_MM[paper]
+    number = _('page {page} of {pages}').format(page='" counter(page) "', pages='" counter(pages) "')
+    quoted = title.replace('\\', '\\\\').replace('"', '\\"')
+    sizes = f"""
+@font-face {{ font-family: "Open Sans"; src: url("{font_address()}"); }}
+@page {{ size: {width}mm {height}mm; margin: {TOP_MM}mm {SIDE_MM}mm {FOOT_MM}mm;
+  @bottom-left {{ content: "{quoted}. {_(DEFERS)}"; width: 80%; }}
+  @bottom-right {{ content: "{number}"; width: 20%; }} }}
+"""
+    return sizes + files('layouts.html').joinpath('styles/roof.css').read_text('utf-8')

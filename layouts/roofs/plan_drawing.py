@@ -1,0 +1,229 @@
+"""A roof drawn in plan, to a scale that is said: plates, eaves, every board with its mark, dimensions."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from itertools import pairwise
+
+from markupsafe import Markup
+
+from layouts.drawings import svg
+from layouts.drawings.svg import Point
+from layouts.paper.typeface import advance_em
+from layouts.roofs.lines import Of, PlanLine, lines_of
+from layouts.roofs.names import CLEAR, ON, SIZES, WEIGHT, Names
+from layouts.words.drawings import ROOF_PLAN
+from tablegen.frame.frame import Frame
+from tablegen.frame.plan import EAST, WEST, Level, Slope
+from tablegen.numbers import text
+from tablegen.numbers.exact import Exact, exact
+from tablegen.numbers.figure import length_figure
+
+POINTS_PER_INCH = 72
+SCALES = (
+    8,
+    10,
+    12,
+    16,
+    20,
+    24,
+    30,
+    32,
+    36,
+    40,
+    48,
+    50,
+    60,
+    64,
+    72,
+    80,
+    96,
+    100,
+    120,
+    128,
+    150,
+    160,
+    192,
+    200,
+    240,
+    288,
+    300,
+    384,
+    400,
+    480,
+)
+INK = {
+    Of.PLATE: (0.8, '4 2'),
+    Of.EAVE: (0.8, ''),
+    Of.RAFTER: (0.5, ''),
+    Of.CORNER: (1.6, ''),
+    Of.LEVEL: (2.2, ''),
+    Of.WALL: (2.2, ''),
+}
+ROW, NEAR = 21.0, 12.0
+"""Between two rows of dimensions, and between the names and the first of them."""
+SIZE = 9.5
+"""Of the figures of dimensions."""
+
+
+@dataclass(frozen=True, slots=True)
+class PlanDrawing:
+    """A drawn plan."""
+
+    image: Markup
+    scale: int
+    """So many times smaller than the roof."""
+    unnamed: tuple[str, ...]
+    """Marks that found no room."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Sheet:
+    """Where a roof lies on the drawing."""
+
+    left: float
+    """Inches at the drawing's corner."""
+    top: float
+    units: float
+    box: tuple[float, float, float, float]
+    """Left, top, right and foot of all that is drawn but dimensions, in units."""
+
+    def at(self, point: Point) -> Point:
+        return (point[0] - self.left) * self.units, (self.top - point[1]) * self.units
+
+
+def plan_drawing(frame: Frame, width: float, height: float) -> PlanDrawing:
+    """Return a roof in plan within so many units."""
+    lines = list(lines_of(frame))
+    ring = ON + CLEAR + max(advance_em(one.mark, svg.WIDTH, WEIGHT) for one in lines) * SIZES[0]
+    sheet, scale = _sheet(lines, ring, (width, height))
+    placed = [(one, sheet.at(one.start), sheet.at(one.end)) for one in lines]
+    shapes = [svg.line(a, b, *INK[one.of]) for one, a, b in placed]
+    names, unnamed = Names([(a, b) for _, a, b in placed]), []
+    order = (Of.CORNER, Of.LEVEL, Of.WALL, Of.RAFTER)
+    for of in order:
+        for one, a, b in placed:
+            if one.of is of and not names.put(one.mark, a, b, after=of in (Of.CORNER, Of.RAFTER)):
+                unnamed.append(one.mark)
+    foot = sheet.box[3] + NEAR + 2 * ROW + 8
+    shapes += [*names.shapes, *_dimensions(frame, sheet)]
+    image = svg.drawing(width, foot, ROOF_PLAN['title'], shapes)
+    return PlanDrawing(image, scale, tuple(dict.fromkeys(unnamed)))
+
+
+def _sheet(lines: Sequence[PlanLine], ring: float, room: tuple[float, float]) -> tuple[_Sheet, int]:
+    """Return the largest of the usual scales at which a roof and its dimensions have room."""
+    points = [point for one in lines for point in (one.start, one.end)]
+    (left, right), (low, high) = ((min(axis), max(axis)) for axis in zip(*points, strict=True))
+    margins = 2 * ring + 4 * ROW, 2 * ring + 5 * ROW + NEAR
+    for scale in SCALES:
+        units = POINTS_PER_INCH / scale
+        wide, tall = (right - left) * units, (high - low) * units
+        if wide + margins[0] <= room[0] and tall + margins[1] <= room[1]:
+            break
+    x = ring + 2 * ROW + 6 + max(0.0, room[0] - wide - margins[0]) / 2
+    y = ring + 2 * ROW
+    box = (x - ring, y - ring, x + wide + ring, y + tall + ring)
+    return _Sheet(left - x / units, high + y / units, units, box), scale
+
+
+def _dimensions(frame: Frame, sheet: _Sheet) -> Iterator[str]:
+    """Return the dimensions around a roof: chains of the plates' corners, the whole, the ridge, the first rafters of a plate."""
+    plates = frame.plan.plates
+    slanted = any(a != c and b != d for (a, b), (c, d) in zip(plates, plates[1:] + plates[:1], strict=True))
+    _, top, right, foot = sheet.box
+    for axis in (0, 1):
+        places = _apart(point[axis] for point in plates)
+        whole = [places[0], places[-1]]
+        rows = [whole] if slanted or len(places) < 3 else [places, whole]
+        for row, stops in enumerate(rows):
+            for a, b in pairwise(stops):
+                words = told(frame, b - a)
+                if axis == 0:
+                    yield from _level(sheet, (a, b), foot + NEAR + ROW * (row + 1), words, foot + NEAR + 4)
+                else:
+                    yield from _upright(sheet, (a, b), sheet.box[0] - ROW * (row + 1) + 8, words)
+    for board in frame.plan.levels:
+        if board.level is Level.RIDGE:
+            axis = 0 if board.start[1] == board.end[1] else 1
+            low, high = sorted((board.start[axis], board.end[axis]))
+            sawn = ROOF_PLAN['ridge'], {'mark': board.mark, 'length': told(frame, board.length_in)}
+            if axis:
+                yield from _upright(sheet, (low, high), right + NEAR, sawn)
+            else:
+                yield from _level(sheet, (low, high), top - ROW - 2, sawn, top - ROW + 5)
+    yield from _first(frame, sheet)
+
+
+def _apart(places: Iterable[Exact]) -> list[Exact]:
+    """Return places from the least on, each once."""
+    found: list[Exact] = []
+    for place in sorted(places):
+        if not found or place != found[-1]:
+            found.append(place)
+    return found
+
+
+def told(frame: Frame, length: Exact | Fraction) -> str:
+    """Return a length of the plan in feet and inches, to the roof's smallest part."""
+    figure = length_figure(length, frame.asked.measure)
+    return text.run(Fraction(figure.count, figure.per))
+
+
+def _level(
+    sheet: _Sheet, ends: tuple[Exact, Exact], y: float, words: svg.Words, from_y: float
+) -> Iterator[str]:
+    a, b = (sheet.at((float(end), 0.0))[0] for end in ends)
+    out = 3 if y > from_y else -3
+    for x in (a, b):
+        yield svg.line((x, from_y), (x, y + out), svg.HAIR)
+    yield svg.arrow((a, y), (b, y), both=True)
+    yield svg.text(words, ((a + b) / 2, y - 2.5), SIZE, 'middle', 600)
+
+
+def _upright(sheet: _Sheet, ends: tuple[Exact, Exact], x: float, words: svg.Words) -> Iterator[str]:
+    a, b = (sheet.at((0.0, float(end)))[1] for end in ends)
+    for y in (a, b):
+        yield svg.line((x - 3, y), (x + 6, y), svg.HAIR)
+    yield svg.arrow((x, a), (x, b), both=True)
+    yield svg.text(words, (x - 2.5, (a + b) / 2), SIZE, 'middle', 600, 90)
+
+
+def _first(frame: Frame, sheet: _Sheet) -> Iterator[str]:
+    """Return where the first rafters of a plate stand, from its left end: of the one at the foot of the plan, or at its top."""
+    slope = _at_the_edge(frame)
+    if slope is None:
+        return
+    thick = frame.asked.rafters.thickness_in
+    places = _apart(along for _, along, _, _ in slope.standing() if along > thick)
+    if len(places) < 2:
+        return
+    at_foot = slope.along == EAST
+    y = sheet.box[3] + NEAR / 2 if at_foot else sheet.box[1] - NEAR / 2
+    stops = [exact(0), places[0], places[1]]
+    xs = [sheet.at(_floats(slope, one))[0] for one in stops]
+    for a, b in ((xs[0], xs[1]), (xs[1], xs[2])):
+        yield svg.arrow((a, y), (b, y), both=True)
+    for x in xs:
+        yield svg.line((x, y - 3), (x, y + 3), svg.HAIR)
+    out = 1 if at_foot else -1
+    ends = ('end', 'start') if at_foot else ('start', 'end')
+    first = ROOF_PLAN['first'], {'length': told(frame, places[0])}
+    then = ROOF_PLAN['then'], {'length': told(frame, places[1] - places[0])}
+    yield svg.text(first, (xs[0] - 4 * out, y + 3), SIZE, ends[0], 600)
+    yield svg.text(then, (xs[2] + 4 * out, y + 3), SIZE, ends[1], 600)
+
+
+def _at_the_edge(frame: Frame) -> Slope | None:
+    """Return a slope with rafters whose plate is the nearest to the reader, or the farthest from him."""
+    up = [float(point[1]) for point in frame.plan.plates]
+    near = [one for one in frame.plan.slopes if one.along == EAST and float(one.origin[1]) == min(up)]
+    far = [one for one in frame.plan.slopes if one.along == WEST and float(one.origin[1]) == max(up)]
+    return next(iter(near + far), None)
+
+
+def _floats(slope: Slope, along: Exact) -> Point:
+    x, y = slope.on_plan(along, exact(0))
+    return float(x), float(y)

@@ -1,0 +1,214 @@
+"""The sheets of a roof: figures from both ends of a board under their printed heads, drawings by their ink, every kind set within its pages."""
+
+from __future__ import annotations
+
+import re
+import subprocess
+from itertools import count
+
+import pytest
+from asking import ask
+from inked import Inked, inked
+from mpmath import mpf, sqrt
+from printed_words import words_of
+from pseudo import spoken
+from pypdf import PdfReader
+from roof_files import roof
+from test_roof_verb import sixteenths
+
+from layouts.build import build_roof
+from layouts.roofs.make import SIDE_MM, roof_bodies
+from layouts.sheets.fold import PAPERS_MM
+from tablegen.frame.asked import Asked
+from tablegen.frame.frame import frame
+from tablegen.frame.pieces import to_buy
+
+HIP = (
+    'roof', '--kind', 'hip', '--pitch', '7', '--width', '24 ft', '--length', '36 ft', '--overhang', '16 in',
+    '--hip-stock', '2x10',
+)  # fmt: skip
+SLOPE = mpf(7) / 12
+STEEP, HIP_STEEP = sqrt(1 + SLOPE**2), sqrt(1 + SLOPE**2 / 2)
+"""Inches along a rafter for an inch of its level run: a common's, and a hip's, which rises as much over √2."""
+ROOT2, HALF = sqrt(mpf(2)), mpf(3) / 4
+"""HALF of the thickness of any board here."""
+ROOFS: dict[str, dict[str, object]] = {
+    'shed': {'width': '16 ft', 'shed.upper': 'ledger', 'shed.thickness': '1 1/2 in'},
+    'gable': {'overhang.gable': '16 in'},
+    'saltbox': {},
+    'gambrel': {},
+    'hip': {'hip.end_pitch': 9},
+    'half-hip': {'overhang.fascia': '3/4 in'},
+    'wing': {'wing.valleys': 'blind'},
+    'many-sided': {},
+    'bay': {},
+}
+WIDE = {'overhang.eave': '16 in'}
+MIXED = re.compile(r'\d+(?: \d+/\d+)?(?:/\d+)?')
+
+
+def small(kind: str) -> Asked:
+    return roof(kind, **ROOFS[kind])
+
+
+@pytest.fixture(scope='module')
+def pages(tmp_path_factory) -> list[str]:
+    """Return the printed lines of each page of a hip roof's sheets."""
+    out = tmp_path_factory.mktemp('roof') / 'roof.pdf'
+    status, said, remarks = ask(*HIP, '--pdf', str(out))
+    assert (status, remarks) == (0, '')
+    assert f'{out}: {len(PdfReader(out).pages)} pages, letter paper\n' in said
+    told = subprocess.run(
+        ['pdftotext', '-layout', out, '-'], capture_output=True, text=True, check=True
+    ).stdout
+    return told.split('\f')[:-1]
+
+
+def drawings(sheet: int) -> list[Inked]:
+    """Return the drawings of one sheet of a hip roof."""
+    framed = frame(roof('hip', **WIDE))
+    return [
+        inked(image)
+        for image in re.findall('<img[^>]*>', roof_bodies(framed, to_buy(framed), 'letter')[sheet])
+    ]
+
+
+def page_of(pages: list[str], title: str) -> str:
+    """Return the page headed so, and what runs on from it."""
+    (page,) = [one for one in pages if re.sub(r'\s+', ' ', one).strip().startswith(title)]
+    return page
+
+
+def row(page: str, name: str) -> list[str]:
+    """Return the cells of the one row that a name begins."""
+    (line,) = [one for one in page.splitlines() if re.match(rf'\s*([c\d]\s+)?{re.escape(name)}(\s|$)', one)]
+    return re.split(r'\s{2,}', line.strip().partition(name)[2].strip())
+
+
+def test_a_hip_is_marked_from_either_end(pages):
+    """Source: in plan its ends stand √2 times the commons' from the corner; half a common's thickness comes off, askew."""
+    page = page_of(pages, 'H hip')
+    first, plate, last = (
+        (at * ROOT2 - off * ROOT2) * HIP_STEEP for at, off in ((0, -HALF), (144, 0), (160, 0))
+    )
+    side = HALF * HIP_STEEP
+    marks = {
+        'The point, on the center of the top': first,
+        'Both cheeks, on the sides': first + side,
+        'Corner of the plates: heel': plate,
+        'Tail, both sides': last - side,
+        'Tail’s point, on the center': last,
+    }
+    for name, at in marks.items():
+        assert row(page, name) == [sixteenths(at - first), sixteenths(last - at)], name
+    assert row(page, 'Ridge center line')[0] == f'{sixteenths(first)} in before the board begins'
+
+
+def test_jacks_share_a_page_and_a_table(pages):
+    """Source: a jack's center line ends half a hip's thickness, askew, short of the hip; its sides half its own more or less."""
+    page = page_of(pages, 'HJ1–HJ8 hip jack')
+    first = HALF * ROOT2 - HALF
+    for number in range(1, 9):
+        plate, last = 16 * number, 16 * number + 16
+        cells = MIXED.findall(' '.join(row(page, f'HJ{number}')))
+        wanted = [
+            last - first,  # overall
+            last - first - HALF,  # 2 from the lower end: the center
+            last - first - 2 * HALF,
+            plate - first,  # 4 from the upper end: the plate line
+        ]
+        assert cells[1:5] == [sixteenths(level * STEEP) for level in wanted], number
+    assert row(page, 'Plate line: heel') == ['table below', sixteenths(16 * STEEP)]
+    assert row(page, 'Long point, long side')[0] == '0'
+
+
+def test_commons_and_end_commons_are_cut_alike(pages):
+    page = page_of(pages, 'C, E common and end common')
+
+    assert row(page, 'Plate line: heel') == [sixteenths((144 - HALF) * STEEP), sixteenths(16 * STEEP)]
+    assert row(page, 'Tail cut') == [sixteenths((160 - HALF) * STEEP), '0']
+    assert row(page, 'Steps') == ['from line c, the ridge center line: 12 whole, to mark 2']
+
+
+def test_plates_are_laid_out_from_their_left_end(pages):
+    page = page_of(pages, 'Layout of the plates')
+    front = page[page.index('front and back') : page.index('left end and right end')]
+    found = re.findall(r'(\S+(?: [LR])?) +([\d /]+) X +([\d /]+?)(?= {2,}|\n)', front)
+
+    jacks = [f'HJ{n} R' for n in range(1, 9)], [f'HJ{n} L' for n in range(8, 0, -1)]
+    assert sorted(found, key=lambda one: mpf(one[2])) == [
+        (mark, sixteenths(center - HALF), str(center))
+        for mark, center in zip([*jacks[0], *['C'] * 10, *jacks[1]], count(16, 16), strict=False)
+    ]
+
+
+def test_the_plan_is_to_scale_and_names_every_board():
+    (plan,) = drawings(0)
+    units = plan.dimension('36 ft').length / 432
+
+    assert plan.dimension('24 ft').length == pytest.approx(288 * units, abs=0.1)
+    assert plan.dimension('R, sawn: 12 ft 1 1/2 in').length == pytest.approx(145.5 * units, abs=0.1)
+    assert plan.dimension('first: 1 ft 4 in').length == pytest.approx(16 * units, abs=0.1)
+    assert plan.dimension('then 1 ft 4 in on center').length == pytest.approx(16 * units, abs=0.1)
+    named = [one.text for one in plan.labels]
+    assert [named.count(mark) for mark in ('C', 'E', 'H', 'R', 'HJ1 L', 'HJ8 R')] == [20, 2, 4, 1, 4, 4]
+
+
+def test_a_section_is_to_scale():
+    (section,) = drawings(1)
+    units = section.dimension('run 144').length / 144
+
+    above = mpf('6.3725')
+    for word, inches in {
+        'overhang 16': 16,
+        'height above plate 6 3/8': above,
+        'planes meet 90 3/8': above + 84,
+        'top of the ridge 89 15/16': above + 84 - HALF * SLOPE,
+        'underside of the ridge 80 11/16': above + 84 - HALF * SLOPE - mpf('9.25'),
+    }.items():
+        assert section.dimension(word).length == pytest.approx(float(inches) * units, abs=0.3), word
+    assert 'tail’s upper corner −3' in [word for word, _ in section.pointers]
+
+
+def test_a_marked_board_measures_from_both_ends():
+    board = drawings(3)[0]
+    whole, plate, tail = (
+        board.dimension(sixteenths(level * STEEP)).ends for level in (160 - HALF, 144 - HALF, mpf(16))
+    )
+
+    assert (whole[0][0], plate[1][0], whole[1][0]) == (plate[0][0], tail[0][0], tail[1][0])
+    for word in ('1', '2', '3'):
+        at = {'1': whole[0], '2': plate[1], '3': whole[1]}[word][0]
+        assert board.label(word).at[0] == pytest.approx(at, abs=6)
+
+
+@pytest.mark.parametrize('kind', ROOFS)
+def test_no_word_of_a_drawing_meets_a_line_or_another(kind):
+    framed = frame(small(kind))
+    for body in roof_bodies(framed, to_buy(framed), 'letter'):
+        for image in re.findall('<img[^>]*>', body):
+            assert inked(image).collisions() == [], body[:300]
+
+
+def test_longer_words_stand_within_the_paper(tmp_path):
+    with spoken(tmp_path):
+        framed = frame(small('half-hip'))
+        build_roof(framed, to_buy(framed), 'a4', tmp_path / 'roof.pdf')
+    width, height = PAPERS_MM['a4']
+    for page in words_of(tmp_path / 'roof.pdf'):
+        for word in page:
+            assert SIDE_MM - 1 < word.left < word.right < width - SIDE_MM + 1, word
+            assert word.foot < height - 7, word
+
+
+def test_what_the_sheets_have_no_use_for_is_refused(tmp_path):
+    out = tmp_path / 'roof.pdf'
+    for more, said in (
+        (('--paper', 'a4'), '--paper: only the sheets that --pdf writes have a use for it'),
+        (('--pdf', 'roof.txt'), "--pdf: 'roof.txt' is no PDF"),
+        (('--pdf', str(out), '--format', 'json'), '--format: the sheets hold everything'),
+        (('--pdf', str(out), '--paper', 'a5'), "--paper: 'a5' is unknown"),
+    ):
+        status, _, remarks = ask(*HIP, *more)
+        assert (status, said in remarks) == (2, True), remarks
+    assert not list(tmp_path.iterdir())
