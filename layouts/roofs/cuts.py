@@ -13,15 +13,15 @@ from tablegen.geometry.stepping import Steps, steps
 from tablegen.numbers import text
 from tablegen.numbers.figure import Measure, length_figure
 from tablegen.roof.cheeks import CheekCut, OneCheek
-from tablegen.roof.member import Deduction, End, Kind, Member, known
+from tablegen.roof.member import Deduction, End, Kind, Member, Stop, known
 
-SQUARE_ACROSS = N_('side: plumb, {plumb} from square across; blade square, 0°')
+SQUARE_ACROSS = N_('plumb on the side, {plumb} from square across; blade square, 0°')
 CHEEK = N_(
-    'side: plumb, {plumb} from square across, blade tilted {tilt}; top edge: {top} from square across, square held {held}, marked '
+    'plumb on the side, {plumb} from square across, blade tilted {tilt}; on the top edge {top} from square across, square held {held}, marked '
     'along the body'
 )
 PAST = N_(
-    'side: plumb, {plumb} from square across; top edge: {top} from square across, square held {held}, marked along the body. The '
+    'plumb on the side, {plumb} from square across; on the top edge {top} from square across, square held {held}, marked along the body. The '
     'tilt, {tilt}, is past 45°: a hand saw, to its lines on the top edge and both sides. A circular saw only from '
     'the end, cut off plumb and square past the long point first, tilted {other}, and only where its blade reaches {reach}'
 )
@@ -32,6 +32,9 @@ HELD = N_('held {held}: mark plumb along the tongue ({tongue}), level along the 
 HALVED = N_('{square}; a step is {run} of common run')
 STEPPED = N_('from {start}: {count} whole, then {body} on the body & {tongue} on the tongue, to {stop}')
 STEPPED_WHOLE = N_('from {start}: {count} whole, to {stop}')
+
+
+FACED = (Stop.RIDGE, Stop.LEDGER, Stop.HIP, Stop.VALLEY, Stop.PURLIN, Stop.POST)
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,7 +62,9 @@ def cuts_of(member: Member, asked: Asked) -> Iterator[Fact]:
 
 def _end_words(member: Member, end: End, square_tail: bool) -> str:
     if end.bevel:
-        words = _('side: level, {level} from square across; blade tilted {tilt}, to lie on the other roof')
+        words = _(
+            'level on the side, {level} from square across; blade tilted {tilt}, to lie on the other roof'
+        )
         return words.format(level=member.cut.level.text, tilt=end.bevel.text)
     square = _(SQUARE_ACROSS).format(plumb=member.cut.plumb.text)
     if end.cut is None:
@@ -71,9 +76,9 @@ def _end_words(member: Member, end: End, square_tail: bool) -> str:
         if isinstance(end.cut, OneCheek):
             return told
         words = (
-            _('two hollow cheeks, from each side alike: {cheek}')
+            _('two hollow cheeks, from each side: {cheek}')
             if end.hollow
-            else _('two cheeks to a point, from each side alike: {cheek}')
+            else _('two cheeks to a point, from each side: {cheek}')
         )
         return words.format(cheek=told)
     return _('left cheek {left}; right cheek {right}').format(left=_cheek(end.cut), right=_cheek(end.other))
@@ -148,9 +153,11 @@ def _stepped(stepped: Steps, measure: Measure, start: str, stop: str) -> str:
 
 
 def _deduction(off: Deduction) -> str:
-    words = _('{along} along the top edge, {level} level: up to the face of the {stop}, {thick} thick')
-    if not off.thickness_in:
-        words = _('{along} along the top edge, {level} level: up to the {stop}')
+    words = _('{along} along the top edge, {level} level: up to the {stop}')
+    if off.thickness_in and off.stop in FACED:
+        words = _('{along} along the top edge, {level} level: up to the face of the {stop}, {thick} thick')
+    elif off.thickness_in:
+        words = _('{along} along the top edge, {level} level: up to the {stop}, {thick} thick')
     return words.format(
         along=in_inches(off.along),
         level=in_inches(off.level),

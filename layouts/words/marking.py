@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import re
 
+from layouts.words import patterns
 from layouts.words.drawings import ENDS
 from layouts.words.examples import HIP_MARKS, MARKS
 from layouts.words.say import N_, _
 from tablegen.roof.cheeks import TwoCheeks
 from tablegen.roof.member import Hand, Kind, Line, Member, Stop
+from tablegen.roof.pattern import Name
 
 SLOPES = {
     'front': N_('front'),
@@ -45,18 +47,13 @@ UPPER_ENDS = {
     Stop.PURLIN: 'upper',
     Stop.BEAM: 'upper',
 }
-CENTERS = {
-    Stop.LEDGER: N_('face of the wall'),
-    Stop.WALL: N_('face of the wall'),
-    Stop.BEAM: N_('face of the beam'),
-    Stop.HIP: N_('hip center line'),
-    Stop.VALLEY: N_('valley center line'),
-    Stop.PURLIN: N_('purlin center line'),
+CENTERS = patterns.CENTERS | {
+    Stop.WALL: patterns.CENTERS[Stop.LEDGER],
+    Stop.BEAM: patterns.OTHERS[Name.BEAM],
     Stop.POST: N_('center of the post'),
-    Stop.RIDGES: N_('where the ridges’ center lines meet'),
 }
 """What a board's marks are measured from elsewhere; the ridge center line where none is named."""
-CENTER, PEAK = N_('ridge center line'), N_('center of the peak')
+CENTER, PEAK = patterns.CENTERS[Stop.RIDGE], N_('center of the peak')
 LINES = {
     Line.CUT: N_('upper cut'),
     Line.LONG: N_('long point, {hand}'),
@@ -81,7 +78,7 @@ ON_CENTER = {
     Line.TAIL: N_('the tail’s cut, on the center of the top'),
 }
 """Where cheeks make the cut skew."""
-NO_HEEL = N_('plate line')
+NO_HEEL = patterns.PLATE
 HAND_SIDES = {Hand.LEFT: N_('left side'), Hand.RIGHT: N_('right side')}
 LONG_HAND, SHORT_HAND = N_('long side'), N_('short side')
 
@@ -138,7 +135,7 @@ def line_name(member: Member, line: Line, pair: bool) -> str:
         case Line.PLATE if not member.mouth and member.kind not in (Kind.HIP, Kind.VALLEY):
             return _(NO_HEEL)
         case Line.PLATE if member.kind.in_corner:
-            return _(named[Line.PLATE]) if member.mouth else _('corner of the plates')
+            return _(named[Line.PLATE]) if member.mouth else _(patterns.PLATES[Kind.HIP])
     return _(LINES[line]).format(hand=_hand(end.long, line, pair))
 
 

@@ -95,9 +95,9 @@ def test_a_hip_is_marked_from_either_end(pages):
     marks = {
         'The point, on the center of the top': first,
         'Both cheeks, on the sides': first + side,
-        'Corner of the plates: heel': plate,
+        'Corner of plates: heel': plate,
         'Tail, both sides': last - side,
-        'Tail’s point, on the center': last,
+        'Tail’s point': last,
     }
     for name, at in marks.items():
         assert row(page, name) == [sixteenths(at - first), sixteenths(last - at)], name

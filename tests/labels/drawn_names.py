@@ -3,7 +3,15 @@
 from __future__ import annotations
 
 NAMES: dict[str, dict[str, str]] = {
-    'ends': {'ridge': 'RIDGE', 'wall': 'WALL', 'hip': 'HIP', 'tail': 'TAIL', 'top_edge': 'top edge'},
+    'ends': {
+        'ridge': 'RIDGE',
+        'wall': 'WALL',
+        'hip': 'HIP',
+        'tail': 'TAIL',
+        'top_edge': 'top edge',
+        'upper': 'UPPER END',
+        'lower': 'LOWER END',
+    },
     'square_drawing': {'body': 'body', 'tongue': 'tongue', 'plumb': 'plumb', 'level': 'level'},
     'turn_over_drawing': {'first': 'first line', 'second': 'line turned over', 'gap': 'gap', 'over': '16 in'},
     'gauges_drawing': {'gauge': 'gauge', 'first': 'ridge center line'},
@@ -119,6 +127,24 @@ NAMES: dict[str, dict[str, str]] = {
         'jack': 'jack',
         'corner': 'corner of the plates',
     },
+    'roof_plan': {
+        'ridge': '{mark}, sawn: {length}',
+        'first': 'first: {length}',
+        'then': 'then {length} on center',
+    },
+    'roof_section': {
+        'run': 'run {length}',
+        'overhang': 'overhang {length}',
+        'raised': 'plate up {length}',
+        'meet': 'planes meet {length}',
+        'ridge_top': 'top of the ridge {length}',
+        'ridge_bottom': 'underside of the ridge {length}',
+        'top': 'top edge ends {length}',
+        'peak': 'peak {length}',
+        'above_plate': 'height above plate {length}',
+        'tail': 'tail’s upper corner {length}',
+    },
+    'cut_board': {'heel': 'heel {length}', 'seat': 'seat {length}'},
     'level': {'level': '12 in of a level, held level'},
     'find-pitch': {'level': '24 in level, held level'},
 }
