@@ -117,7 +117,7 @@ def trim_and_gables() -> list[Labels]:
                 col('flat: miter', lambda at: trim.miter(at, trim.lying(at)), degrees),
                 col('flat: bevel', lambda at: trim.bevel(at, trim.lying(at)), degrees),
                 col('sheathing', trim.sheathing, degrees),
-                col('sheathing: 12 &', trim.sheathing_figure),
+                col('its 12 &', trim.sheathing_figure),
             ),
             ('miter on the face, from square across', 'bevel: blade from square', 'square: board square to the slope',
              'flat: lying in the roof plane', 'sheathing from the edge along the eave, 12 & along that edge and up the slope',
