@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from tablegen.errors import BookError
 from tablegen.frame.asked import Asked, Bay, ManySided
-from tablegen.frame.plan import EAST, ZERO, CornerBoard, Edge, Plan, Point, Reach, Region, Slope
+from tablegen.frame.plan import EAST, SOUTH, ZERO, CornerBoard, Edge, Plan, Point, Reach, Region, Slope
 from tablegen.frame.stations import Places, from_corner, mirrored, straddling
 from tablegen.frame.wood import at_corner, boards_of, top_of
 from tablegen.geometry import many_sided
@@ -33,6 +33,8 @@ class Round:
     sides: int
     apothem_in: Exact
     members: Members
+    lean: Point = EAST
+    """The direction of its first side's plate on the plan, one inch of it."""
 
     @property
     def side_in(self) -> Exact:
@@ -57,7 +59,8 @@ class Round:
         for _ in range(steps):
             x, y = point
             point = (one_term(x * cosine - y * sine), one_term(x * sine + y * cosine))
-        return point
+        (x, y), (right, up) = point, self.lean
+        return one_term(x * right - y * up), one_term(x * up + y * right)
 
 
 def rounded(asked: Asked) -> Plan:
@@ -81,7 +84,9 @@ def bay(asked: Asked) -> Plan:
     assert isinstance(kind, Bay)
     of = _round(asked, kind)
     if kind.wall_through == MIDDLES:
-        return _bay_at_middles(of)
+        return _bay_at_middles(replace(of, lean=SOUTH))
+    half = of.half_central  # the wall, through two corners, lies level on the plan
+    of = replace(of, lean=(half.sine(), -half.cosine()))
     count = of.sides // HALF
     regions = [_whole(of) for _ in range(count)]
     regions[0], regions[-1] = _beside_wall(of, False), _beside_wall(of, True)
