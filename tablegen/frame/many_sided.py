@@ -42,6 +42,12 @@ class Round:
         return 2 * self.apothem_in * self.half_central.tan()
 
     @property
+    def post_in(self) -> Fraction:
+        """Return how thick the post at the peak is, across flats; 0 where there is none."""
+        kind = self.asked.kind
+        return (kind.post_across_flats_in if isinstance(kind, ManySided) else None) or Fraction(0)
+
+    @property
     def half_central(self) -> Angle:
         """Return half of the angle at the middle over one side."""
         return many_sided.half_central(self.sides)
@@ -161,7 +167,12 @@ def _places(of: Round) -> Places:
     asked, half = of.asked, of.side_in / HALF
     if asked.first_in is None:
         return straddling(of.side_in, asked.spacing_in)
-    jacks = from_corner(half, exact(asked.rafters.thickness_in), asked.spacing_in, asked.first_in)
+    thick = exact(asked.rafters.thickness_in)
+    clear = thick + of.post_in  # a post's corners reach less far aside than it is thick
+    jacks = from_corner(half, clear, asked.spacing_in, asked.first_in)
+    last = jacks[-1] if jacks else exact(0)
+    if 2 * (half - last) > asked.spacing_in:  # one on each side of the middle, no wider apart than the others
+        jacks = (*jacks, max(min(half - asked.spacing_in / 2, half - clear), last + thick))
     return (*jacks, *mirrored(jacks, of.side_in))
 
 

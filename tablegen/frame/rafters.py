@@ -41,6 +41,7 @@ KINDS = {
     (Edge.PLATE, Edge.VALLEY): Kind.HIP_JACK,
     (Edge.PLATE, Edge.PURLIN): Kind.LOWER_RAFTER,
     (Edge.VALLEY, Edge.HIP): Kind.CRIPPLE,
+    (Edge.BOARD, Edge.HIP): Kind.LAID_JACK,
     (Edge.VALLEY, Edge.VALLEY): Kind.CRIPPLE,
 }
 """What a rafter is by what is below it and above it."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from tablegen.errors import BookError
-from tablegen.frame.asked import Asked, Gable, Hip, Wing
+from tablegen.frame.asked import EIGHTH_IN, Asked, Gable, Hip, Wing
 from tablegen.frame.ells import ell
 from tablegen.frame.gables import gable
 from tablegen.frame.hips import hipped
@@ -102,12 +102,14 @@ def _main_front(of: Joined, front: Slope) -> Slope:
     plate, long = whole.lower[0], front.length_in
     left, right, top = of.left_in, of.right_in, of.top_in
     if of.blind:
+        beside = exact(of.asked.rafters.thickness_in / 2)  # a tail so near would run into the wing's wall
+        places = clear_of(clear_of(whole.stations, left, beside), right, beside)
         parts = ((ZERO, left, True), (left, right, False), (right, long, True))
         regions = tuple(
             replace(
                 whole,
                 lower=(plate.part(start, end),),
-                stations=within(whole.stations, start, end),
+                stations=within(places, start, end),
                 tails=tails,
             )
             for start, end, tails in parts
@@ -116,7 +118,7 @@ def _main_front(of: Joined, front: Slope) -> Slope:
     thick, middle = of.asked.valleys.thickness_in, left + of.half_in
     longer = Reach(Edge.VALLEY, 'V', left, top, ZERO, of.rate, thick)
     shorter = Reach(Edge.VALLEY, 'V', middle, right, of.reach_in, -of.rate, thick)
-    half = of.asked.rafters.thickness_in / 2
+    half = exact(of.asked.rafters.thickness_in / 2)
     at_ridge = thick / 2 / of.at.plan_a.sine() - shortening.set_back_at_ridge(ridge_in(of.asked), of.at)
     places = of.clear_of_corner(of.clear_of_corner(whole.stations, left), right)
     above = Region(
@@ -125,10 +127,15 @@ def _main_front(of: Joined, front: Slope) -> Slope:
         within(places, ZERO, top),
     )
     under = longer.part(middle, top)
+    line = top + at_ridge  # there the longer valley's side comes to the ridge's
+    stand = tuple(
+        min(place, top - EIGHTH_IN) if place <= line - half else place
+        for place in clear_of(places, line, half)
+    )
     below = Region(
         (shorter, plate.part(right, long)),
         (*((under,) if middle < top else ()), *cut(whole.upper, top, long)),
-        within(clear_of(places, top + at_ridge, exact(half)), middle, long),
+        within(stand, middle, long),
     )
     return replace(front, regions=(above, below))
 

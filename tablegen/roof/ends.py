@@ -32,8 +32,8 @@ class Crossing:
     right: Exact
     center: Exact
     """On the center of the top edge."""
-    point: Point | None
-    """None for a cut in one plane."""
+    between: tuple[Point, ...] = ()
+    """Where cheeks meet between the sides, from the left: one point, two where a square end is left; none for a cut in one plane."""
 
     @property
     def square(self) -> bool:
@@ -42,15 +42,15 @@ class Crossing:
     def over_top(self, thickness_in: Fraction) -> list[Point]:
         """Return its line over the top edge, from the left side to the right one."""
         ends = Point(self.left, exact(0)), Point(self.right, exact(thickness_in))
-        return [ends[0], *([self.point] if self.point else []), ends[1]]
+        return [ends[0], *self.between, ends[1]]
 
     def marks(self) -> list[Exact]:
-        return [self.left, self.right, self.point.along if self.point else self.center]
+        return [self.left, self.right, *([one.along for one in self.between] or [self.center])]
 
 
 def squared(at: Exact) -> Crossing:
     """Return a plumb cut square across the board."""
-    return Crossing(at, at, at, None)
+    return Crossing(at, at, at)
 
 
 def crossings(member: Member) -> tuple[Crossing, Crossing | None]:
@@ -78,12 +78,18 @@ def _crossing(member: Member, end: End, lines: tuple[Line, ...], way: int) -> Cr
         return squared(at[square])
     if isinstance(end.cut, OneCheek):
         left, right = (at[long], at[short]) if end.long is Hand.LEFT else (at[short], at[long])
-        return Crossing(left, right, at[square], None)
+        return Crossing(left, right, at[square])
     left, right = at[side], at.get(right_side, at[side])
     if isinstance(end.other, TwoCheeks):
         slants = [way * _tangent(cheek) for cheek in (end.cut, end.other)]
-        return Crossing(left, right, at[point], _meeting(left, right, slants, member.thickness_in))
-    return Crossing(left, right, at[point], Point(at[point], exact(member.thickness_in / 2)))
+        return Crossing(left, right, at[point], (_meeting(left, right, slants, member.thickness_in),))
+    thick = exact(member.thickness_in)
+    if end.blunt and end.off:
+        clipped = (thick - end.off.thickness_in) / 2
+        return Crossing(
+            left, right, at[square], tuple(Point(at[square], one) for one in (clipped, thick - clipped))
+        )
+    return Crossing(left, right, at[point], (Point(at[point], thick / 2),))
 
 
 def _meeting(left: Exact, right: Exact, slants: list[Exact], thick: Fraction) -> Point:

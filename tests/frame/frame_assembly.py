@@ -127,8 +127,10 @@ class Roof:
         """Return a ledger or beam: its outer edge in the plane, or, where rafters run over it, at its printed height."""
         (slope,) = self.lay.slopes.values()
         if upper == 'over-beam':
-            top = read.value(Place('heights', '', 'beam_top'))
-            return block(start, way, long, (-thick, 0), (top - DEEP, top))
+            top = read.value(
+                Place('heights', '', 'beam_top')
+            )  # it ends at the gables, under the flush rafters
+            return block(start, way, (0, slope.length), (-thick, 0), (top - DEEP, top))
         top = self.above(read) + slope.rise * slope.top
         return block(start, way, long, (0, max(thick, 1.0)), (top - DEEP, top))
 
@@ -188,7 +190,7 @@ class Roof:
         ridges = ('ridge', 'mate', '')
         inward = slope.top if sort.head.stop in ridges else self._met(slope, center, start)
         height = slope.plate + slope.lift + self.above(read) + slope.rise * inward
-        if sort.head.stop in ridges and inward == self.lay.slopes['front'].top:
+        if sort.head.stop in ridges and slope.name in self.lay.peak[1]:
             height = read.value(Place('heights', '', 'planes_meet'))
         return slope.at(center, inward, height)
 

@@ -8,7 +8,7 @@ import numpy as np
 from assembly import Lies, Off, Touch
 from boards import Flat
 
-NEAR_END = 0.3
+NEAR_END = 0.15
 """A face within so much of an end's cut may be what it is cut to, in."""
 BESIDE = 0.1
 """Faces in one plane by which a cut lies are off by no more than this of one another, in."""
@@ -102,7 +102,7 @@ def _meets(one, other, plane_of: Flat) -> bool:
 
 def lies_of(roof, members: dict, touches: list[Touch]) -> list[Lies]:
     """Return which edges lie in which planes."""
-    at_fascia = {touch.one for touch in touches if touch.face == 'lower' and touch.two.startswith('fascia')}
+    at_fascia = {(touch.one, touch.two) for touch in touches if touch.face == 'lower'}
     found = [Lies('peak', ('mark',), f'roof {name}', 'face') for name in roof.lay.peak[1]]
     for key, sort, slope, start in roof.standing():
         if sort.corner:
@@ -111,7 +111,7 @@ def lies_of(roof, members: dict, touches: list[Touch]) -> list[Lies]:
         found.append(Lies(key, ('top',), f'roof {slope}', 'face'))
         if sort.tail.laid:
             found.append(Lies(key, ('lower',), 'laid on', 'face'))
-        if key in at_fascia and roof.lay.slopes[slope].eave_as_main:
+        if (key, f'fascia {slope}') in at_fascia and roof.lay.slopes[slope].eave_as_main:
             found.append(Lies(key, ('top', 'lower'), 'eaves', 'face'))
     found += [
         Lies(one.mark, ('lower',), 'laid on', 'face')

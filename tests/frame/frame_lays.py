@@ -6,6 +6,7 @@ The left front corner of the framing is the origin, the front's plate along x.
 from __future__ import annotations
 
 from dataclasses import replace
+from math import sqrt
 
 from frame_many_sides import bayed, many_sided
 from frame_slopes import BOTH, Corner, Lay, Ridge, Slope, band, corner, named
@@ -18,6 +19,7 @@ from tablegen.frame.asked import (
     Gambrel,
     HalfHip,
     Hip,
+    HipHead,
     ManySided,
     Saltbox,
     Shed,
@@ -183,10 +185,13 @@ def _winged(asked: Asked) -> Lay:
     start, *rest = front.outline
     tip, sloped = (stands - half, half) if wing.hipped else (stands, half), wing.hipped
     flank = ((0.0, 0.0), (stands, 0.0), tip, (-reach, half))
+    if blind:  # it lies over the main rafters by so much, and begins as much farther out
+        over = float(wing.sheathing_in + wing.board_in) * sqrt(1 + rise**2)
+        flank = (*flank[:3], (-reach + over / rise, half), (0.0, over / own))
     mirrored = tuple((stands - x, y) for x, y in flank)
     slopes = {
         **base.slopes,
-        'front': front if blind else replace(
+        'front': replace(front, eaves=((-FAR, left), (right, long + FAR))) if blind else replace(
             front, outline=(start, *cut_out, *rest), plates=((0, left + seat), (right - seat, long)),
             eaves=((-FAR, left - aside), (right + aside, long + FAR)),
         ),
@@ -208,8 +213,17 @@ def _winged(asked: Asked) -> Lay:
     end = -stands - (0.0 if sloped else float(asked.gable_overhang_in))
     ridges = {**base.ridges, 'R2': Ridge((left + half, end), (0, -1), False, ('wing_left', 'wing_right'))}
     lay = Lay(slopes, tuple(corners), ridges, base.peak)
-    past = float(asked.rafters.thickness_in) / 2
+    past = _past(asked)
     return _wing_hips(lay, left, half, stands, own, aside, past) if sloped else lay
+
+
+def _past(asked: Asked) -> float:
+    """Return what a ridge runs past where its hips' center lines meet, at a regular corner: to the outer faces of the last commons, or
+    to where the outer edge of a hip leaves its side.
+    """
+    if asked.hip_head == HipHead.BETWEEN:
+        return float(asked.rafters.thickness_in) / 2
+    return float(asked.ridge.thickness_in) / 2 + float(asked.hips.thickness_in) / 2 * sqrt(2)
 
 
 def _ell(asked: Asked) -> Lay:
@@ -241,17 +255,41 @@ def _ell(asked: Asked) -> Lay:
     outer = -stands - float(asked.gable_overhang_in)
     ridge = Ridge((half, outer), (0, -1), False, ('left', 'wing_right'))
     ridges = {**base.ridges, 'R2': ridge}
-    return Lay(slopes, (*hips, valley), ridges, base.peak)
+    lay = Lay(slopes, (*hips, valley), ridges, base.peak)
+    if not wing.hipped:
+        return lay
+    start = end - half
+    cut_off = {
+        'left': replace(
+            slopes['left'], outline=((0.0, 0.0), (end, 0.0), (start, half), (half, half)), gables=()
+        ),
+        'wing_right': replace(
+            slopes['wing_right'],
+            outline=((0.0, 0.0), (stands, 0.0), (stands + half, half), (half, half)),
+            gables=(),
+        ),
+    }
+    lay = replace(lay, slopes={**slopes, **cut_off})
+    return _wing_hips(lay, 0.0, half, stands, rise, out, _past(asked), left='left')
 
 
-def _wing_hips(lay: Lay, left: float, half: float, stands: float, own: float, out: float, past: float) -> Lay:
+def _wing_hips(
+    lay: Lay,
+    at: float,
+    half: float,
+    stands: float,
+    own: float,
+    out: float,
+    past: float,
+    left: str = 'wing_left',
+) -> Lay:
     triangle = ((0.0, 0.0), (2 * half, 0.0), (half, half))
-    end = Slope('wing_front', (left, -stands), (1, 0), 2 * half, own, triangle, out)
+    end = Slope('wing_front', (at, -stands), (1, 0), 2 * half, own, triangle, out)
     hips: list[Corner] = [
-        corner((left, -stands), (1, 1), 'wing_front', 'wing_left'),
-        corner((left + 2 * half, -stands), (-1, 1), 'wing_right', 'wing_front'),
+        corner((at, -stands), (1, 1), 'wing_front', left),
+        corner((at + 2 * half, -stands), (-1, 1), 'wing_right', 'wing_front'),
     ]
-    ridge = replace(lay.ridges['R2'], at=(left + half, half - stands - past))
+    ridge = replace(lay.ridges['R2'], at=(at + half, half - stands - past))
     return replace(
         lay,
         slopes={**lay.slopes, 'wing_front': end},

@@ -17,7 +17,7 @@ from reading import Place, Reading
 def valley_board(roof, read: Reading, one: LevelSort) -> Member:
     """Return a board on the main roof as its length alone: up the valley's line, from the plates to the wing's ridge."""
     wing, main = roof.lay.slopes['wing_left'], roof.lay.slopes['front']
-    reach = -min(along for along, _ in wing.outline)
+    reach = wing.top * wing.rise / main.rise
     long = hypot(wing.top, reach, reach * main.rise)
     told = {'length': long - read.value(Place(one.mark, '', 'length'))}
     return Member(Manifold(), closings=told)

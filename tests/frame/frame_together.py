@@ -15,6 +15,8 @@ from tablegen.frame.asked import Bay, Wing
 LEAST_BORNE, LEAST_OF_A_HIP, LEAST_OF_A_STUD = 0.4, 0.05, 0.3
 """Share of a face that bears: what an end is cut to need not be as deep; a hip's seat is over a corner of plates; a stud is
 wider than its rafter is thick."""
+SHORT_TAIL = 0.1
+"""A tail that ends so much before the fascia is cut short of a valley, in."""
 SMALL_ANGLE = 0.01
 """What is rounded finer than this is an angle, which may lean a board one way or the other."""
 FIXED = ('plate', 'fascia', 'wall', 'ledger', 'against-beam', 'over-beam', 'post')
@@ -78,14 +80,23 @@ class Together(Built):
         return found
 
     def _let_in(self, one: str, two: str) -> bool:
-        """Return whether one is a plate raised over the main ones, and the other a rafter of a main slope that runs on past its end."""
-        raised = {f'plate {name}' for name, slope in self.build.lay.slopes.items() if slope.plate > 0}
-        plate, other = (one, two) if one in raised else (two, one)
-        return plate in raised and self._slopes.get(other, '') in ('front', 'back')
+        """Return whether one is a plate that is let in under the other: raised over the main ones, where a rafter of a main slope runs on
+        past its end; or at an inside corner, where the valley carries that rafter so near.
+        """
+        fixed, other = (one, two) if one.startswith(FIXED) else (two, one)
+        if not fixed.startswith(('plate', 'fascia')) or other not in self._sorts:
+            return False
+        sort, slope = self._sorts[other]
+        if fixed.startswith('fascia'):  # the main one stops at a wing's rafters that are laid on its roof
+            return bool(self.build.laid_on) and fixed == 'fascia front' and slope.startswith('wing')
+        raised = self.build.lay.slopes[fixed.removeprefix('plate ')].plate > 0
+        any_raised = any(one.plate > 0 for one in self.build.lay.slopes.values())
+        over = (raised and slope in ('front', 'back')) or (any_raised and sort.corner)
+        return over or sort.tail.stop == 'valley'
 
     @cached_property
-    def _slopes(self) -> dict[str, str]:
-        return {key: slope for key, _, slope, _ in self.build.standing()}
+    def _sorts(self):
+        return {key: (sort, slope) for key, sort, slope, _ in self.build.standing()}
 
     def _behind_touches(self, one: str, two: str, shared, may: float):
         """Return what two members share but for what rounding puts behind the faces by which they touch."""
@@ -111,8 +122,8 @@ class Together(Built):
             one = self.assembly.members[key]
             free = self._free(key, sort, one)
             ends = [face for face in ends_of(one) if face not in free]
-            if sort.corner and isinstance(self.build.asked.kind, Bay):  # beside the wall stands no other hip
-                ends = [face for face in ends if 'lower' in face or (key, face) in by_face]
+            if self._alone(sort):
+                ends = [face for face in ends if ' ' not in face or 'lower' in face or (key, face) in by_face]
             faces = dict.fromkeys(ends, LEAST_BORNE)
             if sort.mouth:
                 faces['seat'] = LEAST_OF_A_HIP if sort.corner else LEAST_BORNE
@@ -126,6 +137,11 @@ class Together(Built):
                 found += self._too_little(f'{one.mark} {n}', {'cut': LEAST_OF_A_STUD}, by_face)
         return found
 
+    def _alone(self, sort) -> bool:
+        """Return whether a member may have a cheek that nothing lies on: a bay's hip beside the wall, an L's end common with one hip."""
+        kind = self.build.asked.kind
+        return (sort.corner and isinstance(kind, Bay)) or (sort.head.blunt and isinstance(kind, Wing))
+
     def _too_little(self, key: str, faces: dict[str, float], by_face) -> list[str]:
         found = []
         for face, least in faces.items():
@@ -138,14 +154,14 @@ class Together(Built):
     def _free(self, key: str, sort, one: Placed) -> tuple[str, ...]:
         """Return the ends that nothing is to stop: a barge's at a half-hip's eave, a tail short of the fascia at a valley or wing."""
         free = ['lower'] if sort.tail.laid else []
-        if sort.head.stop == 'beam' and 'upper_plate' in sort.lines:
+        if getattr(self.build.asked.kind, 'upper', '') == 'over-beam':
             free.append('upper')
         if sort.barge and not sort.head.stop and self.build.asked.ridge:
             free.append('upper')
         if not sort.tail.stop and 'tail' in sort.lines and not sort.corner:
-            slope = self.build.lay.slopes[self._slopes[key]]
+            slope = self.build.lay.slopes[self._sorts[key][1]]
             reach = -min(slope.placed(at[:2])[1] for at in one.corners('lower'))
-            if reach < slope.overhang - 0.5 and isinstance(self.build.asked.kind, Wing):
+            if reach < slope.overhang - SHORT_TAIL and isinstance(self.build.asked.kind, Wing):
                 free.append('lower')
         return tuple(free)
 
