@@ -55,6 +55,11 @@ def head(roof: OfRoof, stocks: Sequence[str]) -> Block:
     return [*([roof.name] if roof.name else []), said, size + more]
 
 
+BACKED = N_(
+    'Back {marks}: from the center line of its top, {left} down to the left side and {right} to the right, from the square top.'
+)
+
+
 def members_blocks(found: CutList) -> Iterator[Block]:
     """Return the members: how many, of what, every mark, and their cuts."""
     rows = []
@@ -80,6 +85,8 @@ def members_blocks(found: CutList) -> Iterator[Block]:
     if cheeks := _cheeks(found.members):
         yield cheeks_block(cheeks, _('--format json'))
         yield paragraph(_(CHEEKS_ARE))
+    for marks, one in _alike([one for one in found.members if one.backs], _backs_key):
+        yield paragraph(_backed(marks, one))
     mouths = [one for one in found.members if one.mouth]
     if mouths:
         yield mouths_block([(marks, one.mouth) for marks, one in _alike(mouths, _mouth_key) if one.mouth])
@@ -98,6 +105,21 @@ def _alike(members: Iterable[CutMember], key: Callable[[CutMember], Hashable]) -
     for one in members:
         found.setdefault(key(one), []).append(one)
     return [(in_rows(dict.fromkeys(one.mark for one in some)), some[0]) for some in found.values()]
+
+
+def _backs_key(one: CutMember) -> Hashable:
+    assert one.backs
+    left, right = one.backs.left.text, one.backs.right.text
+    return left, right, one.hand if left != right else None
+
+
+def _backed(marks: str, one: CutMember) -> str:
+    """Return how a hip's top is planed; the two hands of a pair are told apart where their sides are not alike."""
+    assert one.backs
+    left, right = one.backs.left.text, one.backs.right.text
+    if one.hand and left != right:
+        marks = f'{marks} {_(HANDS[one.hand])}'
+    return _(BACKED).format(marks=marks, left=left, right=right)
 
 
 def _mouth_key(one: CutMember) -> Hashable:

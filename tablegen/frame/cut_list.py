@@ -20,7 +20,7 @@ from tablegen.roof.cautions import Caution
 from tablegen.roof.cheeks import OneCheek, TwoCheeks
 from tablegen.roof.figures import Degrees, Length, PlumbLevel, TwoWays, record
 from tablegen.roof.lengths import Held, held_of
-from tablegen.roof.member import End, Hand, Kind, Mark, Stop
+from tablegen.roof.member import Backs, End, Hand, Kind, Mark, Stop
 from tablegen.roof.seat import Mouth
 from tablegen.roof.taped import Taped, taped
 
@@ -74,6 +74,8 @@ class CutMember:
     head: CutEnd
     tail: CutEnd
     mouth: Mouth | None
+    backs: Backs | None
+    """Of a backed hip."""
     marks: tuple[Mark, ...]
     tape: tuple[Taped, ...]
     places: tuple[Place, ...]
@@ -194,6 +196,7 @@ def _member(framed: Framed, measure: Measure) -> CutMember:
         _end(one.head),
         _end(one.tail),
         one.mouth,
+        one.backs,
         one.marks,
         taped(one, measure),
         tuple(

@@ -16,7 +16,7 @@ from tablegen.numbers.figure import length_figure, length_rounded_up
 from tablegen.roof.cautions import Caution, pitch_cautions
 from tablegen.roof.cheeks import TwoCheeks
 from tablegen.roof.marks import places
-from tablegen.roof.member import Deduction, End, Hand, Kind, Line, Mark, Member, Stop, inches_of
+from tablegen.roof.member import Backs, Deduction, End, Hand, Kind, Line, Mark, Member, Stop, inches_of
 from tablegen.roof.members import Members
 from tablegen.roof.plane import Plane
 from tablegen.roof.seat import Mouth, Notch, common_mouth, hip_mouths, valley_mouth
@@ -56,7 +56,11 @@ def hip(
     Given:
         head, tail  ends of other kinds
     """
-    return _member(name, Kind.HIP, of, of.run_in, head or _hip_head(of, stop), tail or _hip_tail(of))
+    made = _member(name, Kind.HIP, of, of.run_in, head or _hip_head(of, stop), tail or _hip_tail(of))
+    if not of.backed:
+        return made
+    bevels = [it.backing.bevel for it in (of.members, of.other or of.members)]
+    return replace(made, backs=Backs(*(bevels if of.a_on is Hand.LEFT else reversed(bevels))))
 
 
 def valley(name: str, of: Plane, stop: Stop = Stop.RIDGES, head: End | None = None) -> Member:

@@ -188,6 +188,14 @@ class Mark:
 
 
 @dataclass(frozen=True, slots=True)
+class Backs:
+    """The bevels of a backed hip's top, each from its square top, from the center line down to one side."""
+
+    left: Degrees
+    right: Degrees
+
+
+@dataclass(frozen=True, slots=True)
 class Member:
     """One board."""
 
@@ -220,6 +228,8 @@ class Member:
     """Of the shortest board that it can be cut from, tip to tip: rounded up."""
     cautions: tuple[Caution, ...]
     """What its numbers call for."""
+    backs: Backs | None = None
+    """Of a backed hip; None where the top stays square."""
 
     @property
     def deductions(self) -> tuple[Deduction, ...]:

@@ -156,12 +156,8 @@ class Roof:
         return made
 
     def _board(self, read: Reading, sort: Sort) -> Board:
-        bevels = None
-        if sort.kind == 'hip' and self.asked.hip_top == 'backed':
-            corner = self.corner(sort.places[0][1])
-            bevels = corner.left, corner.right
         told = self.told.setdefault(sort.page, {})
-        return read.member(f'sawn {sort.page}', lambda: sawn(read, sort, bevels, self.by_heel, told))
+        return read.member(f'sawn {sort.page}', lambda: sawn(read, sort, self.by_heel, told))
 
     def _in_corner(self, read: Reading, sort: Sort, n: int, _: str, start) -> Placed:
         board, corner = self._board(read, sort), self.corner(start)

@@ -59,14 +59,11 @@ class Sheet:
         return self.value('marks', self.zero()) - self.value('marks', line)
 
 
-def sawn(
-    read: Reading, sort: Sort, bevels: tuple[str, str] | None, by_heel: bool, told: dict[str, Place]
-) -> Board:
+def sawn(read: Reading, sort: Sort, by_heel: bool, told: dict[str, Place]) -> Board:
     """Return the board of a sort.
 
     Given:
         told     takes the figures that only what is told of the board is held against
-        bevels   slopes on the left and on the right of a hip that is backed
         by_heel  whether its bird's mouth is cut by heel and seat, or else by its height
     """
     sheet = Sheet(read, sort, told)
@@ -88,11 +85,10 @@ def sawn(
         square = degrees(lines.plumb) + sheet.value('cut', 'level') - 90
         told['level'] = Place(sort.page, 'cut', 'level')
         board = board.told(level=square)
-    if bevels:
-        for side, slope in zip((LEFT, RIGHT), bevels, strict=True):
-            bevel = radians(read.value(Place('backing', '', slope)))
-            normal = (0, side * np.sin(bevel), np.cos(bevel))
-            board = board.sawn(f'top {"left" if side == LEFT else "right"}', flat(normal, (0, 0, 0)))
+    for words, side in SIDES.items():
+        if sheet.has('backs', words):
+            bevel = radians(sheet.value('backs', words))
+            board = board.sawn(f'top {words}', flat((0, side * np.sin(bevel), np.cos(bevel)), (0, 0, 0)))
     board = _upper(board, sheet)
     board = _lower(board, sheet)
     board = _over_all(board, sheet)

@@ -99,9 +99,6 @@ class Printed:
         self.studs = [self._stud(one) for one in made.studs]
         for name, one in _walk('', made.heights):
             self.known[Place('heights', '', name)] = _figure(one)
-        for slope in made.plan.slopes:
-            bevel = slope.members.backing.bevel
-            self.known[Place('backing', '', slope.name)] = _figure(bevel)
 
     def figure(self, place: Place) -> Figure:
         """Return the figure at a place."""

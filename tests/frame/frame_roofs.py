@@ -50,6 +50,9 @@ FIXED = {
     ),
     'hip between commons, backed': asked(Hip(1), 6, 122, 150, spacing_in=F(24), hip_top=HipTop.BACKED),
     'hip of two pitches': asked(Hip(2, pitch('9')), 6, 144, 220, spacing_in=F(24), hips=stock('2×10')),
+    'hip of two pitches, backed': asked(
+        Hip(2, pitch('10')), 6, 120, 200, spacing_in=F(24), hip_top=HipTop.BACKED, hip_head=HipHead.SINGLE
+    ),
     'hip of equal overhangs': asked(Hip(2, pitch('9'), Eaves.EQUAL), 6, 120, 200, spacing_in=F(24)),
     'shed over a beam': asked(Shed(Upper.BEAM_OVER, F(7, 2)), 4, 100, 90, spacing_in=F(24)),
     'shed against a beam': asked(Shed(Upper.BEAM_AGAINST, F(7, 2)), 7, 100, 90, spacing_in=F(24)),
