@@ -8,6 +8,7 @@ from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
 from tablegen.errors import BookError, SettingsFaults, each_of, meant
+from tablegen.frame.asked import Asked
 from tablegen.geometry.pitch import Pitch, pitch_of_rise
 from tablegen.groups import GROUPS, HOUSE_GROUPS
 from tablegen.messages import message
@@ -104,6 +105,10 @@ class Settings:
     trim: str = 'pocket'
     parts: tuple[str, ...] = USUAL_PARTS
     """Parts of the book that are in."""
+    roofs: tuple[str, ...] = ()
+    """Roof files whose roofs are worked through in place of the garden store, as they were named."""
+    own_roofs: tuple[Asked, ...] = ()
+    """What they ask: read where files are, by `tablegen/frame/of_book.py`."""
     language: str = 'en'
     """What the book is said in; which languages there are is known where its words are."""
     source: str = ''
@@ -168,6 +173,17 @@ def _parts(value: object, place: str) -> tuple[str, ...]:
     return tuple(part for part in BOOK_PARTS if part in named)
 
 
+def _roofs(value: object, place: str) -> tuple[str, ...]:
+    named = each_of(listed(value, place), place, _file)
+    return tuple(dict.fromkeys(named))
+
+
+def _file(value: object, place: str) -> str:
+    if not isinstance(value, str) or not value or not value.isprintable():
+        raise BookError(place, message('setting.no_file', value=repr(value)), message('setting.a_roof_file'))
+    return value
+
+
 def _run(name: str, value: object, place: str, settings: Settings) -> Settings:
     return replace(settings, runs=replace(settings.runs, **{name: length(value, place)}))
 
@@ -225,5 +241,6 @@ READERS: dict[str, Reader] = {
     'trim': lambda v, p, s: replace(s, trim=choice(v, p, TRIMS)),
     'edition': lambda v, p, s: replace(s, parts=EDITIONS[choice(v, p, tuple(EDITIONS))]),
     'parts': lambda v, p, s: replace(s, parts=_parts(v, p)),
+    'roofs': lambda v, p, s: replace(s, roofs=_roofs(v, p)),
 }
 """One reader a key, in the order they are read: pitches after steep."""

@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from authority_tables import EIGHTH, EXACT, FOOT, HUNDREDTH, SIXTEENTH, Reading, mixed
 
-from tablegen.examples import store
+from tablegen.examples import common_rafter, store_and_porch
 from tablegen.geometry import backing, cheeks, common, corner
 from tablegen.geometry.corner import Corner
 from tablegen.geometry.stepping import common_hold, hip_hold, steps
@@ -121,7 +121,9 @@ def navedtra() -> list[tuple[str, str, str, Exact | Fraction | int, Fraction]]:
             '2-example-004',
             '3/4',
             '3/4',
-            Fraction(store(Settings()).member.deductions[0].level.count, 16),
+            Fraction(
+                common_rafter(store_and_porch(Settings()), Settings()).member.deductions[0].level.count, 16
+            ),
             EXACT,
         ),
         ('2-example-009', '21.21', '21.21', _own_run(15), HUNDREDTH),

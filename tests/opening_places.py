@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from headed import NotTold, phrases, said
 from test_opening import lengths_in, parted
-from worked_pages import Place
+from worked_pages import Place, WorkedPage
 
 COLUMNS_MM = 1.4
 """Columns stand further apart than that, a fraction nearer to its whole number."""
@@ -27,6 +27,33 @@ def figures_on_opening(book, place: Place) -> list[str]:
         (after,) = [below for line, below in pairwise(lengths) if said(line).startswith('exact foot')]
         return [f'{float(after[0].text):.3f}']
     return [_beside(beside, place, head) for head in place.heads]
+
+
+def cited_wrongly(book, pages: dict[str, WorkedPage]) -> tuple[list[str], int]:
+    """Turn to every place that is cited: in the named row, under the named head, stands a figure of the step.
+
+    Returned:
+        where that is not so, and how many figures were looked at
+    """
+    wrong, seen = [], 0
+    for title, page in pages.items():
+        for step in page.steps:
+            told = f' {step.words} {step.figure} '
+            for place in step.places:
+                for figure in figures_on_opening(book, place):
+                    seen += 1
+                    if not re.search(rf'(?<=[\s&(]){re.escape(figure)}(?=[\s.,;])', told) and not _follows(
+                        figure, place, page
+                    ):
+                        wrong.append(
+                            f'{title}, "{step.words}": page {place.page} has {figure} there, {place}'
+                        )
+    return wrong, seen
+
+
+def _follows(figure: str, place: Place, page: WorkedPage) -> bool:
+    """Heel and seat stand in the next steps."""
+    return place.row in ('Hip', 'Valley') and figure in {step.figure for step in page.steps}
 
 
 def _beside(lines, place: Place, head: str) -> str:

@@ -22,7 +22,8 @@ NO_PART = 'is not a part of an inch that a tape shows; allowed: 1/2, 1/4, 1/8, 1
 LIST = 'a list in square brackets with at least one item'
 KEYS = (
     'title, owner, language, lengths, smallest_part, steep, pitches, runs.from, runs.to, runs.by, jacks.spacings, '
-    'stock.ridge, stock.hip, stock.rafter, stock.rafters, stock.hips, stock.valleys, stock.seat, paper, trim, edition, parts'
+    'stock.ridge, stock.hip, stock.rafter, stock.rafters, stock.hips, stock.valleys, stock.seat, paper, trim, edition, parts, '
+    'roofs'
 )
 BOOK_PARTS = (
     'how-to, words, square, glance, opening, values, jacks, common, hip-valley, rise, set-out, ridge, seat, tail, hips, '
@@ -54,7 +55,7 @@ def test_the_starter_file_names_every_key():
         f'{table}.{key}' for table in tables if isinstance(tables[table], dict) for key in tables[table]
     ]
 
-    assert sorted([*named, 'parts']) == sorted(module.READERS)
+    assert sorted([*named, 'parts', 'roofs']) == sorted(module.READERS)
 
 
 def test_an_empty_file_gives_the_defaults():
@@ -160,7 +161,10 @@ def test_runs_begin_with_their_step_where_nothing_else_is_said():
         ('titel = "x"', f'titel: unknown key; allowed: {KEYS}; next: did you mean title?'),
         ('runs.too = 4', f'runs.too: unknown key; allowed: {KEYS}; next: did you mean runs.to?'),
         ('runs = 4', f'runs: unknown key; allowed: {KEYS}; next: rafterbook settings prints every key'),
-        ('[roof]\na = 1', f'roof: unknown key; allowed: {KEYS}; next: rafterbook settings prints every key'),
+        (
+            '[gutter]\na = 1',
+            f'gutter: unknown key; allowed: {KEYS}; next: rafterbook settings prints every key',
+        ),
         ('title = 7', 'title: 7 is no name; allowed: one line of up to 48 letters'),
         (r'owner = "a\nb"', r"owner: 'a\nb' is no name; allowed: one line of up to 48 letters"),
         (

@@ -17,7 +17,8 @@ from tablegen.settings import Settings, read_settings
 START = 'next: rafterbook settings --out my-book.toml makes one to start from'
 KEYS = (
     'title, owner, language, lengths, smallest_part, steep, pitches, runs.from, runs.to, runs.by, jacks.spacings, '
-    'stock.ridge, stock.hip, stock.rafter, stock.rafters, stock.hips, stock.valleys, stock.seat, paper, trim, edition, parts'
+    'stock.ridge, stock.hip, stock.rafter, stock.rafters, stock.hips, stock.valleys, stock.seat, paper, trim, edition, parts, '
+    'roofs'
 )
 
 

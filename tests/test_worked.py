@@ -11,14 +11,24 @@ from oracle.corner import corner, hip_length, hip_run
 from oracle.rounding import part
 
 from layouts.words.caution import caution_text
-from tablegen.examples import hip_jacks, nearest_pitch, porch, store, store_hip, wing_valley
+from tablegen.examples import (
+    common_rafter,
+    hip_jacks,
+    ledger_rafter,
+    nearest_pitch,
+    store_and_porch,
+    whole_hip,
+    whole_valley,
+)
 from tablegen.roof.cautions import THIN_TAIL
 from tablegen.settings import BOOK_PARTS, Runs
 from tablegen.written.stocks import stock
 
 BOOK = complete()
 SMALL = complete(runs=Runs(last=Fraction(10)))
-EVERY = (store, store_hip, hip_jacks, wing_valley, porch)
+MAKERS = (common_rafter, whole_hip, hip_jacks, whole_valley, ledger_rafter)
+EVERY = [lambda book, make=make: make(store_and_porch(book), book) for make in MAKERS]
+store, store_hip, store_jacks, wing_valley, porch = EVERY
 ONE_ROOF = (store, store_hip, wing_valley)
 
 
@@ -35,7 +45,7 @@ def test_a_book_without_the_examples_pitch_takes_its_nearest():
 def test_hip_jacks_and_valley_have_the_pitch_and_run_of_the_store(pitches, last):
     """A regular hip needs one pitch on both sides: the hipped end is the store's own, and so is the wing."""
     book = replace(read_complete(f'pitches = {pitches}'), runs=Runs(last=Fraction(last)))
-    common, *others = [make(book) for make in (*ONE_ROOF, hip_jacks)]
+    common, *others = [make(book) for make in (*ONE_ROOF, store_jacks)]
 
     for other in others:
         assert other.roof == common.roof
@@ -56,11 +66,11 @@ def test_a_book_too_small_for_an_example_has_none(make):
 @pytest.mark.parametrize('spacing', ['2', '3', '19.2', '66', '80'])
 def test_jacks_stand_between_the_hips_side_and_the_side_common(spacing):
     book = read_complete(f'jacks.spacings = [{spacing}]\nstock.hip = 3.5\nstock.rafter = 1.75')
-    example, step = hip_jacks(book), Fraction(spacing)
+    example, step = store_jacks(book), Fraction(spacing)
     if step > 67 - Fraction(7, 4):
         assert example is None
         return
-    numbers = [jack.number for jack in example.jacks]
+    numbers = [int(jack.mark) for jack in example.jacks]
 
     assert all(jack.short.count > 0 for jack in example.jacks)
     assert numbers == list(range(numbers[0], numbers[0] + len(numbers)))

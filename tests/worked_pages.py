@@ -169,12 +169,14 @@ def _is_figure(word: str) -> bool:
 
 
 def jack_rows(words: Sequence[Word]) -> dict[str, list[str]]:
-    """Return the table of jacks: by number, its figures from the left."""
+    """Return the table of jacks: by number or mark, its figures from the left."""
     below = lines(words)
     start = next(n for n, line in enumerate(below) if line[0].text == 'jack')
     found = {}
     for line in below[start + 1 :]:
-        if not all(_is_figure(word.text) for word in line):
+        if not re.fullmatch(r'[A-Z]*\d+', line[0].text) or not all(
+            _is_figure(word.text) for word in line[1:]
+        ):
             break
         cells: list[list[Word]] = []
         for word in line[1:]:

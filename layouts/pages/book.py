@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from layouts.pages.back_pages import back_block, closing_draft
 from layouts.pages.covers import cover_draft
-from layouts.pages.example_pages import example_block
+from layouts.pages.example_pages import example_blocks
 from layouts.pages.front_pages import front_block
 from layouts.pages.marking_sheets import marking_block
 from layouts.pages.paging import Furniture, Pages, lay_out
@@ -60,7 +60,7 @@ def plan(settings: Settings) -> Plan:
     blocks: list[Block] = [front_block(settings, trim)]
     blocks += [pitch_block(pitch, place, settings, trim) for place, pitch in enumerate(settings.pitches)]
     blocks += reference_blocks(settings, trim)
-    ends = (example_block(settings), marking_block(settings), back_block(settings, figures))
+    ends = (*example_blocks(settings), marking_block(settings), back_block(settings, figures))
     blocks += [block for block in ends if block]
     pages = sum(len(block.drafts) for block in blocks)
     if pages > MOST_PAGES:

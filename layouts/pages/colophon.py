@@ -63,6 +63,8 @@ def lines(settings: Settings, index: Index) -> tuple[str, ...]:
     named |= {'paper': settings.paper, 'trim': settings.trim}
     edition = next((name for name, usual in EDITIONS.items() if usual == settings.parts), None)
     named |= {'edition': edition} if edition else {'parts': parts}
+    if settings.roofs:
+        named['roofs'] = settings.roofs
     said = {key: f'{key} = {_written(value)}' for key, value in named.items()}
     if len(said['pitches']) > MOST_LETTERS:
         said['pitches'] = '# ' + _('pitches: the {count} of the contents').format(count=len(settings.pitches))

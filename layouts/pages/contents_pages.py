@@ -53,6 +53,7 @@ CONTENTS_KEYS = (
     'after-the-length',
     'care',
     'examples',
+    'all-members',
     'marking-sheet',
     'numbers',
     'rounded',

@@ -2,22 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, replace
 
 from markupsafe import Markup
 
 from layouts.drawings.marked_board import BoardMarks, End, marked_board
 from layouts.pages.example_places import Place, Places
 from layouts.pages.how_to_page import unit_after
+from layouts.pages.own_roof_pages import ALL_MEMBERS, called, keys_of, members_drafts
 from layouts.pages.part_tabs import part_tab
-from layouts.paper.page import Block, Draft, Index, Maker
+from layouts.paper.page import Block, Draft, Index, Maker, Tab
 from layouts.paper.trim import trim_of
 from layouts.words.drawings import ENDS
 from layouts.words.examples import BOARD_TITLE, MARKS
 from layouts.words.pages import heading
 from layouts.words.say import _, say
 from tablegen import examples as worked
+from tablegen.examples import Building
 from tablegen.examples.records import Example, JackExample
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure, Measure, length_of_count
@@ -30,12 +32,13 @@ WHOLE, BOTH = ('table', 'mouth', 'board', 'steps'), ('table', 'board')
 FEW_MARKS = 4
 HEADS = {Kind.SHED_RAFTER: 'wall', Kind.HIP_JACK: 'hip'}
 """What stands at the upper end of a board, where it is no ridge."""
-EXAMPLES: tuple[tuple[str, Callable[[Settings], Example | JackExample | None], str, tuple[str, ...]], ...] = (
-    ('store', worked.store, 'common', BOTH),
-    ('hip', worked.store_hip, 'hip-valley', WHOLE),
+Make = Callable[[Building, Settings], Example | JackExample | None]
+EXAMPLES: tuple[tuple[str, Make, str, tuple[str, ...]], ...] = (
+    ('store', worked.common_rafter, 'common', BOTH),
+    ('hip', worked.whole_hip, 'hip-valley', WHOLE),
     ('jacks', worked.hip_jacks, 'jacks', BOTH),
-    ('valley', worked.wing_valley, 'hip-valley', WHOLE),
-    ('porch', worked.porch, 'common', BOTH),
+    ('valley', worked.whole_valley, 'hip-valley', WHOLE),
+    ('porch', worked.ledger_rafter, 'common', BOTH),
 )
 """Key, what makes it, the part of the book that it needs where pitches have no openings, and its pages.
 
@@ -69,28 +72,58 @@ class ExamplePage:
     store_page: int
     """Where the store's common is worked, 0 for nowhere."""
     hip_page: int
+    all_page: int
+    """Where all members of the reader's own roof stand, 0 for nowhere."""
     care_page: int
     """Where the clauses of the cautions stand, 0 for nowhere."""
     defers: str
 
 
-def example_block(settings: Settings) -> Block | None:
-    """Return the openings of the examples whose tables are in the book, or None if there is none."""
+def example_blocks(settings: Settings) -> list[Block]:
+    """Return the openings of the examples whose tables are in the book: of the roofs that it is asked for, or of the garden store.
+
+    Errors:
+        SettingsFaults for a roof whose pitch or spacing is not in the book
+    """
     if 'examples' not in settings.parts:
-        return None
-    drafts: list[Draft] = []
+        return []
     tab = part_tab('examples', trim_of(settings))
+    if not settings.own_roofs:
+        drafts = _drafts(worked.store_and_porch(settings), '', settings, tab)
+        return [_block(drafts)] if drafts else []
+    found = []
+    for place, (file, asked) in enumerate(zip(settings.roofs, settings.own_roofs, strict=True)):
+        roof, name, keys = worked.own_roof(file, asked, settings), called(file, asked), keys_of(place)
+        drafts = _drafts(roof.building, keys, settings, tab, name)
+        drafts += members_drafts(roof, name, f'{ALL_MEMBERS}{keys}', settings, tab)
+        found.append(_block(drafts, '' if place else 'examples'))
+    return found
+
+
+def _block(drafts: Sequence[Draft], key: str = 'examples') -> Block:
+    first, *others = drafts
+    return Block((replace(first, key=key), *others), opens_left=True)
+
+
+def _drafts(building: Building, keys: str, settings: Settings, tab: Tab, roof: str = '') -> list[Draft]:
+    """Return the pages of the members that are worked through.
+
+    Given:
+        keys  what the names of its pages end with
+        roof  its name, '' for the garden store
+    """
+    drafts: list[Draft] = []
     opened = on_one_opening(settings)
     for key, make_example, needs, sides in EXAMPLES:
         stands = needs in settings.parts or reads_openings(settings)
-        example = make_example(settings) if stands else None
+        example = make_example(building, settings) if stands else None
         if example is None:  # its table is left out, or the book ends before it
             continue
-        maker = _maker(key, example, settings)
+        maker = _maker(key, example, settings, keys, roof)
         for place, side in enumerate(('opening', 'board') if opened and sides is WHOLE else sides):
-            name, known = '' if drafts else 'examples', () if place else (f'example:{key}',)
-            drafts.append(Draft(f'example_{key}_{side}', maker, name, heading('examples'), tab, known))
-    return Block(tuple(drafts), opens_left=True) if drafts else None
+            known = () if place else (f'example:{key}{keys}',)
+            drafts.append(Draft(f'example_{key}_{side}', maker, '', heading('examples'), tab, known))
+    return drafts
 
 
 def on_one_opening(settings: Settings) -> bool:
@@ -98,10 +131,10 @@ def on_one_opening(settings: Settings) -> bool:
     return reads_openings(settings) and 'values' not in settings.parts
 
 
-def _maker(key: str, example: Example | JackExample, settings: Settings) -> Maker:
+def _maker(key: str, example: Example | JackExample, settings: Settings, keys: str, roof: str) -> Maker:
     def make(index: Index) -> ExamplePage:
         member = example.member
-        words, opened = _words(example, settings), on_one_opening(settings)
+        words, opened = _words(example, settings, roof), on_one_opening(settings)
         places = Places(member.pitch, index, settings, trim_of(settings))
         at = places.of(example.stands)
         if isinstance(example, JackExample):
@@ -123,8 +156,9 @@ def _maker(key: str, example: Example | JackExample, settings: Settings) -> Make
             _by_marks(member, numbers, settings.measure),
             _points(example, settings.measure) if isinstance(example, JackExample) else (),
             _board(member, *_drawn(member, opened, settings.measure.style != text.INCHES)),
-            index.get('example:store'),
-            index.get('example:hip'),
+            index.get(f'example:store{keys}'),
+            index.get(f'example:hip{keys}'),
+            index.get(f'{ALL_MEMBERS}{keys}'),
             next((index[name] for name in ('care', 'cautions') if name in index), 0),
             say(cautions.DEFERS),
         )
@@ -174,9 +208,11 @@ def _points(example: JackExample, measure: Measure) -> tuple[str, ...]:
     return tuple(length_of_count(center + sign * half.total.count, measure).text for sign in (1, -1))
 
 
-def _words(example: Example | JackExample, settings: Settings) -> dict[str, str]:
+def _words(example: Example | JackExample, settings: Settings, of: str) -> dict[str, str]:
     roof, jacks = example.roof, example if isinstance(example, JackExample) else None
     return {
+        'roof': of,
+        'mark': roof.mark,
         'pitch': roof.pitch.text,
         'run': text.run(roof.run_in),
         'odd': text.run(roof.run_in % example.member.hold.run_in),
@@ -191,9 +227,11 @@ def _words(example: Example | JackExample, settings: Settings) -> dict[str, str]
         'rafters': settings.rafters.name,
         'hips': settings.hips.name,
         'valleys': settings.valleys.name,
-        'last': str(jacks.jacks[-1].number) if jacks else '',
+        'last': jacks.jacks[-1].mark if jacks else '',
         'last_run': text.run(jacks.jacks[-1].run_in) if jacks else '',
         'spacing': text.rational(jacks.spacing_in) if jacks else '',
+        'first': text.rational(jacks.first_in) if jacks else '',
+        'ledger': text.rational(example.member.deductions[0].thickness_in),
     }
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from layouts.pages.book import Plan
 from layouts.pages.contents_pages import CONTENTS_KEYS
 from layouts.pages.marking_sheets import RIGHT
+from layouts.pages.own_roof_pages import ALL_MEMBERS, called, keys_of
 from layouts.paper.page import Entry, Index
 from layouts.words.pages import GROUP_HEADS, OUTLINE, WORDS, heading
 from layouts.words.say import _
@@ -21,7 +22,7 @@ def outline(planned: Plan) -> tuple[Entry, ...]:
     heads = {
         key: WORDS[key]
         for key in ('contents', *CONTENTS_KEYS, RIGHT)
-        if key not in (*OF_REFERENCE, 'examples')
+        if key not in (*OF_REFERENCE, 'examples', ALL_MEMBERS)
     }
     groups = {f'group-{group}': GROUP_HEADS[group] for group in GROUPS}
     first = [
@@ -29,13 +30,24 @@ def outline(planned: Plan) -> tuple[Entry, ...]:
         *_entries(index, heads),
         *_above(_(OUTLINE['pitches']), tuple(_pitches(planned))),
         *_above(_(OUTLINE['reference']), _entries(index, {key: WORDS[key] for key in OF_REFERENCE} | groups)),
-        *_above(
-            heading('examples'),
-            _entries(index, {f'example:{key}': OUTLINE[f'example_{key}'] for key in EXAMPLES}),
-        ),
+        *_above(heading('examples'), _examples(planned)),
         *_fillers(planned),
     ]
     return tuple(sorted(first, key=lambda entry: entry.page))
+
+
+def _examples(planned: Plan) -> tuple[Entry, ...]:
+    """Return the members worked through: those of each roof of the reader's own below its name."""
+    index, settings = planned.index, planned.settings
+    if not settings.own_roofs:
+        return _entries(index, {f'example:{key}': OUTLINE[f'example_{key}'] for key in EXAMPLES})
+    found: list[Entry] = []
+    for place, asked in enumerate(settings.own_roofs):
+        keys = keys_of(place)
+        below = {f'example:{key}{keys}': OUTLINE[f'own_{key}'] for key in EXAMPLES}
+        name = called(settings.roofs[place], asked)
+        found += _above(name, _entries(index, below | {f'{ALL_MEMBERS}{keys}': WORDS[ALL_MEMBERS]}))
+    return tuple(found)
 
 
 def _entries(index: Index, names: dict[str, str]) -> tuple[Entry, ...]:

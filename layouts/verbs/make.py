@@ -11,7 +11,7 @@ from typing import TextIO
 from layouts.verbs.book_options import add_book
 from layouts.verbs.opening import OPTION, opener, show
 from layouts.verbs.options import Subparsers, add_folder, add_verb, with_options, with_sound_runs
-from layouts.verbs.settings_file import STANDARD_INPUT, add_settings_file, settings_from
+from layouts.verbs.settings_file import STANDARD_INPUT, add_settings_file, settings_from, with_roof_files
 from layouts.words.say import N_, _, n_
 from tablegen.errors import BookError
 from tablegen.settings import EDITIONS, Settings
@@ -29,6 +29,7 @@ EXAMPLES = (
     'rafterbook make',
     'rafterbook make --pitches "4 to 12" --owner "Garden store" --open',
     'rafterbook make my-book.toml --paper a4 --out my-book',
+    'rafterbook make --roof my-roof.toml --out my-book',
     'rafterbook make --plan',
 )
 
@@ -39,6 +40,8 @@ def add(subparsers: Subparsers) -> None:
     parser = add_verb(subparsers, 'make', summary, run, EXAMPLES, _(NOTES))
     add_settings_file(parser)
     add_book(parser)
+    words = _('a roof file, whose roof is worked through in the book; may be given several times')
+    parser.add_argument('--roof', metavar='ROOF.toml', action='append', help=words)
     add_folder(parser)
     parser.add_argument(
         '--plan', action='store_true', help=_('say how many pages and sheets, and make nothing')
@@ -54,6 +57,8 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Make the files, say what they are and how they are printed."""
     _refuse_what_cannot_be_done(args)
     settings = with_sound_runs(with_options(settings_from(args.settings), args))
+    if args.roof:
+        settings = with_roof_files(settings, args.roof)
     if args.ask:
         from layouts.verbs.questions import answered
 

@@ -9,8 +9,7 @@ from fractions import Fraction
 
 from layouts.verbs import options
 from layouts.verbs.boards import OPTIONS, boards_given
-from layouts.verbs.roof import A_FILE, START
-from layouts.verbs.settings_file import written_in
+from layouts.verbs.settings_file import A_ROOF, START_A_ROOF, written_in
 from layouts.words.say import _
 from tablegen.errors import BookError, meant
 from tablegen.geometry import seat, tail
@@ -140,7 +139,7 @@ def member_of_roof(args: argparse.Namespace) -> Member:
     from tablegen.frame.roof_file import read_roof
 
     over = {'smallest_part': args.nearest} if args.nearest else {}
-    framed = frame(read_roof(written_in(args.roof, _(A_FILE), _(START)), args.roof, over))
+    framed = frame(read_roof(written_in(args.roof, _(A_ROOF), _(START_A_ROOF)), args.roof, over))
     marks = tuple(dict.fromkeys(one.member.name for one in framed.members))
     of_mark = {one.hand: one.member for one in framed.members if one.member.name == args.member}
     if not of_mark:

@@ -10,7 +10,7 @@ from layouts.verbs import options
 from layouts.verbs.book_options import WORDS
 from layouts.verbs.opening import opener, pdf_named, show
 from layouts.verbs.options import A_PITCH, Subparsers
-from layouts.verbs.settings_file import written_in
+from layouts.verbs.settings_file import A_ROOF, START_A_ROOF, written_in
 from layouts.words.say import N_, _, n_
 from tablegen.errors import BookError, SettingsFaults, meant
 from tablegen.settings import PAPERS, Settings
@@ -63,8 +63,6 @@ OPTIONS = {
     'seat': ('LENGTH', N_("level seat of the bird's mouth (default 3 1/2 in)")),
 }
 """Options with a value, each with what it is."""
-A_FILE = N_('a roof file')
-START = N_('rafterbook roof --starter KIND prints one to start from')
 
 
 def add(subparsers: Subparsers) -> None:
@@ -103,7 +101,7 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
             raise BookError(f'--{name}', problem, '', _('give --pdf FILE too'))
     form = options.choice(args.format, '--format', FORMATS)
     picked = _picked(args, form)
-    written = '' if args.file is None else written_in(args.file, _(A_FILE), _(START))
+    written = '' if args.file is None else written_in(args.file, _(A_ROOF), _(START_A_ROOF))
     try:
         out.write(_answer(written, args.file or '', over, form, picked))
     except BookError as fault:
@@ -119,7 +117,7 @@ def _sheets(args: argparse.Namespace, over: Mapping[str, object], out: TextIO) -
             problem = _('the sheets hold everything; leave one of the two out')
             raise BookError(f'--{name}', problem, '', _('leave --{name} out').format(name=name))
     paper = options.choice(args.paper or Settings().paper, '--paper', PAPERS)
-    written = '' if args.file is None else written_in(args.file, _(A_FILE), _(START))
+    written = '' if args.file is None else written_in(args.file, _(A_ROOF), _(START_A_ROOF))
     if args.open:
         opener()
     from layouts.build import build_roof

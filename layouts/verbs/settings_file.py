@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import argparse
+import os
 import sys
 from codecs import BOM_UTF16_BE, BOM_UTF16_LE
+from collections.abc import Sequence
 
 from layouts.words.say import N_, _
 from tablegen.errors import BookError
@@ -15,6 +17,8 @@ STANDARD_INPUT = '-'
 MOST_BYTES = 1_000_000
 START = N_('rafterbook settings --out my-book.toml makes one to start from')
 A_FILE = N_('a settings file')
+START_A_ROOF = N_('rafterbook roof --starter KIND prints one to start from')
+A_ROOF = N_('a roof file')
 
 
 def add_settings_file(parser: argparse.ArgumentParser) -> None:
@@ -33,9 +37,30 @@ def settings_from(path: str | None) -> Settings:
         return Settings()
     written = written_in(path, _(A_FILE), _(START))
     try:
-        return read_settings(written, path)
+        settings = read_settings(written, path)
     except BookError as fault:
         raise fault.advised(message('setting.see_keys')) from None
+    return with_roof_files(settings, settings.roofs, os.path.dirname(path)) if settings.roofs else settings
+
+
+def with_roof_files(settings: Settings, names: Sequence[str], folder: str = '') -> Settings:
+    """Return the settings of a book of the roofs in some files.
+
+    Given:
+        folder  what their names start from, '' for the folder that the command runs in
+
+    Errors:
+        BookError if one cannot be read or the roofs do not go into one book; SettingsFaults with every fault in one
+    """
+    from tablegen.frame.of_book import (
+        with_roofs,
+    )  # which takes a tenth of a second that other books need not wait for
+    from tablegen.frame.roof_file import read_roof
+
+    paths = [os.path.join(folder, name) for name in names]
+    written = [written_in(path, _(A_ROOF), _(START_A_ROOF)) for path in paths]
+    asked = [read_roof(one, path) for one, path in zip(written, paths, strict=True)]
+    return with_roofs(settings, list(zip(names, asked, strict=True)))
 
 
 def written_in(path: str, what: str, start: str) -> str:

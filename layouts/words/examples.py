@@ -104,6 +104,8 @@ COMMON_MARKS = {
 }
 HIP_MARKS = {
     Line.CENTER: N_('ridge center line'),
+    Line.POINT: N_('the point, on the center of the top'),
+    Line.SIDE: N_('both cheeks, on the sides'),
     Line.LONG: N_('long point, far side'),
     Line.CUT: N_('the cut, on the center'),
     Line.SHORT: N_('short point, near side'),

@@ -1,9 +1,22 @@
-"""The worked examples: one building, from its common rafter to its hip, jacks, valley and porch, for the book's settings."""
+"""The worked examples: one building, from its common rafter to its hip, jacks and valley and a shed's, for the book's settings."""
 
-from tablegen.examples.building import nearest_pitch
-from tablegen.examples.hips import store_hip, wing_valley
+from tablegen.examples.building import Building, nearest_pitch, store_and_porch
+from tablegen.examples.hips import whole_hip, whole_valley
 from tablegen.examples.jacks import hip_jacks
 from tablegen.examples.one_rafter import one_rafter
-from tablegen.examples.rafters import porch, store
+from tablegen.examples.own_roof import OwnRoof, own_roof
+from tablegen.examples.rafters import common_rafter, ledger_rafter
 
-__all__ = ['hip_jacks', 'nearest_pitch', 'one_rafter', 'porch', 'store', 'store_hip', 'wing_valley']
+__all__ = [
+    'Building',
+    'OwnRoof',
+    'common_rafter',
+    'hip_jacks',
+    'ledger_rafter',
+    'nearest_pitch',
+    'one_rafter',
+    'own_roof',
+    'store_and_porch',
+    'whole_hip',
+    'whole_valley',
+]

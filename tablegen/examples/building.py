@@ -8,6 +8,7 @@ from fractions import Fraction
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.units import INCHES
+from tablegen.roof.member import Stop
 from tablegen.roof.members import Members
 from tablegen.roof.plane import Plane
 from tablegen.roof.question import boards_of
@@ -35,11 +36,61 @@ class Roof:
     pitch: Pitch
     run_in: Fraction
     overhang_in: Fraction
+    mark: str = ''
+    """Of the member worked, in the cut list of a roof of the reader's own; '' in the garden store."""
 
     def plane(self, settings: Settings) -> Plane:
         """Return what its members have in common, of the book's boards."""
         boards = replace(boards_of(settings), overhang_in=self.overhang_in)
         return Plane(Members(side(self.pitch, boards)), self.run_in, settings.measure)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stations:
+    """Where the jacks of one side of a hip stand."""
+
+    roof: Roof
+    spacing_in: Fraction
+    first_in: Fraction
+    """From the corner, level, to the first: a whole space but where the roof says another."""
+    marks: tuple[tuple[str, Fraction], ...]
+    """What each is called, and its run, which is how far from the corner it stands; from the shortest."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Building:
+    """What is worked through: each member by the roof that it stands in, None for what the building does not have."""
+
+    common: Roof | None = None
+    hip: Roof | None = None
+    hip_stop: Stop = Stop.RIDGE
+    """What its hips meet."""
+    jacks: Stations | None = None
+    valley: Roof | None = None
+    shed: Roof | None = None
+    ledger_in: Fraction = Fraction(0)
+    """Thickness of the shed's ledger."""
+
+
+def store_and_porch(settings: Settings) -> Building:
+    """Return the building of a book that is asked for no roof of the reader's own."""
+    store = garden_store(settings)
+    return Building(
+        common=store,
+        hip=store,
+        jacks=_stations(store, settings) if store else None,
+        valley=store,
+        shed=lean_to_porch(settings),
+        ledger_in=settings.rafter_thickness,
+    )
+
+
+def _stations(roof: Roof, settings: Settings) -> Stations:
+    """Return those a space of the book apart, the nearest to the usual, that have room between hip and side common."""
+    spacing = min(settings.spacings, key=lambda one: abs(one - SPACING_IN))
+    count = (roof.run_in - settings.rafter_thickness) // spacing
+    marks = tuple((str(number), number * spacing) for number in range(1, count + 1))
+    return Stations(roof=roof, spacing_in=spacing, first_in=spacing, marks=marks)
 
 
 def garden_store(settings: Settings) -> Roof | None:

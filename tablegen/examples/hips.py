@@ -1,8 +1,8 @@
-"""The hip of the store's hipped end, and the valley of its wing, which is as wide as the store."""
+"""A hip at a square corner of one pitch, and a valley between two ridges of one height."""
 
 from __future__ import annotations
 
-from tablegen.examples.building import garden_store
+from tablegen.examples.building import Building
 from tablegen.examples.rafters import height_stands
 from tablegen.examples.records import HipExample, RidgeEnd, Sources, Stands, ValleyExample
 from tablegen.examples.sources import Book
@@ -18,13 +18,13 @@ from tablegen.settings import Settings
 from tablegen.tables.seat_hips import key_of
 
 
-def store_hip(settings: Settings) -> HipExample | None:
+def whole_hip(building: Building, settings: Settings) -> HipExample | None:
     """Return the hip, to the ridge with one cheek or between commons with two; None where the book ends before it."""
-    roof = garden_store(settings)
+    roof = building.hip
     if roof is None:
         return None
     plane, book = roof.plane(settings), Book(roof.pitch, settings)
-    member, between = hip('hip', plane), hip('hip', plane, Stop.COMMONS)
+    member, between = hip(roof.mark, plane, building.hip_stop), hip(roof.mark, plane, Stop.COMMONS)
     read = read_lengths(member, roof, book)
     if read is None:
         return None
@@ -66,13 +66,13 @@ def store_hip(settings: Settings) -> HipExample | None:
     )
 
 
-def wing_valley(settings: Settings) -> ValleyExample | None:
+def whole_valley(building: Building, settings: Settings) -> ValleyExample | None:
     """Return the valley, between two ridges of one height; None where the book ends before it."""
-    roof = garden_store(settings)
+    roof = building.valley
     if roof is None:
         return None
     plane, book = roof.plane(settings), Book(roof.pitch, settings)
-    member, boards = valley('valley', plane), plane.side.boards
+    member, boards = valley(roof.mark, plane), plane.side.boards
     read = read_lengths(member, roof, book)
     if read is None:
         return None

@@ -1,4 +1,4 @@
-"""The hip jacks of the store's hipped end, each from its own run."""
+"""The jacks of one side of a hip, each from its own run."""
 
 from __future__ import annotations
 
@@ -7,14 +7,14 @@ from fractions import Fraction
 from itertools import islice
 
 from tablegen.checking.amounts import amount
-from tablegen.examples.building import SPACING_IN, garden_store
+from tablegen.examples.building import Building, Stations
 from tablegen.examples.records import Jack, JackExample, Length, Sources
 from tablegen.examples.sources import Book
 from tablegen.numbers import text
-from tablegen.numbers.exact import Exact, exact, floor_of
+from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure, decimal_figure, length_figure, length_of_count
 from tablegen.roof.framing import hip_jack
-from tablegen.roof.member import Line, Member, inches_of
+from tablegen.roof.member import Line, Member, Stop, inches_of
 from tablegen.roof.plane import Plane
 from tablegen.settings import Settings
 
@@ -22,24 +22,25 @@ MOST_JACKS = 5
 """Jacks of the example, where they stand so close that there would be no end of them."""
 
 
-def hip_jacks(settings: Settings) -> JackExample | None:
-    """Return the jacks at 16 in on center or the book's nearest spacing; None where there is no run or no jack."""
-    roof = garden_store(settings)
-    if roof is None:
+def hip_jacks(building: Building, settings: Settings) -> JackExample | None:
+    """Return the jacks of one side of a hip; None where there are none, or the book has no such spacing."""
+    at = building.jacks
+    if at is None or at.spacing_in not in settings.spacings:
         return None
+    roof, place = at.roof, settings.spacings.index(at.spacing_in)
     plane, book = roof.plane(settings), Book(roof.pitch, settings)
-    place = min(range(len(settings.spacings)), key=lambda i: abs(settings.spacings[i] - SPACING_IN))
-    members = _standing(plane, settings.spacings[place])
-    if not members:
+    standing = _standing(plane, at)
+    if not standing:
         return None
-    last, points = next(reversed(members.items())), plane.members.cheek.jack.long_to_short_point.along
+    *_before, (_mark, last_run, last) = standing
+    points = plane.members.cheek.jack.long_to_short_point.along
     difference = plane.members.differences[place].difference
-    off, cut, pitch = last[1].deductions[0], plane.members.cheek.jack, book.pitch
+    off, cut, pitch = last.deductions[0], plane.members.cheek.jack, book.pitch
     in_one = inches_of(difference)
     as_run = book.opened and 'jacks' not in settings.parts
     length, half, tail = (
         book.read('common', run) if as_run else None
-        for run in (last[0] * settings.spacings[place], settings.rafter_thickness / 2, roof.overhang_in)
+        for run in (last_run, settings.rafter_thickness / 2, roof.overhang_in)
     )
     stands = {
         'off': book.stands(
@@ -55,25 +56,26 @@ def hip_jacks(settings: Settings) -> JackExample | None:
         'difference': _difference_stands(difference, settings.spacings[place], book),
         'line': length.sources if length else book.stands(('exact_foot',)),
         'tail': tail.sources if tail else (),
-        'past': book.stands(('ridge_level', 'jack_level')) if book.opened else (),
+        'past': book.stands(('ridge_level', 'jack_level'))
+        if book.opened and building.hip_stop is Stop.RIDGE
+        else (),
     }
     return JackExample(
-        member=last[1],
+        member=last,
         stands=stands,
         roof=roof,
-        spacing_in=settings.spacings[place],
-        jacks=tuple(
-            _jack(number, number * settings.spacings[place], one, book, place)
-            for number, one in members.items()
-        ),
+        spacing_in=at.spacing_in,
+        first_in=at.first_in,
+        jacks=tuple(_jack(mark, run, one, book, place) for mark, run, one in standing),
         points=points,
         tail=plane.members.tail.common_and_jack,
         difference=difference,
         hand=decimal_figure(in_one, 3),
         length=length,
         half=half,
-        past=_past(plane),
-        drift=amount(last[0] * (Fraction(difference.count, difference.per) - in_one)),
+        tail_read=tail,
+        past=_past(plane) if building.hip_stop is Stop.RIDGE else None,
+        drift=amount(last_run // at.spacing_in * (Fraction(difference.count, difference.per) - in_one)),
     )
 
 
@@ -91,18 +93,18 @@ def _past(plane: Plane) -> Length:
     return Length(read, total, off.end_common.hips_on_ridge.level, ())
 
 
-def _standing(plane: Plane, spacing_in: Fraction) -> dict[int, Member]:
-    """Return the jacks by number: from the first that reaches past the hip's side to the last clear of the side common."""
-    last = floor_of(exact(plane.run_in - plane.side.boards.rafter_in) / spacing_in)
-    jacks = ((number, hip_jack(str(number), plane, number * spacing_in)) for number in range(1, last + 1))
-    standing = ((number, one) for number, one in jacks if one.at(Line.PLATE) > one.at(Line.SHORT))
-    return dict(islice(standing, MOST_JACKS))
+def _standing(plane: Plane, at: Stations) -> list[tuple[str, Fraction, Member]]:
+    """Return the jacks with their marks and runs, from the first that reaches past the hip's side."""
+    jacks = ((mark, run, hip_jack(mark, plane, run)) for mark, run in at.marks)
+    return list(islice((one for one in jacks if one[2].at(Line.PLATE) > one[2].at(Line.SHORT)), MOST_JACKS))
 
 
-def _jack(number: int, run_in: Fraction, member: Member, book: Book, place: int) -> Jack:
+def _jack(mark: str, run_in: Fraction, member: Member, book: Book, place: int) -> Jack:
     def to(first: Line, last: Line) -> Exact:
         return member.at(last) - member.at(first)
 
     lengths = (to(Line.CENTER, Line.PLATE), to(Line.LONG, Line.PLATE), to(Line.SHORT, Line.PLATE))
     line, long, short = (length_figure(one, book.settings.measure) for one in lengths)
-    return Jack(number, run_in, book.in_jacks(number, place), line, long, short, member.overall)
+    number = run_in / book.settings.spacings[place]
+    sources = book.in_jacks(int(number), place) if number.denominator == 1 else ()
+    return Jack(mark, run_in, sources, line, long, short, member.overall)

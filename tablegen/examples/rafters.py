@@ -1,8 +1,8 @@
-"""The store's common rafter, and the rafter of its porch, a shed roof on a ledger."""
+"""A common rafter, and the rafter of a shed roof on a ledger."""
 
 from __future__ import annotations
 
-from tablegen.examples.building import Roof, garden_store, lean_to_porch
+from tablegen.examples.building import Building, Roof
 from tablegen.examples.records import Example, Sources, Stands
 from tablegen.examples.sources import Book
 from tablegen.examples.steps import read_lengths, step_off, step_stands
@@ -15,18 +15,20 @@ from tablegen.settings import Settings
 from tablegen.tables.seat import key_of
 
 
-def store(settings: Settings) -> Example | None:
-    """Return the store's common; None where the book ends before it."""
-    roof = garden_store(settings)
-    return _worked(common('store', roof.plane(settings)), roof, settings) if roof else None
+def common_rafter(building: Building, settings: Settings) -> Example | None:
+    """Return the common; None where the book ends before it."""
+    roof = building.common
+    return _worked(common(roof.mark, roof.plane(settings)), roof, settings) if roof else None
 
 
-def porch(settings: Settings) -> Example | None:
-    """Return the porch's rafter, on a ledger of its own stock; None where the book ends before it."""
-    roof = lean_to_porch(settings)
-    if roof is None:
-        return None
-    return _worked(shed_rafter('porch', roof.plane(settings), settings.rafter_thickness), roof, settings)
+def ledger_rafter(building: Building, settings: Settings) -> Example | None:
+    """Return the rafter of a shed roof on a ledger; None where the book ends before it."""
+    roof = building.shed
+    return (
+        _worked(shed_rafter(roof.mark, roof.plane(settings), building.ledger_in), roof, settings)
+        if roof
+        else None
+    )
 
 
 def mouth_stands(mouth: Mouth | None, book: Book) -> Stands:

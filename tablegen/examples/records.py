@@ -151,8 +151,8 @@ class ValleyExample(Example):
 class Jack:
     """One jack; every length along its top edge, worked from its run and rounded once."""
 
-    number: int
-    """From the corner."""
+    mark: str
+    """Its number from the corner, or its mark in the cut list of a roof of the reader's own."""
     run_in: Fraction
     """Level, to the hip's center line: how far from the corner it stands."""
     source: Sources
@@ -171,6 +171,8 @@ class JackExample(Worked):
     """The jacks of one side of the hip at one spacing, the last one's board; the other side has left and right changed over."""
 
     spacing_in: Fraction
+    first_in: Fraction
+    """Of the first from the corner, level."""
     jacks: tuple[Jack, ...]
     points: Figure
     """in, along the top edge, short to long point of every jack."""
@@ -182,9 +184,11 @@ class JackExample(Worked):
     """The same to thousandths."""
     length: Length | None
     """Line length of the last one where it is read as a common of its run; None where the book has a table of jacks."""
-    past: Length
-    """What comes off the end common by hips on the ridge, LEVEL, as half the ridge and what comes off a jack at a hip."""
+    past: Length | None
+    """Of hips that meet the ridge: what comes off the end common by hips on the ridge, LEVEL, as half the ridge and what comes off a jack at a hip."""
     half: Length | None
     """Half of a jack's thickness, level, ALONG the top edge: long and short point lie as far from the center. Read as a run."""
+    tail_read: Length | None
+    """The tail where it is read as a run."""
     drift: Figure
     """How far the last jack is off if each is measured a rounded difference on from the one before; + is long."""

@@ -1,0 +1,186 @@
+"""A book of one's own roof: its members worked through on the opening of its pitch, and all of them in a list."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+from asking import ask
+from headed import lines, said
+from made_books import Booklet, MadeBook
+from opening_places import cited_wrongly
+from oracle import hip_ends, seats, shortening, tails
+from oracle.corner import common_length, corner, hip_length, jack_length, jack_to_points
+from oracle.rounding import part
+from skewed import SkewedBook
+from test_colophon import printed_lines
+from worked_books import examples_of
+from worked_pages import jack_rows
+
+from layouts.html.page_html import pages_html, style
+from layouts.pages.book import plan
+from layouts.pdf.typeset import Job, set_document
+from layouts.verbs.settings_file import settings_from
+from tablegen.frame.frame import frame
+from tablegen.frame.roof_file import read_roof
+from tablegen.roof.member import Line
+
+STORE = """
+kind = "hip"
+name = "Garden store"
+pitch = 7
+width = "24 ft"
+length = "36 ft"
+spacing = "16 in"
+overhang.eave = "16 in"
+stock = {rafters = "2x8", hips = "2x10"}
+"""
+PORCH = """
+kind = "shed"
+pitch = 4
+width = "7 ft"
+length = "12 ft"
+shed = {upper = "ledger", thickness = "1 1/2"}
+"""
+BOOK = 'pitches = [1, 4, 7]\nparts = ["opening", "examples"]\nroofs = ["store.toml", "porch.toml"]\n'
+AT, RUN, OUT, THICK = corner(Fraction(7)), Fraction(144), Fraction(16), Fraction(3, 2)
+RAFTER_DEPTH, HIP_DEPTH, SEAT = Fraction(29, 4), Fraction(37, 4), Fraction(7, 2)
+"""Dry dressed 2×8 and 2×10 (PS 20), and the usual seat."""
+HEADS = {
+    'long': Line.LONG, 'cut': Line.CUT, 'short': Line.SHORT, 'point': Line.POINT, 'side': Line.SIDE,
+    'plate': Line.PLATE, 'tail side': Line.TAIL_SIDE, 'tail': Line.TAIL,
+}  # fmt: skip
+
+
+@pytest.fixture(scope='module')
+def folder(tmp_path_factory) -> Path:
+    folder = tmp_path_factory.mktemp('roofs')
+    for name, written in (('store', STORE), ('porch', PORCH), ('book', BOOK)):
+        (folder / f'{name}.toml').write_text(written)
+    return folder
+
+
+@pytest.fixture(scope='module')
+def book(folder) -> SkewedBook:
+    planned = plan(settings_from(str(folder / 'book.toml')))
+    out = folder / 'booklet.pdf'
+    set_document(Job(pages_html(planned.pages(), ''), style(planned.trim), planned.index.total, out))
+    return SkewedBook(MadeBook(planned, Booklet(out)))
+
+
+@pytest.fixture(scope='module')
+def pages(book):
+    return examples_of(book)
+
+
+@pytest.fixture(scope='module')
+def framed(folder):
+    return frame(read_roof(STORE, ''))
+
+
+def test_the_members_are_those_of_the_roofs_and_each_place_has_its_figure(book, pages):
+    wrong, seen = cited_wrongly(book.made, pages)
+
+    assert wrong == []
+    assert seen > 40
+    assert list(pages) == [
+        'Common rafter C', 'Common rafter C: marks', 'Hip H', 'Hip H: marks', 'Hip jacks', 'Hip jack HJ5: marks',
+        'Rafter C', 'Rafter C: marks',
+    ]  # fmt: skip
+
+
+def test_figures_are_those_of_the_roof_in_space(pages):
+    """The common, the hip between the last side common and the end common, and the shed's rafter, by planes and vectors."""
+    hip, height = pages['Hip H'], seats.height_above_plate(AT, RAFTER_DEPTH, SEAT)
+    assert pages['Common rafter C'].step('Line length').figure == part(common_length(AT, RUN))
+    assert pages['Common rafter C'].step('To the tail').figure == part(common_length(AT, RUN + OUT))
+    assert hip.step('corner of plates, by').figure == part(hip_length(AT, RUN))
+    assert hip.step('To the tail').figure == part(hip_length(AT, RUN + OUT))
+    level, along = shortening.hip_between_commons(AT, THICK)
+    off = hip.step(f'the end common, level; {part(along)} along the top edge')
+    assert (off.figure, {place.row for place in off.places}) == (part(level), {'Hip at commons'})
+    assert hip.step('Height above plate').figure == part(seats.hip_height(AT, height, THICK))
+    assert hip.step('Seat: level').figure == part(seats.hip_seat(AT, height, HIP_DEPTH, THICK))
+    porch = corner(Fraction(4))
+    assert pages['Rafter C'].step('Line length').figure == part(common_length(porch, 84))
+    assert pages['Rafter C'].step('Off at the ledger').figure == part(hip_ends.shed_on_ledger(porch, THICK))
+
+
+def test_jacks_stand_at_their_own_stations(book, pages):
+    (number,) = book.numbers('example_jacks_table')
+    rows = jack_rows(book.words(number))
+
+    assert list(rows) == [f'HJ{one}' for one in range(1, 6)]
+    for one, row in enumerate(rows.values(), 1):
+        short, long = jack_to_points(AT, 16 * one, THICK, THICK)
+        whole = part(long + tails.common_tail(AT, OUT))
+        assert row == [part(jack_length(AT, 16 * one)), part(long), part(short), whole]
+
+
+def test_boards_and_list_have_the_marks_of_the_frame(book, pages, framed):
+    """Each found by its mark and the head over it; a mark of both hands has one row, left before right."""
+    members = {one.member.name: one.member for one in framed.members}
+    for title, mark in (('Common rafter C', 'C'), ('Hip H', 'H'), ('Hip jack HJ5', 'HJ5')):
+        assert sorted(pages[f'{title}: marks'].marks.values()) == sorted(
+            mark.at.text for mark in members[mark].marks
+        )
+    first, *_others = book.numbers('own_members')
+    assert first == book.made.planned.index['all-members']
+    found = dict(row for number in book.numbers('own_members')[:-1] for row in _rows(book.words(number)))
+    numbers = {name: [one.count for one in framed.members if one.member.name == name] for name in members}
+    for name, member in members.items():
+        at = {mark.line: mark.at.text for mark in member.marks}
+        heads, cells = found.pop(name)
+        counts = ' + '.join(map(str, numbers[name]))
+        assert cells == ' '.join((name, counts, *(at.pop(HEADS[head]) for head in heads)))
+        assert set(at) <= {Line.CENTER}
+    assert set(found) == {'R'}
+
+
+def _rows(words):
+    """Yield the rows of a page of all members: mark, the heads over it, and the whole row."""
+    heads: list[str] = []
+    for line in lines(words):
+        told = said(line)
+        if told.startswith(('number ', 'left + right ')):
+            told = told.removeprefix('number ').removeprefix('left + right ')
+            heads = [one.replace('_', ' ') for one in told.replace('tail side', 'tail_side').split()]
+        elif heads and line[0].text.isalnum() and line[0].text.isupper() and line[1].text.isdigit():
+            yield line[0].text, (heads, told)
+
+
+def test_its_colophon_and_file_make_the_same_book(book, folder, tmp_path):
+    planned = book.made.planned
+    (folder / 'again.toml').write_text('\n'.join(printed_lines(planned, tmp_path)))
+    again = plan(settings_from(str(folder / 'again.toml')))
+
+    assert pages_html(again.pages(), 'book') == pages_html(planned.pages(), 'book')
+
+
+@pytest.mark.parametrize(
+    ('written', 'line'),
+    {
+        'roofs = ["none.toml"]': 'none.toml: there is no such file; next: rafterbook roof --starter KIND prints one',
+        'roofs = ["store.toml"]\npitches = [6]': 'pitches: store.toml has a roof of 7 in 12, which is not in the book; next: add it to pitches',
+        'roofs = ["store.toml"]\njacks.spacings = [24]': 'jacks.spacings: store.toml has jacks 1 ft 4 in on center',
+        'roofs = ["store.toml", "other.toml"]': 'stock.rafters: other.toml has 2×6, a roof before it 2×8',
+        'roofs = [7]': 'roofs[1]: 7 is no name of a file; allowed: a roof file',
+    }.items(),
+)
+def test_what_does_not_go_is_told_in_a_line(written, line, folder):
+    (folder / 'other.toml').write_text(PORCH + 'stock.rafters = "2x6"')
+    (folder / 'odd.toml').write_text(written)
+    status, out, err = ask('make', str(folder / 'odd.toml'), '--plan')
+
+    assert (status, out, err.count('\n')) == (2, '', 1)
+    assert line in err
+
+
+def test_an_option_names_a_roof_file_from_where_the_command_runs(folder, monkeypatch):
+    monkeypatch.chdir(folder)
+    (folder / 'both.toml').write_text('roofs = ["store.toml", "porch.toml"]')
+    given = ask('make', '--roof', 'store.toml', '--roof', 'porch.toml', '--plan')
+
+    assert given == ask('make', 'both.toml', '--plan')
+    assert given[1] != ask('make', '--plan')[1]
