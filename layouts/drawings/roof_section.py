@@ -17,7 +17,7 @@ ABOVE, BELOW, COLUMN = 40.0, 58.0, 24.0
 """Over the ridge, under the plates, and between two heights."""
 PLATE_IN = 3.5, 3.0
 """A plate is drawn so wide, and so deep."""
-SIZE, SMALL = 12.2, 9.5
+SIZE, SMALL, LEAST = 12.2, 9.5, 8.0
 TRIANGLE = 44.0
 
 
@@ -54,8 +54,8 @@ class SectionInk:
     above_words: svg.Words
     tail_words: svg.Words
     plate_words: svg.Words
-    heights: tuple[tuple[float, svg.Words], ...]
-    """At the ridge, the lowest first."""
+    heights: tuple[tuple[float, svg.Words, str], ...]
+    """At the ridge, the lowest first: its words, and its figure where these find no room."""
 
     @property
     def run(self) -> float:
@@ -161,13 +161,14 @@ def _levels(ink: SectionInk, sheet: _Sheet, foot: float) -> Iterator[str]:
 
 def _heights(ink: SectionInk, sheet: _Sheet) -> Iterator[str]:
     """Return the heights at the ridge and at the tail."""
-    room = min(height for height, _ in ink.heights) * sheet.units - 8
-    for column, (height, words) in enumerate(ink.heights):
+    room = min(height for height, *_ in ink.heights) * sheet.units - 8
+    for column, (height, words, figure) in enumerate(ink.heights):
+        said = words if _fitting(words, room) > LEAST else figure
         x = LEFT - 20 - COLUMN * column
         top = sheet.at(0, height)
         yield svg.line((x - 3, top[1]), (LEFT - 2, top[1]), svg.HAIR)
         yield svg.arrow((x, sheet.datum), (x, top[1]), both=True)
-        yield svg.text(words, (x - 4, sheet.datum - 4), _fitting(words, room), 'start', 700, 90)
+        yield svg.text(said, (x - 4, sheet.datum - 4), _fitting(said, room), 'start', 700, 90)
     right = sheet.at(ink.run + ink.overhang, 0)[0]
     a, b = sheet.at(ink.run, ink.plate), sheet.at(ink.run, ink.plate + ink.above_plate)
     x = right + 18

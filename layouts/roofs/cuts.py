@@ -21,9 +21,12 @@ CHEEK = N_(
     'along the body'
 )
 PAST = N_(
-    'plumb on the side, {plumb} from square across; on the top edge {top} from square across, square held {held}, marked along the body. The '
-    'tilt, {tilt}, is past 45°: a hand saw, to its lines on the top edge and both sides. A circular saw only from '
-    'the end, cut off plumb and square past the long point first, tilted {other}, and only where its blade reaches {reach}'
+    'plumb on the side, {plumb} from square across; tilt {tilt}, past 45°; on the top edge {top} from square across, square held '
+    '{held}, marked along the body'
+)
+BY_HAND = N_(
+    'a hand saw, to the lines on the top edge and both sides. A circular saw only from the end, cut off plumb and square past '
+    'the long point first, tilted {other}, and only where its blade reaches {reach}'
 )
 MOUTH = N_(
     'height above plate {height}, heel {heel}, both plumb; seat {seat}, level; notch {notch} and wood left {left}, square to the edge'
@@ -55,6 +58,7 @@ def cuts_of(member: Member, asked: Asked) -> Iterator[Fact]:
     else:
         yield Fact(_('Upper end'), ends[0])
         yield Fact(lower, ends[1])
+    yield from _past_scale(member)
     if member.mouth is not None:
         seat = _('level, {level} from square across; heel plumb, {plumb}; stop the saw short of the corner')
         yield Fact(_('Seat'), seat.format(level=member.cut.level.text, plumb=member.cut.plumb.text))
@@ -91,11 +95,18 @@ def _cheek(cut: CheekCut) -> str:
         'top': cut.top_from_square.text,
         'held': cut.top_held,
     }
-    if cut.within_saw_scale:
-        return _(CHEEK).format(**values)
-    return _(PAST).format(
-        **values, other=known(cut.end_blade_tilt).text, reach=in_inches(known(cut.blade_reach))
-    )
+    return _(CHEEK if cut.within_saw_scale else PAST).format(**values)
+
+
+def _past_scale(member: Member) -> Iterator[Fact]:
+    """Return how cheeks are sawn that ask for more tilt than a saw has, each way once."""
+    cuts = [cut for end in (member.head, member.tail) for cut in (end.cut, end.other) if cut]
+    ways = {
+        _(BY_HAND).format(other=known(cut.end_blade_tilt).text, reach=in_inches(known(cut.blade_reach)))
+        for cut in cuts
+        if not cut.within_saw_scale
+    }
+    return (Fact(_('Past 45°'), way) for way in sorted(ways))
 
 
 def facts_of(member: Member, asked: Asked, single: bool, plate: int) -> Iterator[Fact]:

@@ -20,6 +20,7 @@ from layouts.words.marking import center_name, ends_of, line_name, slope_name
 from layouts.words.say import _
 from tablegen.frame.frame import Frame
 from tablegen.geometry.stepping import steps
+from tablegen.numbers.exact import exact
 from tablegen.numbers.figure import Figure, Measure, length_figure
 from tablegen.roof.member import Hand, Line
 from tablegen.roof.taped import Taped, points_of, taped
@@ -146,6 +147,9 @@ def _mark_rows(
         words = _('{length} before the board begins') if before.count > 0 else _('{length} on the board')
         told = words.format(length=in_inches(before).lstrip('−'))
         yield MarkRow(CENTER_NAME, capital(center_name(member)), told, '')
+    if member.head.tip:
+        tip = _('where the two cheeks meet, aside of the center')
+        yield MarkRow('', capital(tip), length_figure(exact(0), measure), member.overall)
     below = _('table below')
     for number, line in enumerate(lead_lines(group), 1):
         upper, lower = same[line]

@@ -13,7 +13,7 @@ from layouts.drawings import svg
 from layouts.drawings.svg import Point
 from layouts.paper.typeface import advance_em
 from layouts.roofs.lines import Of, PlanLine, lines_of
-from layouts.roofs.names import CLEAR, ON, SIZES, WEIGHT, Names
+from layouts.roofs.names import CLEAR, ON, ROW_EM, SIZES, WEIGHT, Names
 from layouts.words.drawings import ROOF_PLAN
 from tablegen.frame.frame import Frame
 from tablegen.frame.plan import EAST, WEST, Level, Slope
@@ -64,6 +64,8 @@ INK = {
 }
 ROW, NEAR = 21.0, 12.0
 """Between two rows of dimensions, and between the names and the first of them."""
+MANY = 12
+"""Names without room, past which they stand in two rows."""
 SIZE = 9.5
 """Of the figures of dimensions."""
 
@@ -97,20 +99,40 @@ class _Sheet:
 def plan_drawing(frame: Frame, width: float, height: float) -> PlanDrawing:
     """Return a roof in plan within so many units."""
     lines = list(lines_of(frame))
-    ring = ON + CLEAR + max(advance_em(one.mark, svg.WIDTH, WEIGHT) for one in lines) * SIZES[0]
-    sheet, scale = _sheet(lines, ring, (width, height))
-    placed = [(one, sheet.at(one.start), sheet.at(one.end)) for one in lines]
-    shapes = [svg.line(a, b, *INK[one.of]) for one, a, b in placed]
-    names, unnamed = Names([(a, b) for _, a, b in placed]), []
-    order = (Of.CORNER, Of.LEVEL, Of.WALL, Of.RAFTER)
-    for of in order:
-        for one, a, b in placed:
-            if one.of is of and not names.put(one.mark, a, b, after=of in (Of.CORNER, Of.RAFTER)):
-                unnamed.append(one.mark)
+    longest = max(advance_em(one.mark, svg.WIDTH, WEIGHT) for one in lines) * SIZES[0]
+    sheet, scale = _sheet(lines, ON + CLEAR + longest, (width, height))
+    names, unnamed = _named(frame, lines, sheet, 1)
+    if len(unnamed) > MANY:
+        sheet, scale = _sheet(lines, ON + CLEAR + longest + ROW_EM * SIZES[0] + ON, (width, height))
+        names, unnamed = _named(frame, lines, sheet, 2)
+    unnamed = [
+        one
+        for one in unnamed
+        if not names.put(one.mark, sheet.at(one.start), sheet.at(one.end), after=False, across=True)
+    ]
+    shapes = [
+        svg.line(*piece, *INK[one.of])
+        for one in lines
+        for piece in names.left_of((sheet.at(one.start), sheet.at(one.end)))
+    ]
     foot = sheet.box[3] + NEAR + 2 * ROW + 8
-    shapes += [*names.shapes, *_dimensions(frame, sheet)]
-    image = svg.drawing(width, foot, ROOF_PLAN['title'], shapes)
-    return PlanDrawing(image, scale, tuple(dict.fromkeys(unnamed)))
+    image = svg.drawing(width, foot, ROOF_PLAN['title'], [*shapes, *names.shapes, *_dimensions(frame, sheet)])
+    return PlanDrawing(image, scale, tuple(dict.fromkeys(one.mark for one in unnamed)))
+
+
+def _named(frame: Frame, lines: Sequence[PlanLine], sheet: _Sheet, rows: int) -> tuple[Names, list[PlanLine]]:
+    """Return the names of a plan that stand clear of all lines, and the lines without one: first those of hips and valleys."""
+    placed = [(one, (sheet.at(one.start), sheet.at(one.end))) for one in lines]
+    heavy, thin = ([line for one, line in placed if (one.of is Of.RAFTER) is thin] for thin in (False, True))
+    names = Names(heavy, thin, rows, float(frame.asked.spacing_in) * sheet.units)
+    unnamed: list[PlanLine] = []
+    for of in (Of.CORNER, Of.LEVEL, Of.WALL, Of.RAFTER):
+        for one, (head, foot) in placed:
+            if rows == 1 and len(unnamed) > MANY:
+                return names, unnamed
+            if one.of is of and not names.put(one.mark, head, foot, after=of in (Of.CORNER, Of.RAFTER)):
+                unnamed.append(one)
+    return names, unnamed
 
 
 def _sheet(lines: Sequence[PlanLine], ring: float, room: tuple[float, float]) -> tuple[_Sheet, int]:

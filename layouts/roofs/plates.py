@@ -29,6 +29,8 @@ class Place:
     """From the center of the one before; None of the first."""
     odd: bool
     """Whether that is not the usual spacing."""
+    off_plate: bool
+    """Whether it stands on no plate: on a ridge, a purlin or a valley."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,8 +42,8 @@ class PlateLayout:
     columns: tuple[tuple[Place, ...], ...]
     bays: str
     """How wide those are that are not the spacing."""
-    on_ridge: bool
-    """Whether no plate is under it: its rafters stand on a ridge, a purlin or a valley alone."""
+    before: bool
+    """Whether one stands before the left end, over a valley."""
 
 
 def plate_layouts(frame: Frame) -> list[PlateLayout]:
@@ -70,32 +72,28 @@ def plate_layouts(frame: Frame) -> list[PlateLayout]:
             tuple((one.mark, one.near.text) for one in places),
             length_figure(slope.length_in, frame.asked.measure).text,
         )
-        no_plate = all(kind in NO_PLATE for *_, kind in rows)
         layout = PlateLayout(
             '',
             in_inches(length_figure(slope.length_in, frame.asked.measure)),
             _columns(places),
             _bays(places),
-            no_plate,
+            float(rows[0][0]) < 0,
         )
         found.setdefault(key, ([], layout))[0].append(slope_name(slope.name))
     return [
-        PlateLayout(joined(names), one.length, one.columns, one.bays, one.on_ridge)
+        PlateLayout(joined(names), one.length, one.columns, one.bays, one.before)
         for names, one in found.values()
     ]
-
-
-NO_PLATE = (Kind.UPPER_RAFTER, Kind.VALLEY_JACK, Kind.CRIPPLE, Kind.LAID_JACK)
 
 
 def _places(frame: Frame, rows: Sequence[tuple[Exact, str, Figure, Figure, Kind]]) -> list[Place]:
     asked, found = frame.asked, []
     before: Exact | None = None
-    for at, mark, near, center, _kind in rows:
-        bay = None if before is None else at - before
+    for at, mark, near, center, kind in rows:
+        bay = None if before is None or at == before else at - before
         odd = bay is not None and bay != asked.spacing_in
         told = None if bay is None else length_figure(bay, asked.measure)
-        found.append(Place(mark, near, center, told, odd))
+        found.append(Place(mark, near, center, told, odd, not kind.stands_on_plate))
         before = at
     return found
 

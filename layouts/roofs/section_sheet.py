@@ -19,7 +19,7 @@ from tablegen.frame.plan import Edge
 from tablegen.frame.sections import Section, exact_of, sections_of
 from tablegen.numbers.figure import Figure
 
-SHARES = 0.62, 0.46
+SHARES = 0.62, 0.27
 """Of the room, that one of one, and one of two on a page may have."""
 
 
@@ -104,11 +104,11 @@ def _upper_in(frame: Frame, one: Section) -> float:
     return 0.0
 
 
-def _heights(one: Section) -> list[tuple[float, Words]]:
+def _heights(one: Section) -> list[tuple[float, Words, str]]:
     top = one.legs[-1].top
     name = {Edge.HIP: 'peak', Edge.RIDGE: 'meet', Edge.MATE: 'meet'}.get(one.upper, 'top')
     named = [('ridge_bottom', one.ridge_bottom), ('ridge_top', one.ridge_top), (name, top)]
-    return [(_in(figure), _words(key, figure)) for key, figure in named if figure is not None]
+    return [(_in(figure), _words(key, figure), figure.text) for key, figure in named if figure is not None]
 
 
 def _words(key: str, figure: Figure) -> Words:

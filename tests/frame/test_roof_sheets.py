@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import json
 import re
 import subprocess
 from itertools import count
+from pathlib import Path
 
 import pytest
 from asking import ask
@@ -34,16 +36,18 @@ ROOT2, HALF = sqrt(mpf(2)), mpf(3) / 4
 """HALF of the thickness of any board here."""
 ROOFS: dict[str, dict[str, object]] = {
     'shed': {'width': '16 ft', 'shed.upper': 'ledger', 'shed.thickness': '1 1/2 in'},
-    'gable': {'overhang.gable': '16 in'},
+    'gable': {'overhang.gable': '16 in', 'length': '100 ft'},
     'saltbox': {},
     'gambrel': {},
-    'hip': {'hip.end_pitch': 9},
+    'hip': {'hip.end_pitch': 9, 'cuts.hip_heads': 'single'},
     'half-hip': {'overhang.fascia': '3/4 in'},
     'wing': {'wing.valleys': 'blind'},
     'many-sided': {},
     'bay': {},
 }
 WIDE = {'overhang.eave': '16 in'}
+DIGIT_EM = 0.713
+"""Height of a digit of the typeface, over its size."""
 MIXED = re.compile(r'\d+(?: \d+/\d+)?(?:/\d+)?')
 
 
@@ -52,16 +56,20 @@ def small(kind: str) -> Asked:
 
 
 @pytest.fixture(scope='module')
-def pages(tmp_path_factory) -> list[str]:
-    """Return the printed lines of each page of a hip roof's sheets."""
+def sheets(tmp_path_factory) -> Path:
+    """Return a hip roof's sheets."""
     out = tmp_path_factory.mktemp('roof') / 'roof.pdf'
     status, said, remarks = ask(*HIP, '--pdf', str(out))
     assert (status, remarks) == (0, '')
     assert f'{out}: {len(PdfReader(out).pages)} pages, letter paper\n' in said
-    told = subprocess.run(
-        ['pdftotext', '-layout', out, '-'], capture_output=True, text=True, check=True
-    ).stdout
-    return told.split('\f')[:-1]
+    return out
+
+
+@pytest.fixture(scope='module')
+def pages(sheets) -> list[str]:
+    """Return the printed lines of each page."""
+    told = subprocess.run(['pdftotext', '-layout', sheets, '-'], capture_output=True, text=True, check=True)
+    return told.stdout.split('\f')[:-1]
 
 
 def drawings(sheet: int) -> list[Inked]:
@@ -120,6 +128,22 @@ def test_jacks_share_a_page_and_a_table(pages):
         assert cells[1:5] == [sixteenths(level * STEEP) for level in wanted], number
     assert row(page, 'Plate line: heel') == ['table below', sixteenths(16 * STEEP)]
     assert row(page, 'Long point, long side')[0] == '0'
+
+
+def test_figures_to_saw_by_are_read_in_gloves(sheets):
+    printed = {word.text: word.size * DIGIT_EM for page in words_of(sheets)[3:7] for word in page}
+
+    for word in ('165', '13/16', '242', '35', '15/16', '22.42°', '147'):
+        assert printed[word] >= 3, word
+
+
+def test_json_tells_the_same_from_both_ends(pages):
+    told = json.loads(ask(*HIP, '--format', 'json')[1])
+    (hip,) = [one for one in told['members'] if one['mark'] == 'H']
+    (plate,) = [one for one in hip['tape'] if one['line'] == 'plate']
+
+    printed = row(page_of(pages, 'H hip'), 'Corner of plates: heel')
+    assert [plate[way]['text'] for way in ('from_upper', 'from_lower')] == printed
 
 
 def test_commons_and_end_commons_are_cut_alike(pages):
