@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from layouts.roofs.groups import lines_on
 from layouts.told.blocks import in_inches
 from layouts.words.marking import STOPS, center_name
 from layouts.words.say import N_, _
-from tablegen.frame.asked import Asked, HipTop, TailCut
+from tablegen.frame.asked import Asked, TailCut
 from tablegen.geometry.stepping import Steps, steps
 from tablegen.numbers import text
 from tablegen.numbers.figure import Measure, length_figure
@@ -129,7 +130,7 @@ def facts_of(member: Member, asked: Asked, single: bool, plate: int) -> Iterator
             _('Tail’s steps'),
             _stepped(stepped, measure, _('mark {number}').format(number=plate), _('the tail')),
         )
-    if top := _hip_top(member, asked):
+    if top := _hip_top(member):
         yield Fact(_('Top edge'), top)
     mouth = member.mouth
     if mouth is not None:
@@ -151,8 +152,9 @@ def facts_of(member: Member, asked: Asked, single: bool, plate: int) -> Iterator
 
 def _steps(member: Member, plate: int, measure: Measure) -> str:
     start = _('line c, the {line}').format(line=center_name(member))
-    if member.head.off is None or not member.head.off.along.count:
-        start = _('mark 1')
+    begins = [place for place, line in enumerate(lines_on(member), 1) if not member.at(line).terms]
+    if begins:
+        start = _('mark {number}').format(number=begins[0])
     stop = _('mark {number}').format(number=plate) if plate else _('the center line of what stops it below')
     return _stepped(steps(member.run_in, member.hold), measure, start, stop)
 
@@ -177,12 +179,13 @@ def _deduction(off: Deduction) -> str:
     )
 
 
-def _hip_top(member: Member, asked: Asked) -> str:
+def _hip_top(member: Member) -> str:
     """Return how a hip comes into both planes; '' of another member."""
     if member.kind is not Kind.HIP:
         return ''
-    return (
-        _('dropped: its top left square')
-        if asked.hip_top is HipTop.DROPPED
-        else _('backed: its top planed to both slopes')
+    if member.backs is None:
+        return _('dropped: its top stays square')
+    words = _(
+        'backed: from the center line of its top {left} down to the left side and {right} to the right, from the square top'
     )
+    return words.format(left=member.backs.left.text, right=member.backs.right.text)

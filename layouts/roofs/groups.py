@@ -61,7 +61,8 @@ def hands_of(group: Group) -> list[Hand | None]:
 def _pattern(framed: Framed) -> Hashable:
     member = framed.member
     lines = {mark.line for mark in member.marks}
-    alone = framed.hand if {Line.SIDE_RIGHT, Line.TAIL_RIGHT} & lines else None
+    unlike = member.backs is not None and member.backs.left.text != member.backs.right.text
+    alone = framed.hand if unlike or {Line.SIDE_RIGHT, Line.TAIL_RIGHT} & lines else None
     hands = member.head.long, member.tail.long
     crossed = hands[0] is hands[1] if all(hands) else None
     plate = member.at(Line.PLATE) if Line.PLATE in lines else None

@@ -22,6 +22,7 @@ from tablegen.frame.frame import Frame
 from tablegen.geometry.stepping import steps
 from tablegen.numbers.exact import exact
 from tablegen.numbers.figure import Figure, Measure, length_figure
+from tablegen.roof.figures import size
 from tablegen.roof.member import Hand, Line
 from tablegen.roof.taped import Taped, points_of, taped
 
@@ -142,10 +143,14 @@ def _mark_rows(
 ) -> Iterator[MarkRow]:
     member, pair = group[-1].lead.member, len(hands_of(group)) > 1
     first = points_of(member)[0]
-    if member.head.off and first != 0:
+    if member.head.off and member.head.off.along.count:
         before = length_figure(first, measure)
-        words = _('{length} before the board begins') if before.count > 0 else _('{length} on the board')
-        told = words.format(length=in_inches(before).lstrip('−'))
+        words = (
+            _('{length} before the board begins')
+            if before.count > 0
+            else _('{length} on from the first point')
+        )
+        told = words.format(length=in_inches(length_figure(size(first), measure)))
         yield MarkRow(CENTER_NAME, capital(center_name(member)), told, '')
     if member.head.tip:
         tip = _('where the two cheeks meet, aside of the center')

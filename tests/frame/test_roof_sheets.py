@@ -5,11 +5,13 @@ from __future__ import annotations
 import json
 import re
 import subprocess
+from functools import cache
 from itertools import count
 from pathlib import Path
 
 import pytest
 from asking import ask
+from claimed import claims, page_text, strange
 from inked import Inked, inked
 from mpmath import mpf, sqrt
 from printed_words import words_of
@@ -37,10 +39,10 @@ ROOT2, HALF = sqrt(mpf(2)), mpf(3) / 4
 ROOFS: dict[str, dict[str, object]] = {
     'shed': {'width': '16 ft', 'shed.upper': 'ledger', 'shed.thickness': '1 1/2 in'},
     'gable': {'overhang.gable': '16 in', 'length': '100 ft'},
-    'saltbox': {},
+    'saltbox': {'cuts.tails': 'square'},
     'gambrel': {},
     'hip': {'hip.end_pitch': 9, 'cuts.hip_heads': 'single'},
-    'half-hip': {'overhang.fascia': '3/4 in'},
+    'half-hip': {'overhang.fascia': '3/4 in', 'cuts.hips': 'backed'},
     'wing': {'wing.valleys': 'blind'},
     'many-sided': {},
     'bay': {},
@@ -49,6 +51,21 @@ WIDE = {'overhang.eave': '16 in'}
 DIGIT_EM = 0.713
 """Height of a digit of the typeface, over its size."""
 MIXED = re.compile(r'\d+(?: \d+/\d+)?(?:/\d+)?')
+
+
+OF_EACH_ROOF = re.compile(
+    r'<h[12].*?</h[12]>|<table(?! class="facts").*?</table>|<tr><td>Stands on</td>.*?</tr>|<p>Bays.*?</p>|<p><b>[^<]*</b>: .*?</p>'
+    r'|<b>Marking sheets:.*?</p>|Without room.*?</p>|<b>Caution:</b>.*?</p>|<span class="whole">.*?</div>|<p class="said"><b>Buy.*?</p>',
+    re.DOTALL,
+)
+"""Titles, tables, marks in a row, what is bought; and cautions, which are proven by their clauses."""
+
+
+@cache
+def bodies(kind: str) -> list[str]:
+    """Return the HTML of each sheet of a small roof."""
+    framed = frame(small(kind))
+    return roof_bodies(framed, to_buy(framed), 'letter')
 
 
 def small(kind: str) -> Asked:
@@ -208,10 +225,21 @@ def test_a_marked_board_measures_from_both_ends():
 
 @pytest.mark.parametrize('kind', ROOFS)
 def test_no_word_of_a_drawing_meets_a_line_or_another(kind):
-    framed = frame(small(kind))
-    for body in roof_bodies(framed, to_buy(framed), 'letter'):
+    for body in bodies(kind):
         for image in re.findall('<img[^>]*>', body):
             assert inked(image).collisions() == [], body[:300]
+
+
+def test_the_words_of_the_sheets():
+    """Every sentence of all kinds' sheets: each held against the relations before its line was written."""
+    told = claims('roof')
+    wanted, used, unknown = (*told['sheets'], *told['answer']), set(), []
+    for kind in ROOFS:
+        for body in bodies(kind):
+            unknown += strange(page_text(OF_EACH_ROOF.sub(' ', body)), wanted, {}, used, in_order=False)
+
+    assert unknown == []
+    assert [line for place, line in enumerate(told['sheets']) if place not in used] == []
 
 
 def test_longer_words_stand_within_the_paper(tmp_path):
