@@ -72,15 +72,19 @@ def lists_of(frame: Frame, buy: Buying, groups: list[tuple[str, Group]]) -> List
         tuple(BuySize(bought_words(size), tuple(cut_rows(size))) for size in buy.sizes),
         tuple(map(_, CUT_HEADS)),
         (*joints, *whole_words(buy)),
-        tuple(
-            _(CHECKS[one.name]).format(**{what: in_inches(length) for what, length in one.figures.items()})
-            for one in frame.checks
-        ),
+        tuple(said for _name, said in checks_said(frame)),
         tuple(
             (in_rows(one.marks) or _('roof'), caution_text(one.caution), caution_source(one.caution))
             for one in frame.concerns
         ),
     )
+
+
+def checks_said(frame: Frame) -> Iterator[tuple[str, str]]:
+    """Return each check by its name, and what it says."""
+    for one in frame.checks:
+        figures = {what: in_inches(length) for what, length in one.figures.items()}
+        yield one.name, _(CHECKS[one.name]).format(**figures)
 
 
 def _member_row(key: str, one: Marked) -> ListRow:

@@ -15,7 +15,7 @@ from layouts.paper.trim import PAPERS_MM, POINTS_PER_MM
 from layouts.paper.typeface import font_address
 from layouts.pdf.typeset import Job, typeset
 from layouts.roofs.groups import groups_of
-from layouts.roofs.lists import lists_of
+from layouts.roofs.lists import checks_said, lists_of
 from layouts.roofs.marking import MarkingSheet, marking_sheet
 from layouts.roofs.plan_drawing import PlanDrawing, plan_drawing
 from layouts.roofs.plates import plate_layouts
@@ -32,6 +32,8 @@ SIDE_MM, TOP_MM, FOOT_MM = 12.0, 11.0, 17.0
 """Margins; the foot holds what defers to the code, and the page's number."""
 PLAN_SHARE = 0.8
 """Of a page's height that the plan may take."""
+OF_PLATES = ('sides', 'corners', 'diagonals', 'wing_diagonals')
+"""Checks that are made before anything stands on the plates."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,6 +48,8 @@ class PlanSheet:
     overhang: str
     nearest: str
     drawing: PlanDrawing
+    setting_out: tuple[str, ...]
+    """What its plates should measure."""
     marking: tuple[MarkingSheet, ...]
 
 
@@ -82,6 +86,7 @@ def roof_bodies(frame: Frame, buy: Buying, paper: str) -> list[str]:
         text.run(frame.asked.overhang_in),
         text.rational(Fraction(1, frame.asked.measure.per)),
         plan_drawing(frame, width, height * PLAN_SHARE),
+        tuple(said for name, said in checks_said(frame) if name in OF_PLATES),
         marking,
     )
     told = [

@@ -21,6 +21,7 @@ from roof_files import roof
 from test_roof_verb import sixteenths
 
 from layouts.build import build_roof
+from layouts.drawings.svg import HEAVY
 from layouts.roofs.make import SIDE_MM, roof_bodies
 from layouts.sheets.fold import PAPERS_MM
 from tablegen.frame.asked import Asked
@@ -193,6 +194,33 @@ def test_the_plan_is_to_scale_and_names_every_board():
     assert plan.dimension('then 1 ft 4 in on center').length == pytest.approx(16 * units, abs=0.1)
     named = [one.text for one in plan.labels]
     assert [named.count(mark) for mark in ('C', 'E', 'H', 'R', 'HJ1 L', 'HJ8 R')] == [20, 2, 4, 1, 4, 4]
+
+
+def test_jacks_have_their_hands_on_the_plan():
+    """Source: up the front, a hip at the left runs away to the right: there the jack's right side is the longer one."""
+    (plan,) = drawings(0)
+    middle = plan.label('R').at[0]
+    for mark, far_left in (('HJ1 R', True), ('HJ1 L', False)):
+        front = max(
+            (one for one in plan.labels if one.text == mark and one.turn == 90), key=lambda one: one.at[1]
+        )
+        assert (front.at[0] < middle) is far_left, mark
+
+
+def test_the_long_point_is_drawn_on_its_hand():
+    """Source: the ridge at the left, the top edge up and folded away, the side to you is the left one: below its top edge."""
+    (board,) = drawings(4)
+    for name, is_lower in (('left', True), ('right', False)):
+        level = board.label(name).at[1]
+        cheeks = [
+            stroke.points
+            for stroke in board.drawn.strokes
+            if len(stroke.points) == 2
+            and stroke.width == HEAVY
+            and abs(sum(y for _, y in stroke.points) / 2 - level) < 8
+        ]
+        long, short = sorted(min(cheeks, key=lambda points: points[0][0]))
+        assert (long[1] > short[1]) is is_lower, name
 
 
 def test_a_section_is_to_scale():
