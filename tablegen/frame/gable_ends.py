@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from fractions import Fraction
 from typing import ClassVar
 
 from tablegen.frame.asked import Asked
@@ -172,7 +173,7 @@ def lookouts(asked: Asked, plan: Plan) -> Iterator[LevelBoard]:
     for rake in rakes(plan):
         up = common.line_length(rake.top_in - rake.foot_in, rake.slope.members.side.slope)
         count = floor_of(up / asked.spacing_in) + 1
-        back = ZERO if out <= LADDER_IN else _next_rafter(rake) - thick / 2
+        back = ZERO if out <= LADDER_IN else _next_rafter(rake, thick) - thick / 2
         start = rake.end_in - rake.outwards * back
         end = rake.end_in + rake.outwards * exact(out - thick)
         key = length_figure(back + out - thick, asked.measure).decimal
@@ -186,7 +187,10 @@ def lookouts(asked: Asked, plan: Plan) -> Iterator[LevelBoard]:
         )
 
 
-def _next_rafter(rake: Rake) -> Exact:
-    """Return how far from the gable's outside the center of the rafter next to its own is."""
-    places = rake.region.stations
-    return places[1] - rake.end_in if rake.at_left else rake.end_in - places[-2]
+def _next_rafter(rake: Rake, thickness_in: Fraction) -> Exact:
+    """Return how far from the gable's outside the center of the next rafter is that does not stand beside the gable's own."""
+    from_end = [
+        place - rake.end_in if rake.at_left else rake.end_in - place for place in rake.region.stations
+    ]
+    own, *others = from_end if rake.at_left else from_end[::-1]
+    return next(place for place in others if place - own > thickness_in)

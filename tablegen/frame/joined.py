@@ -83,8 +83,9 @@ class Joined:
         return clear_of(places, corner_in, self._beside(self.at.plan_a))
 
     def clear_on_wing(self, places: Places) -> Places:
-        """Return the same along the wing's slope, whose inside corner is at 0."""
-        return clear_of(places, ZERO, self._beside(self.at.plan_b))
+        """Return the same along the wing's slope, whose inside corner is at 0: where it is laid on, none half on the main roof."""
+        half = exact(self.asked.rafters.thickness_in / 2)
+        return clear_of(places, ZERO, half if self.blind else self._beside(self.at.plan_b))
 
     def _beside(self, plan: Angle) -> Exact:
         half = self.asked.rafters.thickness_in / 2

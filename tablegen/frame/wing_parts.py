@@ -122,7 +122,7 @@ def _wing_region(of: Joined) -> Region:
         -place for place in reversed(between(-first, reach, asked.spacing_in, asked.rafters.thickness_in))
     )
     places = tuple(place for place in commons if place > -reach) + jacks
-    return Region(lower, tuple(upper), places if of.blind else of.clear_on_wing(places))
+    return Region(lower, tuple(upper), of.clear_on_wing(places))
 
 
 def valleys(of: Joined, long_left: bool) -> tuple[CornerBoard, ...]:

@@ -10,6 +10,8 @@ from boards import Flat
 
 NEAR_END = 0.15
 """A face within so much of an end's cut may be what it is cut to, in."""
+NEAR_FASCIA = 0.07
+"""The same of a tail at a fascia: one that ends farther before it is cut short of a valley, in."""
 BESIDE = 0.1
 """Faces in one plane by which a cut lies are off by no more than this of one another, in."""
 OPPOSED = -0.995
@@ -90,7 +92,8 @@ def _met(key: str, face: str, members: dict) -> list[tuple[str, str]]:
             continue
         for on, plane_of in other.faces.items():
             off = max(abs(plane_of.height(corners)))
-            if off < NEAR_END and plane_of.normal @ normal < OPPOSED and _meets(one, other, plane_of):
+            near = NEAR_FASCIA if name.startswith('fascia') else NEAR_END
+            if off < near and plane_of.normal @ normal < OPPOSED and _meets(one, other, plane_of):
                 found.append((off, name, on))
     nearest = min((off for off, _, _ in found), default=0.0)
     return [(name, on) for off, name, on in found if off < nearest + BESIDE]

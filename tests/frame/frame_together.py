@@ -15,7 +15,7 @@ from tablegen.frame.asked import Bay, Wing
 LEAST_BORNE, LEAST_OF_A_HIP, LEAST_OF_A_STUD = 0.4, 0.05, 0.3
 """Share of a face that bears: what an end is cut to need not be as deep; a hip's seat is over a corner of plates; a stud is
 wider than its rafter is thick."""
-SHORT_TAIL = 0.1
+SHORT_TAIL = 0.06
 """A tail that ends so much before the fascia is cut short of a valley, in."""
 SMALL_ANGLE = 0.01
 """What is rounded finer than this is an angle, which may lean a board one way or the other."""

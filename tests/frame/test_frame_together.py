@@ -7,6 +7,8 @@ end and seat bears; every slope has a rafter in every bay; eaves are level and r
 from __future__ import annotations
 
 import ast
+from dataclasses import replace
+from fractions import Fraction as F
 from functools import cache
 from pathlib import Path
 
@@ -86,6 +88,34 @@ def test_rafters_meet_in_pairs_over_a_ridge_of_any_hip_roof():
                 along = made.assembly.members[key].points['zero'][0]
                 places[slope].append(round(along * 16) / 16)
         assert sorted(places['front']) == pytest.approx(sorted(places['back']), abs=1 / 8), (name, long)
+
+
+ALONG = {
+    # from barge to barge; eaves of hip roofs out to both other fascias' outer faces; of six sides as the apothem grows
+    'gable': ({'F': [170 + 24] * 2}, {'fascia_in': F(3, 4)}),
+    'hip between commons, dropped': ({'F': [122 + 25.5] * 2 + [200 + 25.5] * 2}, {'fascia_in': F(3, 4)}),
+    'hip of two pitches': ({'F': [144 + 25.5] * 2 + [220 + 17.5] * 2}, {'fascia_in': F(3, 4)}),
+    'six sides': ({'F': [144 / 3**0.5 * (72 + 12.75) / 72] * 6}, {'fascia_in': F(3, 4)}),
+    # up to a foot blocks from the gable's rafter to the barge; past it back to the near side of the next rafter, 24 in on
+    # center at the left, at the right past the one beside it to that at 144: on each of four rakes one at the foot and three up 81 5/8 in
+    'gable, its blocks': ({'LO': [12 - 1.5] * 16}, {}),
+    'gable, its lookouts': ({'LO': [24 - 0.75 + 20 - 1.5] * 8 + [170 - 144 - 0.75 + 20 - 1.5] * 8}, {'gable_overhang_in': F(20)}),
+}  # fmt: skip
+"""Roofs of FIXED, the level boards that they should have by mark, by hand, and what else is asked of them."""
+
+
+@pytest.mark.parametrize('name', ALONG)
+def test_fascias_and_lookouts_are_as_long_as_their_eaves_and_rakes(name):
+    boards, more = ALONG[name]
+    made = frame(replace(FIXED[name.partition(', its')[0]], **more))
+    for mark, lengths in boards.items():
+        told = [
+            float(one.length_in)
+            for one in made.levels
+            if one.mark.startswith(mark)
+            for _ in range(one.number)
+        ]
+        assert sorted(told) == pytest.approx(lengths)
 
 
 def test_nothing_but_what_is_asked_and_printed_is_known_to_the_assembly():
