@@ -18,18 +18,14 @@ from layouts.paper.typeface import advance_em
 
 SIDES = 50.0, 24.0
 """Left of the board and right of it, for the names of its top edges and ends."""
-BREAK = 11.0
-"""Between two pieces of the board."""
-PAST = 1.3
-"""Inches of wood drawn outside the outermost line of a piece."""
-MOST_UNITS, MOST_HIGH = 13.0, 124.0
+BREAK, PAST = 11.0, 1.3
+"""Between two pieces of the board; and inches of wood drawn outside the outermost line of a piece."""
+MOST_UNITS, MOST_HIGH = 13.0, 118.0
 """In an inch; and from the uppermost top edge to the bottom edge."""
 GAP, APART = 9.0, 11.5
 """Between two top edges, and between them and the side; and between the numbers of two marks, at least."""
-NUMBERS, ROW = 19.0, 21.0
-"""Height of the row of numbers, and of a row of distances."""
-BELOW = 17.5
-"""Under the bottom edge stand the figures of the bird's mouth."""
+NUMBERS, ROW, BELOW = 19.0, 21.0, 17.5
+"""Height of the row of numbers, of a row of distances, and of the bird's mouth's figures under the bottom edge."""
 FIGURE, NUMBER = 12.2, 11.0
 """Sizes of type: figures to saw by are 3 mm high."""
 OFF, NAME_SIZE, CENTER_NAME = 5.0, 8.5, 'c'
@@ -233,14 +229,18 @@ def _notch(
     heel_x = min(end[0] + 2, width - advance_em(board.words[0], svg.WIDTH, 700) * FIGURE - 2)
     toe = (corner[0] - long * cos(angle), corner[1] + long * sin(angle))
     right, up = OFF * cos(angle), OFF * sin(angle)
+    seat_x, base = min(toe[0] + 2, heel_x - 8), foot + BELOW - 6
+    said = [
+        svg.text(board.words[0], (heel_x, base), FIGURE, 'start', 700),
+        svg.text(board.words[1], (seat_x, base), FIGURE, 'end', 700),
+    ]
     return [
         svg.shape([toe, corner, end], 0, '#fff'),
         svg.hatch([toe, corner, end], 3),
         svg.path([toe, corner, end], svg.HEAVY),
         *beside(corner, end, (right, -up)),
         *beside(toe, corner, (-up, -right)),
-        svg.text(board.words[0], (heel_x, foot + BELOW - 6), FIGURE, 'start', 700),
-        svg.text(board.words[1], (min(toe[0] + 2, heel_x - 8), foot + BELOW - 6), FIGURE, 'end', 700),
+        *([] if one is not board.notches[0] else said),
     ]
 
 

@@ -198,7 +198,8 @@ def _triangles(ink: SectionInk, sheet: _Sheet) -> Iterator[str]:
         left, right = middle[0] - wide / 2, middle[0] + wide / 2
         top, low = middle[1] - lift - wide * leg.slope / 2, middle[1] - lift + wide * leg.slope / 2
         yield svg.shape([(left, top), (right, top), (right, low)], svg.LINE)
-        yield svg.text(leg.base, ((left + right) / 2, top - 3), SMALL, 'middle', 700)
+        if leg.base:
+            yield svg.text(leg.base, ((left + right) / 2, top - 3), SMALL, 'middle', 700)
         yield svg.text(leg.rise, (right + 4, (top + low) / 2 + 3), SMALL, 'start', 700)
         x, height = x - leg.run, height + leg.slope * leg.run
 

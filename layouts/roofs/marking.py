@@ -178,10 +178,10 @@ def _heads(
     for line in varying:
         number = lines.index(line) + 1
         if not same[line][0] and number != len(lines):
-            yield _('{number} from upper end').format(number=number)
+            yield _('{number} from the first point').format(number=number)
         if not same[line][1] and number != 1:
-            yield _('{number} from lower end').format(number=number)
-    yield _('steps, and the odd one')
+            yield _('{number} from the last point').format(number=number)
+    yield _('steps, then body & tongue')
 
 
 def _member_row(

@@ -66,7 +66,7 @@ ROW, NEAR = 21.0, 12.0
 """Between two rows of dimensions, and between the names and the first of them."""
 MANY = 12
 """Names without room, past which they stand in two rows."""
-SIZE = 9.5
+SIZE, LEAST = 9.5, 6.5
 """Of the figures of dimensions."""
 
 
@@ -202,7 +202,9 @@ def _level(
     for x in (a, b):
         yield svg.line((x, from_y), (x, y + out), svg.HAIR)
     yield svg.arrow((a, y), (b, y), both=True)
-    yield svg.text(words, ((a + b) / 2, y - 2.5), SIZE, 'middle', 600)
+    size = _fitting(words, b - a)
+    at = ((a + b) / 2, y - 2.5, 'middle') if size else (b + 4, y + 3, 'start')
+    yield svg.text(words, at[:2], size or SIZE, at[2], 600)
 
 
 def _upright(sheet: _Sheet, ends: tuple[Exact, Exact], x: float, words: svg.Words) -> Iterator[str]:
@@ -210,7 +212,16 @@ def _upright(sheet: _Sheet, ends: tuple[Exact, Exact], x: float, words: svg.Word
     for y in (a, b):
         yield svg.line((x - 3, y), (x + 6, y), svg.HAIR)
     yield svg.arrow((x, a), (x, b), both=True)
-    yield svg.text(words, (x - 2.5, (a + b) / 2), SIZE, 'middle', 600, 90)
+    size = _fitting(words, a - b)
+    at = (x - 2.5, (a + b) / 2, 'middle') if size else (x + 3, b - 6, 'start')
+    yield svg.text(words, at[:2], size or SIZE, at[2], 600, 90)
+
+
+def _fitting(words: svg.Words, room: float) -> float:
+    """Return the size in which words stand over their arrow, 0 where they are too long for it."""
+    told = words if isinstance(words, str) else words[0].format(**words[1])
+    size = min(SIZE, (room - 4) / advance_em(told, svg.WIDTH, 600))
+    return round(size, 2) if size >= LEAST else 0.0
 
 
 def _first(frame: Frame, sheet: _Sheet) -> Iterator[str]:
