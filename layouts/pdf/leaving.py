@@ -39,6 +39,7 @@ def stoppable(tell: Callable[[], None]) -> Iterator[None]:
         tell  says that it was stopped
 
     Notes:
+        For the main thread of a process that then ends: what comes after the block changes nothing any more.
         The process ends in the handler. An exception raised there could be lost in a callback of a library, or come
         while things are being cleared up. A signal that the process was started to ignore stays ignored.
     """
@@ -53,18 +54,14 @@ def stoppable(tell: Callable[[], None]) -> Iterator[None]:
             tell()
         os._exit(128 + number)
 
-    if threading.current_thread() is not threading.main_thread():
-        yield
-        return
-    before = {stop: signal.getsignal(stop) for stop in STOPS}
-    heard = [stop for stop in STOPS if before[stop] is not signal.SIG_IGN]
+    heard = [stop for stop in STOPS if signal.getsignal(stop) is not signal.SIG_IGN]
+    for stop in heard:
+        signal.signal(stop, leave)
     try:
-        for stop in heard:
-            signal.signal(stop, leave)
         yield
     finally:
         for stop in heard:
-            signal.signal(stop, before[stop])
+            signal.signal(stop, signal.SIG_IGN)
 
 
 @contextmanager

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import logging
 import os
-import tempfile
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
@@ -17,6 +16,7 @@ from layouts.html.page_html import pages_html, style
 from layouts.paper.page import Page
 from layouts.paper.trim import Trim
 from layouts.pdf.workers import side_by_side
+from layouts.pdf.workplace import passing_files_in
 from layouts.words.say import SOURCE, language
 from tablegen.errors import BookError
 from tablegen.messages import message
@@ -107,7 +107,7 @@ def set_document(job: Job, tell: Callable[[int], None] = lambda pages: None) -> 
     weasyprint = load_typesetter()
     from weasyprint.text.fonts import FontConfiguration
 
-    with _listening(tell) as said, _scratch(job.out.parent):
+    with _listening(tell) as said, passing_files_in(job.out.parent):
         fonts = FontConfiguration()
         sheet = weasyprint.CSS(string=job.css, font_config=fonts)
         document = weasyprint.HTML(string=job.html).render(stylesheets=[sheet], font_config=fonts)
@@ -138,17 +138,6 @@ def load_typesetter() -> ModuleType:
         ) from None
     module: ModuleType = weasyprint
     return module
-
-
-@contextmanager
-def _scratch(folder: Path) -> Iterator[None]:
-    """Have libraries put their passing files in a folder, so that they go with it however the work ends."""
-    before = tempfile.tempdir
-    tempfile.tempdir = str(folder)
-    try:
-        yield
-    finally:
-        tempfile.tempdir = before
 
 
 class _Remarks(logging.Handler):

@@ -14,6 +14,7 @@ import errno
 import os
 import shutil
 import sys
+import tempfile
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager, suppress
 from pathlib import Path
@@ -63,7 +64,8 @@ def workplace(folder: Path) -> Iterator[Path]:
                     _take_up(folder, PREFIX)
                 work.mkdir()
                 problem = 'making.writing_failed'
-                yield work
+                with passing_files_in(work):
+                    yield work
     except OSError as fault:
         raise _told(folder, problem, fault) from None
 
@@ -84,6 +86,17 @@ def put_in_place(work: Path, names: Sequence[str]) -> None:
             (work / NONE_EARLIER / name).touch()
     if fault := _settle(work.rename(work.with_suffix(WHOLE))):
         raise fault
+
+
+@contextmanager
+def passing_files_in(folder: Path) -> Iterator[None]:
+    """Have libraries put their passing files in a folder, so that they go with it however the work ends."""
+    before = tempfile.tempdir
+    tempfile.tempdir = str(folder)
+    try:
+        yield
+    finally:
+        tempfile.tempdir = before
 
 
 def _take_up(folder: Path, begins: str) -> None:
