@@ -9,7 +9,7 @@ import re
 import sys
 from collections.abc import Sequence
 from contextlib import redirect_stdout, suppress
-from typing import TextIO
+from typing import Any, TextIO
 
 from layouts.pdf.leaving import stoppable
 from layouts.verbs import VERBS
@@ -23,7 +23,8 @@ USER_FAULT, STOPPED, READER_LEFT = 2, 130, 141
 """Exit statuses: a mistake of the user's; Ctrl-C; the reader of a pipe has gone (as shells count them)."""
 MAKERS = ('make', 'card', 'pattern', 'settings')
 """Verbs that are done, their files made, before they say a word to a reader who may have left."""
-MINUS_SIGN = '\u2212'
+HELD = '\ue000'
+"""Stands for the dash of a negative value while the words are parsed; of no script, so that nobody types it."""
 
 
 def main(
@@ -91,7 +92,9 @@ def _answer(words: list[str], out: TextIO, err: TextIO) -> int:
     except SystemExit:  # help has been printed
         return 0
     if beyond:
-        raise _unasked(beyond, args.parser)
+        raise _unasked([_as_written(word) for word in beyond], args.parser)
+    for name, value in vars(args).items():
+        setattr(args, name, _as_written(value))
     try:
         status: int = args.run(args, out, err)
         return status
@@ -124,8 +127,15 @@ def _at_option(fault: BookError, args: argparse.Namespace, words: list[str]) -> 
 
 
 def _plain_minus(word: str) -> str:
-    """Return a negative value with a minus sign that no parser takes for an option's dash."""
-    return MINUS_SIGN + word[1:] if re.match(r'-[\d.]', word) else word
+    """Return a negative value with a sign that no parser takes for an option's dash."""
+    return HELD + word[1:] if re.match(r'-[\d.]', word) else word
+
+
+def _as_written(value: Any) -> Any:
+    """Return an argument, or a list of them, with its dash back: it may be a name."""
+    if isinstance(value, list):
+        return [_as_written(one) for one in value]
+    return f'-{value[1:]}' if isinstance(value, str) and value.startswith(HELD) else value
 
 
 def _help_of(words: list[str]) -> str:

@@ -7,6 +7,8 @@ from typing import Any, TypeVar
 
 from tablegen.messages import Message, message
 
+LONGEST_WORD = 60
+"""Characters of what may be a misspelt word: comparing longer ones takes long and finds nothing."""
 Item = TypeVar('Item')
 Read = TypeVar('Read')
 Word = Message | str | Sequence[Message | str]
@@ -70,6 +72,8 @@ def meant(word: str, known: Sequence[str], otherwise: Word) -> Word:
     """Return what to try in place of a misspelt word: the nearest of those known, or else other advice."""
     from difflib import get_close_matches  # only a mistake has to wait for it
 
+    if len(word) > LONGEST_WORD:
+        return otherwise
     close = [name for name in known if word and name.startswith(word)] or get_close_matches(word, known, 1)
     return did_you_mean(close[0]) if len(close) == 1 else otherwise
 

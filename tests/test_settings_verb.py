@@ -136,9 +136,7 @@ def test_a_file_that_is_no_text(tmp_path):
 def test_a_file_too_long_for_settings(tmp_path):
     file = tmp_path / 'my-book.toml'
     file.write_bytes(b'#' * 1_000_001)
-    assert refused(file) == [
-        f'{file}: is too long for a settings file; allowed: up to 1,000,000 bytes; {START}'
-    ]
+    assert refused(file) == [f'{file}: is too long for a settings file; allowed: up to 64,000 bytes; {START}']
 
 
 @pytest.mark.parametrize(

@@ -32,6 +32,8 @@ NEW, EARLIER, NONE_EARLIER = 'new', 'earlier', 'none-earlier'
 MOST_SECONDS = 30
 """So long a command waits for another that makes something in the same folder."""
 SECONDS_BETWEEN_LOOKS = 0.1
+FILES_TO_CLEAR = 5
+"""As many are held open to be let go before a workplace is cleared, which must be looked into: no more may be allowed."""
 NO_ROOM = (errno.ENOSPC, errno.EDQUOT, errno.EFBIG)
 NO_MORE_FILES = (errno.EMFILE, errno.ENFILE)
 
@@ -48,6 +50,12 @@ def workplace(folder: Path) -> Iterator[Path]:
     """
     work = folder / f'{PREFIX}{token_hex(4)}'
     new: list[Path] = []
+    spare: list[int] = []
+
+    def clear() -> None:
+        while spare:
+            os.close(spare.pop())
+        _take_up(folder, work.name)
 
     def go() -> None:
         for one in new:
@@ -59,7 +67,8 @@ def workplace(folder: Path) -> Iterator[Path]:
         with clearing(go):
             new += (one for one in (folder, *folder.parents) if not one.exists())
             folder.mkdir(parents=True, exist_ok=True)
-            with _alone(folder) as alone, clearing(lambda: _take_up(folder, work.name)):
+            with _alone(folder) as alone, clearing(clear):
+                spare += (os.open(os.devnull, os.O_RDONLY) for _ in range(FILES_TO_CLEAR))
                 if alone:
                     _take_up(folder, PREFIX)
                 work.mkdir()
@@ -92,7 +101,9 @@ def put_in_place(work: Path, names: Sequence[str]) -> None:
 def passing_files_in(folder: Path) -> Iterator[None]:
     """Have libraries put their passing files in a folder, so that they go with it however the work ends."""
     before = tempfile.tempdir
-    tempfile.tempdir = str(folder)
+    with suppress(UnicodeEncodeError):  # where its name is no text they lie where they always do
+        os.path.abspath(folder).encode()
+        tempfile.tempdir = str(folder)
     try:
         yield
     finally:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-from pathlib import Path
 from typing import TextIO
 
 from layouts.cards.formats import FORMATS, USUAL
@@ -13,6 +12,7 @@ from layouts.verbs.options import (
     add_pitches,
     add_steep,
     add_verb,
+    folder_of,
     with_options,
 )
 from layouts.verbs.settings_file import add_settings_file, settings_from
@@ -43,11 +43,12 @@ def add(subparsers: Subparsers) -> None:
 
 def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Make the card and say what is on it."""
+    folder = folder_of(args)
     settings = with_options(settings_from(args.settings), args)
     from layouts.build import build_cards
 
     size = USUAL[settings.trim] if args.size is None else args.size
-    made = build_cards(settings, size, Path(args.out))
+    made = build_cards(settings, size, folder)
     print(f'{made.path}: {made.said[0]}', *made.said[1:], sep='\n', file=out)
     print(_('made in {seconds:.1f} s').format(seconds=made.seconds), file=err)
     return 0

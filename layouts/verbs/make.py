@@ -10,7 +10,7 @@ from typing import TextIO
 
 from layouts.verbs.book_options import add_book
 from layouts.verbs.opening import OPTION, opener, show
-from layouts.verbs.options import Subparsers, add_folder, add_verb, with_options, with_sound_runs
+from layouts.verbs.options import Subparsers, add_folder, add_verb, folder_of, with_options, with_sound_runs
 from layouts.verbs.settings_file import STANDARD_INPUT, add_settings_file, settings_from, with_roof_files
 from layouts.words.say import N_, _, n_
 from tablegen.errors import BookError
@@ -56,6 +56,7 @@ def add(subparsers: Subparsers) -> None:
 def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Make the files, say what they are and how they are printed."""
     _refuse_what_cannot_be_done(args)
+    folder = folder_of(args)
     settings = with_sound_runs(with_options(settings_from(args.settings), args))
     if args.roof:
         settings = with_roof_files(settings, args.roof)
@@ -64,13 +65,13 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
 
         settings = answered(settings, err)
     try:
-        return _tell_plan(settings, out) if args.plan else _make(settings, args, out, err)
+        return _tell_plan(settings, out) if args.plan else _make(settings, folder, args, out, err)
     except BookError as fault:
         runs = args.runs is not None and str(fault.place).startswith('runs.')
         raise fault.at('--runs') if runs else fault from None
 
 
-def _make(settings: Settings, args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
+def _make(settings: Settings, folder: Path, args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     from layouts.build import build
     from layouts.paper.trim import trim_of
     from layouts.pdf.leaving import clearing
@@ -78,7 +79,7 @@ def _make(settings: Settings, args: argparse.Namespace, out: TextIO, err: TextIO
 
     progress = Progress(err)
     with clearing(progress.done):  # nothing is told behind half a bar
-        made = build(settings, Path(args.out), progress, args.tagged)
+        made = build(settings, folder, progress, args.tagged)
     print(_('made in {seconds:.1f} s').format(seconds=made.seconds), file=err)
     booklet = _('{file}: {pages} pages in {sections}, {figures:,} figures in its pitches’ tables')
     sections = _sections(made.sections)

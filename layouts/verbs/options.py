@@ -6,6 +6,7 @@ import argparse
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from fractions import Fraction
+from pathlib import Path
 from typing import Any, Protocol, TextIO
 
 from layouts.words.say import N_, _, n_
@@ -94,6 +95,18 @@ def add_folder(parser: argparse.ArgumentParser) -> None:
     """Declare where files are put."""
     words = _('folder for what is made (default: {folder})').format(folder=OUTPUT)
     parser.add_argument('--out', default=OUTPUT, metavar='DIR', help=words)
+
+
+def folder_of(args: argparse.Namespace) -> Path:
+    """Return where files are put.
+
+    Errors:
+        BookError for a name that is none
+    """
+    if not args.out.strip():
+        problem = _("'{folder}' names no folder").format(folder=args.out)
+        raise BookError('--out', problem, '', _('give a name, or leave it out'))
+    return Path(args.out)
 
 
 def add_steep(parser: argparse.ArgumentParser) -> None:

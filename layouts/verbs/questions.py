@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-import sys
 from typing import TextIO
 
 from layouts.verbs.book_options import pitches_told
 from layouts.verbs.options import with_written
+from layouts.verbs.settings_file import standard_input
 from layouts.words.error import error_lines
 from layouts.words.say import N_, _
 from tablegen.errors import BookError
@@ -23,6 +23,7 @@ QUESTIONS = {
 
 def answered(settings: Settings, err: TextIO) -> Settings:
     """Return the settings as the answers on standard input change them; a wrong one is told and asked again."""
+    standard_input()  # before anything is asked
     print(_('Press Enter to take what stands in brackets.'), file=err)
     usual = {'pitches': pitches_told(settings), 'paper': settings.paper, 'owner': settings.owner or _('none')}
     for name, question in QUESTIONS.items():
@@ -39,4 +40,4 @@ def answered(settings: Settings, err: TextIO) -> Settings:
 def _answer(asked: str, err: TextIO) -> str:
     """Return a line of standard input without the space around it; '' too where there is no more."""
     print(asked, end='', file=err, flush=True)
-    return sys.stdin.readline().strip()
+    return standard_input().readline().strip()

@@ -7,6 +7,7 @@ import os
 import sys
 from codecs import BOM_UTF16_BE, BOM_UTF16_LE
 from collections.abc import Sequence
+from typing import TextIO
 
 from layouts.words.say import N_, _
 from tablegen.errors import BookError
@@ -14,7 +15,7 @@ from tablegen.messages import message
 from tablegen.settings import Settings, read_settings
 
 STANDARD_INPUT = '-'
-MOST_BYTES = 1_000_000
+MOST_BYTES = 64_000
 START = N_('rafterbook settings --out my-book.toml makes one to start from')
 A_FILE = N_('a settings file')
 START_A_ROOF = N_('rafterbook roof --starter KIND prints one to start from')
@@ -75,7 +76,7 @@ def written_in(path: str, what: str, start: str) -> str:
     """
     try:
         if path == STANDARD_INPUT:
-            content = sys.stdin.buffer.read(MOST_BYTES + 1)
+            content = standard_input().buffer.read(MOST_BYTES + 1)
         else:
             with open(path, 'rb') as file:
                 content = file.read(MOST_BYTES + 1)
@@ -92,6 +93,18 @@ def written_in(path: str, what: str, start: str) -> str:
         return content.decode(encoding_of(content))
     except UnicodeDecodeError as fault:
         raise BookError(path, no_text(fault), what, start) from None
+
+
+def standard_input() -> TextIO:
+    """Return this process's input.
+
+    Errors:
+        BookError if it is closed
+    """
+    if sys.stdin is None:
+        problem = _('standard input is closed')
+        raise BookError(STANDARD_INPUT, problem, '', _('give a file, or let another command write to it'))
+    return sys.stdin
 
 
 def encoding_of(content: bytes) -> str:

@@ -2,18 +2,21 @@
 
 from __future__ import annotations
 
-from layouts.words.say import _, said
+from layouts.words.say import _, n_, said
 from tablegen.errors import BookError, SettingsFaults
 
-LONGEST_PROBLEM = 200
-"""Characters; a longer problem keeps its two ends, so that a fault stays a line."""
+LONGEST = 200
+"""Characters of a part of an error; a longer one keeps its two ends, so that a fault stays a line."""
+LONGEST_ALLOWED = 2000
+"""Of a list of what is allowed, which is the program's own."""
+MOST_FAULTS = 20
 
 
 def error_line(fault: BookError) -> str:
     """Return an error in one line: place, problem, what is allowed, next step."""
     place, problem, allowed, next_step = (str(said(part)) for part in fault.args)
-    if len(problem) > LONGEST_PROBLEM:
-        problem = f'{problem[: LONGEST_PROBLEM // 2]} … {problem[-LONGEST_PROBLEM // 4 :]}'
+    place, problem, next_step = (_shortened(part, LONGEST) for part in (place, problem, next_step))
+    allowed = _shortened(allowed, LONGEST_ALLOWED)
     parts = [
         f'{place}: {problem}' if place else problem,
         _('allowed: {words}').format(words=allowed) if allowed else '',
@@ -24,8 +27,17 @@ def error_line(fault: BookError) -> str:
 
 def error_lines(fault: BookError) -> list[str]:
     """Return the lines to print, one a fault, each beginning with the file if several are told of one."""
-    before = _one_line(f'{fault.source}: ') if isinstance(fault, SettingsFaults) and fault.source else ''
-    return [f'{before}{error_line(one)}' for one in fault.each()]
+    source = _shortened(fault.source, LONGEST) if isinstance(fault, SettingsFaults) else ''
+    before = _one_line(f'{source}: ') if source else ''
+    told, rest = fault.each()[:MOST_FAULTS], len(fault.each()[MOST_FAULTS:])
+    more = (
+        [before + n_('and {count} more', 'and {count} more', rest).format(count=f'{rest:,}')] if rest else []
+    )
+    return [*(f'{before}{error_line(one)}' for one in told), *more]
+
+
+def _shortened(words: str, longest: int) -> str:
+    return words if len(words) <= longest else f'{words[: longest // 2]} … {words[-longest // 4 :]}'
 
 
 def _one_line(words: str) -> str:

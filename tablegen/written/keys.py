@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import unicodedata
+from collections import Counter
 from collections.abc import Sequence
 from fractions import Fraction
+from itertools import pairwise
 from typing import Any
 
 from tablegen.errors import BookError
@@ -29,11 +32,11 @@ def leaves(tables: dict[str, Any], known: Sequence[str], above: str = '') -> lis
 
 def given_twice(found: list[tuple[str, object]]) -> list[BookError]:
     """Return the faults of keys that stand both by themselves and in a table."""
-    names = [name for name, _ in found]
+    names = Counter(name for name, _ in found)
     return [
         BookError(name, message('setting.given_twice'), '', message('setting.leave_one_out'))
-        for place, name in enumerate(names)
-        if name in names[:place]
+        for name, times in names.items()
+        if times > 1
     ]
 
 
@@ -42,7 +45,11 @@ def one_line(value: object, place: str) -> str:
     if not isinstance(value, str) or len(value) > LONGEST_NAME or not (value.isprintable() or value == ''):
         problem = message('setting.no_name', value=repr(value))
         raise BookError(place, problem, message('setting.one_line', most=LONGEST_NAME))
-    return value.strip()
+    clean = unicodedata.normalize('NFC', value.strip())
+    if any(unicodedata.combining(mark) and not letter.isalpha() for letter, mark in pairwise(f' {clean}')):
+        problem = message('setting.marks_on_marks', value=repr(value))
+        raise BookError(place, problem, message('setting.one_mark'))
+    return clean
 
 
 def choice(value: object, place: str, allowed: Sequence[str]) -> str:

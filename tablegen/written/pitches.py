@@ -44,6 +44,7 @@ def read_pitches(value: object, place: str, steep: bool) -> tuple[Pitch, ...]:
     items = value if isinstance(value, list) else [value]
     if not items:
         raise BookError(place, message('reader.no_pitch_given'), message('reader.pitch_list'))
+    _refuse_too_many(len(items), place)
     read = (
         each_of(items, place, lambda item, here: _pitches_of(item, here, steep))
         if len(items) > 1

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import sys
 from collections.abc import Sequence
 from io import TextIOWrapper
 from typing import TextIO
@@ -13,7 +12,7 @@ from layouts.told.table_data import csv_rows, json_rows
 from layouts.verbs.checks import options
 from layouts.verbs.checks.options import CSV, JSON, TEXT
 from layouts.verbs.options import Subparsers
-from layouts.verbs.settings_file import encoding_of, no_text, unreadable
+from layouts.verbs.settings_file import encoding_of, no_text, standard_input, unreadable
 from layouts.words.say import N_, _, say
 from layouts.words.square import figure_lines, judged_lines
 from tablegen.checking.square_figures import RISES, USUAL_RISES, engraved_table
@@ -32,7 +31,7 @@ EXAMPLES = (
 NOTES = N_('Fill in what yours shows; a cell may stay empty.')
 FORMATS = (TEXT, CSV, JSON)
 STANDARD_INPUT = '-'
-MOST_CHARACTERS = 1_000_000
+MOST_CHARACTERS = 64_000
 
 
 def add(checks: Subparsers) -> None:
@@ -100,7 +99,7 @@ def _content(path: str) -> str:
     allowed = _('a CSV file of what the square shows')
     try:
         if path == STANDARD_INPUT:
-            content = sys.stdin.read(MOST_CHARACTERS + 1)
+            content = standard_input().read(MOST_CHARACTERS + 1)
         else:
             with open(path, 'rb') as raw, TextIOWrapper(raw, encoding_of(raw.peek(2)), newline='') as file:
                 content = file.read(MOST_CHARACTERS + 1)
