@@ -15,9 +15,9 @@ HELP = 'see rafterbook find --help'
     [
         (['', '4 ft'], f"PITCH: '' is no pitch; allowed: {PITCH}; next: {HELP}"),
         (['0', '4 ft'], f"PITCH: '0' is flat: a rafter needs a rise; allowed: {PITCH}; next: {HELP}"),
-        (['-3', '4 ft'], f"PITCH: '−3' is below zero; allowed: {PITCH}; next: {HELP}"),
-        (['-3/12', '4 ft'], f"PITCH: '−3/12' is below zero; allowed: {PITCH}; next: {HELP}"),
-        (['--', '-3', '4 ft'], f"PITCH: '−3' is below zero; allowed: {PITCH}; next: {HELP}"),
+        (['-3', '4 ft'], f"PITCH: '-3' is below zero; allowed: {PITCH}; next: {HELP}"),
+        (['-3/12', '4 ft'], f"PITCH: '-3/12' is below zero; allowed: {PITCH}; next: {HELP}"),
+        (['--', '-3', '4 ft'], f"PITCH: '-3' is below zero; allowed: {PITCH}; next: {HELP}"),
         (
             ['91 deg', '4 ft'],
             f"PITCH: '91 deg' is no slope; allowed: above 0 and below 90 degrees; next: {HELP}",
@@ -47,7 +47,7 @@ HELP = 'see rafterbook find --help'
         ),
         (['6', ''], f"RUN: '' is no length; allowed: {LENGTH}; next: {HELP}"),
         (['6', '0'], f"RUN: '0' is 0, and a run of 0 has no rafter; allowed: {LENGTH}; next: {HELP}"),
-        (['6', '-4'], f"RUN: '−4' is below zero; allowed: {LENGTH}; next: {HELP}"),
+        (['6', '-4'], f"RUN: '-4' is below zero; allowed: {LENGTH}; next: {HELP}"),
         (['6', '4 kg'], f"RUN: '4 kg' is no length; allowed: {LENGTH}; next: {HELP}"),
         (['6', '10001 ft'], f"RUN: '10001 ft' is over 10,000 ft; allowed: {LENGTH}; next: {HELP}"),
         (['6', '4 ft', '--format', 'xml'], f"--format: 'xml' is unknown; allowed: text, json; next: {HELP}"),
