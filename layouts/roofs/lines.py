@@ -9,6 +9,7 @@ from enum import StrEnum
 from layouts.drawings.svg import Point
 from layouts.words.marking import STOPS
 from layouts.words.say import N_, _
+from tablegen.frame.asked import Shed, Upper
 from tablegen.frame.eaves import outline
 from tablegen.frame.frame import Frame
 from tablegen.frame.framed import Framed, Standing
@@ -18,6 +19,14 @@ from tablegen.numbers.exact import exact
 from tablegen.roof.member import Hand, Line, Stop
 
 HANDED = {Hand.LEFT: N_('{mark} L'), Hand.RIGHT: N_('{mark} R')}
+
+
+UPPER = {
+    Upper.WALL: Stop.WALL,
+    Upper.LEDGER: Stop.LEDGER,
+    Upper.BEAM_AGAINST: Stop.BEAM,
+    Upper.BEAM_OVER: Stop.BEAM,
+}
 
 
 class Of(StrEnum):
@@ -30,7 +39,7 @@ class Of(StrEnum):
     """A hip or a valley."""
     LEVEL = 'level'
     WALL = 'wall'
-    """That a bay stands against."""
+    """That a bay stands against, or what holds a shed's upper ends."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,6 +62,9 @@ def lines_of(frame: Frame) -> Iterator[PlanLine]:
                 yield PlanLine(of, '', *edge)
     if len(plan.edges) < len(plan.plates):
         yield PlanLine(Of.WALL, _(STOPS[Stop.WALL]), _floats(plan.plates[-1]), _floats(plan.plates[0]))
+    if isinstance(frame.asked.kind, Shed):
+        against = _(STOPS[UPPER[frame.asked.kind.upper]])
+        yield PlanLine(Of.WALL, against, _floats(plan.plates[2]), _floats(plan.plates[3]))
     for board in plan.levels:
         if board.level is not Level.LOOKOUT:
             yield PlanLine(Of.LEVEL, board.mark, _floats(board.start), _floats(board.end))
