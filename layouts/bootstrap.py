@@ -21,6 +21,7 @@ import json
 import platform
 import re
 import shutil
+import signal
 import subprocess
 from pathlib import Path
 
@@ -321,6 +322,9 @@ def run_verb(verb: str, arguments: list) -> int:
 def status_of(command: list, folder: Path) -> int:
     """Run a command in the reader's own terminal and return its exit status, 128 + n for a signal n."""
     process = subprocess.Popen(command, cwd=folder, env=surroundings())
+    for name in ('SIGTERM', 'SIGHUP'):  # sent to this process alone, they are meant for the command
+        if getattr(signal, name, None) and signal.getsignal(getattr(signal, name)) != signal.SIG_IGN:
+            signal.signal(getattr(signal, name), lambda number, frame: process.send_signal(number))
     while True:
         try:
             status = process.wait()

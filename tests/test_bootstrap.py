@@ -6,6 +6,7 @@ Pango (dnf, brew, MSYS2) follow the typesetter's installation notes and the rest
 
 import ast
 import os
+import signal
 import subprocess
 import sys
 from pathlib import Path
@@ -463,6 +464,7 @@ def test_the_status_is_the_commands_own(ends, status, monkeypatch):
             return end
 
     monkeypatch.setattr(bootstrap.subprocess, 'Popen', Process)
+    monkeypatch.setattr(bootstrap.signal, 'signal', lambda number, heard: None)
     assert bootstrap.status_of(['any'], None) == status
 
 
@@ -498,3 +500,18 @@ def test_the_continuous_check_runs_the_very_command_of_the_readme():
 
 def test_the_continuous_check_may_be_run():
     assert os.access(TOP / '.ci' / 'run', os.X_OK)
+
+
+@pytest.mark.skipif(os.name == 'nt', reason='has no such signals')
+@pytest.mark.parametrize('sent', [signal.SIGTERM, signal.SIGHUP])
+def test_a_signal_to_end_is_passed_on_to_the_command(sent):
+    """The command says so and ends in its own way, and its status is the script's."""
+    hears = (
+        'import signal, sys, time; [signal.signal(one, lambda n, f: sys.exit(n + 40)) for one in (1, 15)]; '
+    )
+    inner = f"{hears}print('on', flush=True); time.sleep(60)"
+    run = f'from layouts import bootstrap; raise SystemExit(bootstrap.status_of([{sys.executable!r}, "-c", {inner!r}], None))'
+    with subprocess.Popen([sys.executable, '-c', run], cwd=TOP, stdout=subprocess.PIPE, text=True) as process:
+        assert process.stdout.readline() == 'on\n'
+        process.send_signal(sent)
+        assert process.wait(10) == sent + 40
