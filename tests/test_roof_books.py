@@ -13,6 +13,7 @@ from opening_places import cited_wrongly
 from oracle import hip_ends, seats, shortening, tails
 from oracle.corner import common_length, corner, hip_length, jack_length, jack_to_points
 from oracle.rounding import part
+from own_roofs import PORCH, STORE
 from skewed import SkewedBook
 from test_colophon import printed_lines
 from worked_books import examples_of
@@ -26,23 +27,6 @@ from tablegen.frame.frame import frame
 from tablegen.frame.roof_file import read_roof
 from tablegen.roof.member import Line
 
-STORE = """
-kind = "hip"
-name = "Garden store"
-pitch = 7
-width = "24 ft"
-length = "36 ft"
-spacing = "16 in"
-overhang.eave = "16 in"
-stock = {rafters = "2x8", hips = "2x10"}
-"""
-PORCH = """
-kind = "shed"
-pitch = 4
-width = "7 ft"
-length = "12 ft"
-shed = {upper = "ledger", thickness = "1 1/2"}
-"""
 BOOK = 'pitches = [1, 4, 7]\nparts = ["opening", "examples"]\nroofs = ["store.toml", "porch.toml"]\n'
 AT, RUN, OUT, THICK = corner(Fraction(7)), Fraction(144), Fraction(16), Fraction(3, 2)
 RAFTER_DEPTH, HIP_DEPTH, SEAT = Fraction(29, 4), Fraction(37, 4), Fraction(7, 2)

@@ -6,6 +6,7 @@ import json
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from itertools import takewhile
+from pathlib import PurePath
 
 from layouts.paper.page import Index
 from layouts.words.say import SOURCE, _
@@ -64,11 +65,17 @@ def lines(settings: Settings, index: Index) -> tuple[str, ...]:
     edition = next((name for name, usual in EDITIONS.items() if usual == settings.parts), None)
     named |= {'edition': edition} if edition else {'parts': parts}
     if settings.roofs:
-        named['roofs'] = settings.roofs
+        named['roofs'] = [_file(one) for one in settings.roofs]
     said = {key: f'{key} = {_written(value)}' for key, value in named.items()}
     if len(said['pitches']) > MOST_LETTERS:
         said['pitches'] = '# ' + _('pitches: the {count} of the contents').format(count=len(settings.pitches))
     return tuple(said.values())
+
+
+def _file(name: str) -> str:
+    """Return a roof file as it is named from beside a settings file: a path of one machine is of no use to others."""
+    path = PurePath(name)
+    return path.name if path.is_absolute() else name
 
 
 def _is_in(part: str, index: Index) -> bool:

@@ -38,9 +38,11 @@ def hip_jacks(building: Building, settings: Settings) -> JackExample | None:
     off, cut, pitch = last.deductions[0], plane.members.cheek.jack, book.pitch
     in_one = inches_of(difference)
     as_run = book.opened and 'jacks' not in settings.parts
-    length, half, tail = (
+    jacks = tuple(_jack(mark, run, one, book, place) for mark, run, one in standing)
+    length = book.read('common', last_run) if as_run or not jacks[-1].source else None
+    half, tail = (
         book.read('common', run) if as_run else None
-        for run in (last_run, settings.rafter_thickness / 2, roof.overhang_in)
+        for run in (settings.rafter_thickness / 2, roof.overhang_in)
     )
     stands = {
         'off': book.stands(
@@ -66,7 +68,7 @@ def hip_jacks(building: Building, settings: Settings) -> JackExample | None:
         roof=roof,
         spacing_in=at.spacing_in,
         first_in=at.first_in,
-        jacks=tuple(_jack(mark, run, one, book, place) for mark, run, one in standing),
+        jacks=jacks,
         points=points,
         tail=plane.members.tail.common_and_jack,
         difference=difference,
