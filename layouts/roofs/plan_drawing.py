@@ -64,7 +64,7 @@ INK = {
 }
 ROW, NEAR = 21.0, 12.0
 """Between two rows of dimensions, and between the names and the first of them."""
-MANY = 12
+MANY = 10
 """Names without room, past which they stand in two rows."""
 SIZE, LEAST = 9.5, 6.5
 """Of the figures of dimensions."""
