@@ -23,8 +23,8 @@ COUNTS_OTHERS = {
     'layouts/cards/one_pitch.py': 'feet that a card of runs has at least',
     'layouts/pages/pitch_pages.py': 'thumb tabs on an edge',
 }
-OWN_UNITS = 'layouts/drawings/'
-"""What is drawn is placed in a drawing's own units."""
+OWN_UNITS = ('layouts/drawings/', 'tablegen/proof/')
+"""What is drawn is placed in a drawing's own units; a proof-reader shares no number with what it reads."""
 SEVERAL = 3
 """A list of so many numbers is one of values that are shown, each as it stands."""
 SAYS_A_COUNT = re.compile(r'\b(?:in|per|against|on the|along the) 12\b(?! ft)|\b12 (?:in\b|&)')

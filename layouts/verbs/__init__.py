@@ -19,6 +19,7 @@ VERBS = (
     'diagonal',
     'brace',
     'check',
+    'proof',
     'data',
     'settings',
     'help',

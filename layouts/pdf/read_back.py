@@ -1,0 +1,178 @@
+"""A finished PDF read back: the words of its pages from the letters that they draw, and the places of its links."""
+
+from __future__ import annotations
+
+import logging
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from functools import cached_property
+from pathlib import Path
+from typing import Any
+
+from pypdf import PageObject, PdfReader
+from pypdf.errors import PyPdfError
+from pypdf.generic import ContentStream, TextStringObject
+
+from tablegen.proof.page import Page
+from tablegen.proof.stated import NoBook
+from tablegen.proof.word import Link, Word
+
+Matrix = tuple[float, float, float, float, float, float]
+SAME: Matrix = (1, 0, 0, 1, 0, 0)
+PAIR = re.compile(rb'<([0-9a-fA-F]+)> *<([0-9a-fA-F]+)>')
+TURNED = 0.001
+"""Letters that stand on their side, as those of a tab, are left out."""
+
+
+@dataclass
+class Typeface:
+    """What a font's two-byte codes say, and how wide they are, in thousandths of its size."""
+
+    bold: bool
+    letters: dict[int, str]
+    widths: dict[int, float]
+    usual: float
+
+
+def pages_of(path: Path) -> list[Page]:
+    """Return the pages of a PDF.
+
+    Errors:
+        NoBook for what is no PDF; OSError for what cannot be read
+    """
+    logging.getLogger('pypdf').setLevel(
+        logging.CRITICAL
+    )  # what it thinks of other people's files is no answer
+    try:
+        pdf = Pdf(PdfReader(path))
+        return [Page(place + 1, pdf.words(place), pdf.links(place)) for place in range(len(pdf.pages))]
+    except (PyPdfError, LookupError, ValueError, TypeError, AttributeError) as fault:
+        raise NoBook(str(path)) from fault
+
+
+@dataclass
+class Pdf:
+    """A PDF whose pages are read, each font once."""
+
+    reader: PdfReader
+    fonts: dict[int, Typeface] = field(default_factory=dict)
+
+    @cached_property
+    def pages(self) -> list[PageObject]:
+        """Return its pages."""
+        return list(self.reader.pages)
+
+    @cached_property
+    def places(self) -> dict[int, int]:
+        """Return the place of each page from 1, by the number of its object."""
+        numbered = enumerate((page.indirect_reference for page in self.pages), 1)
+        return {one.idnum: place for place, one in numbered if one}
+
+    def words(self, place: int) -> list[Word]:
+        """Return the words of a page, by its place from 0."""
+        page = self.pages[place]
+        contents = page.get_contents()
+        if contents is None:
+            return []
+        resources: Any = page['/Resources'].get_object()
+        named = resources.get('/Font', {})
+        fonts = {name: self._typeface(font) for name, font in named.get_object().items()} if named else {}
+        return list(_words(ContentStream(contents, self.reader).operations, fonts))
+
+    def links(self, place: int) -> list[Link]:
+        """Return the links of a page to pages."""
+        annotations: Any = self.pages[place].get('/Annots')
+        return [link for one in annotations or [] for link in self._links(one.get_object())]
+
+    def _links(self, annotation: Any) -> Iterator[Link]:
+        goal = annotation.get('/Dest') or (annotation.get('/A') or {}).get('/D')
+        if annotation.get('/Subtype') == '/Link' and isinstance(goal, list):
+            left, one, right, other = map(float, annotation['/Rect'])
+            target = self.places.get(getattr(goal[0], 'idnum', 0), 0)
+            yield Link(left, min(one, other), right, max(one, other), target)
+
+    def _typeface(self, font: Any) -> Typeface:
+        key = id(font.get_object())
+        if key not in self.fonts:
+            self.fonts[key] = _typeface(font.get_object())
+        return self.fonts[key]
+
+
+def _typeface(font: Any) -> Typeface:
+    listed = font.get('/DescendantFonts')
+    below = listed[0].get_object() if listed else {}
+    widths: dict[int, float] = {}
+    first = None
+    for item in below.get('/W', []):
+        one = item.get_object()
+        if isinstance(one, list) and first is not None:
+            widths |= {first + n: float(width) for n, width in enumerate(one)}
+            first = None
+        else:
+            first = int(one)
+    said = font['/ToUnicode'].get_object().get_data() if '/ToUnicode' in font else b''
+    letters = {
+        int.from_bytes(bytes.fromhex(code.decode()), 'big'): bytes.fromhex(text.decode()).decode('utf-16-be', 'replace')
+        for code, text in PAIR.findall(said.partition(b'endcodespacerange')[2])
+    }
+    return Typeface('Bold' in str(font.get('/BaseFont')), letters, widths, float(below.get('/DW', 1000)))
+
+
+def _words(operations: list[tuple[Any, bytes]], fonts: dict[str, Typeface]) -> Iterator[Word]:
+    """Follow the page's state from one string to the next."""
+    matrix, kept, text, face, size, run = SAME, [], SAME, None, 0.0, 0
+    for given, name in operations:
+        if name == b'q':
+            kept.append(matrix)
+        elif name == b'Q' and kept:
+            matrix = kept.pop()
+        elif name == b'cm':
+            matrix = _times(_matrix(given), matrix)
+        elif name == b'Tm':
+            text = _matrix(given)
+        elif name == b'Tf':
+            face, size = fonts.get(str(given[0])), float(given[1])
+        elif name in (b'TJ', b'Tj') and face:
+            run += 1
+            pieces = given[0] if name == b'TJ' else given
+            yield from _string(pieces, face, size, _times(text, matrix), run)
+
+
+def _string(pieces: Any, face: Typeface, size: float, at: Matrix, run: int) -> Iterator[Word]:
+    if abs(at[1]) > TURNED or at[0] <= 0:
+        return
+    wide, x, base, high = at[0] * size / 1000, at[4], at[5], abs(at[3]) * size
+    letters, begun = '', x
+    for piece in pieces:
+        if not isinstance(piece, str | bytes):
+            x -= float(piece) * wide
+            continue
+        raw = piece.original_bytes if isinstance(piece, TextStringObject) else bytes(piece)  # type: ignore[arg-type]
+        for code in (int.from_bytes(raw[n : n + 2], 'big') for n in range(0, len(raw) - 1, 2)):
+            letter = face.letters.get(code, '\N{REPLACEMENT CHARACTER}')
+            right = x + face.widths.get(code, face.usual) * wide
+            if not letter.isspace():
+                begun, letters = (begun, letters + letter) if letters else (x, letter)
+            elif letters:
+                yield Word(letters, begun, x, base, high, face.bold, run)
+                letters = ''
+            x = right
+    if letters:
+        yield Word(letters, begun, x, base, high, face.bold, run)
+
+
+def _matrix(given: Any) -> Matrix:
+    a, b, c, d, e, f = map(float, given)
+    return a, b, c, d, e, f
+
+
+def _times(m: Matrix, n: Matrix) -> Matrix:
+    return (
+        m[0] * n[0] + m[1] * n[2],
+        m[0] * n[1] + m[1] * n[3],
+        m[2] * n[0] + m[3] * n[2],
+        m[2] * n[1] + m[3] * n[3],
+        m[4] * n[0] + m[5] * n[2] + n[4],
+        m[4] * n[1] + m[5] * n[3] + n[5],
+    )

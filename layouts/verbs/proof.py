@@ -1,0 +1,111 @@
+"""proof: reads a finished booklet back, works every figure that it knows out by other means, and says what differs."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Sequence
+from itertools import groupby
+from pathlib import Path
+from typing import TYPE_CHECKING, TextIO
+
+from layouts.verbs.options import Subparsers, add_verb
+from layouts.words.say import N_, _, n_, speaking
+from tablegen.errors import BookError
+
+if TYPE_CHECKING:
+    from tablegen.proof.found import Fault, Found
+    from tablegen.proof.names import Names
+    from tablegen.proof.stated import Stated
+
+EXAMPLES = ('rafterbook proof', 'rafterbook proof my-book/booklet.pdf')
+USUAL = 'output/booklet.pdf'
+NOTES = N_("""\
+Reads the openings of the pitches and the pages at a glance by their printed
+heads and labels alone, and works every figure out in space with sixty digits,
+by nothing that made the book. Follows every link to the page whose number
+stands there. Other pages are named as not read. Boards and rounding are those
+of the page “How this copy was made”: whether these are yours is for you to see.
+Exit status 0: nothing differs, 1: something does, 2: no book of this kind.""")
+TOLD = {
+    'figure': N_('page {page}, {row}, “{head}”: printed {printed}, right {right}'),
+    'link': N_('page {page}, “{row}” says page {printed} and leads to page {right}'),
+    'entry': N_('page {page}, “{row}” says page {printed}; that pitch is on page {right}'),
+    'folio': N_('page {right} of the file is numbered {printed}'),
+    'pitch': N_('page {page}: its pitch or its heads are not known: {row}{printed}'),
+    'opening': N_('“{head}” of {row}: not in its place'),
+}
+NO_HEAD = N_('page {page}, {row}: printed {printed}, right {right}')
+"""What is said of a fault of each kind, and of a figure that has no head."""
+
+
+def add(subparsers: Subparsers) -> None:
+    """Declare the verb."""
+    summary = _('read a finished booklet back and check its figures')
+    parser = add_verb(subparsers, 'proof', summary, run, EXAMPLES, _(NOTES))
+    words = _('the booklet (default {usual})').format(usual=USUAL)
+    parser.add_argument('booklet', nargs='?', default=USUAL, metavar='PDF', help=words)
+
+
+def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
+    """Print what was read and what differs."""
+    from layouts.pdf.read_back import pages_of  # slower than a look-up
+    from tablegen.proof.proof import proof
+    from tablegen.proof.stated import NoBook
+
+    try:
+        found = proof(pages_of(Path(args.booklet)), _names)
+    except NoBook:
+        raise BookError(
+            args.booklet,
+            _('is no booklet of this program'),
+            _('a PDF with the page of how the copy was made'),
+            _('give the booklet.pdf that “make” wrote'),
+        ) from None
+    for line in lines(found):
+        print(line, file=out)
+    return 1 if found.faults else 0
+
+
+def _names(book: Stated) -> Names:
+    from layouts.words.proof import names
+
+    with speaking(book.language):
+        return names(book)
+
+
+def lines(found: Found) -> list[str]:
+    """Return the answer: each fault, what was read, and what was not."""
+    told = [_said(fault) for fault in found.faults]
+    wrong = sum(fault.kind == 'figure' for fault in found.faults)
+    read = n_('{count:,} figure read', '{count:,} figures read', found.figures).format(count=found.figures)
+    differ = n_('{count} differs', '{count} differ', wrong).format(count=wrong)
+    on = _('on pages {pages}').format(pages=ranges(sorted(found.read))) if found.read else ''
+    told.append(f'{read} {on}: {differ}' if on else f'{read}: {differ}')
+    others = len(found.faults) - wrong
+    followed = _(
+        '{links} links followed, {folios} page numbers read; links, numbers, pages and rows amiss: {others}'
+    )
+    told.append(followed.format(links=found.links, folios=found.folios, others=others))
+    told += [
+        _('not read: page {page}, “{words}”').format(page=page, words=words) for page, words in found.strange
+    ]
+    if found.unread:
+        told.append(_('not read: figures of pages {pages}').format(pages=ranges(found.unread)))
+    if found.read:
+        told.append(_('not read: drawings, notes and what they count'))
+    return told
+
+
+def _said(fault: Fault) -> str:
+    words = {name: getattr(fault, name) for name in ('page', 'row', 'head', 'right')}
+    said = _(TOLD[fault.kind]) if fault.head or fault.kind != 'figure' else _(NO_HEAD)
+    return said.format(**words, printed=fault.printed or _('nothing'))
+
+
+def ranges(numbers: Sequence[int]) -> str:
+    """Return numbers in rising order, neighbors as a range: '16–65, 79'."""
+    runs = [
+        [number for _n, number in some]
+        for _apart, some in groupby(enumerate(numbers), lambda it: it[1] - it[0])
+    ]
+    return ', '.join(str(one[0]) if len(one) == 1 else f'{one[0]}–{one[-1]}' for one in runs)

@@ -1,0 +1,113 @@
+"""What every figure of an opening and of a glance should read, by its name."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from decimal import ROUND_FLOOR, Decimal
+from fractions import Fraction
+from functools import cache
+
+from tablegen.proof.digits import FOOT_IN, SLACK, decimals, named, real, written
+from tablegen.proof.roof import DEPTHS, EAVE, IN_A, UP, Corner, arms, both_written, marks
+from tablegen.proof.space import level, size, vector
+from tablegen.proof.stated import Stated
+
+NOTHING, EXACT_PLACES, SQUARE = '—', 4, 16
+"""What stands for no figure; decimals of the exact foot; parts of an inch on a framing square."""
+COMMON_OVERHANGS, HIP_OVERHANGS = (8, 12, 16, 18, 24), (12, 16, 18, 24)
+
+
+@cache
+def figures(at: Corner, book: Stated) -> dict[str, str]:
+    """Return every figure of a pitch but its lengths by run."""
+    return dict([*_holds(at, book), *_cuts(at), *_off(at, book), *_mouths(at, book), *_apart(at, book)])
+
+
+@cache
+def length(at: Corner, kind: str, run: Fraction | int) -> Decimal:
+    """Return a length by run: of the common, of hip and valley, or the rise."""
+    return {'common': at.common_length, 'hip': at.hip_length, 'rise': at.rise}[kind](run)
+
+
+def exactly(value: Decimal) -> str:
+    """Return a length to four decimals, with fewer where it has no more."""
+    scaled = value * 10**EXACT_PLACES
+    whole = (scaled + Decimal('0.5')).to_integral_value(ROUND_FLOOR)
+    told = decimals(value, EXACT_PLACES)
+    return told.rstrip('0').rstrip('.') if abs(scaled - whole) < SLACK else told
+
+
+def _two(name: str, pair: tuple[Decimal, Decimal], per: int) -> Iterator[tuple[str, str]]:
+    yield from zip((f'{name}-level', f'{name}-along'), both_written(pair, per), strict=True)
+
+
+def _holds(at: Corner, book: Stated) -> Iterator[tuple[str, str]]:
+    up = at.rise(FOOT_IN)
+    yield 'step', f'{written(FOOT_IN / (up / arms(Decimal(FOOT_IN), up)[1]), SQUARE)} in'
+    for name, run in (('common', Decimal(FOOT_IN)), ('hip', size(level(at.hip_at(Decimal(FOOT_IN)))))):
+        body, tongue = arms(run, up)
+        yield f'{name}-body', written(body, SQUARE)
+        yield f'{name}-tongue', written(tongue, SQUARE)
+    for name in ('common', 'hip', 'rise'):
+        yield f'{name}-exact-foot', exactly(length(at, name, FOOT_IN))
+        yield f'{name}-per-foot', decimals(length(at, name, FOOT_IN), 3)
+
+
+def _cuts(at: Corner) -> Iterator[tuple[str, str]]:
+    common = vector(0, 1, at.slope)
+    for name, edge, ahead in (('common', common, IN_A), ('hip', at.hip, level(at.hip))):
+        yield f'{name}-plumb-cut', _degrees(at.cut(edge, UP))
+        yield f'{name}-level-cut', _degrees(at.cut(edge, ahead))
+    cheeks = (('jack', common, at.a, at.center.normal), ('hip', at.hip, at.top, IN_A))
+    for name, edge, top, face in cheeks:
+        yield f'{name}-cheek', _degrees(at.cheek(edge, top, face))
+    yield 'backing', _degrees(at.backing())
+
+
+def _off(at: Corner, book: Stated) -> Iterator[tuple[str, str]]:
+    boards = at.boards
+    yield from _two('common-at-ridge', at.common_off(boards.ridge), book.per)
+    yield from _two('common-at-ledger', at.common_less(boards.rafter), book.per)
+    yield from _two('hip-at-ridge', at.hip_off(boards.ridge), book.per)
+    yield from _two('hip-at-commons', at.hip_off(boards.rafter), book.per)
+    yield from _two('jack-at-hip', at.jack_off(), book.per)
+    yield 'drop', written(at.drop(boards.hip), book.per)
+    common = vector(0, 1, at.slope)
+    yield 'jack-12-and', written(at.against_12(common, at.a, at.center.normal), book.per)
+    yield 'hip-12-and', written(at.against_12(at.hip, at.top, EAVE), book.per)
+
+
+def _mouths(at: Corner, book: Stated) -> Iterator[tuple[str, str]]:
+    boards, per = at.boards, book.per
+    for sold, depth in DEPTHS.items():
+        height, notch = at.common_mouth(sold)
+        tabled = boards.seat <= depth and 2 * notch <= real(depth) + SLACK
+        yield f'height-{sold}', written(height, per) + marks(depth, notch) if tabled else NOTHING
+    yield 'heel', written(at.common_heel(), per)
+    cut_through = at.common_mouth(boards.rafters)[1] >= real(DEPTHS[boards.rafters]) - SLACK
+    out = at.valley_out()
+    members = (
+        ('hip', boards.hips, at.drop(boards.hip), Decimal(0)),
+        ('valley', boards.valleys, Decimal(0), out),
+    )
+    for name, stock, down, back in members:
+        height, heel, seat, notch = at.hip_mouth(stock, down, back)
+        there = heel > SLACK and notch < real(DEPTHS[stock]) - SLACK and not cut_through
+        yield f'{name}-height', written(height, per) + marks(DEPTHS[stock], notch) if there else NOTHING
+        yield f'{name}-heel', written(heel, per) if there else NOTHING
+        yield f'{name}-seat', written(seat, per) if there else NOTHING
+    yield 'valley-out', written(out, per)
+
+
+def _apart(at: Corner, book: Stated) -> Iterator[tuple[str, str]]:
+    for spacing in book.spacings:
+        yield f'jacks-{named(spacing)}', written(at.jack_difference(spacing), book.per)
+    for out in COMMON_OVERHANGS:
+        yield f'tail-{out}', written(at.common_length(out), book.per)
+    for out in HIP_OVERHANGS:
+        yield f'hip-tail-{out}', written(at.hip_length(out), book.per)
+        yield f'overhang-{out}', str(out)
+
+
+def _degrees(value: Decimal) -> str:
+    return f'{decimals(value, 2)}°'

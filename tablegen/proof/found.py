@@ -1,0 +1,46 @@
+"""What a proof-reader hands back: what was read, and what is not as it should be."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+
+@dataclass(frozen=True, slots=True)
+class Fault:
+    """One thing that differs."""
+
+    kind: str
+    """'figure', 'link', 'entry', 'folio', 'opening', 'pitch'."""
+    page: int
+    """In the file, from 1."""
+    row: str
+    head: str
+    printed: str
+    """'' where nothing is found."""
+    right: str
+
+
+@dataclass
+class Found:
+    """The whole of it."""
+
+    figures: int = 0
+    links: int = 0
+    folios: int = 0
+    read: set[int] = field(default_factory=set)
+    """Pages whose figures were read."""
+    pages: int = 0
+    strange: list[tuple[int, str]] = field(default_factory=list)
+    """Lines with figures on a page that was read, which no name is known for: the page, and its words."""
+    faults: list[Fault] = field(default_factory=list)
+
+    def figure(self, page: int, row: str, head: str, printed: str, *right: str) -> None:
+        """Take down a figure and what it should be, in any of the ways in which it may be told."""
+        self.figures += 1
+        if printed not in right:
+            self.faults.append(Fault('figure', page, row, head, printed, right[0]))
+
+    @property
+    def unread(self) -> list[int]:
+        """Return the pages whose figures were not read."""
+        return [number for number in range(1, self.pages + 1) if number not in self.read]

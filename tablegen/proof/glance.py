@@ -1,0 +1,80 @@
+"""Reading the pages that have a row for each pitch."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from tablegen.proof.digits import FOOT_IN, named
+from tablegen.proof.figures import figures
+from tablegen.proof.found import Fault, Found
+from tablegen.proof.names import Glance, Names
+from tablegen.proof.page import Page, Phrase, nearest_head, said
+from tablegen.proof.roof import Corner
+from tablegen.proof.stated import Pitch, Stated, pitch_of
+
+NEXT_LINE = 1.5
+"""The upper line of a head is no further above its lower line than so many sizes."""
+
+
+def read_glances(pages: Sequence[Page], names: Names, book: Stated, found: Found) -> None:
+    """Read every such page, and look for the rows of all pitches."""
+    for glance in names.glances:
+        there: set[Pitch] = set()
+        read = [page for page in pages if any(one.size > 10 for one in page.named(glance.title))]
+        for page in read:
+            found.read.add(page.number)
+            there |= _read(page, glance, book, found)
+        for pitch in book.pitches if read else ():
+            if pitch not in there:
+                row = f'{named(pitch.number)}{"°" if pitch.in_degrees else f" in {FOOT_IN}"}'
+                found.faults.append(Fault('opening', read[0].number, row, glance.title, '', ''))
+
+
+def _read(page: Page, glance: Glance, book: Stated, found: Found) -> set[Pitch]:
+    heads = _heads(page, glance)
+    there: set[Pitch] = set()
+    if not heads or book.boards is None:
+        found.faults.append(Fault('pitch', page.number, glance.title, '', '', ''))
+        return there
+    for line in page.lines:
+        if line[0].base > heads[0].base - 1 or not line[0].bold or line[0].left > heads[0].left:
+            continue
+        first = next((n for n, word in enumerate(line) if word.run != line[0].run), len(line))
+        pitch = pitch_of(said(line[:first]))
+        if pitch is None or first == len(line) or line[first].text.isalpha():
+            continue
+        there.add(pitch)
+        right = figures(Corner(pitch.slope, book.boards), book)
+        cells = nearest_head(heads, line[first:])
+        for (head, key), printed in zip(glance.columns, cells, strict=True):
+            found.figure(page.number, said(line[:first]), head, printed, right[key])
+    return there
+
+
+def _heads(page: Page, glance: Glance) -> list[Phrase]:
+    """Return the heads of the columns; none where they are not those that are known, in their order."""
+    lines = sorted({round(phrase.base, 1) for phrase in page.phrases}, reverse=True)
+    wanted = [head for head, _key in glance.columns]
+    for base in lines:
+        low = [phrase for phrase in page.phrases if abs(phrase.base - base) < 0.3]
+        low.sort(key=lambda phrase: phrase.left)
+        for place in range(len(low) - len(wanted) + 1):
+            some = [_with_upper(page, phrase) for phrase in low[place : place + len(wanted)]]
+            if [phrase.text for phrase in some] == wanted:
+                return some
+    return []
+
+
+def _with_upper(page: Page, low: Phrase) -> Phrase:
+    """Return a head's lower line with the line above it."""
+    over = [
+        phrase
+        for phrase in page.phrases
+        if low.base + 1 < phrase.base < low.base + NEXT_LINE * low.size
+        and phrase.left < low.right
+        and phrase.right > low.left
+    ]
+    if len(over) != 1:
+        return low
+    text = f'{over[0].text} {low.text}'
+    return Phrase(text, min(over[0].left, low.left), max(over[0].right, low.right), low.base, low.size)

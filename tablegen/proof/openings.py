@@ -1,0 +1,214 @@
+"""Reading the two pages of a pitch's opening: lengths by their runs, and the rows beside them under their titles."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from decimal import Decimal
+from fractions import Fraction
+
+from tablegen.proof.digits import FOOT_IN, named, written
+from tablegen.proof.figures import figures, length
+from tablegen.proof.found import Fault, Found
+from tablegen.proof.names import Names, Rows, Side
+from tablegen.proof.page import SAME_LINE, Line, Page, Phrase, after, before, lines_of, said, under
+from tablegen.proof.roof import Corner
+from tablegen.proof.stated import Pitch, Stated, pitch_of
+from tablegen.proof.word import Word
+
+EDGE = 0.4
+"""How far left of a title words beside the lengths begin, a share of its size."""
+NOTES = 1.01
+"""Figures are set larger than so many times the size of notes."""
+SIGNS = ('†', '‡', '§')
+"""What begins a line that says what a sign means."""
+
+
+def side_of(page: Page, names: Names) -> int | None:
+    """Return which side of an opening a page is, 0 left, 1 right; None for any other page."""
+    if not page.named(names.exact_foot):
+        return None
+    return next((n for n, side in enumerate(names.sides) if page.named(side.title)), None)
+
+
+def read_openings(pages: Sequence[Page], names: Names, book: Stated, found: Found) -> dict[Pitch, int]:
+    """Read every opening there is; return the left page of each by its pitch."""
+    there: dict[tuple[Pitch, int], int] = {}
+    for page in pages:
+        side = side_of(page, names)
+        if side is None:
+            continue
+        pitch = pitch_of(page.pitch)
+        if pitch is None or (pitch, side) in there or (book.pitches and pitch not in book.pitches):
+            found.faults.append(Fault('pitch', page.number, '', '', page.pitch, ''))
+            continue
+        there[pitch, side] = page.number
+        found.read.add(page.number)
+        _Reader(page, names, names.sides[side], book, found, pitch).read()
+    for pitch, side in ((pitch, side) for pitch in book.pitches if there for side in (0, 1)):
+        if (pitch, side) not in there:
+            found.faults.append(Fault('opening', 0, _called(pitch), names.sides[side].title, '', ''))
+        elif side and there[pitch, side] != there.get((pitch, 0), 0) + 1:
+            found.faults.append(
+                Fault('opening', there[pitch, side], _called(pitch), names.sides[side].title, '', '')
+            )
+    return {pitch: number for (pitch, side), number in there.items() if not side}
+
+
+def _called(pitch: Pitch) -> str:
+    return f'{named(pitch.number)}°' if pitch.in_degrees else f'{named(pitch.number)} in {FOOT_IN}'
+
+
+class _Reader:
+    """One page, and where what stands beside its lengths begins."""
+
+    def __init__(self, page: Page, names: Names, side: Side, book: Stated, found: Found, pitch: Pitch):
+        assert book.boards is not None
+        self.page, self.names, self.side, self.book, self.found = page, names, side, book, found
+        self.pitch = _called(pitch)
+        self.at = Corner(pitch.slope, book.boards)
+        self.right = figures(self.at, book)
+        titles = [title for rows in side.rows if rows.title for title in page.named(rows.title)]
+        self.edge = min((title.left - EDGE * title.size for title in titles), default=0.0)
+        self.beside = lines_of([word for word in page.body if word.left >= self.edge])
+        self.known: set[int] = set()
+        self.titles = sorted({title.base for title in titles}, reverse=True)
+
+    def read(self) -> None:
+        """Read all of it."""
+        self._lengths()
+        name = self.side.lengths[0][1]
+        for label, key in ((self.side.body, f'{name}-body'), (self.names.tongue, f'{name}-tongue')):
+            told = [(line, one) for line in self.beside if (one := before(line, label)) is not None]
+            self.known |= {id(line) for line, _figure in told}
+            self._figure(label, '', told[0][1] if len(told) == 1 else '', self.right[key])
+        self._step()
+        for rows in self.side.rows:
+            self._rows(rows)
+        self.found.strange += [
+            (self.page.number, said(line)) for line in self.beside if self._is_strange(line)
+        ]
+
+    def _is_strange(self, line: Line) -> bool:
+        """Return whether a line has figures that no name is known for."""
+        if id(line) in self.known or line[0].bold or not self._is_figure(line[0]):
+            return False
+        below = any(line[0].base < head.base - 1 for head in self.page.named(self.names.foot))
+        return below and any(map(str.isdigit, said(line))) and not said(line).startswith(SIGNS)
+
+    def _is_figure(self, word: Word) -> bool:
+        return word.size > self.page.notes_size * NOTES
+
+    def _step(self) -> None:
+        """Read what a step is where it is not a foot of run."""
+        if self.right['step'] != f'{FOOT_IN} in':
+            wanted = self.names.step.format(run=self.right['step'])
+            lines = [line for line in self.beside if said(line) == wanted]
+            self.known |= set(map(id, lines))
+            self._figure(self.names.step, '', self.right['step'] if lines else '', self.right['step'])
+
+    def _figure(self, row: str, head: str, printed: str, *right: str) -> None:
+        self.found.figure(self.page.number, f'{self.pitch}, {row}', head, printed, *right)
+
+    # Lengths ----------------------------------------------------------------------------------------------
+
+    def _lengths(self) -> None:
+        heads = self._heads()
+        words = [word for word in self.page.body if not self.edge or word.left < self.edge]
+        table = [word for word in words if heads and word.base < heads[0].base - 1 and self._is_figure(word)]
+        cells = [under(heads, line) for line in lines_of([word for word in table if not word.bold])]
+        count = 1 + len(self.side.lengths)
+        blocks: tuple[tuple[str, int, Sequence[Fraction | int], int], ...] = (
+            (self.names.foot, 0, range(1, self.book.feet + 1), FOOT_IN),
+            (self.names.inch, count, range(1, FOOT_IN), 1),
+            (self.names.inch, count, self.book.parts, 1),
+        )
+        for unit, first, runs, inches in blocks:
+            for run in runs:
+                name = named(Fraction(run))
+                rows = [row for row in cells if row[first : first + 1] == [name]]
+                for place, (head, kind) in enumerate(self.side.lengths, first + 1):
+                    printed = rows[0][place] if len(rows) == 1 and place < len(rows[0]) else ''
+                    value = length(self.at, kind, run * inches)
+                    self._figure(f'{name} {unit}', head, printed, *self._told(value))
+        self._exact_foot(heads[1:count])
+
+    def _told(self, inches: Decimal) -> list[str]:
+        """Return the ways in which a length may be told: in a book of feet and inches, small ones in inches too."""
+        if not self.book.in_feet:
+            return [written(inches, self.book.per)]
+        return [written(inches, self.book.per, True), f'{written(inches, self.book.per)}″']
+
+    def _heads(self) -> list[Phrase]:
+        """Return the heads of both blocks, their runs' first; none where they are not all there once, in order."""
+        wanted = [head for head, _kind in self.side.lengths]
+        wanted = [self.names.foot, *wanted, self.names.inch, *wanted]
+        for top in self.page.named(self.names.foot):
+            line = [
+                phrase
+                for phrase in self.page.phrases
+                if abs(phrase.base - top.base) < SAME_LINE * top.size
+                and (not self.edge or phrase.left < self.edge)
+            ]
+            line.sort(key=lambda phrase: phrase.left)
+            if len(line) == len(wanted) and all(
+                not phrase.text or phrase.text == head for phrase, head in zip(line, wanted, strict=True)
+            ):
+                return line
+        return []
+
+    def _exact_foot(self, heads: Sequence[Phrase]) -> None:
+        (title,) = self.page.named(self.names.exact_foot)[:1]
+        end = (heads[-1].right if heads else self.edge) + title.size
+        below = [
+            word
+            for word in self.page.body
+            if not word.bold and word.left < end and word.base < title.base - 1
+        ]
+        line = next(iter(lines_of(below)), [])
+        told = [word.text for word in line if word.run == line[0].run and self._is_figure(word)]
+        for place, (head, kind) in enumerate(self.side.lengths):
+            printed = told[place] if len(told) == len(self.side.lengths) else ''
+            self._figure(self.names.exact_foot, head, printed, self.right[f'{kind}-exact-foot'])
+
+    # Beside them ------------------------------------------------------------------------------------------
+
+    def _rows(self, rows: Rows) -> None:
+        heads, lines = self._under_title(rows)
+        for label, keys in rows.rows:
+            told = [(line, words) for line in lines if (words := after(line, label)) is not None]
+            self.known |= {id(line) for line, _words in told}
+            cells = self._cells(heads, told[0][1]) if len(told) == 1 else [''] * len(keys)
+            for head, key, printed in zip(rows.heads, keys, cells, strict=True):
+                if key or printed:
+                    row = f'{rows.title}: {label}' if rows.title else label
+                    self._figure(row, head, printed, self.right[key] if key else '')
+
+    def _under_title(self, rows: Rows) -> tuple[list[Phrase], list[Line]]:
+        """Return the heads beside a title, and the lines down to the next title; for no title all lines."""
+        if not rows.title:
+            return [], self.beside
+        titles = [title for title in self.page.named(rows.title) if title.left >= self.edge]
+        if len(titles) != 1:
+            return [], []
+        top = titles[0]
+        wanted = [head for head in rows.heads if head]
+        near = SAME_LINE * top.size
+        heads = [
+            phrase
+            for phrase in self.page.phrases
+            if abs(phrase.base - top.base) < near and phrase.left > top.left and phrase is not top
+        ]
+        heads.sort(key=lambda phrase: phrase.left)
+        if [head.text for head in heads] != wanted:
+            return [], []
+        foot = next((base for base in self.titles if base < top.base - near), 0.0)
+        return heads, list(self._between(top.base, foot))
+
+    def _between(self, top: float, foot: float) -> Iterator[Line]:
+        for line in self.beside:
+            if foot < line[0].base < top - 1:
+                yield line
+
+    def _cells(self, heads: Sequence[Phrase], words: Line) -> list[str]:
+        cells = under(heads, words) if heads else [' '.join(word.text for word in words)]
+        return [cell.replace(' †', '†').replace(' ‡', '‡').replace(' §', '§') for cell in cells]

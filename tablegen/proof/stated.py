@@ -1,0 +1,144 @@
+"""What a book says of itself on the page of how it was made: the lines of its settings, read by no reader of the book's."""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from dataclasses import dataclass
+from decimal import Decimal
+from fractions import Fraction
+from typing import Any, NamedTuple
+
+from tablegen.proof.digits import FOOT_IN, read, real, tangent
+from tablegen.proof.page import Page, said
+from tablegen.proof.roof import DEPTHS, Boards
+
+KEY = re.compile(r'[a-z_]+ = |# ')
+NEEDED = ('smallest_part', 'lengths')
+COARSEST_PART, MOST_FEET = 16, 24
+
+
+class NoBook(ValueError):
+    """A file that is no finished book."""
+
+
+class Pitch(NamedTuple):
+    """A pitch by the number that names it."""
+
+    number: Fraction
+    in_degrees: bool
+
+    @property
+    def slope(self) -> Decimal:
+        """Return its rise over its run."""
+        return tangent(self.number) if self.in_degrees else real(self.number) / FOOT_IN
+
+
+@dataclass(frozen=True)
+class Stated:
+    """The settings of a copy, so far as its figures ask for them; lengths in inches."""
+
+    language: str
+    per: int
+    in_feet: bool
+    pitches: tuple[Pitch, ...]
+    """Empty where the page does not name them."""
+    spacings: tuple[Fraction, ...]
+    boards: Boards | None
+    """None for a book whose parts have no use for lumber."""
+    feet: int
+    """Of the longest run of an opening."""
+
+    @property
+    def parts(self) -> list[Fraction]:
+        """Return the parts of an inch that an opening has rows for."""
+        coarse = min(self.per, COARSEST_PART)
+        finer = [Fraction(n, self.per) for n in range(1, self.per // COARSEST_PART)]
+        return [*finer, *(Fraction(n, coarse) for n in range(1, coarse))]
+
+
+def pitch_of(words: str) -> Pitch | None:
+    """Return the pitch that words name: '6 in 12', '7 1/2', '30°', '30 deg'; None where they name none."""
+    bare = words.removesuffix(f' in {FOOT_IN}')
+    degrees = bare.removesuffix('°').removesuffix(' deg')
+    number = read(degrees)
+    return Pitch(number, degrees != bare) if number is not None else None
+
+
+def stated(pages: list[Page]) -> Stated:
+    """Return what a book's settings are.
+
+    Errors:
+        NoBook where no page has them, or they cannot be read
+    """
+    for page in reversed(pages):
+        lines = _settings_lines(page)
+        if all(any(line.startswith(f'{key} = ') for line in lines) for key in NEEDED):
+            try:
+                return _stated(tomllib.loads('\n'.join(lines)))
+            except (tomllib.TOMLDecodeError, KeyError, ValueError, TypeError, AttributeError) as fault:
+                raise NoBook(f'{page.number}') from fault
+    raise NoBook('')
+
+
+def _settings_lines(page: Page) -> list[str]:
+    """Return the lines of a page that are keys with values, what is broken over lines put together."""
+    found: list[str] = []
+    for words in page.lines:
+        line = said(words)
+        if KEY.match(line):
+            found.append(line)
+        elif (found and (found[-1].count('{') > found[-1].count('}') or found[-1].count('"') % 2)) or (
+            found and found[-1].count('[') > found[-1].count(']')
+        ):
+            found[-1] += f' {line}'
+    return found
+
+
+def _stated(told: dict[str, Any]) -> Stated:
+    stock, part = told.get('stock'), read(told['smallest_part'])
+    given = told.get('pitches', [])
+    pitches = [one for words in ([given] if isinstance(given, str) else given) for one in _pitches(words)]
+    return Stated(
+        told.get('language', 'en'),
+        _known(part).denominator,
+        told['lengths'] != 'inches',
+        tuple(pitches),
+        tuple(_known(read(one)) for one in told.get('jacks', {}).get('spacings', [])),
+        _boards(stock) if stock else None,
+        min(MOST_FEET, max(1, int(_run(told['runs']['to']) // FOOT_IN))) if 'runs' in told else MOST_FEET,
+    )
+
+
+def _boards(stock: dict[str, str]) -> Boards:
+    ridge, hip, rafter, seat = (_known(read(stock[key])) for key in ('ridge', 'hip', 'rafter', 'seat'))
+    rafters, hips, valleys = (stock[key] for key in ('rafters', 'hips', 'valleys'))
+    if not {rafters, hips, valleys} <= set(DEPTHS):
+        raise ValueError(str(stock))
+    return Boards(ridge, hip, rafter, rafters, hips, valleys, seat)
+
+
+def _known(value: Fraction | None) -> Fraction:
+    if value is None:
+        raise ValueError('no number')
+    return value
+
+
+def _run(words: str) -> Fraction:
+    feet, foot, rest = words.partition(' ft')
+    if not foot:
+        return _known(read(words))
+    return _known(read(feet)) * FOOT_IN + (_known(read(rest.strip())) if rest.strip() else 0)
+
+
+def _pitches(words: str) -> list[Pitch]:
+    """Return the pitches of a name or of a range: '7 1/2', '1 to 24', '4 to 8 by 1/2'."""
+    first, to, rest = words.partition(' to ')
+    last, _by, step = rest.partition(' by ')
+    one = pitch_of(first)
+    if one is None:
+        raise ValueError(words)
+    if not to:
+        return [one]
+    end, apart = _known(read(last)), _known(read(step or '1'))
+    return [Pitch(one.number + n * apart, False) for n in range(int((end - one.number) / apart) + 1)]
