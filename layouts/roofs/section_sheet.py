@@ -56,6 +56,7 @@ def _named(frame: Frame, one: Section) -> Iterator[tuple[str, Figure]]:
         (_('where the planes meet, or a shed’s top edge ends'), one.legs[-1].top),
         (_('top of the ridge'), one.ridge_top),
         (_('underside of the ridge'), one.ridge_bottom),
+        (_('top of the purlins'), frame.heights.purlin_top),
         (_('top of the beam'), frame.heights.beam_top),
         (_('upper corner of the tails'), one.tail_top),
     )

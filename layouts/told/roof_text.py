@@ -201,6 +201,8 @@ def heights_block(found: CutList) -> Block:
         (_('where the planes meet, or a shed’s top edge ends'), of.planes_meet),
         (_('top of the ridge'), of.ridge_top),
         (_('underside of the ridge'), of.ridge_bottom),
+        (_('top of the purlins'), of.purlin_top),
+        (_('top of the beam'), of.beam_top),
         (_('upper corner of the tails'), of.tail_top),
     )
     rows = [(name, figure.text) for name, figure in named if figure is not None]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from tablegen.frame.asked import Asked, RidgeTop, Shed, Upper
+from tablegen.frame.asked import Asked, Gambrel, RidgeTop, Shed, Upper
 from tablegen.frame.plan import Plan
 from tablegen.geometry import ridge
 from tablegen.numbers.exact import Exact
@@ -25,6 +25,8 @@ class Heights:
     ridge_top: Length | None
     """None where there is no ridge board."""
     ridge_bottom: Length | None
+    purlin_top: Length | None
+    """Of a gambrel's purlins: square-topped, set down until an edge lies in the lower slope."""
     beam_top: Length | None
     """Of a beam that a shed's rafters run over."""
     tail_top: Length
@@ -47,9 +49,18 @@ def heights_of(asked: Asked, plan: Plan) -> Heights:
         length_figure(meet, measure),
         length_figure(top, measure) if top is not None else None,
         length_figure(bottom, measure) if bottom is not None else None,
+        length_figure(_purlin(asked, plan), measure) if isinstance(asked.kind, Gambrel) else None,
         length_figure(_beam(asked, plan), measure) if _over(asked) else None,
         length_figure(side.height_in - side.overhang_in * side.slope, measure),
     )
+
+
+def _purlin(asked: Asked, plan: Plan) -> Exact:
+    """Return the top of a purlin: under the line where the slopes meet, as a ridge of its thickness sits down."""
+    assert isinstance(asked.kind, Gambrel)
+    lower = plan.slopes[0]
+    slope = lower.members.side.slope
+    return lower.top_in + asked.kind.break_in * slope - ridge.sits_down(asked.rafters.thickness_in, slope)
 
 
 def _over(asked: Asked) -> bool:

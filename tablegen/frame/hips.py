@@ -134,6 +134,9 @@ def half_hipped(asked: Asked) -> Plan:
         raise BookError(
             'half-hip.gable_rise', message('frame.gable_up_to_the_ridge'), message('frame.below_the_ridge')
         )
+    out = corner.run_b(end.side.overhang_in, end.side.at)
+    if out - up > main.side.overhang_in:
+        raise BookError('half-hip.gable_rise', message('frame.low_gable'), '', message('frame.higher_gable'))
     return _roof(Ends(asked, main, end, exact(asked.width_in / 2), up, exact(kind.gable_rise_in), 2, True))
 
 

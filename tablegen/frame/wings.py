@@ -37,6 +37,8 @@ def winged(asked: Asked) -> Plan:
     """
     kind = asked.kind
     assert isinstance(kind, Wing)
+    if asked.ridge is None:  # not every rafter has a mate over against it
+        raise BookError('ridge.board', message('frame.no_ridge_for_a_wing'), 'true')
     base = (
         hipped(replace(asked, kind=Hip(kind.main_ends)))
         if kind.main_ends
