@@ -17,7 +17,7 @@ HELD = ('body: level', 'tongue: plumb')
 def figures_on_opening(book, place: Place) -> list[str]:
     """Return the figure under each head named, one for a row of one figure; thousandths of an exact foot."""
     right = place.page - book.planned.index['opening:1 in 12']
-    lengths, beside = parted(book.words[place.page - 1], 'Apart;' if right % 2 else 'Overhang')
+    lengths, beside = parted(book.words[place.page - 1], 'Jacks' if right % 2 else 'Overhang')
     if place.kind == 'runs':
         number, _, unit = (
             place.row.partition(' ') if place.row.endswith((' ft', ' in')) else (place.row, '', 'in')

@@ -46,6 +46,7 @@ CITED = {
     'one_rafter_right': {'cautions'},
     'values': {'ref_care', 'cautions'},
     'hip_values': {'ref_care', 'cautions'},
+    'opening': {'ref_care', 'cautions', 'how_to', 'how_to_opening'},
     'existing_pitch': {'glance_left', 'ref_find_pitch'},
     'arms': {'ref_past_scale'},
     'numbers': {'drift'},

@@ -38,7 +38,7 @@ def book(openings):
 def pages_of(book, name):
     """Return the words of both pages of a pitch: of the lengths, and of what stands beside them, line by line."""
     first = book.planned.index[f'opening:{name} in 12']
-    return [parted(book.words[first - 1], 'Overhang'), parted(book.words[first], 'Apart;')]
+    return [parted(book.words[first - 1], 'Overhang'), parted(book.words[first], 'Jacks')]
 
 
 def parted(words, named):
@@ -128,6 +128,10 @@ def test_the_common_rafter_has_its_cuts_its_mouths_and_its_tails(book, name):
     assert f'Plumb cut {degrees(cuts.plumb_cut(at))}' in told
     assert f'Level cut {degrees(cuts.level_cut(at))}' in told
     assert section(told, f'Off for a ridge {part(RIDGE)}', 2) == [f'level {level}', f'along the top {along}']
+    assert section(told, f'Off for a ledger {part(RAFTER)}', 2) == [
+        f'level {part(RAFTER)}',
+        f'along the top {part(common_length(at, RAFTER))}',
+    ]
     mouths = section(told, f'Seat {part(SEAT)} over plate', 6)
     assert mouths[-1] == f'heel {part(seats.heel(at, SEAT))}'
     for line, (size, height) in zip(mouths, heights.items(), strict=False):
@@ -157,14 +161,15 @@ def test_hip_valley_and_jacks_have_their_cuts_deductions_cheeks_and_mouths(book,
     assert f'Backing, each face {degrees(cuts.backing(at))}' in told
     assert f'Drop, plumb; hip {part(HIP)} {part(cuts.drop_plumb(at, HIP))}' in told
     off = [
-        ('Hip at a ridge', shortening.hip_at_ridge(at, RIDGE)),
-        ('Hip at commons', shortening.hip_between_commons(at, RAFTER)),
+        ('Hip at ridge, one cheek', shortening.hip_at_ridge(at, RIDGE)),
+        ('Hip at commons, two cheeks', shortening.hip_between_commons(at, RAFTER)),
+        ('Valley at ridge, one or two', shortening.hip_at_ridge(at, RIDGE)),
         ('Jack at a hip', shortening.jack_at_hip(at, HIP)),
     ]
-    assert section(told, 'Off, center to face level along top', 3) == [
+    assert section(told, 'Comes off, center to face level along top', 4) == [
         ' '.join([name, *map(part, both)]) for name, both in off
     ]
-    assert section(told, 'Cheek, top edge from square 12 and', 2) == [
+    assert section(told, 'Cheek, top edge from square square: 12 &', 2) == [
         f'{name} {degrees(top)} {part(framing_square.figure_against_12(top))}'
         for name, top in (('Jack', cuts.jack_cheek(at)), ('Hip, valley', cuts.hip_cheek(at)))
     ]
@@ -176,23 +181,18 @@ def test_hip_valley_and_jacks_have_their_cuts_deductions_cheeks_and_mouths(book,
         _wood(DEPTHS[stock], DEPTHS[stock] * (1 - figures[2] / tails.hip_plumb_cut_length(at, DEPTHS[stock])))
         for stock, figures in zip((HIPS, VALLEYS), seated, strict=True)
     ]
-    mouths = section(told, 'Mouth 2×10 2×12 height heel seat', 2)
+    mouths = section(told, 'Bird’s mouth 2×10 2×12 height heel seat', 2)
     for line, (name, *figures), mark in zip(mouths, seated, marks, strict=True):
         height, heel, seat = map(part, figures)
         joined = line.replace(' †', '†').replace(' ‡', '‡').replace(' §', '§')
         assert joined == f'{name} {height}{mark.lstrip("0123456789/ ")} {heel} {seat}'
     assert f'Valley’s heel: out, level {part(seats.valley_back(at, HIP))}' in told
-    apart = sorted({*SPACINGS.values(), 12, 16, 18, 24})
-    assert section(told, 'Apart; overhang jacks hip tail', len(apart)) == [
-        ' '.join(
-            filter(None, [
-                decimal(one, 1) if one != int(one) else str(int(one)),
-                part(jack_difference(at, one)) if one in SPACINGS.values() else '',
-                part(tails.hip_tail(at, one)) if one in (12, 16, 18, 24) else '',
-            ])
-        )
-        for one in apart
-    ]  # fmt: skip
+    apart = [(decimal(one, 1).removesuffix('.0'), jack_difference(at, one)) for one in SPACINGS.values()]
+    hung = [(str(out), tails.hip_tail(at, out)) for out in (12, 16, 18, 24)]
+    assert section(told, 'Jacks apart longer by overhang hip tail', len(apart)) == [
+        f'{spacing} {part(longer)} {out} {part(tail)}'
+        for (spacing, longer), (out, tail) in zip(apart, hung, strict=True)
+    ]
 
 
 @pytest.mark.parametrize('name', ['1', '5', '8', '13', '19', '24', '7 1/2'])
@@ -225,10 +225,10 @@ def test_an_opening_says_how_many_sums_are_off(book, name):
         ]
         far = sum(abs(apart) > 1 for apart in less)
         assert (
-            f'1/16 off: {off[0]} of 253 sums, {off[1]} of 3795 with parts; '
-            f'1/8 off: {far} of {len(less)} less the ridge.'
+            f'Feet + inches: {off[0]} of 253 sums are 1/16 off; with parts, {off[1]} of 3795. '
+            f'Less the ridge, {far} of {len(less)} are 1/8 off'
         ) in text
-    assert 'Of jacks’ points, {} of {}.'.format(*jack_points_off(at)) in texts[1]
+    assert 'are 1/8 off; jack points, {} of {}.'.format(*jack_points_off(at)) in texts[1]
 
 
 def jack_points_off(at):
@@ -265,7 +265,7 @@ def test_the_compact_edition_is_one_section_of_at_most_eighty_pages():
     assert planned.index.total <= 80
     for pitch in Settings().pitches:
         assert planned.index[f'opening:{pitch.text}'] % 2 == 0  # opens on the left
-    assert planned.figures == 24 * (3 * (24 + 11 + 15) + 17 + 26 + 4)
+    assert planned.figures == 24 * (3 * (24 + 11 + 15) + 19 + 28 + 4)
 
 
 def test_runs_longer_than_an_opening_are_refused():

@@ -10,7 +10,8 @@ from layouts.opening.sheet import GAP, NAME_GAP, Sheet, head_wide
 
 MOST_GAP, MOST_BETWEEN = 10.0, 5.0
 """Between two columns and between two sections, at most, units."""
-LEAST_SHARE = 0.85
+LEAST_SHARE, LEAST_NAME = 0.85, 0.9
+"""Of their size, to which heads and names are cut before figures are."""
 SHARES = (1.0, 0.97, 0.94, 0.91, 0.88, 0.85, 0.8, 0.75, 0.7, 0.65)
 """Of their size, in which heads are tried; in the last of them they push names into smaller type."""
 
@@ -47,7 +48,7 @@ class Section:
         return names + sum(widths) + GAP * max(0, len(widths) - 1)
 
     def _names(self, size: float) -> float:
-        return widest([line.name for line in self.rows], size) + NAME_GAP
+        return widest([line.name for line in self.rows], size) * LEAST_NAME + NAME_GAP
 
     def laid(self, sheet: Sheet, left: float, after: float) -> list[Column]:
         """Return its columns, the last one's fractions a given way left of the right edge."""

@@ -2,28 +2,32 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
+from markupsafe import Markup
+
 from layouts.grid.run_tables import PitchTables
-from layouts.grid.table_columns import NOTHING
+from layouts.grid.table_columns import NOTHING, SIGNS
 from layouts.opening.beside import Section
 from layouts.opening.lines import Cell, Line, length, plain
 from layouts.paper.table_font import NAMES
 from layouts.words.say import _
 from tablegen.geometry import common
+from tablegen.geometry.shortening import at_ledger
 from tablegen.geometry.stepping import Hold
 from tablegen.numbers import text
 from tablegen.numbers.figure import Measure, length_figure
 from tablegen.numbers.units import INCHES
+from tablegen.roof.figures import TwoWays
 from tablegen.roof.seat import Notch, common_notch
 from tablegen.roof.side import side
 from tablegen.tables.seat import is_tabled, marks_of
-from tablegen.tables.table import MARKS
+from tablegen.tables.table import PAST_A_QUARTER, PAST_A_THIRD, THIN
 
 OVERHANGS_IN = tuple(map(Fraction, (8, 12, 16, 18, 24)))
 """in, level (common practice, no source); others are runs, and read in the lengths."""
-SIGNS = dict(zip(MARKS, ('†', '‡', '§'), strict=True))
 
 
 def hold_lines(hold: Hold, body: str) -> tuple[Line, ...]:
@@ -38,9 +42,7 @@ def common_sections(tables: PitchTables) -> list[Section]:
     settings, measure = tables.settings, tables.members.side.boards.measure
     cut, off = tables.members.cut.common, tables.members.shortening.common_at_ridge
     ridge, seat = text.rational(settings.ridge_thickness), text.rational(settings.seat)
-    boards = [replace(tables.members.side.boards, stock=size) for size in INCHES.stocks]
-    notches = [common_notch(side(tables.pitch, one)) for one in boards]
-    told = [one if is_tabled(one) else None for one in notches]
+    ledger = tables.members.side.both(at_ledger(settings.rafter_thickness), tables.members.side.slope)
     tails = [common.line_length(out, tables.members.side.slope) for out in OVERHANGS_IN]
     return [
         Section(
@@ -49,17 +51,15 @@ def common_sections(tables: PitchTables) -> list[Section]:
                 Line(_('Level cut'), (plain(cut.level.text),)),
             )
         ),
-        Section(
-            (Line(_('level'), (length(off.level),)), Line(_('along the top'), (length(off.along),))),
-            _('Off for a ridge {ridge}').format(ridge=ridge),
-        ),
+        _off(_('Off for a ridge {ridge}').format(ridge=ridge), off),
+        _off(_('Off for a ledger {ledger}').format(ledger=text.rational(settings.rafter_thickness)), ledger),
         Section(
             (
                 *(
                     Line(size.name, (_height(one, measure),))
-                    for size, one in zip(INCHES.stocks, told, strict=True)
+                    for size, one in zip(INCHES.stocks, mouths_of(tables), strict=True)
                 ),
-                Line(_('heel'), (length(length_figure(notches[0].heel_in, measure)),)),
+                Line(_('heel'), (length(length_figure(common_notch(tables.members.side).heel_in, measure)),)),
             ),
             _('Seat {seat}').format(seat=seat),
             (_('over plate'),),
@@ -75,6 +75,11 @@ def common_sections(tables: PitchTables) -> list[Section]:
     ]
 
 
+def _off(title: str, off: TwoWays) -> Section:
+    rows = (_('level'), off.level), (_('along the top'), off.along)
+    return Section(tuple(Line(name, (length(figure),)) for name, figure in rows), title)
+
+
 def _height(notch: Notch | None, measure: Measure) -> Cell:
     """Return the height over the plate with the marks of its notch; a dash where the size cannot be notched so."""
     if notch is None:
@@ -82,7 +87,27 @@ def _height(notch: Notch | None, measure: Measure) -> Cell:
     return length(length_figure(notch.height_in, measure), ''.join(SIGNS[mark] for mark in marks_of(notch)))
 
 
-def marks_section() -> Section:
-    """Return what the marks beside heights mean."""
-    said = (_('past a quarter'), _('past a third'), _('3 1/2 not left'))
-    return Section(tuple(Line(f'{sign}  {words}') for sign, words in zip(SIGNS.values(), said, strict=True)))
+def mouths_of(tables: PitchTables) -> list[Notch | None]:
+    """Return the bird's mouths of commons, one a size of stock; None for one that is not tabled."""
+    boards = [replace(tables.members.side.boards, stock=size) for size in INCHES.stocks]
+    return [
+        one if is_tabled(one) else None for one in (common_notch(side(tables.pitch, one)) for one in boards)
+    ]
+
+
+def marks_note(notches: Sequence[Notch | None], page: int) -> Markup:
+    """Return what the marks beside heights mean, of those alone that some notches bear; '' for none.
+
+    Given:
+        page  where more is said of them; 0 for nowhere
+    """
+    words = {
+        PAST_A_QUARTER: _('notch past 1/4 of depth'),
+        PAST_A_THIRD: _('notch past 1/3 of depth'),
+        THIN: _('leaves under 3 1/2'),
+    }
+    borne = {mark for notch in notches if notch for mark in marks_of(notch)}
+    told = ', '.join(f'{SIGNS[mark]} {said}' for mark, said in words.items() if mark in borne)
+    if not told or not page:
+        return Markup('{}.' if told else '').format(told)
+    return Markup(_('{said}: page {page}.')).format(said=told, page=page)

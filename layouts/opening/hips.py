@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from itertools import zip_longest
 
 from layouts.grid.run_tables import PitchTables
-from layouts.grid.table_columns import NOTHING
+from layouts.grid.table_columns import NOTHING, SIGNS
 from layouts.opening.beside import Section
-from layouts.opening.common import SIGNS
-from layouts.opening.lines import Line, length, plain
+from layouts.opening.lines import Cell, Line, length, plain
 from layouts.words.say import _
 from tablegen.geometry import corner
 from tablegen.numbers import text
+from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import length_figure
 from tablegen.roof.cheeks import CheekCut
 from tablegen.roof.figures import TwoWays
@@ -30,6 +31,7 @@ def hip_sections(tables: PitchTables) -> list[Section]:
     side, cut, off, cheek = it.side, it.cut.hip_valley, it.shortening, it.cheek
     stocks = dict.fromkeys((side.boards.hips.name, side.boards.valleys.name))
     thick = text.rational(settings.hip_thickness)
+    hip, valley = mouths_of(it)
     return [
         Section(
             (
@@ -41,24 +43,25 @@ def hip_sections(tables: PitchTables) -> list[Section]:
         ),
         Section(
             (
-                _off(_('Hip at a ridge'), off.hip_valley_at_ridge),
-                _off(_('Hip at commons'), off.hip_between_commons),
+                _off(_('Hip at ridge, one cheek'), off.hip_valley_at_ridge),
+                _off(_('Hip at commons, two cheeks'), off.hip_between_commons),
+                _off(_('Valley at ridge, one or two'), off.hip_valley_at_ridge),
                 _off(_('Jack at a hip'), off.jack_at_hip),
             ),
-            _('Off, center to face'),
+            _('Comes off, center to face'),
             (_('level'), _('along top')),
         ),
         Section(
             (_cheek(_('Jack'), cheek.jack), _cheek(_('Hip, valley'), cheek.hip_at_ridge)),
             _('Cheek, top edge'),
-            (_('from square'), _('12 and')),
+            (_('from square'), _('square: 12 &')),
         ),
         Section(
             (
-                _mouth(_('Hip'), it, it.dropped_mouth),
-                _mouth(_('Valley'), it, it.valley_mouth),
+                _mouth(_('Hip'), it, hip),
+                _mouth(_('Valley'), it, valley),
             ),
-            _('Mouth {stock}').format(stock=' '.join(stocks)),
+            _('Bird’s mouth {stock}').format(stock=' '.join(stocks)),
             (_('height'), _('heel'), _('seat')),
         ),
         Section((Line(_('Valley’s heel: out, level'), (length(it.valley_heel_out),)),)),
@@ -67,24 +70,29 @@ def hip_sections(tables: PitchTables) -> list[Section]:
 
 
 def _spaced(tables: PitchTables, settings: Settings) -> Section:
-    """Return jacks' differences and hip tails: both are had from a level distance along the eave or square to it."""
+    """Return jacks' differences by their spacing, and beside them hip tails by the commons' overhang."""
     side = tables.members.side
     measure = side.boards.measure
-    apart = sorted({*settings.spacings, *OVERHANGS_IN})
-    jacks = [
-        length_figure(corner.jack_difference(one, side.at), measure) if one in settings.spacings else None
-        for one in apart
-    ]
-    tails = [
-        length_figure(corner.hip_length(one, side.at), measure) if one in OVERHANGS_IN else None
-        for one in apart
-    ]
-    rows = zip(apart, jacks, tails, strict=True)
+    spaced = [(text.rational(one), corner.jack_difference(one, side.at)) for one in settings.spacings]
+    hung = [(text.rational(one), corner.hip_length(one, side.at)) for one in OVERHANGS_IN]
+
+    def told(length_in: Exact | None) -> Cell:
+        return length(None if length_in is None else length_figure(length_in, measure))
+
+    none: tuple[str, None] = ('', None)
     return Section(
-        tuple(Line(text.rational(one), (length(jack), length(tail))) for one, jack, tail in rows),
-        _('Apart; overhang'),
-        (_('jacks'), _('hip tail')),
+        tuple(
+            Line(apart, (told(jack), plain(out), told(tail)))
+            for (apart, jack), (out, tail) in zip_longest(spaced, hung, fillvalue=none)
+        ),
+        _('Jacks apart'),
+        (_('longer by'), _('overhang'), _('hip tail')),
     )
+
+
+def mouths_of(it: Members) -> list[Notch | None]:
+    """Return the bird's mouths of hip and valley; None for one that cannot be."""
+    return [None if it.fault(notch) else notch for notch in (it.dropped_mouth, it.valley_mouth)]
 
 
 def _off(name: str, measured: TwoWays) -> Line:
@@ -95,10 +103,9 @@ def _cheek(name: str, cut: CheekCut) -> Line:
     return Line(name, (plain(cut.top_from_square.text), length(cut.top_figure_on_12)))
 
 
-def _mouth(name: str, it: Members, notch: Notch) -> Line:
-    lengths = (notch.height_in, notch.heel_in, notch.seat_in)
-    if it.fault(notch):
-        return Line(name, (length(None, none=NOTHING),) * len(lengths))
-    height, heel, seat = map(it.side.length, lengths)
+def _mouth(name: str, it: Members, notch: Notch | None) -> Line:
+    if notch is None:
+        return Line(name, (length(None, none=NOTHING),) * 3)
+    height, heel, seat = map(it.side.length, (notch.height_in, notch.heel_in, notch.seat_in))
     marks = ''.join(SIGNS[mark] for mark in marks_of(notch))
     return Line(name, (length(height, marks), length(heel), length(seat)))

@@ -13,15 +13,17 @@ from markupsafe import Markup
 from layouts.drawings.compact_hold import compact_hold
 from layouts.grid.run_tables import Head as PitchHead
 from layouts.grid.run_tables import PitchTables
+from layouts.opening import common as commons
+from layouts.opening import hips
 from layouts.opening.beside import Section, put_sections
-from layouts.opening.common import common_sections, hold_lines, marks_section
+from layouts.opening.common import common_sections, hold_lines, marks_note
 from layouts.opening.hips import hip_sections
 from layouts.opening.lengths import put_lengths, rows_of
 from layouts.opening.lines import Column, Line, Lines, plain, wide
 from layouts.opening.sheet import GAP, Head, Sheet
 from layouts.opening.sums import common_note, hip_note
 from layouts.paper.longer import lines_in
-from layouts.paper.page import Unplaced
+from layouts.paper.page import Index, PageNumber, Unplaced
 from layouts.paper.table_font import NAMES
 from layouts.words.caution import caution_text
 from layouts.words.say import _, say
@@ -61,8 +63,7 @@ class OpeningPage:
     rules: Markup
     hold: Markup
     hold_left: float
-    notes: tuple[tuple[str, str], ...]
-    """A word in bold, '' for none, and what is said."""
+    note: Markup
     caution: str
     """What the pitch calls for, boxed; '' for nothing."""
     row: float
@@ -74,29 +75,38 @@ class OpeningPage:
 def opening(tables: PitchTables) -> list[Unplaced]:
     """Return template and maker of both pages."""
 
-    both = cache(lambda: _both(tables))
-    return [('opening', lambda index: both()[0]), ('opening', lambda index: both()[1])]
+    both = cache(lambda care, reading: _both(tables, care, reading))
+
+    def page(index: Index, place: int) -> OpeningPage:
+        care = next((index[key] for key in ('care', 'cautions') if key in index), PageNumber(0))
+        return both(care, index.get('reading'))[place]
+
+    return [('opening', lambda index: page(index, 0)), ('opening', lambda index: page(index, 1))]
 
 
 @dataclass(frozen=True, slots=True)
 class _Told:
     """What is said at the foot of a page."""
 
-    notes: tuple[tuple[str, str], ...]
+    note: Markup
     caution: str = ''
 
     def height(self, width: float) -> float:
         """Return what it takes, and is free above it, units."""
-        notes = sum(lines_in(f'{bold} {said}'.strip(), NOTE_SIZE, width) for bold, said in self.notes)
+        lines = lines_in(self.note.striptags(), NOTE_SIZE, width)
         boxed = lines_in(self.caution, NOTE_SIZE, width - BOX_SIDES) if self.caution else 0
-        return FREE + NOTE_LINE * (notes + boxed) + (BOX_UNITS if boxed else 0)
+        return FREE + NOTE_LINE * (lines + boxed) + (BOX_UNITS if boxed else 0)
 
 
-def _both(tables: PitchTables) -> tuple[OpeningPage, OpeningPage]:
-    """Return both pages, their rows alike: the page that has more to say at its foot decides."""
+def _both(tables: PitchTables, care: PageNumber, reading: PageNumber) -> tuple[OpeningPage, OpeningPage]:
+    """Return both pages, their rows alike: the page that has more to say at its foot decides.
+
+    Given:
+        care, reading  the pages of cautions and of reading lengths; 0 for none
+    """
     at = tables.members
     runs = opening_runs(tables.settings)
-    said = (_common_said(tables, runs), _hip_said(tables, runs))
+    said = (_common_said(tables, runs, care, reading), _hip_said(tables, runs, care))
     foot = max(one.height(tables.trim.text_width) for one in said)
     common_page = _page(
         tables,
@@ -104,7 +114,7 @@ def _both(tables: PitchTables) -> tuple[OpeningPage, OpeningPage]:
         (_('Common rafter'), _('along the top edge, plate line to ridge center line')),
         [('common', _('common')), ('rise', _('rise'))],
         (at.common_hold, _('body: level')),
-        [*common_sections(tables), marks_section()],
+        common_sections(tables),
         [common.line_length(INCHES.unit_run, at.side.slope), tables.pitch.rise],
         said[0],
         foot,
@@ -123,16 +133,22 @@ def _both(tables: PitchTables) -> tuple[OpeningPage, OpeningPage]:
     return common_page, hip_page
 
 
-def _common_said(tables: PitchTables, runs: OpeningRuns) -> _Told:
-    exact = _(
-        'feet of run, less the ridge’s “level”, × exact foot. A seat’s heel is its rise; read a ledger as a run.'
-    )
-    return _Told((('', common_note(tables, runs)), (_('Exact:'), exact)))
+def _common_said(tables: PitchTables, runs: OpeningRuns, care: PageNumber, reading: PageNumber) -> _Told:
+    marks, sums = marks_note(commons.mouths_of(tables), care), common_note(tables, runs)
+    exact = Markup(_('<b>To have it exact</b>, page {page}: run in feet, less half the ridge, × exact foot.'))
+    if not reading:
+        exact = Markup(_('<b>To have it exact</b>: run in feet, less half the ridge, × exact foot.'))
+    return _Told(Markup('{} {} {}').format(marks, sums, exact.format(page=reading)))
 
 
-def _hip_said(tables: PitchTables, runs: OpeningRuns) -> _Told:
+def _hip_said(tables: PitchTables, runs: OpeningRuns, care: PageNumber) -> _Told:
     called = ' '.join(map(caution_text, cautions.pitch_cautions(tables.pitch.slope)))
-    return _Told((('', f'{hip_note(tables, runs)} {say(cautions.DEFERS)}'),), called)
+    cheeks, marks = (
+        _('Cheeks: blade at 45° on the plumb line.'),
+        marks_note(hips.mouths_of(tables.members), care),
+    )
+    told = (cheeks, marks, hip_note(tables, runs), say(cautions.DEFERS))
+    return _Told(Markup(' ').join(filter(None, told)), called)
 
 
 def _page(
@@ -170,7 +186,7 @@ def _page(
         sheet.rules(),
         drawn,
         round(left / 10, 3),
-        told.notes,
+        told.note,
         told.caution,
         round(sheet.row / 10, 4),
         round(tables.trim.text_height / 10, 3),

@@ -19,15 +19,15 @@ NONE = Fraction(0)
 def common_note(tables: PitchTables, runs: OpeningRuns) -> str:
     """Return what is said of sums of the common's lengths, and of what is left when the ridge is off."""
     off = tables.members.shortening.common_at_ridge.along
-    return _sums_note(tables, 'common', runs, off.count)
+    return f'{_sums_note(tables, "common", runs, off.count)}.'
 
 
 def hip_note(tables: PitchTables, runs: OpeningRuns) -> str:
     """Return the same of the hip's and valley's lengths, and of the points of jacks."""
     off = tables.members.shortening.hip_valley_at_ridge.along
     said, points = _sums_note(tables, 'hip-valley', runs, off.count), jack_points(tables, runs)
-    jacks = _('Of jacks’ points, {far} of {sums}.').format(far=points.far, sums=points.sums)
-    return f'{said} {jacks}' if points.sums else said
+    jacks = _('; jack points, {far} of {sums}').format(far=points.far, sums=points.sums)
+    return f'{said}{jacks if points.sums else ""}.'
 
 
 def _sums_note(tables: PitchTables, table: str, runs: OpeningRuns, taken: int) -> str:
@@ -38,8 +38,8 @@ def _sums_note(tables: PitchTables, table: str, runs: OpeningRuns, taken: int) -
     ridge = Less(taken, tables.settings.ridge_thickness / 2)
     less = sums_off(square, [(NONE, *group) for group in (feet, runs.inches, runs.parts)], per, ridge)
     return _(
-        '{part} off: {off} of {sums} sums, {off_parts} of {sums_parts} with parts; {two} off: {far} of {sums_less} '
-        'less the ridge.'
+        'Feet + inches: {off} of {sums} sums are {part} off; with parts, {off_parts} of {sums_parts}. '
+        'Less the ridge, {far} of {sums_less} are {two} off'
     ).format(
         part=text.mixed(1, per),
         off=added.off,

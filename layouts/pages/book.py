@@ -26,7 +26,7 @@ from tablegen.tables.table import Kind
 from tablegen.tables.values import VALUES, values_table
 
 MOST_PAGES = 1000
-FIGURES_BESIDE = 43
+FIGURES_BESIDE = 47
 """Beside the lengths of an opening, jacks' differences apart."""
 LENGTHS_OF_A_JACK = 3
 

@@ -34,6 +34,8 @@ OPENING_ROWS = {
     'left': (N_('Wood left over the notch'), ''),
     'hip_level': (RIDGE, LEVEL),
     'hip_along': (RIDGE, ALONG),
+    'valley_off_level': (RIDGE, LEVEL),
+    'valley_off_along': (RIDGE, ALONG),
     'between_level': (BETWEEN, LEVEL),
     'between_along': (BETWEEN, ALONG),
     'side_level': (SIDES, LEVEL),
@@ -58,7 +60,7 @@ OPENING_ROWS = {
     'jack_points': (N_('Jack: short to long point'), ALONG),
 }
 """How a row of a pitch's opening by member begins, and what its column is headed, '' for a row of one figure."""
-SHEET_RIDGE, FROM_SQUARE, ON_12 = N_('Off for a ridge {ridge}'), N_('from square'), N_('12 and')
+SHEET_RIDGE, FROM_SQUARE, ON_12 = N_('Off for a ridge {ridge}'), N_('from square'), N_('square: 12 &')
 ALONG_TOP, HIP_VALLEY = N_('along top'), N_('Hip, valley')
 SHEET_ROWS = {
     **dict.fromkeys(('plumb_cut', 'jack_side', 'hip_side'), ('', N_('Plumb cut'), '')),
@@ -74,8 +76,9 @@ SHEET_ROWS = {
     **{
         f'{name}_{way}': ('', row, head)
         for name, row in (
-            ('hip', N_('Hip at a ridge')),
-            ('between', N_('Hip at commons')),
+            ('hip', N_('Hip at ridge, one cheek')),
+            ('between', N_('Hip at commons, two cheeks')),
+            ('valley_off', N_('Valley at ridge, one or two')),
             ('jack', N_('Jack at a hip')),
         )
         for way, head in (('level', LEVEL), ('along', ALONG_TOP))
@@ -91,7 +94,7 @@ SHEET_ROWS = {
         for figure in (N_('height'), N_('heel'), N_('seat'))
     },
     'valley_out': ('', N_('Valley’s heel: out, level'), ''),
-    'difference': ('', '{spacing}', N_('jacks')),
+    'difference': ('', '{spacing}', N_('longer by')),
 }
 """Of what stands on the one opening of a pitch: the title over it, '' where its row's name stands once, what its row is called, its column's head or ''."""
 LENGTHS = {'common': N_('common'), 'hip-valley': N_('hip, valley'), 'rise': N_('rise')}

@@ -10,7 +10,7 @@ from tablegen.examples.steps import read_lengths, step_off, step_stands
 from tablegen.geometry import backing, ridge
 from tablegen.numbers.figure import Figure
 from tablegen.roof.framing import hip, valley
-from tablegen.roof.member import Deduction, End, Member, Stop, inches_of, known
+from tablegen.roof.member import Deduction, End, Kind, Member, Stop, inches_of, known
 from tablegen.roof.names import Why
 from tablegen.roof.plane import Plane
 from tablegen.roof.seat import Mouth, common_mouth, hip_mouths, valley_mouth
@@ -111,9 +111,11 @@ def _ridge_ends(plane: Plane) -> tuple[RidgeEnd, RidgeEnd]:
     return RidgeEnd(on_ridge, over(on_ridge), ends.clip), RidgeEnd(between, over(between), None)
 
 
-def _off_stands(off: Deduction, book: Book) -> Sources:
-    """Return where a deduction stands, level and along."""
-    name, thick = 'between' if off.stop == Stop.COMMONS else 'hip', off.thickness_in
+def _off_stands(off: Deduction, book: Book, name: str = 'hip') -> Sources:
+    """Return where a deduction stands, level and along; at a ridge in rows of some name."""
+    if off.stop == Stop.COMMONS:
+        name = 'between'
+    thick = off.thickness_in
     return book.stands(
         (f'{name}_level', f'{name}_along'),
         ('shortening-level', thick, 'hip_or_jack', off.level),
@@ -132,7 +134,7 @@ def _upper_end_stands(member: Member, book: Book) -> Stands:
     cut, pitch = member.head.cut, book.pitch
     assert cut
     return {
-        'off': _off_stands(member.deductions[0], book),
+        'off': _off_stands(member.deductions[0], book, 'valley_off' if member.kind is Kind.VALLEY else 'hip'),
         'sides': _side_stands(member.head, book),
         'side': book.stands(('hip_side',), ('cheeks', pitch, 'hip_side', cut.side_plumb)),
         'top': book.stands(('hip_top', 'hip_on_12'), ('cheeks', pitch, 'hip_top', cut.top_from_square)),

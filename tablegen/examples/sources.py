@@ -45,6 +45,8 @@ ON_RIGHT = [
         'drop',
         'hip_level',
         'hip_along',
+        'valley_off_level',
+        'valley_off_along',
         'between_level',
         'between_along',
         'jack_level',
