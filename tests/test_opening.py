@@ -162,14 +162,14 @@ def test_hip_valley_and_jacks_have_their_cuts_deductions_cheeks_and_mouths(book,
     assert f'Drop, plumb; hip {part(HIP)} {part(cuts.drop_plumb(at, HIP))}' in told
     off = [
         ('Hip at ridge, one cheek', shortening.hip_at_ridge(at, RIDGE)),
-        ('Hip at commons, two cheeks', shortening.hip_between_commons(at, RAFTER)),
-        ('Valley at ridge, one or two', shortening.hip_at_ridge(at, RIDGE)),
+        ('Hip at commons, two', shortening.hip_between_commons(at, RAFTER)),
+        ('Valley, one or two', shortening.hip_at_ridge(at, RIDGE)),
         ('Jack at a hip', shortening.jack_at_hip(at, HIP)),
     ]
     assert section(told, 'Comes off, center to face level along top', 4) == [
         ' '.join([name, *map(part, both)]) for name, both in off
     ]
-    assert section(told, 'Cheek, top edge from square square: 12 &', 2) == [
+    assert section(told, 'Cheek on top from square square 12 &', 2) == [
         f'{name} {degrees(top)} {part(framing_square.figure_against_12(top))}'
         for name, top in (('Jack', cuts.jack_cheek(at)), ('Hip, valley', cuts.hip_cheek(at)))
     ]

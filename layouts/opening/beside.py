@@ -10,7 +10,7 @@ from layouts.opening.sheet import GAP, NAME_GAP, Sheet, head_wide
 
 MOST_GAP, MOST_BETWEEN = 10.0, 5.0
 """Between two columns and between two sections, at most, units."""
-LEAST_SHARE, LEAST_NAME = 0.85, 0.9
+LEAST_SHARE, LEAST_NAME = 0.85, 0.87
 """Of their size, to which heads and names are cut before figures are."""
 SHARES = (1.0, 0.97, 0.94, 0.91, 0.88, 0.85, 0.8, 0.75, 0.7, 0.65)
 """Of their size, in which heads are tried; in the last of them they push names into smaller type."""
@@ -44,8 +44,9 @@ class Section:
         heads = [head_wide(one) * LEAST_SHARE for one in self.heads] or [0.0] * len(self.columns)
         cells = [widths_of(cells, size).whole for cells in self.columns]
         widths = [max(pair) for pair in zip(cells, heads, strict=True)]
-        names = max(self._names(size), head_wide(self.title) * LEAST_SHARE + GAP if self.title else 0)
-        return names + sum(widths) + GAP * max(0, len(widths) - 1)
+        figures = sum(widths) + GAP * max(0, len(widths) - 1)
+        title = head_wide(self.title) * LEAST_SHARE
+        return max(self._names(size) + figures, title + (GAP + figures if self.heads else 0))
 
     def _names(self, size: float) -> float:
         return widest([line.name for line in self.rows], size) * LEAST_NAME + NAME_GAP
@@ -55,7 +56,7 @@ class Section:
         columns, size, room = self.columns, sheet.size, sheet.end - left
         cells = [widths_of(one, size) for one in columns]
         heads = [head_wide(one) for one in self.heads] or [0.0] * len(columns)
-        title = head_wide(self.title) if self.title else 0.0
+        title = head_wide(self.title) if self.heads else 0.0
         for share in SHARES:
             widths = [max(one.whole, head * share) for one, head in zip(cells, heads, strict=True)]
             free = room - sum(widths) - max(self._names(size), title * share + GAP)

@@ -14,6 +14,7 @@ from tablegen.geometry import corner
 from tablegen.numbers import text
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import length_figure
+from tablegen.numbers.units import INCHES
 from tablegen.roof.cheeks import CheekCut
 from tablegen.roof.figures import TwoWays
 from tablegen.roof.members import Members
@@ -44,8 +45,8 @@ def hip_sections(tables: PitchTables) -> list[Section]:
         Section(
             (
                 _off(_('Hip at ridge, one cheek'), off.hip_valley_at_ridge),
-                _off(_('Hip at commons, two cheeks'), off.hip_between_commons),
-                _off(_('Valley at ridge, one or two'), off.hip_valley_at_ridge),
+                _off(_('Hip at commons, two'), off.hip_between_commons),
+                _off(_('Valley, one or two'), off.hip_valley_at_ridge),
                 _off(_('Jack at a hip'), off.jack_at_hip),
             ),
             _('Comes off, center to face'),
@@ -53,8 +54,8 @@ def hip_sections(tables: PitchTables) -> list[Section]:
         ),
         Section(
             (_cheek(_('Jack'), cheek.jack), _cheek(_('Hip, valley'), cheek.hip_at_ridge)),
-            _('Cheek, top edge'),
-            (_('from square'), _('square: 12 &')),
+            _('Cheek on top'),
+            (_('from square'), _('square {base} &').format(base=INCHES.base)),
         ),
         Section(
             (

@@ -113,6 +113,7 @@ class Places:
             'ridge': text.rational(settings.ridge_thickness),
             'thick': text.rational(settings.hip_thickness),
             'rafters': settings.rafters.name,
+            'base': INCHES.base,
         }
 
     def _in_runs(self, source: RunSource, tabled: Fraction) -> _Spot:

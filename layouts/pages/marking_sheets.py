@@ -13,6 +13,7 @@ from layouts.words.examples import OPENING_ROWS
 from layouts.words.pages import heading
 from layouts.words.say import _
 from tablegen.numbers import text
+from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
 from tablegen.tables.opening_runs import reads_openings
 
@@ -172,10 +173,10 @@ def _hip(book: _Book) -> MarkingSheet:
     settings, at, drawn = book.settings, book.at, _('drawing')
     stocks = ' '.join(dict.fromkeys((settings.hips.name, settings.valleys.name)))
     mouth, out = _('Bird’s mouth {stock}').format(stock=stocks), _('Valley’s heel: out, level')
-    off, cheek, length = _('Comes off, center to face'), _('Cheek, top edge'), book.lengths(HIPS)
+    off, cheek, length = _('Comes off, center to face'), _('Cheek on top'), book.lengths(HIPS)
     drop = _('Drop, plumb; hip {thick}').format(thick=text.rational(settings.hip_thickness))
     tail = at(HIPS, _('hip tail'), '') if book.opened else length
-    told = (_('height'), _('heel'), _('seat'))
+    told, on_base = (_('height'), _('heel'), _('seat')), _('{base} &').format(base=INCHES.base)
     return _sheet(
         [
             (_('Length, along the top edge'), _('COMMON run 2'), length, (_('ft'), _('in'), _('part'))),
@@ -183,12 +184,12 @@ def _hip(book: _Book) -> MarkingSheet:
             (_('Off, level'), _('at a ridge, at commons'), (*at(HIPS, off, _row('hip_level')), *book.other('group-ridge')), (_('ridge'), _('commons'))),
             (_('Square, on the edge'), '', at(HIPS, drawn, drawn), (_('body'), _('tongue'))),
             (_('Cuts on the side, from square'), '', (*at(HIPS, _('Plumb cut'), _row('plumb_cut')), *book.other('glance')), (_('plumb'), _('level'))),
-            (_('Cheek on the square top'), _('along its plumb cut, blade at 45°'), (*at(HIPS, cheek, _row('hip_top')), *book.other('glance-right')), (_('degrees'), _('12 &'))),
+            (_('Cheek on the square top'), _('along its plumb cut, blade at 45°'), (*at(HIPS, cheek, _row('hip_top')), *book.other('glance-right')), (_('degrees'), on_base)),
             (_('Drop (in 19 already) or backing'), '', (*at(HIPS, drop, _row('drop')), *book.other('group-hips')), (_('drop'), _('backing'))),
             (_('Hip, dropped'), _('on its center line'), (*at(HIPS, mouth, _row('dropped_height')), *book.other('group-seat')), told),
             (_('Valley; its heel out, level'), '', (*at(HIPS, f'{mouth}; {out}', f'{_row("valley_height")}; {_row("valley_out")}'), *book.other('group-seat')), (*told, _('out'))),
             (_('Jacks: spacing; each longer by'), '', (*at(HIPS, _('Jacks apart'), _('Longer by, along top')), *book.other('group-jack-deductions')), (_('spacing'), _('longer'))),
-            (_('Jack: off, level; cheek, as 17'), '', at(HIPS, f'{off}; {cheek}', f'{_row("jack_level")}; {_row("jack_top")}'), (_('off'), _('degrees'), _('12 &'))),
+            (_('Jack: off, level; cheek, as 17'), '', at(HIPS, f'{off}; {cheek}', f'{_row("jack_level")}; {_row("jack_top")}'), (_('off'), _('degrees'), on_base)),
             (_('Jacks, to the hip’s center line'), _('run: the number times the spacing'), book.jacks(), ('1', '2', '3', '4')),
         ],
         len(_common(book).lines) + 1,

@@ -60,7 +60,7 @@ OPENING_ROWS = {
     'jack_points': (N_('Jack: short to long point'), ALONG),
 }
 """How a row of a pitch's opening by member begins, and what its column is headed, '' for a row of one figure."""
-SHEET_RIDGE, FROM_SQUARE, ON_12 = N_('Off for a ridge {ridge}'), N_('from square'), N_('square: 12 &')
+SHEET_RIDGE, FROM_SQUARE, ON_12 = N_('Off for a ridge {ridge}'), N_('from square'), N_('square {base} &')
 ALONG_TOP, HIP_VALLEY = N_('along top'), N_('Hip, valley')
 SHEET_ROWS = {
     **dict.fromkeys(('plumb_cut', 'jack_side', 'hip_side'), ('', N_('Plumb cut'), '')),
@@ -77,8 +77,8 @@ SHEET_ROWS = {
         f'{name}_{way}': ('', row, head)
         for name, row in (
             ('hip', N_('Hip at ridge, one cheek')),
-            ('between', N_('Hip at commons, two cheeks')),
-            ('valley_off', N_('Valley at ridge, one or two')),
+            ('between', N_('Hip at commons, two')),
+            ('valley_off', N_('Valley, one or two')),
             ('jack', N_('Jack at a hip')),
         )
         for way, head in (('level', LEVEL), ('along', ALONG_TOP))
