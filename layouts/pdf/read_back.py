@@ -113,7 +113,9 @@ def _typeface(font: Any) -> Typeface:
             first = int(one)
     said = font['/ToUnicode'].get_object().get_data() if '/ToUnicode' in font else b''
     letters = {
-        int.from_bytes(bytes.fromhex(code.decode()), 'big'): bytes.fromhex(text.decode()).decode('utf-16-be', 'replace')
+        int.from_bytes(bytes.fromhex(code.decode()), 'big'): bytes.fromhex(text.decode()).decode(
+            'utf-16-be', 'replace'
+        )
         for code, text in PAIR.findall(said.partition(b'endcodespacerange')[2])
     }
     return Typeface('Bold' in str(font.get('/BaseFont')), letters, widths, float(below.get('/DW', 1000)))

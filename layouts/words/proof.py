@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
+from itertools import zip_longest
 
 from layouts.words.pages import AT_A_SPACING, GLANCE_HEADS, heading
 from layouts.words.say import _
@@ -46,14 +46,8 @@ def _left(book: Stated) -> Side:
                     (_('Level cut'), ('common-level-cut',)),
                 ),
             ),
-            Rows(
-                _('Off for a ridge {ridge}').format(ridge=ridge),
-                ONE,
-                (
-                    (_('level'), ('common-at-ridge-level',)),
-                    (_('along the top'), ('common-at-ridge-along',)),
-                ),
-            ),
+            _off(_('Off for a ridge {ridge}').format(ridge=ridge), 'common-at-ridge'),
+            _off(_('Off for a ledger {ledger}').format(ledger=named(book.boards.rafter)), 'common-at-ledger'),
             Rows(
                 _('Seat {seat}').format(seat=seat),
                 (_('over plate'),),
@@ -66,6 +60,10 @@ def _left(book: Stated) -> Side:
             ),
         ),
     )
+
+
+def _off(title: str, key: str) -> Rows:
+    return Rows(title, ONE, ((_('level'), (f'{key}-level',)), (_('along the top'), (f'{key}-along',))))
 
 
 def _right(book: Stated) -> Side:
@@ -88,24 +86,25 @@ def _right(book: Stated) -> Side:
                 ),
             ),
             Rows(
-                _('Off, center to face'),
+                _('Comes off, center to face'),
                 (_('level'), _('along top')),
                 (
-                    (_('Hip at a ridge'), ('hip-at-ridge-level', 'hip-at-ridge-along')),
-                    (_('Hip at commons'), ('hip-at-commons-level', 'hip-at-commons-along')),
+                    (_('Hip at ridge, one cheek'), ('hip-at-ridge-level', 'hip-at-ridge-along')),
+                    (_('Hip at commons, two'), ('hip-at-commons-level', 'hip-at-commons-along')),
+                    (_('Valley, one or two'), ('hip-at-ridge-level', 'hip-at-ridge-along')),
                     (_('Jack at a hip'), ('jack-at-hip-level', 'jack-at-hip-along')),
                 ),
             ),
             Rows(
-                _('Cheek, top edge'),
-                (_('from square'), _('12 and')),
+                _('Cheek on top'),
+                (_('from square'), _('square 12 &')),
                 (
                     (_('Jack'), ('jack-cheek', 'jack-12-and')),
                     (_('Hip, valley'), ('hip-cheek', 'hip-12-and')),
                 ),
             ),
             Rows(
-                _('Mouth {stock}').format(stock=_stocks(boards)),
+                _('Bird’s mouth {stock}').format(stock=_stocks(boards)),
                 (_('height'), _('heel'), _('seat')),
                 (
                     (_('Hip'), ('hip-height', 'hip-heel', 'hip-seat')),
@@ -122,19 +121,20 @@ def _stocks(boards: Boards) -> str:
 
 
 def _apart(book: Stated) -> Rows:
-    apart = sorted({*book.spacings, *map(Fraction, HIP_OVERHANGS)})
+    rows = zip_longest(book.spacings, HIP_OVERHANGS)
     return Rows(
-        _('Apart; overhang'),
-        (_('jacks'), _('hip tail')),
+        _('Jacks apart'),
+        (_('longer by'), _('overhang'), _('hip tail')),
         tuple(
             (
-                named(one),
+                named(apart) if apart else '',
                 (
-                    f'jacks-{named(one)}' if one in book.spacings else '',
-                    f'hip-tail-{one}' if one in HIP_OVERHANGS else '',
+                    f'jacks-{named(apart)}' if apart else '',
+                    f'overhang-{out}' if out else '',
+                    f'hip-tail-{out}' if out else '',
                 ),
             )
-            for one in apart
+            for apart, out in rows
         ),
     )
 
