@@ -209,7 +209,7 @@ def test_hips_and_valleys_run_at_45_degrees_in_plan():
     """A regular corner: square in plan, one pitch on both sides."""
     drawing = read(labelled_corner(CornerLabels(**CORNER_DRAWING)))
     members = [stroke.points for stroke in drawing.outlines(svg.HAIR) if len(stroke.points) == 5]
-    thick = [points for points in members if near(distance(points[0], points[3]), 0.75 * 6.6, 0.05)]
+    thick = [points for points in members if near(distance(points[0], points[3]), 0.75 * 4.9, 0.05)]
     turns = sorted(round(direction(points[0], points[1])) % 180 for points in thick)
 
     assert turns == [0, 45, 45, 90, 135, 135]

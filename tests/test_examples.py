@@ -198,22 +198,22 @@ def test_figures_that_the_book_tables_are_given_their_place(name, request):
     """Else a book could cite nothing and pass."""
     pages = examples_of(book_of(name, request))
     for title, words in (
-        ('The garden store', 'Line length'), ('The garden store', 'To the tail'), ('The garden store', 'Off at the ridge'),
-        ('The garden store', 'Heel'), ('The garden store', 'Height above plate'), ('The garden store', 'Notch'),
+        ('A common rafter: the garden store', 'Line length'), ('A common rafter: the garden store', 'To the tail'), ('A common rafter: the garden store', 'Off at the ridge'),
+        ('A common rafter: the garden store', 'Heel'), ('A common rafter: the garden store', 'Height above plate'), ('A common rafter: the garden store', 'Notch'),
         ('The store’s hip: length, upper end', 'Line length'), ('The store’s hip: length, upper end', 'one cheek'),
         ('The store’s hip: length, upper end', 'as far down'), ('The store’s hip: mouth and tail', 'dropped, plumb'),
         ('The store’s hip: mouth and tail', 'Its height above plate'), ('The store’s hip: cuts and steps', 'on the side'),
         ('The store’s hip: cuts and steps', 'On the top edge'), ('The store’s hip: cuts and steps', 'as far past'),
         ('The store’s hip jacks', 'tabled length'), ('The store’s hip jacks', 'on the jack’s center'),
         ('The store’s hip jacks', 'Short to long'), ('The wing’s valley: length, upper end', 'Off at the ridges'),
-        ('The wing’s valley: mouth and tail', 'The heel stands outwards'), ('The porch', 'Line length'),
+        ('The wing’s valley: mouth and tail', 'The heel stands outwards'), ('A shed’s rafter: the porch', 'Line length'),
     ):  # fmt: skip
         assert pages[title].step(words).places, (title, words)
 
 
 def test_a_book_of_metric_runs_has_runs_of_its_own(request):
     """1700 mm, the tabled run below 5 ft 7 in, with the 200 mm of overhang that bring it to another tabled run."""
-    page = examples_of(book_of('metric', request))['The garden store']
+    page = examples_of(book_of('metric', request))['A common rafter: the garden store']
 
     assert 'A garden store 3400 mm wide' in page.small
     assert 'overhang 200 mm' in page.small
@@ -266,5 +266,5 @@ def test_an_example_says_what_its_notch_calls_for(skewed, small_book):
     assert 'Local code and a licensed designer decide.' in pages['The store’s hip: mouth and tail'].small
     care = re.search(r'Clauses: page (\d+)\.', pages['The store’s hip: mouth and tail'].small)
     assert 'R802.7.1' in read(skewed.words(int(care[1])))
-    assert 'Look again' not in pages['The garden store'].small
+    assert 'Look again' not in pages['A common rafter: the garden store'].small
     assert not [page for page in examples_of(SkewedBook(small_book)).values() if 'Look again' in page.small]

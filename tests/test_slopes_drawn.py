@@ -170,7 +170,7 @@ def test_a_cheek_unfolded_lies_with_its_ridge_at_the_left():
     start = top.points[0]
 
     assert start == side.points[0]
-    assert top.points[1][0] > start[0]
+    assert top.points[1][0] < start[0]  # the long point on the far side, as on the jack of the examples
     assert side.points[1][0] > start[0]  # the plumb line leans towards the tail as it goes down
     assert drawing.words['RIDGE'][0] < start[0] < drawing.words['TAIL'][0]
     assert near(degrees(atan((side.points[1][0] - start[0]) / (side.points[1][1] - start[1]))), 33.69, 0.05)

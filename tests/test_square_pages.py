@@ -61,16 +61,6 @@ def test_a_book_without_them_has_six_pages_less():
     assert plan(book).index['glance'] == plan(ONE_PITCH).index['glance'] - 6
 
 
-def test_an_old_squares_figures_are_told_as_its_arithmetic_gives_them(printed):
-    """17 in place of √288 at 8 in 12, the last digits cut off; a common's cut off at 2 in 12."""
-    words = ' '.join(printed[2])
-    hip, common = sqrt(mpf(17) ** 2 + 8**2), sqrt(mpf(12) ** 2 + 2**2)
-
-    for rise, figure, right in ((8, hip, sqrt(mpf(288 + 64))), (2, common, common)):
-        cut = text.decimal(int(figure * 100), 2)
-        assert f'{cut} at {rise} (of {decimals(figure, 3)}), not {decimals(right, 2)}' in words
-
-
 def test_the_turn_over_table(printed):
     lines = '\n'.join(printed[0])
     for gap in ('1/64', '1/32', '3/64', '1/16', '3/32', '1/8'):
@@ -99,7 +89,8 @@ def test_where_the_marks_of_steps_go(printed):
 def test_the_engraved_figures(printed):
     for rise in range(1, 25):
         common, hip = sqrt(mpf(144) + rise**2), sqrt(mpf(288) + rise**2)
-        decimal = ' '.join(decimals(one, 2) for one in (common, hip, common * 16 / 12, common * 2))
+        old = sqrt(mpf(289) + rise**2)  # by 17 in a foot of common run, as old squares have it
+        decimal = ' '.join(decimals(one, 2) for one in (common, hip, old, common * 16 / 12, common * 2))
         cuts = f'{mixed(144 / common)} {mixed(12 * sqrt(288) / hip)}'
         assert f'{rise} {decimal} {cuts}' in printed[2]
 

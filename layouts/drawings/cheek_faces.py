@@ -23,7 +23,8 @@ def cheek_lines(saw_degrees: float, top_from_square: float) -> tuple[float, floa
 def cheek_faces(saw_degrees: float, top_from_square: float, words: dict[str, str], title: str) -> Markup:
     """Return a board unfolded about its long edge: top face above, side below, the cheek's line on both.
 
-    The ridge end is at the left: on the side the plumb line leans towards the tail as it goes down.
+    The ridge end is at the left: on the side the plumb line leans towards the tail as it goes down. The long point is
+    on the far side, as on the boards of the examples: the jack has the corner at its left.
 
     words: 'top_angle', 'side_angle', 'top', 'side' (names of the faces), 'ridge', 'tail' (of the ends)
     """
@@ -31,7 +32,7 @@ def cheek_faces(saw_degrees: float, top_from_square: float, words: dict[str, str
     edge, above, below = 12 + TOP_UNITS, 12.0, 12 + TOP_UNITS + SIDE_UNITS
     start = START
     point = (start, edge)
-    top_end, side_end = (start + across_top, above), (start + across_side, below)
+    top_end, side_end = (start - across_top, above), (start + across_side, below)
     right = WIDTH - 4
     shapes = [
         svg.line((top_end[0], above), (right, above), svg.LINE),
@@ -41,9 +42,9 @@ def cheek_faces(saw_degrees: float, top_from_square: float, words: dict[str, str
         svg.line(point, side_end, svg.HEAVY),
         svg.line(point, (start, above - 6), svg.HAIR, '3 2'),
         svg.line(point, (start, below + 6), svg.HAIR, '3 2'),
-        svg.arc(point, 20, 90 - top_from_square, 90),
+        svg.arc(point, 20, 90, 90 + top_from_square),
         svg.arc(point, 24, -90, -90 + saw_degrees),
-        svg.text(words['top_angle'], (start - 5, edge - 13), 9, 'end', 700),
+        svg.text(words['top_angle'], (start + 5, edge - 11), 9, 'start', 700),
         svg.text(words['side_angle'], (start - 5, edge + 22), 9, 'end', 700),
         svg.text(words['top'], (right, edge - 11), 8, 'end'),
         svg.text(words['side'], (right, edge + 24), 8, 'end'),

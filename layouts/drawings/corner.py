@@ -30,8 +30,8 @@ class CornerLabels:
 def labelled_corner(labels: CornerLabels) -> Markup:
     """Return the plan of a hip end whose long side carries a wing of the same width."""
     # one function, long as it is: all its members and notes are placed by the same half dozen lengths
-    width, height = 240.0, 186.0
-    scale = 6.6
+    width, height = 240.0, 146.0
+    scale = 4.9
     run, spacing = 8.0, 2.0
     left, top = 26.0, 30.0
 
@@ -50,7 +50,7 @@ def labelled_corner(labels: CornerLabels) -> Markup:
         ]
         return svg.shape([at(*corner) for corner in corners], svg.HAIR, '#fff')
 
-    end_x, wing_mid, wing_half, far = run, 20.0, 5.5, 30.0
+    end_x, wing_mid, wing_half, far = run, 26.0, 5.5, 40.0
     shapes = [
         svg.path(
             [
@@ -104,16 +104,16 @@ def labelled_corner(labels: CornerLabels) -> Markup:
         shapes.append(svg.arrow((words_at[0] + shift, words_at[1] + lift), target))
 
     _x0, y0 = at(0, 0)
-    note(labels.hip, (at(2, 0)[0], y0 - 14), at(1.7, 1.55), 'middle')
-    note(labels.hip_jack, (at(7, 0)[0] + 3, y0 - 14), at(6, 2), 'middle')
-    note(labels.common, (at(14, 0)[0], y0 - 14), at(14, 3), 'middle')
-    note(labels.ridge, (at(21, 0)[0], y0 - 14), at(18.7, run - 0.3), 'middle')
-    note(labels.plate, (at(27.5, 0)[0], y0 - 14), at(26.6, 0.05), 'middle')
+    note(labels.hip, (at(1, 0)[0], y0 - 14), at(1.7, 1.55), 'middle')
+    note(labels.hip_jack, (at(8, 0)[0], y0 - 14), at(6, 2), 'middle')
+    note(labels.common, (at(18, 0)[0], y0 - 14), at(18, 3), 'middle')
+    note(labels.ridge, (at(27, 0)[0], y0 - 14), at(24.7, run - 0.3), 'middle')
+    note(labels.plate, (at(35, 0)[0], y0 - 14), at(34, 0.05), 'middle')
     bottom = at(0, 2 * run)[1]
-    note(labels.end_common, (at(2.6, 0)[0], bottom + 34), at(3.2, run + 0.3), 'middle')
-    note(labels.valley, (at(12.2, 0)[0], bottom + 34), at(wing_mid - wing_half + 1.6, 2 * run - 1.5), 'end')
-    note(labels.valley_jack, (at(25.6, 0)[0], bottom + 22), at(21.9, 2 * run - 2), 'start')
-    shapes.append(svg.dimension(at(0, run), at(0, 0), 12, labels.run, 7))
+    note(labels.end_common, (at(2.6, 0)[0], bottom + 32), at(3.2, run + 0.3), 'middle')
+    note(labels.valley, (at(17.5, 0)[0], bottom + 32), at(wing_mid - wing_half + 1.6, 2 * run - 1.5), 'end')
+    note(labels.valley_jack, (at(32.6, 0)[0], bottom + 22), at(27.9, 2 * run - 2), 'start')
+    shapes.append(svg.dimension(at(0, run), at(0, 0), 12, labels.run, 6))
     y = bottom + 6
     shapes += [svg.line(at(x, 2 * run), (at(x, 0)[0], y + 2), svg.HAIR) for x in (4, 6)]
     shapes.append(svg.arrow((at(4, 0)[0], y), (at(6, 0)[0], y), both=True))

@@ -26,15 +26,13 @@ MOST_UNITS, MOST_HIGH, MOST_DEEP = 9.0, 62.0, 50.0
 not drawn larger."""
 BELOW = 9.0
 """Under the bottom edge stand the figures of the bird's mouth, away from every plumb line."""
-ABOVE = 0.5
-"""How much of the line over a valley's inside corner is drawn: its heel stands elsewhere."""
 LEAST_DEEP = 14.0
 """A board that is drawn thinner, at a pitch over 24 in 12, does not show its bird's mouth."""
 OFF = 4.5
 """How far beside what it measures an arrow lies."""
 NAME_HALF = 15.0
 """Half of the longest name of an end."""
-APART = 7.5
+APART = 10.0
 """Between the numbers of two marks, at least."""
 NUMBERS, ROW = 11.0, 13.0
 """Height of the row of numbers, and of a row of distances above it."""
@@ -196,8 +194,8 @@ def _side(board: BoardMarks, sheet: _Sheet, edge: float, foot: float, words: tup
         return svg.line(start, end, width, dash)
 
     shapes = [plumb(0.0, foot, svg.HAIR, '5 1.5 1 1.5')] if board.head.near else []
-    low = foot if board.heel_at == board.plate else edge + (foot - edge) * ABOVE
-    shapes.append(plumb(board.plate, low, svg.HAIR, '3 2'))
+    # over a valley's inside corner, and to its heel, which stands elsewhere
+    shapes += [plumb(at, foot, svg.HAIR, '3 2') for at in sorted({board.plate, board.heel_at})]
     for cut in (board.head.near, board.tail.near):
         shapes.append(plumb(cut, foot, svg.HEAVY))
     if board.heel and foot - edge > LEAST_DEEP:
@@ -227,11 +225,11 @@ def beside(a: svg.Point, b: svg.Point, off: svg.Point) -> list[str]:
 
 
 def _top_edge(board: BoardMarks, sheet: _Sheet, top: float, edge: float) -> list[str]:
-    """Return the cuts across the top edge, and its center line."""
+    """Return the cuts across the top edge, and its center line, which ends at the tail: past a point it would make an X of it."""
     middle = (top + edge) / 2
     shapes = []
     for start, (first, last) in zip(sheet.starts, sheet.pieces, strict=True):
-        stop = start + (last - first) * sheet.units
+        stop = start + (min(last, board.tail.center) - first) * sheet.units
         shapes.append(svg.line((start, middle), (stop, middle), svg.HAIR, '5 1.5 1 1.5'))
     for end in (board.head, board.tail):
         piece = sheet.piece_of(end.center)

@@ -12,6 +12,8 @@ from layouts.drawings.plan import CENTER, DIAGONAL
 PANEL, HEIGHT, BETWEEN = 116.0, 104.0, 9.0
 TOP, FOOT, END_SIZE = 12.0, 16.0, 6.5
 """What the names above and the figures below take; type of the ridge's name."""
+SMALL = (7.0, 7.5, 11.0, 0.9)
+"""Of a lower drawing: type of names and of figures, what these take, radius of the dots."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,14 +83,22 @@ def _hip(cut: tuple[svg.Point, ...], thickness: float, frame: Frame) -> tuple[sv
 
 
 def ridge_ends(
-    ridge: float, hip: float, common: float, words: dict[str, str], figures: tuple[str, str], title: str
+    ridge: float,
+    hip: float,
+    common: float,
+    words: dict[str, str],
+    figures: tuple[svg.Words, svg.Words],
+    title: str,
+    height: float = HEIGHT,
 ) -> Markup:
     """Return both ways side by side, with what the ridge runs past in bold.
 
     words:   'between', 'on_ridge' (names of the two), 'ridge' (its end)
     figures: what the ridge runs past in each
+    height:  of the drawing
     """
-    past, tall = ridge / 2 + hip / DIAGONAL, (HEIGHT - TOP - FOOT) / 2
+    name_size, figure_size, foot, dot = (8, 9, FOOT, 1.7) if height == HEIGHT else SMALL
+    past, tall = ridge / 2 + hip / DIAGONAL, (height - TOP - foot) / 2
     scale = tall / max(1.9 * past, past + 1.6 * common, 1.7 * hip)
     frame = Frame(PANEL / 2 / scale, tall / scale)
     shapes: list[str] = []
@@ -104,10 +114,10 @@ def ridge_ends(
         shapes += [
             svg.line(at((-frame.wide, 0)), at((frame.wide, 0)), svg.HAIR, CENTER),
             svg.line(at((0, 0)), at((end.past, 0)), 2.2),
-            svg.dot(at((0, 0)), 1.7),
-            svg.dot(at((end.past, 0)), 1.7, '#fff'),
+            svg.dot(at((0, 0)), dot),
+            svg.dot(at((end.past, 0)), dot, '#fff'),
             svg.text(words['ridge'], (x0 - PANEL / 2, y0 + ridge / 2 * scale + 9), END_SIZE, weight=700),
-            svg.text(words[name], (x0, 8), 8, 'middle', 700),
-            svg.text(figures[place], (x0, HEIGHT - 3), 9, 'middle', 700),
+            svg.text(words[name], (x0, 8), name_size, 'middle', 700),
+            svg.text(figures[place], (x0, height - 3), figure_size, 'middle', 700),
         ]
-    return svg.drawing(2 * PANEL + BETWEEN, HEIGHT, title, shapes)
+    return svg.drawing(2 * PANEL + BETWEEN, height, title, shapes)

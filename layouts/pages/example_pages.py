@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
+from fractions import Fraction
 
 from markupsafe import Markup
 
 from layouts.drawings.marked_board import BoardMarks, End, marked_board
 from layouts.pages.example_places import Place, Places
-from layouts.pages.how_to_page import unit_after
+from layouts.pages.how_to_page import OPENING_PLACES, SHOWN_PLACES, unit_after
 from layouts.pages.own_roof_pages import ALL_MEMBERS, called, keys_of, members_drafts
 from layouts.pages.part_tabs import part_tab
 from layouts.paper.page import Block, Draft, Index, Maker, Tab
@@ -21,8 +22,11 @@ from layouts.words.say import _, say
 from tablegen import examples as worked
 from tablegen.examples import Building
 from tablegen.examples.records import Example, JackExample
+from tablegen.geometry import common
 from tablegen.numbers import text
-from tablegen.numbers.figure import Figure, Measure, length_of_count
+from tablegen.numbers.exact import nearest
+from tablegen.numbers.figure import Figure, Measure, decimal_figure, length_of_count
+from tablegen.numbers.units import INCHES
 from tablegen.roof import cautions
 from tablegen.roof.member import Kind, Line, Member, known
 from tablegen.settings import Settings
@@ -68,10 +72,13 @@ class ExamplePage:
     """Numbers of the first and the last mark of the cut board, and what they are apart; None where that is its length."""
     points: tuple[str, ...]
     """Long and short point of the last jack, added up from what is read; none where they are not."""
+    by_hand: tuple[str, ...]
+    """Run to its short point, the exact foot and their product, in inches as decimals; none where points are not added up."""
     board: Markup
     store_page: int
     """Where the store's common is worked, 0 for nowhere."""
     hip_page: int
+    jacks_page: int
     all_page: int
     """Where all members of the reader's own roof stand, 0 for nowhere."""
     care_page: int
@@ -155,9 +162,11 @@ def _maker(key: str, example: Example | JackExample, settings: Settings, keys: s
             numbers[Line.PLATE],
             _by_marks(member, numbers, settings.measure),
             _points(example, settings.measure) if isinstance(example, JackExample) else (),
+            _by_hand(example, settings) if isinstance(example, JackExample) else (),
             _board(member, *_drawn(member, opened, settings.measure.style != text.INCHES)),
             index.get(f'example:store{keys}'),
             index.get(f'example:hip{keys}'),
+            index.get(f'example:jacks{keys}'),
             index.get(f'{ALL_MEMBERS}{keys}'),
             next((index[name] for name in ('care', 'cautions') if name in index), 0),
             say(cautions.DEFERS),
@@ -208,6 +217,15 @@ def _points(example: JackExample, measure: Measure) -> tuple[str, ...]:
     return tuple(length_of_count(center + sign * half.total.count, measure).text for sign in (1, -1))
 
 
+def _by_hand(example: JackExample, settings: Settings) -> tuple[str, ...]:
+    if example.half is None:
+        return ()
+    foot = decimal_figure(common.line_length(INCHES.unit_run, example.member.slope), OPENING_PLACES).text
+    run = example.jacks[-1].run_in - Fraction(example.off_by_hand.text) - settings.rafter_thickness / 2
+    along = nearest(run / INCHES.base * Fraction(foot), 10**SHOWN_PLACES)
+    return f'{float(run):.3f}', foot, text.decimal(along, SHOWN_PLACES)
+
+
 def _words(example: Example | JackExample, settings: Settings, of: str) -> dict[str, str]:
     roof, jacks = example.roof, example if isinstance(example, JackExample) else None
     return {
@@ -224,6 +242,7 @@ def _words(example: Example | JackExample, settings: Settings, of: str) -> dict[
         'hip': text.rational(settings.hip_thickness),
         'rafter': text.rational(settings.rafter_thickness),
         'half': text.rational(settings.rafter_thickness / 2),
+        'half_by_hand': f'{float(settings.rafter_thickness / 2):g}',
         'rafters': settings.rafters.name,
         'hips': settings.hips.name,
         'valleys': settings.valleys.name,

@@ -10,6 +10,7 @@ from markupsafe import Markup
 
 from layouts.drawings.corner import CornerLabels, labelled_corner
 from layouts.drawings.rafter import RafterLabels, labelled_rafter
+from layouts.drawings.ridge_end import ridge_ends
 from layouts.pages.contents_pages import contents_drafts
 from layouts.pages.covers import cover_draft
 from layouts.pages.glance_pages import glance_drafts
@@ -21,12 +22,16 @@ from layouts.pages.square_pages import square_drafts
 from layouts.paper.page import Block, Draft, Index, Maker, Tab
 from layouts.paper.trim import Trim
 from layouts.words.caution import caution_source, caution_text
-from layouts.words.drawings import CORNER_DRAWING, RAFTER_DRAWING
+from layouts.words.drawings import CORNER_DRAWING, ENDS, RAFTER_DRAWING, RIDGE_ENDS_DRAWING
 from layouts.words.pages import heading
 from tablegen.examples import nearest_pitch
+from tablegen.geometry import ridge
+from tablegen.numbers.figure import length_figure
 from tablegen.roof import cautions
 from tablegen.settings import Settings
 
+ENDS_HIGH = 66.0
+"""Of the drawing of the ridge's end, units."""
 OF_THE_CODE = (
     cautions.LOW_SLOPE,
     cautions.SHORT_SEAT,
@@ -55,6 +60,13 @@ class DrawingPage:
     picture: Markup
 
 
+@dataclass(frozen=True, slots=True)
+class CornerPage(DrawingPage):
+    """The corner from above, and the ridge's end both ways."""
+
+    ends: Markup
+
+
 def front_block(settings: Settings, trim: Trim) -> Block:
     """Return the pages before the first pitch."""
     drafts = [cover_draft(settings), Draft('cautions', _cautions_page, 'cautions', heading('cautions'))]
@@ -66,7 +78,7 @@ def front_block(settings: Settings, trim: Trim) -> Block:
     if 'words' in settings.parts:
         _open_left(drafts)
         drafts.append(Draft('words_rafter', _rafter_page(settings), 'words', heading('words')))
-        drafts.append(Draft('words_corner', _corner_page, 'words-corner', heading('words-corner')))
+        drafts.append(Draft('words_corner', _corner_page(settings), 'words-corner', heading('words-corner')))
     if 'square' in settings.parts:
         _open_left(drafts)
         drafts += _tabbed([*line_drafts(settings), *square_drafts(settings)], part_tab('square', trim))
@@ -101,5 +113,14 @@ def _rafter_page(settings: Settings) -> Maker:
     return lambda index: DrawingPage(labelled_rafter(slope, RafterLabels(**RAFTER_DRAWING)))
 
 
-def _corner_page(index: Index) -> DrawingPage:
-    return DrawingPage(labelled_corner(CornerLabels(**CORNER_DRAWING)))
+def _corner_page(settings: Settings) -> Maker:
+    ridge_in, hip_in, rafter_in = (
+        settings.ridge_thickness, settings.hip_thickness, settings.rafter_thickness
+    )  # fmt: skip
+    corner, words = nearest_pitch(settings, Fraction(6)).corner, RIDGE_ENDS_DRAWING | ENDS
+    off = (ridge.end_past_commons(rafter_in), ridge.end_past_hips(ridge_in, hip_in, corner))
+    told = [(words['off'], {'length': length_figure(one, settings.measure).text}) for one in off]
+    ends = ridge_ends(
+        float(ridge_in), float(hip_in), float(rafter_in), words, (told[0], told[1]), words['title'], ENDS_HIGH
+    )
+    return lambda index: CornerPage(labelled_corner(CornerLabels(**CORNER_DRAWING)), ends)

@@ -45,6 +45,8 @@ class ExistingPage:
     squared: str
     """The square of a foot of run, and of the rise between."""
     foot: str
+    reading: PageNumber
+    """Page on reading a length exactly, 0 where the book has none."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,6 +87,7 @@ def _existing(settings: Settings, index: Index) -> ExistingPage:
         text.rational(BETWEEN),
         ' + '.join(f'{float(one):g}' for one in squares),
         decimal_figure(common.line_length(INCHES.unit_run, between.slope), FOOT_PLACES).text,
+        index.get('reading'),
     )
 
 

@@ -64,6 +64,8 @@ class OneRafterPage:
     """Runs that are added up to the line length, and their figures; none where it is read at once."""
     sum: str
     """What they make where that is a part off the length rounded once, else ''."""
+    sum_off: str
+    """By how much, and which way."""
     room: float
     """Width of the text, units."""
     exact_page: int
@@ -90,7 +92,7 @@ def _page(settings: Settings, index: Index, half: int) -> OneRafterPage:
         (text.run(run.run_in), figure.text)
         for run, figure in zip(runs, read.readings if read else (), strict=False)
     ]
-    off = read.total.text if read and len(readings) > 1 and read.total.count != read.direct.count else ''
+    off = read.total.count - read.direct.count if read and len(readings) > 1 else 0
     return OneRafterPage(
         it,
         _halves(it, settings)[half],
@@ -98,7 +100,10 @@ def _page(settings: Settings, index: Index, half: int) -> OneRafterPage:
         _places(it, settings, index),
         _words(it, settings),
         tuple(readings) if len(readings) > 1 else (),
-        off,
+        read.total.text if read and off else '',
+        (_('{part} long') if off > 0 else _('{part} short')).format(
+            part=text.mixed(abs(off), settings.measure.per)
+        ),
         trim_of(settings).text_width,
         index.get('reading', index['one-rafter']),
         index['cautions'] if member.cautions else 0,

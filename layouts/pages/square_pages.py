@@ -10,7 +10,7 @@ from markupsafe import Markup
 from layouts.drawings.gauges import gauges_on_board
 from layouts.drawings.turn_over import turned_over
 from layouts.pages.row_pages import Cell, Over, RowsPage, grouped, parted
-from layouts.paper.page import Draft
+from layouts.paper.page import Draft, PageNumber
 from layouts.words.drawings import GAUGES_DRAWING, TURN_OVER_DRAWING
 from layouts.words.pages import heading
 from layouts.words.say import _
@@ -23,19 +23,21 @@ from tablegen.checking.book_rows import (
     mark_to_mark_table,
     turned_over_table,
 )
-from tablegen.checking.square_figures import engraved_table
+from tablegen.checking.square_figures import RISES, engraved_table
 from tablegen.checking.steps import StepMark, mark_rows
 from tablegen.examples import nearest_pitch
-from tablegen.geometry import common
-from tablegen.geometry.pitch import Pitch
+from tablegen.geometry import common, seventeen
+from tablegen.geometry.pitch import Pitch, pitch_of_rise
 from tablegen.geometry.stepping import Hold, common_hold
 from tablegen.numbers import text
-from tablegen.numbers.figure import Figure, Measure, length_figure
+from tablegen.numbers.figure import Figure, Measure, decimal_figure, length_figure
 from tablegen.numbers.units import INCHES
 from tablegen.settings import Settings
 from tablegen.tables.table import Row
 
 MARKS_A_SIDE = 6
+OLD_HIP = 3
+"""Place of the old figure of a hip among the columns of the square, its rise the first."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,7 +70,7 @@ def square_drafts(settings: Settings) -> list[Draft]:
         Draft('true_square', lambda index: _true_square(in_inches), 'square', heading('square')),
         Draft('step_off', lambda index: _stepping(settings, in_inches), 'stepping', heading('stepping')),
         Draft('engraved', lambda index: _engraved(), 'engraved', heading('engraved')),
-        Draft('drift', lambda index: _drift(in_inches), 'drift', heading('drift')),
+        Draft('drift', lambda index: _drift(in_inches, index['stepping']), 'drift', heading('drift')),
     ]
 
 
@@ -98,19 +100,27 @@ def _stepping(settings: Settings, measure: Measure) -> SteppingPage:
 def _engraved() -> RowsPage:
     over = [Over((_(RISE),), 1), *(Over((_(name),), len(heads)) for name, heads in ENGRAVED)]
     heads = [(INCHES.over_base,), *((_(head),) for name, heads in ENGRAVED for head in heads)]
-    rows = [tuple(map(_cell, row.cells)) for row in engraved_table().rows()]
+    rows = [
+        (*map(_cell, row.cells[:OLD_HIP]), _cell(_by_17(rise)), *map(_cell, row.cells[OLD_HIP:]))
+        for rise, row in zip(RISES, engraved_table().rows(), strict=True)
+    ]
     return RowsPage(
         tuple(heads), grouped(rows), tuple(over), below=_(ENGRAVED_BELOW).format(base=INCHES.base)
     )
 
 
-def _drift(measure: Measure) -> RowsPage:
+def _by_17(rise: int) -> Figure:
+    slope = pitch_of_rise(Fraction(rise)).slope
+    return decimal_figure(seventeen.hip_length(INCHES.unit_run, slope), 2)
+
+
+def _drift(measure: Measure, stepping: PageNumber) -> RowsPage:
     heads = [(_(RISE), INCHES.over_base), tuple(map(_, STEP)), *((str(n), _(STEPS)) for n in STEP_COUNTS)]
     rows = [
         (_cell(rise), _cell(step), *((off.signed, '') for off in drifts if isinstance(off, Figure)))
         for rise, step, *drifts in (row.cells for row in drift_table(measure).rows())
     ]
-    below = _(DRIFT_BELOW).format(part=text.mixed(1, measure.per), base=INCHES.base)
+    below = Markup(_(DRIFT_BELOW)).format(part=text.mixed(1, measure.per), base=INCHES.base, page=stepping)
     return RowsPage(tuple(heads), grouped(rows), below=below)
 
 

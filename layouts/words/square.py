@@ -12,21 +12,22 @@ from tablegen.numbers.units import INCHES
 from tablegen.tables.table import Table
 
 ENGRAVED = (
-    (N_('length, per foot of run'), (N_('common'), N_('hip, valley'))),
+    (N_('length, per foot of run'), (N_('common'), N_('hip, valley'), N_('by 17'))),
     (N_('jacks differ, spaced'), (N_('16 in'), N_('24 in'))),
     (N_('cheek (“side cut”)'), (N_('jack'), N_('hip'))),
 )
 """What stands over the columns of the page on what a square should carry, and their heads below it."""
 ENGRAVED_BELOW = N_(
-    'A square has six lines, in the order of these columns, each figure under the inch of its rise (common practice). Cheeks: against '
-    '{base}, marked along the {base}. Old squares work hips with 17 for √288 and cut last digits off: 18.78 at 8 (of 18.788), not '
-    '18.76, and 12.16 at 2 (of 12.166), not 12.17, are no misprints; use these.'
+    'A square has these lines, all but “by 17”, each figure under the inch of its rise (common practice); “15 62” is 15.62. Cheeks: '
+    'against {base}, marked along the {base}. Old squares work hips by 17, not √288, and cut last digits off: a figure “by 17”, or '
+    '1/100 less than one here, is no misprint; but cut by the other columns.'
 )
 RISE, STEP, STEPS = N_('rise'), (N_('step'), N_('set to')), N_('steps')
 """Heads of the page on what rounded steps add up to."""
 DRIFT_BELOW = N_(
-    'Inches that a common comes out long (+) or short (−) with every step set to the nearest {part}. Past 16 in {base} a '
-    'step is 6 in of run. Set 1/32 off, twelve steps are 3/8 off besides.'
+    'Inches that a common comes out long (+) or short (−) with every step set to the nearest {part}: so measure the whole length once '
+    '(page {page}). Other counts: the 24 steps’ figure ÷ 24 × the count. Past 16 in {base} a step is 6 in of run. Set 1/32 off, '
+    'twelve steps are 3/8 off besides.'
 )
 VERDICT_NAMES = {
     Fit.RIGHT: N_('right'),

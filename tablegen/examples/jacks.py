@@ -10,6 +10,7 @@ from tablegen.checking.amounts import amount
 from tablegen.examples.building import Building, Stations
 from tablegen.examples.records import Jack, JackExample, Length, Sources
 from tablegen.examples.sources import Book
+from tablegen.geometry import shortening
 from tablegen.numbers import text
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure, decimal_figure, length_figure, length_of_count
@@ -77,6 +78,7 @@ def hip_jacks(building: Building, settings: Settings) -> JackExample | None:
         half=half,
         tail_read=tail,
         past=_past(plane) if building.hip_stop is Stop.RIDGE else None,
+        off_by_hand=decimal_figure(shortening.jack_at_hip(off.thickness_in, plane.side.at), 3),
         drift=amount(last_run // at.spacing_in * (Fraction(difference.count, difference.per) - in_one)),
     )
 

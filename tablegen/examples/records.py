@@ -190,5 +190,7 @@ class JackExample(Worked):
     """Half of a jack's thickness, level, ALONG the top edge: long and short point lie as far from the center. Read as a run."""
     tail_read: Length | None
     """The tail where it is read as a run."""
+    off_by_hand: Figure
+    """in, to thousandths, LEVEL: what comes off a jack at the hip, on its center line."""
     drift: Figure
     """How far the last jack is off if each is measured a rounded difference on from the one before; + is long."""

@@ -68,8 +68,8 @@ def steps(roof: Roof) -> dict[str, dict[str, str]]:
     words = 'Off at the ledger: all of it, level, since the run goes to the wall'
     shed_table, shed_stepped, _ = _common(roof, roof.porch, roof.porch_run, PORCH_OUT, ledger, words)
     return {
-        'The garden store': {f'Run: half of {feet(2 * run)}': feet(run), **table},
-        'The garden store: marks': by_square,
+        'A common rafter: the garden store': {f'Run: half of {feet(2 * run)}': feet(run), **table},
+        'A common rafter: marks': by_square,
         'The store’s hip: length, upper end': hip_table(roof),
         'The store’s hip: mouth and tail': hip_mouth(roof),
         'The store’s hip: marks': {},
@@ -80,8 +80,8 @@ def steps(roof: Roof) -> dict[str, dict[str, str]]:
         'The wing’s valley: mouth and tail': valley_mouth(roof),
         'The wing’s valley: marks': {},
         'The wing’s valley: cuts and steps': hip_cuts(roof),
-        'The porch': {'Run: level': feet(roof.porch_run), **shed_table},
-        'The porch: marks': shed_stepped,
+        'A shed’s rafter: the porch': {'Run: level': feet(roof.porch_run), **shed_table},
+        'A shed’s rafter: marks': shed_stepped,
     }
 
 
@@ -93,13 +93,13 @@ def small_print(roof: Roof) -> dict[str, str]:
     shed = hip_ends.shed_on_ledger(roof.porch, roof.rafter)
     ledger = (shed, shed * common_length(roof.porch, 1))
     return {
-        'The garden store: marks': _common(
+        'A common rafter: marks': _common(
             roof, at, roof.run, STORE_OUT, shortening.common_at_ridge(at, roof.ridge), ''
         )[2],
-        'The porch: marks': _common(roof, roof.porch, roof.porch_run, PORCH_OUT, ledger, '')[2],
+        'A shed’s rafter: marks': _common(roof, roof.porch, roof.porch_run, PORCH_OUT, ledger, '')[2],
         'The store’s hip: cuts and steps': hold,
         'The wing’s valley: cuts and steps': hold,
-        'The porch': f'on a ledger {part(roof.rafter)} in thick',
+        'A shed’s rafter: the porch': f'on a ledger {part(roof.rafter)} in thick',
         **overall(roof),
     }
 
@@ -155,13 +155,13 @@ def marks(roof: Roof) -> dict[str, dict[str, str]]:
     ridge_along = shortening.common_at_ridge(at, roof.ridge)[1]
     shed = hip_ends.shed_on_ledger(roof.porch, roof.rafter) * common_length(roof.porch, 1)
     return {
-        'The garden store: marks': _common_marks(
+        'A common rafter: marks': _common_marks(
             at, run, out, ridge_along, ('ridge center line', 'ridge cut', 'plate line: heel', 'tail cut')
         ),
         'The store’s hip: marks': hip_marks(roof),
         f'Hip jack {roof.last_jack}: marks': _jack_marks(roof),
         'The wing’s valley: marks': valley_marks(roof),
-        'The porch: marks': _common_marks(
+        'A shed’s rafter: marks': _common_marks(
             roof.porch,
             roof.porch_run,
             PORCH_OUT,

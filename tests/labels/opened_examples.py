@@ -20,18 +20,18 @@ def steps(roof: Roof) -> dict[str, dict[str, str]]:
     shed = hip_ends.shed_on_ledger(roof.porch, roof.rafter)
     shed_along = part(shed * common_length(roof.porch, 1))
     return {
-        'The garden store': {
+        'A common rafter: the garden store': {
             f'Run: half of {feet(2 * run)}': feet(run),
             **_lengths(at, run, out, f'Off at the ridge: half of it, level; {part(along)} along the top edge', level),
         },
-        'The garden store: marks': _mouth(roof, at),
+        'A common rafter: marks': _mouth(roof, at),
         'The store’s hip': _hip(roof),
         'The store’s hip: marks': stepped(at, run, out, shortening.hip_at_ridge(at, roof.ridge)[0], hip=True),
         'The store’s hip jacks': _jacks(roof),
         f'Hip jack {roof.last_jack}: marks': jack_cuts(roof),
         'The wing’s valley': _valley(roof),
         'The wing’s valley: marks': {},
-        'The porch': {
+        'A shed’s rafter: the porch': {
             'Run: level, outside of the plate to the face of the wall': feet(roof.porch_run),
             **_lengths(
                 roof.porch, roof.porch_run, PORCH_OUT,
@@ -39,7 +39,7 @@ def steps(roof: Roof) -> dict[str, dict[str, str]]:
                 f'{part(roof.rafter)} in is read as a run.', shed,
             ),
         },
-        'The porch: marks': _mouth(roof, roof.porch),
+        'A shed’s rafter: marks': _mouth(roof, roof.porch),
     }  # fmt: skip
 
 
