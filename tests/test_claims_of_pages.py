@@ -57,7 +57,7 @@ CITED = {
     'ref_many_sided': {'ref_past_scale'},
     'ref_jack_deductions': {'jacks'},
     'example_jacks_table': {'example_store_table', 'ref_care', 'own_members'},
-    'example_hip_opening': {'cautions'},
+    'example_hip_opening': {'cautions', 'example_jacks_table'},
     'own_members': {'ref_care', 'cautions'},
     'example_porch_board': {'cautions'},
     'example_valley_board': {'example_hip_opening'},
