@@ -83,7 +83,7 @@ def test_figures_are_those_of_the_roof_in_space(pages):
     assert hip.step('To the tail').figure == part(hip_length(AT, RUN + OUT))
     level, along = shortening.hip_between_commons(AT, THICK)
     off = hip.step(f'the end common, level; {part(along)} along the top edge')
-    assert (off.figure, {place.row for place in off.places}) == (part(level), {'Hip at commons'})
+    assert (off.figure, {place.row for place in off.places}) == (part(level), {'Hip at commons, two'})
     assert hip.step('Height above plate').figure == part(seats.hip_height(AT, height, THICK))
     assert hip.step('Seat: level').figure == part(seats.hip_seat(AT, height, HIP_DEPTH, THICK))
     porch = corner(Fraction(4))
