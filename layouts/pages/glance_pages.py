@@ -10,7 +10,7 @@ from layouts.paper.longer import CUTS, fitted
 from layouts.paper.page import Draft, Index, Maker
 from layouts.paper.trim import FRACTION_OF_WHOLE, SPACE_EM, Trim
 from layouts.paper.typeface import advance_em
-from layouts.words.pages import AT_A_SPACING, GLANCE_HEADS, heading
+from layouts.words.pages import AT_A_SPACING, GLANCE_BELOW, GLANCE_HEADS, heading
 from layouts.words.say import N_, SOURCE, _, speaking
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
@@ -67,6 +67,7 @@ def _maker(settings: Settings, trim: Trim, pitches: Sequence[Pitch], key: str, c
             grouped(rows),
             tuple(Over(_fitted(one.lines, room), one.columns) for one, room in zip(over, rooms, strict=True)),
             round(size, 3),
+            _(GLANCE_BELOW[key]) if key in GLANCE_BELOW else '',
         )
 
     return make

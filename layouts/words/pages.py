@@ -36,10 +36,12 @@ GLANCE_HEADS: dict[str, tuple[tuple[str, tuple[str, ...] | None], ...]] = {
     'glance-right': (
         (N_('each jack longer than the last, inches\nalong the top edge; spaced on center'), None),
         (N_('cheek, top edge\nfrom square'), (N_('jack'), N_('hip, not\nbacked'))),
-        (N_('back-\ning'), (N_('blade\ntilt'),)),
+        (N_('backing:\nblade tilt'), (N_('each\nface'),)),
     ),
 }
 """What stands over columns, and their heads below it, in lines; None for one column a spacing."""
+GLANCE_BELOW = {'glance-right': N_('Cheeks: blade at 45° on the plumb line, at any pitch.')}
+"""What stands under a page."""
 AT_A_SPACING = N_('at\n{spacing} in')
 
 
