@@ -28,7 +28,7 @@ BOOKS = {
     'large': f'{COMPLETE}pitches = [5, 20]\ntrim = "large"\npaper = "a4"\n{STOCK}',
 }
 SPACING, OVERHANG = 16, 12
-BELOW = 9
+BELOW = 12
 """Lines below a head that are its own."""
 LENGTHS = ('ft, in, parts of an inch', 'ft and in', 'jack')
 DISC_REM, PLACE_REM, BOXES_REM = 0.78, 0.7, 7.0

@@ -91,7 +91,7 @@ def glance() -> list[Labels]:
                 *by(spacings, jack_difference),
                 col(f'{cheek}: jack', cuts.jack_cheek, degrees),
                 col(f'{cheek}: hip, not backed', cuts.hip_cheek, degrees),
-                col('backing: blade tilt: each face', cuts.backing, degrees),
+                col('backing: blade tilt each face', cuts.backing, degrees),
             ),
             (),
         ),
