@@ -21,8 +21,8 @@ ROOF.toml says one whole roof; - is standard input. --starter prints such a file
 of a kind, every key explained: shed, gable, saltbox, gambrel, hip, half-hip,
 wing, many-sided or bay. Options go over the file; with --kind, --pitch, --width
 and --length they say a shed, a gable or a hip roof without one. JSON carries
-everything, CSV the cut list. --pdf writes sheets to work from: the plan, sections,
-the layout of plates, a marking sheet for each member, lists.""")
+everything, CSV the cut list. --pdf writes sheets to work from: the plan,
+sections, the layout of plates, a marking sheet for each member, lists.""")
 EXAMPLES = (
     'rafterbook roof --kind hip --pitch 7 --width "24 ft" --length "36 ft"',
     'rafterbook roof my-roof.toml --format csv',
