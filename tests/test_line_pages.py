@@ -42,7 +42,7 @@ def test_a_level_tells_the_rise_in_twelve(pages):
     assert near(abs(span.direction), 90)
     (box,) = [one.points for one in level.drawn.outlines(svg.LINE) if len(one.points) == 5]
     assert near(span.length / distance(box[0], box[1]), float(rise(at, 12)) / 12, 0.01)
-    assert re.findall(r'[Pp]age (\d+)', words) == [str(index['glance'])] * 2
+    assert re.findall(r'[Pp]age (\d+)', words) == [str(index['glance'])] * 2 + [str(index['how-to'] + 1)]
 
 
 def test_a_pitch_between_two_has_its_hold_and_its_exact_foot(pages):

@@ -17,7 +17,7 @@ from tablegen.settings import BOOK_PARTS, EDITIONS, Settings
 
 PAGES_OF = {'how-to': 'one-rafter', **{group: f'group-{group}' for group in GROUPS}}
 """The page that a part always has, where it is not called after the part."""
-PLAIN = {'how-to', 'words', 'square', 'common', 'hip-valley', 'rise'}
+PLAIN = {'square', 'common', 'hip-valley', 'rise'}
 """Parts whose pages no spacing and no size of lumber changes."""
 FEWEST_IN_A_RANGE = 3
 MOST_LETTERS = 700

@@ -63,7 +63,7 @@ class ExamplePage:
     """What follows a length: ' in', or nothing where its text has its units."""
     opened: bool
     """Whether all figures stand on its pitch's one opening."""
-    marks: tuple[tuple[tuple[int, str, str], ...], ...]
+    marks: tuple[tuple[tuple[int | str, str, str], ...], ...]
     """Rows of number, what it is, distance; a few marks stand two in a row."""
     zero: int
     plate: int
@@ -196,11 +196,13 @@ def _drawn(member: Member, opened: bool, feet: bool) -> tuple[float, bool]:
 
 def _in_rows(
     numbered: tuple[tuple[int, str, str], ...], paired: bool
-) -> tuple[tuple[tuple[int, str, str], ...], ...]:
+) -> tuple[tuple[tuple[int | str, str, str], ...], ...]:
     if not paired:
         return tuple((one,) for one in numbered)
     half = -(-len(numbered) // 2)
-    return tuple(numbered[place::half] for place in range(half))
+    blanks: tuple[tuple[int | str, str, str], ...] = (('', '', ''),) * (2 * half - len(numbered))
+    padded = (*numbered, *blanks)
+    return tuple(padded[place::half] for place in range(half))
 
 
 def _by_marks(member: Member, numbers: Mapping[Line, int], measure: Measure) -> tuple[int, int, str] | None:

@@ -6,6 +6,7 @@ from itertools import zip_longest
 
 from layouts.words.pages import AT_A_SPACING, GLANCE_HEADS, heading
 from layouts.words.say import _
+from tablegen.numbers.units import INCHES
 from tablegen.proof.digits import named
 from tablegen.proof.figures import COMMON_OVERHANGS, HIP_OVERHANGS
 from tablegen.proof.names import Glance, Names, Rows, Side
@@ -97,7 +98,7 @@ def _right(book: Stated) -> Side:
             ),
             Rows(
                 _('Cheek on top'),
-                (_('from square'), _('square 12 &')),
+                (_('from square'), _('square {base} &').format(base=INCHES.base)),
                 (
                     (_('Jack'), ('jack-cheek', 'jack-12-and')),
                     (_('Hip, valley'), ('hip-cheek', 'hip-12-and')),

@@ -24,8 +24,8 @@ def valley_board(roof, read: Reading, one: LevelSort) -> Member:
 
 
 def level_board(roof, read: Reading, one: LevelSort):
-    """Return a ridge by its printed length and heights; a purlin or lower ridge set flush with the rafters at it."""
-    place, half = roof.lay.ridges[one.mark], one.thick / 2
+    """Return a ridge by its printed length and heights; a lower ridge set flush with the rafters at it."""
+    place, half, told = roof.lay.ridges[one.mark], one.thick / 2, {}
     long = read.value(Place(one.mark, '', 'length'))
     ends = (-long / 2, long / 2) if place.by_middle else (-long, 0)
     if one.mark == 'R':
@@ -35,12 +35,14 @@ def level_board(roof, read: Reading, one: LevelSort):
         top = roof.above(read) + slope.rise * (slope.top - half)
         under = top - one.depth
     else:
-        run = min(place.at[1], float(roof.asked.width_in) - place.at[1])
-        top = roof.above(read) + roof.lay.slopes['front'].rise * (run - half)
+        top = read.value(Place('heights', '', 'purlin_top'))
         under = top - one.depth
+        run = min(place.at[1], float(roof.asked.width_in) - place.at[1])
+        told = {'flush': top - roof.above(read) - roof.lay.slopes['front'].rise * (run - half)}
     made = block(
         place.at, np.array(place.way), ends, (-half, half), (under, top), depth=top - under - one.depth
     )
+    made = replace(made, closings=made.closings | told)
     if place.by_middle and all(corner.inside for corner in roof.lay.corners):  # from barge to barge
         out = float(roof.asked.length_in + 2 * roof.asked.gable_overhang_in)
         made = replace(made, closings=made.closings | {'length': long - out})

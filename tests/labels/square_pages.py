@@ -5,8 +5,9 @@ from __future__ import annotations
 from fractions import Fraction
 
 from fifty_digits import mpf, real
+from mpmath import sqrt
 from oracle import cuts, framing_square, square_checks
-from oracle.corner import common_length, corner, hip_length, jack_difference
+from oracle.corner import common_length, corner, hip_length, jack_difference, rise
 from oracle.rounding import MINUS, decimal, degrees, nearest, part
 
 from labels.expected import Labels, by, col
@@ -80,6 +81,7 @@ def engraved() -> Labels:
         (
             col(f'{length}: common', lambda at: common_length(at, 12), hundredths),
             col(f'{length}: hip, valley', lambda at: hip_length(at, 12), hundredths),
+            col(f'{length}: by 17', lambda at: sqrt(mpf(17) ** 2 + rise(at, 12) ** 2), hundredths),
             col(f'{jacks}: 16 in', lambda at: jack_difference(at, 16), hundredths),
             col(f'{jacks}: 24 in', lambda at: jack_difference(at, 24), hundredths),
             col(f'{cheek}: jack', lambda at: figure(cuts.jack_cheek(at))),
