@@ -8,7 +8,7 @@ from made_books import OPENINGS, SMALL, MadeBook, made_once
 from quick_books import QUICK
 from skewed import SKEWED, SkewedBook
 
-settings.register_profile('book', deadline=None, max_examples=80, print_blob=True)
+settings.register_profile('book', deadline=None, max_examples=40, print_blob=True)
 settings.load_profile('book')
 
 

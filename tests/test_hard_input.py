@@ -262,7 +262,7 @@ def empty(tmp_path_factory) -> Path:
         yield folder
 
 
-@settings(max_examples=500)
+@settings(max_examples=200)
 @given(FILES)
 @example(('make', b'title = "</title><script src=http://a/>"\npitches = [6]'))
 @example(('roof', ROOF.encode() + b'name = "<b>"'))

@@ -109,7 +109,7 @@ def test_tables_on_the_square(settings, key, wanted, names):
         stubs = [row.pop(name) for name in list(row) if name not in names.split()]
         called = [one['text'] if isinstance(one, dict) else str(one).removesuffix(' in 12') for one in stubs]
         assert ' & '.join(called) == label
-        figures = [column.figure(at) for column in wanted.columns]
+        figures = [column.figure(at) for column in wanted.columns if not column.head.endswith('by 17')]
         assert list(row) == names.split()
         assert [one['text'] for one in row.values() if 'text' in one] == [
             '0.000' if figure == '0' else figure.removeprefix('+') for figure in figures if '°' not in figure

@@ -29,6 +29,8 @@ from tablegen.written.lengths import length
 
 LETTERS = (86, 500)
 """Width and weight of the lines of small runs, as the style sheet sets them."""
+FRACTION = 0.85
+"""Share of its full size at which a fraction is set, or less."""
 
 
 @given(book_settings(grid_steps(), parts=TABLES))
@@ -63,12 +65,20 @@ def test_wide_small_runs_stand_in_shorter_lines(step, style):
     assert all(fits(line, trim_of(book).text_width) for page in pages for line in page.additions)
 
 
+def as_set(figure: str) -> float:
+    """Return how wide a figure is, em: its fraction is set smaller by the font of tables."""
+    whole, gap, fraction = figure.rpartition(' ')
+    if '/' not in fraction:
+        return advance_em(figure, *LETTERS)
+    return advance_em(whole + gap, *LETTERS) + FRACTION * advance_em(fraction, *LETTERS)
+
+
 def fits(line, width: float) -> bool:
     """Return whether the pieces of a line of small runs are narrower than their column, and it than the text."""
     size, column = 8.0, 10 * line.column
     names, figures = line.names.split('\t'), line.figures.split('\t')
     widths = [advance_em(name, *HEADS) * size for name in ['for', *names]]
-    widths += [advance_em(figure, *LETTERS) * size for figure in ['add', *figures]]
+    widths += [as_set(figure) * size for figure in ['add', *figures]]
     last = max(widths[len(names)], widths[-1])
     stands = 10 * line.left + len(names) * column
     return max(widths) < column and len(names) == len(figures) and stands + last < width

@@ -113,16 +113,21 @@ TABLES = 'parts = ["values", "jacks", "common", "hip-valley", "rise"]'
 EDITIONS = [
     f'{COMPLETE}pitches = ["26.565 deg"]\ntrim = "large"',
     f'{TABLES}\npitches = [6]\ntrim = "large"\npaper = "a4"\nlengths = "feet-inches"\nsmallest_part = "1/64"',
-    'parts = ["values", "jacks", "common", "rise", "examples"]\npitches = [20]\nlengths = "feet-inches"\n'
-    'jacks.spacings = ["2 in", "24 in"]',
-    'parts = ["values", "hip-valley", "examples"]\npitches = [24]\nruns = {by = "4 in"}\npaper = "a4"',
-    f'{TABLES}\npitches = ["26.565 deg", "45 deg"]\nruns = {{by = "5 1/2 in", to = "40 ft"}}',
-    'parts = ["how-to", "words", "common"]\npitches = [0.5]\nsmallest_part = "1/2"\n'
-    'runs = {from = "1/2 in", by = "1/2 in", to = "30 in"}',
     'parts = ["glance"]\npitches = ["1 to 12 by 1/8", "42.123456 deg"]\njacks.spacings = [96, 95.5, 90, 80.25]\n'
     'smallest_part = "1/64"',
     'pitches = [0.5, "26.565 deg"]\nsmallest_part = "1/64"\nlengths = "feet-inches"\nstock.rafters = "2x12"',
     'pitches = [24]\nsmallest_part = "1/32"\ntrim = "large"\npaper = "a4"\njacks.spacings = ["2 in", 95.5]',
+    *(
+        pytest.param(written, marks=pytest.mark.thorough)
+        for written in (
+            'parts = ["values", "jacks", "common", "rise", "examples"]\npitches = [20]\nlengths = "feet-inches"\n'
+            'jacks.spacings = ["2 in", "24 in"]',
+            'parts = ["values", "hip-valley", "examples"]\npitches = [24]\nruns = {by = "4 in"}\npaper = "a4"',
+            f'{TABLES}\npitches = ["26.565 deg", "45 deg"]\nruns = {{by = "5 1/2 in", to = "40 ft"}}',
+            'parts = ["how-to", "words", "common"]\npitches = [0.5]\nsmallest_part = "1/2"\n'
+            'runs = {from = "1/2 in", by = "1/2 in", to = "30 in"}',
+        )
+    ),
 ]
 """Where most has to find room: large print, long figures, many jacks, steep, flat, many pitches."""
 

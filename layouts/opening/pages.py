@@ -135,9 +135,17 @@ def _both(tables: PitchTables, care: PageNumber, reading: PageNumber) -> tuple[O
 
 def _common_said(tables: PitchTables, runs: OpeningRuns, care: PageNumber, reading: PageNumber) -> _Told:
     marks, sums = marks_note(commons.mouths_of(tables), care), common_note(tables, runs)
-    exact = Markup(_('<b>To have it exact</b>, page {page}: run in feet, less half the ridge, × exact foot.'))
+    exact = Markup(
+        _(
+            '<b>To have it exact</b>, page {page}: run in feet × exact foot; take half the ridge off the run for its cut.'
+        )
+    )
     if not reading:
-        exact = Markup(_('<b>To have it exact</b>: run in feet, less half the ridge, × exact foot.'))
+        exact = Markup(
+            _(
+                '<b>To have it exact</b>: run in feet × exact foot; take half the ridge off the run for its cut.'
+            )
+        )
     return _Told(Markup('{} {} {}').format(marks, sums, exact.format(page=reading)))
 
 

@@ -27,7 +27,7 @@ from tablegen.frame.frame import frame
 MOST, DRAWN_OUT = 3 / 16, ('seat', 'on 12')
 """No joint is let off by more, however many figures meet in it, in: but for what a flat slope draws out."""
 SEEDS = st.integers(0, 10**6)
-SOME, MANY = 15, 300
+SOME, MANY = 8, 300
 EACH = settings(phases=[Phase.explicit, Phase.generate], suppress_health_check=list(HealthCheck))
 
 
