@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from functools import wraps
+
+import pytest
 
 
 def over_each(things: Iterable[object]) -> Callable[[Callable[[object], None]], Callable[[], None]]:
@@ -26,3 +28,16 @@ def over_each(things: Iterable[object]) -> Callable[[Callable[[object], None]], 
         return run
 
     return made
+
+
+def some(things: Sequence[object], each: int = 2) -> list[object]:
+    """Return parameters of which the suite tries the first of every few, and `-m thorough` the others."""
+    return [
+        thing if place % each == 0 else pytest.param(*packed(thing), marks=pytest.mark.thorough)
+        for place, thing in enumerate(things)
+    ]
+
+
+def packed(thing: object) -> tuple[object, ...]:
+    """Return what one parameter consists of."""
+    return thing if isinstance(thing, tuple) else (thing,)

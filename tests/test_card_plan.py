@@ -46,7 +46,7 @@ def heights(face, form):
     return face.line * (sum(len(block.rows) + bool(block.head) for block in face.blocks))
 
 
-@settings(max_examples=60)
+@settings(max_examples=20)
 @given(BOOKS, st.sampled_from(SIZES))
 def test_whatever_is_asked_stands_in_its_place(book, size):
     """On the smallest card three lengths of a steep pitch in feet and inches may be too wide: refused, not squeezed."""
@@ -77,7 +77,7 @@ def test_whatever_is_asked_stands_in_its_place(book, size):
             )
 
 
-@settings(max_examples=30)
+@settings(max_examples=12)
 @given(PITCHES.filter(lambda pitches: len(pitches) > 1), st.sampled_from(SIZES))
 def test_every_pitch_is_on_a_card_once_and_in_order(pitches, size):
     plan = plan_cards(replace(Settings(), pitches=pitches), size)

@@ -51,7 +51,7 @@ def answer(function, *given):
         return None, fault
 
 
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=100, deadline=None)
 @given(SCRAPS)
 def test_any_reading_is_a_length_or_is_refused(scrap):
     read, fault = answer(written, scrap, '--reads')
@@ -62,7 +62,7 @@ def test_any_reading_is_a_length_or_is_refused(scrap):
         assert abs(read.inches - read.figure.count * read.part.inches) <= read.part.inches / 2
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=80, deadline=None)
 @given(st.lists(SCRAPS, max_size=8).map(','.join), st.booleans())
 def test_any_file_is_read_or_refused(scrap, headed):
     rows, fault = answer(read_square, f'{",".join(HEADER)}\n{scrap}' if headed else scrap, 'mine.csv')

@@ -54,7 +54,7 @@ def printed(book: Settings, place: int, table: str) -> list[tuple[Fraction, str]
 
 
 @given(book_settings(grid_steps(), parts=TABLES))
-@settings(max_examples=25)
+@settings(max_examples=12)
 def test_every_run_stands_in_the_cell_of_its_feet_and_inches(book):
     """Once, and nothing stands where the book has no run."""
     assume(len({run % 12 for run in book.runs}) >= FEWEST)
@@ -66,7 +66,7 @@ def test_every_run_stands_in_the_cell_of_its_feet_and_inches(book):
 
 
 @given(book_settings(list_steps(), parts=TABLES))
-@settings(max_examples=25)
+@settings(max_examples=12)
 def test_a_step_that_fills_no_foot_makes_a_list(book):
     lists = [page for _, page in pages_of(book) if is_list(page)]
     columns = zip(*(expected(book, 0, field).values() for field in FIELDS.values()), strict=True)
@@ -97,7 +97,7 @@ def test_fewer_than_three_runs_make_a_list(last):
 
 
 @given(book_settings(grid_steps(), parts=TABLES))
-@settings(max_examples=25)
+@settings(max_examples=12)
 def test_an_opening_is_of_one_table(book):
     """Whose inches take several pages: it begins on the left and ends on the right."""
     pages = [page for _, page in pages_of(book) if is_grid(page)]
@@ -109,7 +109,7 @@ def test_an_opening_is_of_one_table(book):
 
 
 @given(book_settings(sixteenths(), parts=(*TABLES, 'jacks')))
-@settings(max_examples=30)
+@settings(max_examples=12)
 def test_figures_stand_apart_in_columns_on_the_page(book):
     """Every piece is measured in the font: none is wider than its column, meets another or leaves the text."""
     for grid in grids_of(book):
@@ -127,7 +127,7 @@ def test_figures_stand_apart_in_columns_on_the_page(book):
 
 
 @given(book_settings(sixteenths(), parts=(*TABLES, 'jacks')))
-@settings(max_examples=25)
+@settings(max_examples=12)
 def test_heads_stand_apart_over_their_columns(book):
     for grid in grids_of(book):
         found = heads(grid)
@@ -139,7 +139,7 @@ def test_heads_stand_apart_over_their_columns(book):
 
 
 @given(book_settings(sixteenths(), parts=(*TABLES, 'jacks')))
-@settings(max_examples=25)
+@settings(max_examples=12)
 def test_whole_numbers_end_and_fractions_begin_on_one_line(book):
     for grid in grids_of(book):
         in_words = 'run' in cells(grid.heads)  # its lengths begin on one line
@@ -152,7 +152,7 @@ def test_whole_numbers_end_and_fractions_begin_on_one_line(book):
 
 
 @given(book_settings(grid_steps() | sixteenths(), parts=BOOK_PARTS))
-@settings(max_examples=30)
+@settings(max_examples=12)
 def test_no_page_has_more_rows_than_it_holds(book):
     for grid in grids_of(book):
         assert 0 < len(joined(grid)) <= trim_of(book).rows

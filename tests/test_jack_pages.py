@@ -18,7 +18,7 @@ JACK_HEADS = {'line': 'lengths', 'long': 'long_points', 'short': 'short_points'}
 
 
 @given(book_settings(sixteenths(), parts=('jacks',)), st.sets(st.integers(96, 512), min_size=1, max_size=4))
-@settings(max_examples=40)
+@settings(max_examples=15)
 def test_jacks_stand_by_their_number(book, spacings):
     book = Settings(
         measure=book.measure, runs=book.runs, pitches=book.pitches, trim=book.trim, parts=('jacks',),
@@ -49,7 +49,7 @@ def test_jacks_stand_by_their_number(book, spacings):
 
 
 @given(book_settings(sixteenths(), parts=('jacks',)))
-@settings(max_examples=40)
+@settings(max_examples=15)
 def test_a_jack_is_cited_where_it_stands(book):
     pages = [page for _, page in pages_of(book) if page and page.table == 'jacks']
     index = Index({f'jacks:{book.pitches[0].text}': 40}, 99, ())

@@ -167,6 +167,7 @@ def test_a_terminal_is_answered_in_the_language(words, tmp_path, monkeypatch):
     assert english_in(answer) == []
 
 
+@pytest.mark.thorough
 def test_large_print_in_feet_and_inches_bears_them_too(tmp_path):
     with pseudo.spoken(tmp_path):
         book = set_alone(LARGE, tmp_path)

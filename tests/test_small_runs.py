@@ -34,7 +34,7 @@ FRACTION = 0.85
 
 
 @given(book_settings(grid_steps(), parts=TABLES))
-@settings(max_examples=40)
+@settings(max_examples=12)
 def test_facing_pages_have_all_small_runs_to_add(book):
     """Each with what it adds to that table's figures, apart from its neighbors and on the page."""
     small = part_runs(book.runs, book.measure.per)
@@ -85,7 +85,7 @@ def fits(line, width: float) -> bool:
 
 
 @given(book_settings(grid_steps() | sixteenths(), parts=TABLES))
-@settings(max_examples=30)
+@settings(max_examples=10)
 def test_a_run_is_cited_where_its_figure_stands(book):
     """A run of the table in its cell; a small run in the lines below it, on that page or the one that faces it."""
     pages = [page for _, page in pages_of(book)]

@@ -21,7 +21,7 @@ from tablegen.numbers.exact import exact, one_term, root
 
 slopes = st.fractions(min_value=Fraction(1, 48), max_value=10, max_denominator=96).map(exact)
 runs = st.fractions(min_value=1, max_value=400, max_denominator=16)
-quick = settings(max_examples=60, deadline=None)
+quick = settings(max_examples=30, deadline=None)
 
 
 @quick
