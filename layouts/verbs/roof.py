@@ -15,17 +15,18 @@ from layouts.words.say import N_, _, n_
 from tablegen.errors import BookError, SettingsFaults, meant
 from tablegen.settings import PAPERS, Settings
 
-FORMATS = ('text', 'json', 'csv')
+TEXT, CSV = 'text', 'csv'
+FORMATS = (TEXT, 'json', CSV)
 NOTES = N_("""\
 ROOF.toml says one whole roof; - is standard input. --starter prints such a file
 of a kind, every key explained: shed, gable, saltbox, gambrel, hip, half-hip,
 wing, many-sided or bay. Options go over the file; with --kind, --pitch, --width
 and --length they say a shed, a gable or a hip roof without one. JSON carries
-everything, CSV the cut list. --pdf writes sheets to work from: the plan,
+everything, --csv is the cut list. --pdf writes sheets to work from: the plan,
 sections, the layout of plates, a marking sheet for each member, lists.""")
 EXAMPLES = (
     'rafterbook roof --kind hip --pitch 7 --width "24 ft" --length "36 ft"',
-    'rafterbook roof my-roof.toml --format csv',
+    'rafterbook roof my-roof.toml --csv > cut-list.csv',
     'rafterbook roof my-roof.toml --pdf my-roof.pdf --paper a4',
     'rafterbook roof --starter wing > my-roof.toml',
     'rafterbook roof my-roof.toml --pitch 8 --show members,buy',
@@ -76,6 +77,8 @@ def add(subparsers: Subparsers) -> None:
     for name, (metavar, words) in OPTIONS.items():
         parser.add_argument(f'--{name}', metavar=metavar, help=_(words))
     options.add_format(parser, FORMATS)
+    parser.set_defaults(format=None)  # so that --csv and another format are told from --csv alone
+    parser.add_argument('--csv', action='store_true', help=_('the cut list as CSV: --format csv in a word'))
     shown = _('these only: {names}').format(names=', '.join(_shown()))
     parser.add_argument('--show', metavar='NAMES', action='append', help=shown)
     options.add_reading(parser)
@@ -99,7 +102,7 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
         if getattr(args, name):
             problem = _('only the sheets that --pdf writes have a use for it')
             raise BookError(f'--{name}', problem, '', _('give --pdf FILE too'))
-    form = options.choice(args.format, '--format', FORMATS)
+    form = _form(args)
     picked = _picked(args, form)
     written = '' if args.file is None else written_in(args.file, _(A_ROOF), _(START_A_ROOF))
     try:
@@ -112,8 +115,8 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
 def _sheets(args: argparse.Namespace, over: Mapping[str, object], out: TextIO) -> int:
     """Write a roof's sheets, and say how many pages they are."""
     file = pdf_named(args.pdf, '--pdf')
-    for name in ('show', 'format'):
-        if getattr(args, name) not in (None, [], FORMATS[0]):
+    for name in ('show', 'format', 'csv'):
+        if getattr(args, name) not in (None, False, [], TEXT):
             problem = _('the sheets hold everything; leave one of the two out')
             raise BookError(f'--{name}', problem, '', _('leave --{name} out').format(name=name))
     paper = options.choice(args.paper or Settings().paper, '--paper', PAPERS)
@@ -139,6 +142,15 @@ def _sheets(args: argparse.Namespace, over: Mapping[str, object], out: TextIO) -
     return 0
 
 
+def _form(args: argparse.Namespace) -> str:
+    """Return how the answer is written."""
+    form = options.choice(args.format or (CSV if args.csv else TEXT), '--format', FORMATS)
+    if args.csv and form != CSV:
+        problem = _('is the cut list as CSV, and --format says {form}').format(form=form)
+        raise BookError('--csv', problem, '', _('leave one of the two out'))
+    return form
+
+
 def _answer(written: str, source: str, over: Mapping[str, object], form: str, picked: list[str]) -> str:
     from layouts.told import (
         roof_answer,  # what is below takes a tenth of a second, which --starter and help need not wait for
@@ -149,9 +161,9 @@ def _answer(written: str, source: str, over: Mapping[str, object], form: str, pi
     from tablegen.frame.roof_file import read_roof
 
     framed = frame(read_roof(written, source, over))
-    wanted = form != 'csv' and (not picked or roof_answer.BUY in picked)
+    wanted = form != CSV and (not picked or roof_answer.BUY in picked)
     found = cut_list(framed, to_buy(framed) if wanted else None)
-    if form == 'csv':
+    if form == CSV:
         return roof_answer.roof_csv(found)
     return roof_answer.roof_json(found, picked) if form == 'json' else roof_answer.roof_text(found, picked)
 
@@ -176,7 +188,7 @@ def _shown() -> tuple[str, ...]:
 def _picked(args: argparse.Namespace, form: str) -> list[str]:
     """Return the groups of an answer that --show names; [] for those that are usual."""
     names = [name.strip() for names in args.show or () for name in names.split(',')]
-    if names and form == 'csv':
+    if names and form == CSV:
         raise BookError('--show', _('CSV is the cut list alone'), '', _('leave one of the two out'))
     for name in names:
         if name not in _shown():

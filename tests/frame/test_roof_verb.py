@@ -133,6 +133,10 @@ def test_options_say_what_a_file_says(tmp_path):
         ((*HIP[1:], '--valley-stock', '2x8'), ['--valley-stock: nothing on this hip roof uses it; next: leave it out']),
         ((*HIP[1:], '--show', 'member'), [f"--show: 'member' is unknown; allowed: {', '.join(SHOWN)}; next: did you mean members?"]),
         ((*HIP[1:], '--show', 'buy', '--format', 'csv'), ['--show: CSV is the cut list alone; next: leave one of the two out']),
+        ((*HIP[1:], '--csv', '--format', 'json'), ['--csv: is the cut list as CSV, and --format says json; next: leave one of the two out']),
+        ((*HIP[1:], '--csv', '--format', 'text'), ['--csv: is the cut list as CSV, and --format says text; next: leave one of the two out']),
+        ((*HIP[1:], '--csv', '--show', 'heights'), ['--show: CSV is the cut list alone; next: leave one of the two out']),
+        ((*HIP[1:], '--csv', '--pdf', 'a.pdf'), ['--csv: the sheets hold everything; leave one of the two out; next: leave --csv out']),
         (('--starter', 'hipp'), [f"--starter: 'hipp' is no kind of roof; allowed: {KINDS_SAID}; next: did you mean hip?"]),
         (('--starter', 'hip', '--pitch', '6'),
          ['--starter: prints a file to start from, and reads none; next: leave the file and the other options out']),
@@ -205,7 +209,9 @@ def test_every_member_is_cut_from_a_board_that_is_bought():
 
 def test_the_cut_list_has_a_row_for_each_mark_and_hand(file):
     path = file('gable', *FULLER['gable'])
-    out = list(csv.DictReader(StringIO(ask('roof', path, '--format', 'csv')[1])))
+    written = ask('roof', path, '--csv')
+    assert written == ask('roof', path, '--format', 'csv') == ask('roof', path, '--csv', '--format', 'csv')
+    out = list(csv.DictReader(StringIO(written[1])))
     told = json.loads(ask('roof', path, '--format', 'json')[1])
 
     marks = [one['mark'] for group in ('members', 'boards', 'studs') for one in told[group]]
