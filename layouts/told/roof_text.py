@@ -17,7 +17,17 @@ from layouts.told.blocks import (
 from layouts.told.columns import LEFT, MIXED, RIGHT, columns
 from layouts.told.walk import wrapped
 from layouts.words.caution import caution_source, caution_text
-from layouts.words.frame import CHECKS, HANDS, LEVELS, LINES, MEMBERS, in_rows, with_hand
+from layouts.words.frame import (
+    CHECKS,
+    ENDS_PLATES,
+    HANDS,
+    LEVELS,
+    LINES,
+    MEMBERS,
+    OTHER_PLATES,
+    in_rows,
+    with_hand,
+)
 from layouts.words.say import N_, _
 from tablegen.frame.cut_list import CutList, CutMember, OfRoof
 from tablegen.numbers import text
@@ -201,6 +211,10 @@ def heights_block(found: CutList) -> Block:
         (_('where the planes meet, or a shed’s top edge ends'), of.planes_meet),
         (_('top of the ridge'), of.ridge_top),
         (_('underside of the ridge'), of.ridge_bottom),
+        (_('where the planes meet at the wing’s ridge, R2'), of.second_meet),
+        (_('top of R2'), of.second_top),
+        (_('underside of R2'), of.second_bottom),
+        (_(OTHER_PLATES.get(found.roof.kind, ENDS_PLATES)), of.other_plates),
         (_('top of the purlins'), of.purlin_top),
         (_('top of the beam'), of.beam_top),
         (_('upper corner of the tails'), of.tail_top),

@@ -53,13 +53,18 @@ LINES = {
     Line.UPPER_PLATE: N_('upper plate'),
 }
 """The marks of a board but the line that all are measured from."""
+OTHER_PLATES, ENDS_PLATES = {'saltbox': N_('top of the back’s plates')}, N_('top of the ends’ plates')
+"""Plates that do not stand at the main ones' height, by the kind of roof."""
 CHECKS = {
     'sides': N_('Every side of the framing is {side}, and its middle {apothem} from the middle of the plan.'),
     'corners': N_('Every corner of the framing is {radius} from the middle of the plan.'),
     'diagonals': N_('Both diagonals of the framing, outside, are {diagonal}.'),
     'wing_diagonals': N_('Both diagonals of the wing’s framing, outside, are {diagonal}.'),
     'raised_plates': N_(
-        'The ends’ plates stand {raised} over the others; the hips cross them {crossed} in from the corner.'
+        'The ends’ plates stand {raised} over the others, plumb, top to top. Each hip crosses them {crossed} in from the corner of '
+        'the framing, level, and stands there: a raised plate stops at the hip, and from there to the corner the wall stays '
+        'at the others’ height. What of a plate’s corner or end stands in the way of a hip or a jack is cut off the plate, never off '
+        'the rafter.'
     ),
     'ridge_height': N_('The ridge’s top stands {height} over the main plates, plumb.'),
     'hips_alike': N_(

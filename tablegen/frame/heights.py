@@ -25,6 +25,12 @@ class Heights:
     ridge_top: Length | None
     """None where there is no ridge board."""
     ridge_bottom: Length | None
+    second_meet: Length | None
+    """The three of a wing's ridge, R2; None where there is none."""
+    second_top: Length | None
+    second_bottom: Length | None
+    other_plates: Length | None
+    """The top of plates that stand higher or lower than the main ones: raised ends, a half-hip's ends, a saltbox's back."""
     purlin_top: Length | None
     """Of a gambrel's purlins: square-topped, set down until an edge lies in the lower slope."""
     beam_top: Length | None
@@ -36,38 +42,56 @@ class Heights:
 def heights_of(asked: Asked, plan: Plan) -> Heights:
     """Return the heights of a roof."""
     side, measure = plan.slopes[0].members.side, asked.measure
-    highest = [slope for slope in plan.slopes if slope.ends_at('R')] or [plan.slopes[0]]
-    meet = highest[0].top_in + plan.ridge_run_in * highest[0].members.side.slope
-    top = bottom = None
-    if asked.ridge and any(board.mark == 'R' for board in plan.levels):
-        steeper = max(slope.members.side.slope for slope in highest)
-        down = ridge.sits_down(asked.ridge.thickness_in, steeper)
-        top = meet if asked.ridge.top is RidgeTop.BEVELED else meet - down
-        bottom = top - asked.ridge.depth_in
+
+    def told(height: Exact | None) -> Length | None:
+        return None if height is None else length_figure(height, measure)
+
+    meet, top, bottom = ridge_heights(asked, plan, 'R')
+    second_meet, second_top, second_bottom = ridge_heights(asked, plan, 'R2')
+    if meet is None:
+        meet = plan.slopes[0].top_in + plan.ridge_run_in * side.slope
     return Heights(
         length_figure(side.height_in, measure),
         length_figure(meet, measure),
-        length_figure(top, measure) if top is not None else None,
-        length_figure(bottom, measure) if bottom is not None else None,
-        length_figure(_purlin(asked, plan), measure) if isinstance(asked.kind, Gambrel) else None,
-        length_figure(_beam(asked, plan), measure) if _over(asked) else None,
+        told(top),
+        told(bottom),
+        told(second_meet),
+        told(second_top),
+        told(second_bottom),
+        told(next((slope.plate_in for slope in plan.slopes if slope.plate_in.terms), None)),
+        told(_purlin(asked, plan)),
+        told(_beam(asked, plan)),
         length_figure(side.height_in - side.overhang_in * side.slope, measure),
     )
 
 
-def _purlin(asked: Asked, plan: Plan) -> Exact:
+def ridge_heights(asked: Asked, plan: Plan, mark: str) -> tuple[Exact | None, Exact | None, Exact | None]:
+    """Return where the planes meet at a ridge, its top and its underside; None for what is not there."""
+    ends = [(slope, run) for slope in plan.slopes if (run := slope.run_to(mark)) is not None]
+    if not ends:
+        return None, None, None
+    slope, run = ends[0]
+    meet = slope.top_in + run * slope.members.side.slope
+    if asked.ridge is None:
+        return meet, None, None
+    steeper = max(one.members.side.slope for one, _ in ends)
+    top = meet
+    if asked.ridge.top is not RidgeTop.BEVELED:
+        top = meet - ridge.sits_down(asked.ridge.thickness_in, steeper)
+    return meet, top, top - asked.ridge.depth_in
+
+
+def _purlin(asked: Asked, plan: Plan) -> Exact | None:
     """Return the top of a purlin: under the line where the slopes meet, as a ridge of its thickness sits down."""
-    assert isinstance(asked.kind, Gambrel)
+    if not isinstance(asked.kind, Gambrel):
+        return None
     lower = plan.slopes[0]
     slope = lower.members.side.slope
     return lower.top_in + asked.kind.break_in * slope - ridge.sits_down(asked.rafters.thickness_in, slope)
 
 
-def _over(asked: Asked) -> bool:
-    return isinstance(asked.kind, Shed) and asked.kind.upper is Upper.BEAM_OVER
-
-
-def _beam(asked: Asked, plan: Plan) -> Exact:
+def _beam(asked: Asked, plan: Plan) -> Exact | None:
     """Return the top of a beam that rafters run over: the rise from the plate's heel to the heel on it, the seats being alike."""
-    assert isinstance(asked.kind, Shed)
+    if not isinstance(asked.kind, Shed) or asked.kind.upper is not Upper.BEAM_OVER:
+        return None
     return (plan.ridge_run_in - asked.kind.thickness_in) * plan.slopes[0].members.side.slope

@@ -127,10 +127,10 @@ class Slope:
         (x, y), (right, up) = self.origin, self.along
         return x + along_in * right - inward_in * up, y + along_in * up + inward_in * right
 
-    def ends_at(self, mark: str) -> bool:
-        """Return whether rafters of it run up to a board, square to it."""
+    def run_to(self, mark: str) -> Exact | None:
+        """Return how far inward a board is that rafters of it run up to, square to it; None where none do."""
         upper = (reach for region in self.regions for reach in region.upper)
-        return any(reach.mark == mark and reach.off_in is None for reach in upper)
+        return next((reach.inward_in for reach in upper if reach.mark == mark and reach.off_in is None), None)
 
     def standing(self) -> Iterator[tuple[Region, Exact, Reach, Reach]]:
         """Return every place where a rafter may stand, with what is below and above it."""

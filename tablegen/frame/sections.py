@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from tablegen.frame.asked import Asked, Bay, ManySided, RidgeTop
+from tablegen.frame.asked import Asked, Bay, ManySided
+from tablegen.frame.heights import ridge_heights
 from tablegen.frame.plan import Edge, Plan, Slope
-from tablegen.geometry import ridge
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.exact import Exact, exact, sign
 from tablegen.numbers.figure import length_figure
@@ -89,18 +89,12 @@ def _section(asked: Asked, plan: Plan, slope: Slope, names: tuple[str, ...]) -> 
     above = next((one for one in plan.slopes if one.name == slope.name + UPPER), None)
     if above:
         ways = [upper for _, _, _, upper in above.standing()]
-        top = ways[0]
-        legs.append(_leg(asked, above, run, top.at(top.start_in)))
-        edge, mark = top.edge, top.mark
-    board = asked.ridge if edge is Edge.RIDGE and mark else None
-    head = (above or slope).top_in + (above or slope).members.side.slope * _end(legs)
-    down = exact(0)
-    if board and board.top is not RidgeTop.BEVELED:
-        steeper = max(
-            [one.members.side.slope for one in plan.slopes if one.ends_at(mark)]
-            or [(above or slope).members.side.slope]
-        )
-        down = ridge.sits_down(board.thickness_in, steeper)
+        last = ways[0]
+        legs.append(_leg(asked, above, run, last.at(last.start_in)))
+        edge, mark = last.edge, last.mark
+    top = bottom = None
+    if edge is Edge.RIDGE and mark:
+        _, top, bottom = ridge_heights(asked, plan, mark)
     tail = slope.top_in - side.overhang_in * side.slope
     return Section(
         names,
@@ -110,13 +104,9 @@ def _section(asked: Asked, plan: Plan, slope: Slope, names: tuple[str, ...]) -> 
         length_figure(slope.top_in - slope.plate_in, asked.measure),
         length_figure(slope.plate_in, asked.measure),
         length_figure(tail, asked.measure),
-        length_figure(head - down, asked.measure) if board else None,
-        length_figure(head - down - board.depth_in, asked.measure) if board else None,
+        length_figure(top, asked.measure) if top is not None else None,
+        length_figure(bottom, asked.measure) if bottom is not None else None,
     )
-
-
-def _end(legs: list[Leg]) -> Exact:
-    return sum((exact_of(leg.run) for leg in legs), exact(0))
 
 
 def exact_of(figure: Length) -> Exact:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from tablegen.frame.asked import HipHead
+from tablegen.frame.asked import HipHead, RidgeTop
 from tablegen.frame.gables import ridge_board
 from tablegen.frame.hips import Ends, end_slope, hip_member, jacks_of
 from tablegen.frame.joined import Joined
@@ -220,7 +220,10 @@ def _ridge_end(of: Joined) -> tuple[Exact, int, Angle | None]:
     asked, thick = of.asked, of.asked.valleys.thickness_in
     if of.blind:
         assert asked.ridge
-        down = ridge.sits_down(asked.ridge.thickness_in, of.own.side.slope)
+        flush = (
+            asked.ridge.top is RidgeTop.FLUSH
+        )  # planed into both planes it reaches the line where they meet
+        down = ridge.sits_down(asked.ridge.thickness_in, of.own.side.slope) if flush else ZERO
         back = (down + of.lift_in) / of.main.side.slope
         return of.reach_in - back, 0, Angle(of.main.side.slope).complement()
     if of.level_ridges:

@@ -6,7 +6,7 @@ from functools import cached_property, partial
 
 import numpy as np
 from assembly import Assembly, Lies, Touch, plane, point
-from boards import Board
+from boards import Board, Member
 from frame_boards import sawn
 from frame_joints import lies_of, touches_of
 from frame_lays import laid_out
@@ -14,6 +14,7 @@ from frame_level_boards import level_board, stud, valley_board
 from frame_placed import Placed, along_eave, block, post, stood
 from frame_printed import Printed, Sort, StudSort
 from frame_slopes import Corner, Lay, Slope
+from manifold3d import Manifold
 from reading import Place, Reading
 
 FAR, DEEP, WALL = 60.0, 16.0, 4.0
@@ -78,6 +79,12 @@ class Roof:
         meet = Place('heights', '', 'planes_meet')
         made['peak'] = read.member('peak', lambda: point((*at, read.value(meet))))
         height = Place('heights', '', 'tail_top')
+        plates = [one.plate for one in self.lay.slopes.values() if one.plate]
+        if plates:
+            other = Place('heights', '', 'other_plates')
+            made['other plates'] = read.member(
+                'other plates', lambda: Member(Manifold(), closings={'height': plates[0] - read.value(other)})
+            )
         if self.laid_on:
             main, thick = self.lay.slopes['front'], float(self.laid_on)
             over = thick * np.hypot(1, main.rise)

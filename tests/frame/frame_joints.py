@@ -156,7 +156,7 @@ def _of_ridges(roof) -> list[Lies]:
     """Return how ridges' upper edges lie: flush in the steeper plane, and under the other."""
     found = []
     for one in roof.printed.levels:
-        if one.level != 'ridge' or (one.mark == 'R' and roof.asked.ridge.top != 'flush'):
+        if one.level != 'ridge' or roof.asked.ridge.top != 'flush':
             continue
         names = dict(zip(('right', 'left'), roof.lay.ridges[one.mark].sides, strict=False))
         steepest = max(roof.lay.slopes[name].rise for name in names.values())

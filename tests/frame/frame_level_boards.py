@@ -24,16 +24,20 @@ def valley_board(roof, read: Reading, one: LevelSort) -> Member:
 
 
 def level_board(roof, read: Reading, one: LevelSort):
-    """Return a ridge by its printed length and heights; a lower ridge set flush with the rafters at it."""
+    """Return a ridge or purlin by its printed length and heights."""
     place, half, told = roof.lay.ridges[one.mark], one.thick / 2, {}
     long = read.value(Place(one.mark, '', 'length'))
     ends = (-long / 2, long / 2) if place.by_middle else (-long, 0)
-    if one.mark == 'R':
-        top, under = (read.value(Place('heights', '', f'ridge_{end}')) for end in ('top', 'bottom'))
-    elif one.level == 'ridge':
-        slope = roof.lay.slopes[place.sides[0]]
-        top = roof.above(read) + slope.rise * (slope.top - half)
-        under = top - one.depth
+    if one.level == 'ridge':
+        of = 'ridge' if one.mark == 'R' else 'second'
+        top, under = (read.value(Place('heights', '', f'{of}_{end}')) for end in ('top', 'bottom'))
+        if of == 'second':
+            slope = roof.lay.slopes[place.sides[0]]
+            told = {
+                'meet': roof.above(read)
+                + slope.rise * slope.top
+                - read.value(Place('heights', '', 'second_meet'))
+            }
     else:
         top = read.value(Place('heights', '', 'purlin_top'))
         under = top - one.depth
@@ -46,7 +50,7 @@ def level_board(roof, read: Reading, one: LevelSort):
     if place.by_middle and all(corner.inside for corner in roof.lay.corners):  # from barge to barge
         out = float(roof.asked.length_in + 2 * roof.asked.gable_overhang_in)
         made = replace(made, closings=made.closings | {'length': long - out})
-    if one.mark == 'R' and roof.asked.ridge.top == 'beveled':
+    if one.level == 'ridge' and roof.asked.ridge.top == 'beveled':
         for side in place.sides:
             slope = roof.lay.slopes[side]
             lies = slope.at(0, 0, slope.plate + slope.lift + roof.above(read))

@@ -62,6 +62,14 @@ FIXED = {
         Wing(F(80), F(80), F(60), pitch=pitch('9'), hipped=True), 6, 120, 220, spacing_in=F(24)
     ),
     'wing laid on': asked(Wing(F(96), F(60), F(60), valleys=Valleys.BLIND), 6, 144, 220, spacing_in=F(24)),
+    'wing laid on, ridges beveled': asked(
+        Wing(F(96), F(60), F(60), pitch=pitch('8'), valleys=Valleys.BLIND),
+        6,
+        144,
+        220,
+        spacing_in=F(24),
+        ridge=RidgeBoard(top=RidgeTop.BEVELED),
+    ),
     'ell': asked(Wing(F(120), F(90), F(0), main_ends=1), 6, 120, 220, spacing_in=F(24)),
     'six sides': asked(ManySided(6, across_flats_in=F(144)), 8, 0, 0, spacing_in=F(24), hips=stock('2×10')),
     'eight sides around a post': asked(

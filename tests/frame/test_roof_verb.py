@@ -26,6 +26,7 @@ from tablegen.roof.member import Kind, Line
 
 HIP = ('roof', '--kind', 'hip', '--pitch', '7', '--width', '24 ft', '--length', '36 ft')
 SCHEMA = json.loads(files('layouts.told').joinpath('schemas/roof.json').read_text('utf-8'))
+SLOPE = mpf(7) / 12
 KINDS_SAID = 'shed, gable, saltbox, gambrel, hip, half-hip, wing, many-sided, bay'
 FULLER = {
     'gable': ('gable = "0"', 'gable = "16 in"'),
@@ -189,6 +190,40 @@ def test_figures_stand_under_their_heads():
     assert (hip['plate'], hip['tail']) == (sixteenths(144 * own), sixteenths(156 * own))
     assert rows(text, 'Level boards')['R']['sawn length'] == sixteenths(mpf(144) + 1.5)
     assert f'are {sixteenths(sqrt(mpf(288) ** 2 + 432**2))} in' in text
+
+
+ABOVE = mpf('7.25') * sqrt(1 + SLOPE**2) - mpf('3.5') * SLOPE
+"""Of 2×8 on a seat of 3 1/2 in, plumb over the plate line."""
+RIDGE_DOWN = mpf(3) / 4 * SLOPE
+"""What a square-topped ridge 1 1/2 in thick is set down."""
+HEIGHTS = {
+    # a wing of 16 ft meets at its own run of 8 ft, under the main ridge's 12 ft
+    'wing': (
+        'wing = {width = "16 ft", out = "10 ft", from_left = "8 ft"}',
+        {
+            'where the planes meet at the wing’s ridge, R2': ABOVE + 96 * SLOPE,
+            'top of R2': ABOVE + 96 * SLOPE - RIDGE_DOWN,
+            'underside of R2': ABOVE + 96 * SLOPE - RIDGE_DOWN - mpf('9.25'),
+            'top of the ridge': ABOVE + 144 * SLOPE - RIDGE_DOWN,
+        },
+    ),
+    # over one foot of overhang an end of 9 in 12 falls 2 in more than a side of 7
+    'hip': ('hip = {end_pitch = 9, eaves = "equal"}', {'top of the ends’ plates': mpf(2)}),
+    'half-hip': ('half-hip.gable_rise = "3 ft"', {'top of the ends’ plates': mpf(36)}),
+    'saltbox': ('saltbox = {back_pitch = 5, back_plate_below = "6 in"}', {'top of the back’s plates': mpf(-6)}),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize('kind', HEIGHTS)
+def test_heights_of_second_ridges_and_of_other_plates(kind, tmp_path):
+    more, wanted = HEIGHTS[kind]
+    path = tmp_path / 'a.toml'
+    path.write_text(f'kind = "{kind}"\npitch = 7\nwidth = "24 ft"\nlength = "36 ft"\n{more}', 'utf-8')
+    found = rows(ask('roof', str(path), '--show', 'heights')[1], 'Heights')
+
+    for name, height in wanted.items():
+        (figure,) = found[name].values()
+        assert figure == ('−' if height < 0 else '') + sixteenths(abs(height)), name
 
 
 def test_every_member_is_cut_from_a_board_that_is_bought():
