@@ -30,6 +30,7 @@ PROJECT = ROOT / 'pyproject.toml'
 VENV = ROOT / '.venv'
 STAMP = VENV / 'ready.json'
 PIP_LOG = VENV / 'pip.log'
+TESTED = ROOT / '.tested'
 LISTED = Path(__file__).resolve().parent / 'verbs' / '__init__.py'
 
 OLDEST = (3, 11)
@@ -38,6 +39,9 @@ USAGE = f'use: {PYTHON} layouts/bootstrap.py VERB [arguments] | test [arguments]
 
 # Asked of the environment at every run: cheap, and enough to notice one that has lost its packages.
 LOOK_UP = 'import sys; from importlib.metadata import version; [version(name) for name in sys.argv[1:]]'
+
+# What pip says where no file of a version is for this Python and system, and where it could not even ask for one.
+NO_FILE, NO_NETWORK = 'No matching distribution found', 'Retrying'
 
 # The names by which the typesetter opens its libraries on Linux.
 LIBRARIES = (
@@ -167,11 +171,11 @@ def set_up(level: str) -> None:
 
 
 def fingerprint(level: str) -> dict:
-    """Return what a finished environment depends on: the Python, the place, the project file, the level."""
+    """Return what a finished environment depends on: Python, place, project file and tested versions, level."""
     return {
         'python': f'{sys.implementation.cache_tag} {platform.machine()}',
         'root': str(ROOT),
-        'project': hashlib.sha256(PROJECT.read_bytes()).hexdigest(),
+        'project': hashlib.sha256(PROJECT.read_bytes() + tested(level).read_bytes()).hexdigest(),
         'level': level,
     }
 
@@ -291,12 +295,31 @@ def make_environment() -> None:
         )
 
 
+def tested(level: str) -> Path:
+    """Return the file of a level's packages: each in the version that was tested, with the hashes of its files."""
+    return TESTED / f'{level}.txt'
+
+
 def install_project(level: str) -> None:
-    """Install the project into the environment, editable, so that later changes count at once."""
-    target = f'{ROOT}[test]' if level == 'test' else str(ROOT)
-    pip = [inside('python'), '-I', '-m', 'pip', '--no-input', '--disable-pip-version-check']
-    done = quiet([*pip, 'install', '--editable', target])
-    PIP_LOG.write_text(done.stdout, encoding='utf-8')
+    """Install the tested packages and the project, editable, so that later changes count at once.
+
+    Where this Python or system has no files of the tested versions, that is told, and what the project file allows is
+    taken. A file that is not the one that was tested stops everything: it is never taken from anywhere else.
+    """
+    pip = [inside('python'), '-I', '-m', 'pip', '--no-input', '--disable-pip-version-check', 'install']
+    done = quiet([*pip, '--only-binary', ':all:', '--require-hashes', '--requirement', str(tested(level))])
+    said = done.stdout
+    if not done.returncode:
+        done = quiet([*pip, '--no-deps', '--no-build-isolation', '--editable', str(ROOT)])
+        said += done.stdout
+    elif NO_FILE in said and NO_NETWORK not in said:
+        told(
+            f'this machine cannot have the tested versions ({cause(done)}): the newest allowed are installed',
+            0,
+        )
+        done = quiet([*pip, '--editable', f'{ROOT}[test]' if level == 'test' else str(ROOT)])
+        said += done.stdout
+    PIP_LOG.write_text(said, encoding='utf-8')
     if done.returncode:
         raise SetupError(
             f'the Python packages were not installed ({cause(done)}); next: check the network, '

@@ -6,12 +6,15 @@ Pango (dnf, brew, MSYS2) follow the typesetter's installation notes and the rest
 
 import ast
 import os
+import re
 import signal
 import subprocess
 import sys
+import tomllib
 from pathlib import Path
 
 import pytest
+from packaging.requirements import Requirement
 
 from layouts import bootstrap
 from layouts.verbs import VERBS
@@ -39,8 +42,12 @@ def steps(monkeypatch, tmp_path):
         ('VENV', '.venv'),
         ('STAMP', '.venv/ready.json'),
         ('PIP_LOG', '.venv/pip.log'),
+        ('TESTED', '.tested'),
     ):
         monkeypatch.setattr(bootstrap, name, tmp_path / path)
+    (tmp_path / '.tested').mkdir()
+    for level in ('make', 'test'):
+        bootstrap.tested(level).write_text('pypdf==5.1\n')
     noted = []
 
     def quiet(command):
@@ -163,7 +170,7 @@ def test_a_spoilt_stamp_counts_as_none(text, steps):
 
 def test_a_first_run_does_every_step_and_a_second_none(steps):
     bootstrap.set_up('make')
-    assert kinds(steps) == ['environment', 'pip', 'check']
+    assert kinds(steps) == ['environment', 'pip', 'pip', 'check']
     steps.clear()
     bootstrap.set_up('make')
     assert steps == []
@@ -173,17 +180,18 @@ def test_the_test_level_adds_the_test_packages_to_the_same_environment(steps):
     bootstrap.set_up('make')
     steps.clear()
     bootstrap.set_up('test')
-    assert kinds(steps) == ['pip', 'check']
-    assert steps[0].endswith(f'install --editable {bootstrap.ROOT}[test]')
+    assert kinds(steps) == ['pip', 'pip', 'check']
+    assert steps[0].endswith(f'--require-hashes --requirement {bootstrap.TESTED}/test.txt')
 
 
-def test_a_changed_project_file_is_installed_again(steps):
+@pytest.mark.parametrize('changed', ['pyproject.toml', '.tested/make.txt'])
+def test_a_changed_project_file_or_list_of_versions_is_installed_again(changed, steps):
     bootstrap.set_up('make')
     steps.clear()
-    with bootstrap.PROJECT.open('a') as file:
+    with (bootstrap.ROOT / changed).open('a') as file:
         file.write('# changed\n')
     bootstrap.set_up('make')
-    assert kinds(steps) == ['pip', 'check']
+    assert kinds(steps) == ['pip', 'pip', 'check']
 
 
 def test_an_environment_that_lost_its_packages_is_made_anew(monkeypatch, steps):
@@ -191,7 +199,7 @@ def test_an_environment_that_lost_its_packages_is_made_anew(monkeypatch, steps):
     steps.clear()
     monkeypatch.setattr(bootstrap, 'works', lambda command: bootstrap.LOOK_UP not in command)
     bootstrap.set_up('make')
-    assert kinds(steps) == ['environment', 'pip', 'check']
+    assert kinds(steps) == ['environment', 'pip', 'pip', 'check']
 
 
 def test_an_interrupted_run_leaves_no_stamp(monkeypatch, steps, capsys):
@@ -228,6 +236,82 @@ def test_the_look_up_fails_on_a_package_that_is_not_there():
     look_up = [sys.executable, '-I', '-c', bootstrap.LOOK_UP]
     assert bootstrap.works([*look_up, 'pytest'])
     assert not bootstrap.works([*look_up, 'pytest', 'no-such-package-here'])
+
+
+# The tested versions
+
+
+def versions(level: str) -> dict[str, tuple[str, list[str]]]:
+    """Return by name the version of every package of a level, and the hashes of its files."""
+    text = bootstrap.tested(level).read_text('utf-8')
+    each = re.findall(
+        r'^([\w.-]+)==([\w.]+)(?: ; [^\\\n]+)?((?: \\\n    --hash=sha256:[0-9a-f]{64})+)\n', text, re.M
+    )
+    assert text.count('==') - text.count("== '") == len(each) == len({name for name, *_ in each})
+    return {name: (version, hashes.split(' \\\n')[1:]) for name, version, hashes in each}
+
+
+def test_both_levels_have_tested_versions_and_no_address_of_any():
+    make, test = versions('make'), versions('test')
+    files = [one for level in (make, test) for _, hashes in level.values() for one in hashes]
+
+    assert make.items() <= test.items()
+    assert len(files) > 500
+    assert '/' not in bootstrap.tested('test').read_text()
+
+
+@pytest.mark.parametrize('level', ['make', 'test'])
+def test_every_library_has_a_tested_version_that_the_project_file_allows(level):
+    project = tomllib.loads(bootstrap.PROJECT.read_text('utf-8'))['project']
+    wanted = project['dependencies'] + project['optional-dependencies']['test'] * (level == 'test')
+    found = versions(level)
+    for one in map(Requirement, wanted):
+        assert one.specifier.contains(found[one.name][0]), one
+    assert 'setuptools' in found, 'it builds the project'
+
+
+def failing(step: str, said: str, noted: list):
+    """Return what runs a step: the one named fails once, saying something."""
+
+    def quiet(command):
+        noted.append(' '.join(command))
+        bootstrap.VENV.mkdir(exist_ok=True)
+        return done(said, int(step in command))
+
+    return quiet
+
+
+def test_a_machine_for_which_there_are_no_tested_files_gets_what_is_allowed_and_is_told(
+    monkeypatch, steps, capsys
+):
+    said = 'ERROR: No matching distribution found for brotli==1.2.1'
+    monkeypatch.setattr(bootstrap, 'quiet', failing('--require-hashes', said, steps))
+    bootstrap.set_up('test')
+    told = capsys.readouterr().err.splitlines()
+
+    assert kinds(steps) == ['environment', 'pip', 'pip', 'check']
+    assert steps[2].endswith(f'install --editable {bootstrap.ROOT}[test]')
+    assert told[1:] == [
+        f'bootstrap: this machine cannot have the tested versions ({said}): the newest allowed are installed'
+    ]
+    assert bootstrap.PIP_LOG.read_text().startswith(said)
+
+
+@pytest.mark.parametrize(
+    'said',
+    [
+        'WARNING: Retrying (Retry(total=0))\nERROR: No matching distribution found for brotli==1.2.1',
+        'ERROR: THESE PACKAGES DO NOT MATCH THE HASHES FROM THE REQUIREMENTS FILE.',
+    ],
+    ids=['no network', 'another file'],
+)
+def test_without_a_network_or_with_another_file_nothing_else_is_installed(said, monkeypatch, steps, capsys):
+    monkeypatch.setattr(bootstrap, 'quiet', failing('--require-hashes', said, steps))
+
+    assert bootstrap.main(['make']) == 1
+    assert kinds(steps) == ['environment', 'pip']
+    assert f'({said.splitlines()[-1]}); next: check the network' in capsys.readouterr().err
+    assert bootstrap.read_stamp() == {}
 
 
 # The system's parts
@@ -417,7 +501,7 @@ def test_a_pip_that_fails_is_told_in_one_line_and_its_output_kept(monkeypatch, s
     assert told.startswith(
         'bootstrap: the Python packages were not installed (ERROR: No matching distribution'
     )
-    assert bootstrap.PIP_LOG.read_text() == 'ERROR: No matching distribution found for pypdf'
+    assert 'ERROR: No matching distribution found for pypdf' in bootstrap.PIP_LOG.read_text()
 
 
 def test_an_unwritable_folder_is_told_in_one_line(monkeypatch, capsys):
