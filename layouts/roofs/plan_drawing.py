@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
+from math import atan2, degrees
 
 from markupsafe import Markup
 
@@ -15,8 +16,9 @@ from layouts.paper.typeface import advance_em
 from layouts.roofs.lines import Of, PlanLine, lines_of
 from layouts.roofs.names import CLEAR, ON, ROW_EM, SIZES, WEIGHT, Names
 from layouts.words.drawings import ROOF_PLAN
+from tablegen.frame.asked import Bay
 from tablegen.frame.frame import Frame
-from tablegen.frame.plan import EAST, WEST, Level, Slope
+from tablegen.frame.plan import Level, Slope
 from tablegen.numbers import text
 from tablegen.numbers.exact import Exact, exact
 from tablegen.numbers.figure import length_figure
@@ -68,6 +70,8 @@ MANY = 10
 """Names without room, past which they stand in two rows."""
 SIZE, LEAST = 9.5, 6.5
 """Of the figures of dimensions."""
+ROUND_OFF = 1e-9
+"""What the sides of a regular roof may be off a straight line."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,6 +95,8 @@ class _Sheet:
     units: float
     box: tuple[float, float, float, float]
     """Left, top, right and foot of all that is drawn but dimensions, in units."""
+    ring: float
+    """The room for names around the eaves, in units."""
 
     def at(self, point: Point) -> Point:
         return (point[0] - self.left) * self.units, (self.top - point[1]) * self.units
@@ -148,7 +154,7 @@ def _sheet(lines: Sequence[PlanLine], ring: float, room: tuple[float, float]) ->
     x = ring + 2 * ROW + 6 + max(0.0, room[0] - wide - margins[0]) / 2
     y = ring + 2 * ROW
     box = (x - ring, y - ring, x + wide + ring, y + tall + ring)
-    return _Sheet(left - x / units, high + y / units, units, box), scale
+    return _Sheet(left - x / units, high + y / units, units, box, ring), scale
 
 
 def _dimensions(frame: Frame, sheet: _Sheet) -> Iterator[str]:
@@ -156,6 +162,11 @@ def _dimensions(frame: Frame, sheet: _Sheet) -> Iterator[str]:
     plates = frame.plan.plates
     slanted = any(a != c and b != d for (a, b), (c, d) in zip(plates, plates[1:] + plates[:1], strict=True))
     _, top, right, foot = sheet.box
+    slope = _at_the_edge(frame)
+    if slope and not _is_level(
+        slope
+    ):  # its first rafters are dimensioned askew, where the first row would stand
+        foot += ROW
     for axis in (0, 1):
         places = _apart(point[axis] for point in plates)
         whole = [places[0], places[-1]]
@@ -176,7 +187,8 @@ def _dimensions(frame: Frame, sheet: _Sheet) -> Iterator[str]:
                 yield from _upright(sheet, (low, high), right + NEAR, sawn)
             else:
                 yield from _level(sheet, (low, high), top - ROW - 2, sawn, top - ROW + 5)
-    yield from _first(frame, sheet)
+    if slope:
+        yield from _first(frame, sheet, slope)
 
 
 def _apart(places: Iterable[Exact]) -> list[Exact]:
@@ -224,37 +236,58 @@ def _fitting(words: svg.Words, room: float) -> float:
     return round(size, 2) if size >= LEAST else 0.0
 
 
-def _first(frame: Frame, sheet: _Sheet) -> Iterator[str]:
-    """Return where the first rafters of a plate stand, from its left end: of the one at the foot of the plan, or at its top."""
-    slope = _at_the_edge(frame)
-    if slope is None:
-        return
+def _first(frame: Frame, sheet: _Sheet, slope: Slope) -> Iterator[str]:
+    """Return where the first rafters of a plate stand, from its left end, along the plate beyond all names."""
     thick = frame.asked.rafters.thickness_in
     places = _apart(along for _, along, _, _ in slope.standing() if along > thick)
     if len(places) < 2:
         return
-    at_foot = slope.along == EAST
-    y = sheet.box[3] + NEAR / 2 if at_foot else sheet.box[1] - NEAR / 2
-    stops = [exact(0), places[0], places[1]]
-    xs = [sheet.at(_floats(slope, one))[0] for one in stops]
-    for a, b in ((xs[0], xs[1]), (xs[1], xs[2])):
-        yield svg.arrow((a, y), (b, y), both=True)
-    for x in xs:
-        yield svg.line((x, y - 3), (x, y + 3), svg.HAIR)
-    out = 1 if at_foot else -1
-    ends = ('end', 'start') if at_foot else ('start', 'end')
+    right, up = map(float, slope.along)
+    off = float(slope.members.side.overhang_in) * sheet.units + sheet.ring + NEAR / 2
+
+    def at(along: Point, on: float = 0.0, out: float = 0.0) -> Point:
+        """Return a place of the plate on the chain, so far on along it and out of it."""
+        x, y = sheet.at(along)
+        return x + right * on + up * (off + out), y - up * on + right * (off + out)
+
+    ends = [_floats(slope, one) for one in (exact(0), places[0], places[1])]
+    for a, b in pairwise(ends):
+        yield svg.arrow(at(a), at(b), both=True)
+    for one in ends:
+        yield svg.line(at(one, out=-3), at(one, out=3), svg.HAIR)
     first = ROOF_PLAN['first'], {'length': told(frame, places[0])}
     then = ROOF_PLAN['then'], {'length': told(frame, places[1] - places[0])}
-    yield svg.text(first, (xs[0] - 4 * out, y + 3), SIZE, ends[0], 600)
-    yield svg.text(then, (xs[2] + 4 * out, y + 3), SIZE, ends[1], 600)
+    if _is_level(slope):
+        before, after = ('end', 'start') if right > 0 else ('start', 'end')
+        down = 3 if right > 0 else -3
+        yield svg.text(first, at(ends[0], -4, down), SIZE, before, 600)
+        yield svg.text(then, at(ends[2], 4, down), SIZE, after, 600)
+        return
+    turn = degrees(atan2(up, right))
+    middle = ((ends[1][0] + ends[2][0]) / 2, (ends[1][1] + ends[2][1]) / 2)
+    yield svg.text(first, at(ends[0], -4, 3), SIZE, 'end', 600, turn)
+    yield svg.text(then, at(middle, 0, SIZE + 2), SIZE, 'middle', 600, turn)
+
+
+def _is_level(slope: Slope) -> bool:
+    """Return whether a plate lies level on the plan."""
+    return abs(float(slope.along[1])) < ROUND_OFF
 
 
 def _at_the_edge(frame: Frame) -> Slope | None:
-    """Return a slope with rafters whose plate is the nearest to the reader, or the farthest from him."""
+    """Return a slope with rafters whose plate is level and the nearest to the reader, or the farthest from him; of a bay that has none
+    such the one that faces him most."""
     up = [float(point[1]) for point in frame.plan.plates]
-    near = [one for one in frame.plan.slopes if one.along == EAST and float(one.origin[1]) == min(up)]
-    far = [one for one in frame.plan.slopes if one.along == WEST and float(one.origin[1]) == max(up)]
-    return next(iter(near + far), None)
+    level = [one for one in frame.plan.slopes if _is_level(one)]
+    for way, end in ((1, min(up)), (-1, max(up))):
+        for one in level:
+            if float(one.along[0]) * way > 0 and abs(float(one.origin[1]) - end) < ROUND_OFF:
+                return one
+    return (
+        max(frame.plan.slopes, key=lambda one: float(one.along[0]))
+        if isinstance(frame.asked.kind, Bay)
+        else None
+    )
 
 
 def _floats(slope: Slope, along: Exact) -> Point:

@@ -14,7 +14,7 @@ from asking import ask
 from claimed import claims, page_text, strange
 from each import some
 from inked import Inked, inked
-from mpmath import mpf, sqrt
+from mpmath import cos, mpf, pi, sqrt, tan
 from printed_words import words_of
 from pseudo import spoken
 from pypdf import PdfReader
@@ -98,6 +98,12 @@ def drawings(sheet: int) -> list[Inked]:
         inked(image)
         for image in re.findall('<img[^>]*>', roof_bodies(framed, to_buy(framed), 'letter')[sheet])
     ]
+
+
+def feet(inches: mpf) -> str:
+    """Return a length in feet and inches, to the nearest sixteenth."""
+    odd = sixteenths(mpf(inches) % 12)
+    return f'{int(inches // 12)} ft' + (f' {odd} in' if odd != '0' else '')
 
 
 def page_of(pages: list[str], title: str) -> str:
@@ -195,6 +201,19 @@ def test_the_plan_is_to_scale_and_names_every_board():
     assert plan.dimension('then 1 ft 4 in on center').length == pytest.approx(16 * units, abs=0.1)
     named = [one.text for one in plan.labels]
     assert [named.count(mark) for mark in ('C', 'E', 'H', 'R', 'HJ1 L', 'HJ8 R')] == [20, 2, 4, 1, 4, 4]
+
+
+@pytest.mark.parametrize('through', ['corners', 'middles'])
+def test_a_bay_s_plan_tells_its_first_jack_and_their_spacing(through):
+    """Source: on eight sides, 9 ft across their flats, jacks stand half a space from the middle of each, and a space apart."""
+    framed = frame(roof('bay', **{'bay.wall_through': through}))
+    (image,) = re.findall('<img[^>]*>', roof_bodies(framed, to_buy(framed), 'letter')[0])
+    plan = inked(image)
+    across = 108 if through == 'middles' else 108 / cos(pi / 8)
+    units, first = plan.dimension(feet(across)).length / float(across), 54 * tan(pi / 8) - 8
+
+    assert plan.dimension(f'first: {feet(first)}').length == pytest.approx(float(first) * units, abs=0.1)
+    assert plan.dimension('then 1 ft 4 in on center').length == pytest.approx(16 * units, abs=0.1)
 
 
 def test_jacks_have_their_hands_on_the_plan():
