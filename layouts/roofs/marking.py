@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
@@ -19,11 +20,13 @@ from layouts.words.lists import capital, joined
 from layouts.words.marking import center_name, ends_of, line_name, slope_name
 from layouts.words.say import _
 from tablegen.frame.frame import Frame
+from tablegen.frame.framed import Framed, Standing
+from tablegen.frame.plan import Plan
 from tablegen.geometry.stepping import steps
 from tablegen.numbers.exact import exact
 from tablegen.numbers.figure import Figure, Measure, length_figure
 from tablegen.roof.figures import size
-from tablegen.roof.member import Hand, Line
+from tablegen.roof.member import Hand, Kind, Line
 from tablegen.roof.taped import Taped, points_of, taped
 
 
@@ -97,7 +100,7 @@ def marking_sheet(group: Group, frame: Frame, width: float) -> MarkingSheet:
         cut_from=lead.stick if single else None,
         overall=lead.overall if single else None,
         facts=(*cuts_of(lead, asked), *facts_of(lead, asked, single, _last_number(group))),
-        stands=_stands(group),
+        stands=_stands(group, frame.plan),
         cautions=tuple(_cautions(group, frame)),
     )
 
@@ -208,18 +211,22 @@ def _member_row(
     return MemberRow(member.name, tuple(one.count_of(hand) for hand in hands), tuple(figures), said)
 
 
-def _stands(group: Group) -> str:
-    """Return how many of a sheet's members stand on each slope."""
-    counts: dict[str, int] = {}
-    for one in group:
-        for framed in one.hands:
-            for standing in framed.standing:
-                counts[standing.slope] = counts.get(standing.slope, 0) + 1
-    if set(counts) == {''}:
-        return ''
-    return ', '.join(
-        _('{slope} {count}').format(slope=slope_name(name), count=count) for name, count in counts.items()
+def _stands(group: Group, plan: Plan) -> str:
+    """Return how many of a sheet's members stand on each slope, or at each corner."""
+    found = Counter(
+        _place(framed, standing, plan)
+        for one in group
+        for framed in one.hands
+        for standing in framed.standing
     )
+    return '; '.join(_('{place}: {count}').format(place=name, count=count) for name, count in found.items())
+
+
+def _place(framed: Framed, standing: Standing, plan: Plan) -> str:
+    if standing.slope:
+        return slope_name(standing.slope)
+    words = _('inside corner of {slopes}') if framed.member.kind is Kind.VALLEY else _('corner of {slopes}')
+    return words.format(slopes=joined([slope_name(name) for name in plan.between(standing.start)]))
 
 
 def _cautions(group: Group, frame: Frame) -> Iterator[str]:

@@ -132,6 +132,15 @@ class Slope:
         upper = (reach for region in self.regions for reach in region.upper)
         return next((reach.inward_in for reach in upper if reach.mark == mark and reach.off_in is None), None)
 
+    def corners(self) -> Iterator[Point]:
+        """Return both ends, on the plan, of every hip and valley that bounds it."""
+        for region in self.regions:
+            for reach in (*region.lower, *region.upper):
+                if reach.edge in (Edge.HIP, Edge.VALLEY):
+                    yield from (
+                        self.on_plan(along, reach.at(along)) for along in (reach.start_in, reach.end_in)
+                    )
+
     def standing(self) -> Iterator[tuple[Region, Exact, Reach, Reach]]:
         """Return every place where a rafter may stand, with what is below and above it."""
         for region in self.regions:
@@ -208,7 +217,17 @@ class Plan:
     """What stands on each side of that, from its corner to the next: the name of a slope, '' for a gable; a bay's wall has
     none."""
 
+    def between(self, start: Point) -> tuple[str, ...]:
+        """Return the names of the slopes that the hip or valley lies between which starts at a point."""
+        return tuple(slope.name for slope in self.slopes if any(_near(one, start) for one in slope.corners()))
 
+
+def _near(one: Point, other: Point) -> bool:
+    """Return whether two points are one; those of a regular roof are worked out around its middle."""
+    return all(abs(float(a - b)) < ROUND_OFF_IN for a, b in zip(one, other, strict=True))
+
+
+ROUND_OFF_IN = 1e-6
 ZERO = exact(0)
 EAST: Point = (exact(1), ZERO)
 NORTH: Point = (ZERO, exact(1))

@@ -171,6 +171,20 @@ def test_json_tells_the_same_from_both_ends(pages):
     assert [plate[way]['text'] for way in ('from_upper', 'from_lower')] == printed
 
 
+def test_what_a_hip_stands_on_is_told_as_of_other_members(pages):
+    """Once at each corner, between the two slopes that meet there."""
+    ends = [(front, end) for end in ('left end', 'right end') for front in ('front', 'back')]
+    told = re.split(
+        '; ',
+        re.sub(r'\s+', ' ', page_of(pages, 'H hip').partition('Stands on')[2].partition('Drawn')[0]).strip(),
+    )
+
+    assert sorted(told) == sorted(f'corner of {front} and {end}: 1' for front, end in ends)
+    assert row(page_of(pages, 'C, E common and end common'), 'Stands on') == [
+        'front: 10; back: 10; left end: 1; right end: 1'
+    ]
+
+
 def test_commons_and_end_commons_are_cut_alike(pages):
     page = page_of(pages, 'C, E common and end common')
 
