@@ -192,6 +192,6 @@ def test_the_margin_says_what_to_do():
         for operands, operator in ContentStream(page['/Contents'], page.pdf).operations
         if operator == b'BDC'
     ]
-    doing = 'flip on the short edge · 100 % · cut, round, punch on the solid lines · laminate, 111 × 154 mm'
+    doing = 'flip on the short edge · 100 %: card 105 × 148 mm · cut, round, punch on the solid lines · laminate, 111 × 154 mm'
 
     assert labels == [f'sheet 1 of 1 · front · {doing}', f'sheet 1 of 1 · back · {doing}']

@@ -260,7 +260,7 @@ def test_what_differs_is_told_with_page_row_head_printed_and_right(monkeypatch):
 @pytest.mark.parametrize('written', [b'', b'no PDF\n', None, 'cut'])
 def test_what_is_no_book_is_refused_in_a_line(openings, tmp_path, written):
     booklet = openings.built.booklet
-    other = booklet.parent / 'card.pdf'
+    other = booklet.parent / 'sheets.pdf'
     path = tmp_path / 'booklet.pdf'
     path.write_bytes(
         other.read_bytes()

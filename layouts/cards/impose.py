@@ -15,6 +15,7 @@ from layouts.sheets.fold import POINTS_PER_MM
 from layouts.sheets.marks import FACES, draw_label
 from layouts.sheets.sheet_forms import add_sheet, drawn_form, glyph_form, identify, page_form, write_whole
 from layouts.sheets.strips import upper_strip
+from layouts.words.cards import CUT_SIZE
 from layouts.words.say import N_, _
 
 FLIPS = {'long': N_('flip on the long edge'), 'short': N_('flip on the short edge')}
@@ -77,7 +78,7 @@ def card_label(form: Format, sheet: CardSheet, place: int, sheets: int, face: st
         _('sheet {sheet} of {sheets}').format(sheet=place, sheets=sheets),
         _(FACES[face]),
         _(FLIPS[sheet.flip]),
-        '100 %',
+        _(CUT_SIZE).format(wide=f'{form.width_mm:g}', high=f'{form.height_mm:g}'),
         _('cut, round, punch on the solid lines'),
         _('laminate, {film} mm').format(film=film),
     )

@@ -6,7 +6,7 @@ import logging
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass, field
-from functools import cached_property
+from functools import cached_property, partial
 from pathlib import Path
 from typing import Any
 
@@ -14,6 +14,7 @@ from pypdf import PageObject, PdfReader
 from pypdf.errors import PyPdfError
 from pypdf.generic import ContentStream, TextStringObject
 
+from tablegen.proof.ink import Ink
 from tablegen.proof.page import Page
 from tablegen.proof.stated import NoBook
 from tablegen.proof.word import Link, Word
@@ -46,7 +47,10 @@ def pages_of(path: Path) -> list[Page]:
     )  # what it thinks of other people's files is no answer
     try:
         pdf = Pdf(PdfReader(path))
-        return [Page(place + 1, pdf.words(place), pdf.links(place)) for place in range(len(pdf.pages))]
+        return [
+            Page(place + 1, pdf.words(place), pdf.links(place), partial(pdf.ink, place))
+            for place in range(len(pdf.pages))
+        ]
     except (PyPdfError, LookupError, ValueError, TypeError, AttributeError) as fault:
         raise NoBook(str(path)) from fault
 
@@ -75,10 +79,19 @@ class Pdf:
         contents = page.get_contents()
         if contents is None:
             return []
-        resources: Any = page['/Resources'].get_object()
+        fonts = self.faces(page['/Resources'].get_object())
+        return list(words_in(ContentStream(contents, self.reader).operations, fonts))
+
+    def ink(self, place: int) -> Ink:
+        """Return what is drawn on a page, by its place from 0."""
+        from layouts.pdf.ink_back import ink_of  # which reads with what is here
+
+        return ink_of(self.pages[place], self.reader, self.faces)
+
+    def faces(self, resources: Any) -> dict[str, Typeface]:
+        """Return what resources call the fonts that they name."""
         named = resources.get('/Font', {})
-        fonts = {name: self._typeface(font) for name, font in named.get_object().items()} if named else {}
-        return list(_words(ContentStream(contents, self.reader).operations, fonts))
+        return {name: self._typeface(font) for name, font in named.get_object().items()} if named else {}
 
     def links(self, place: int) -> list[Link]:
         """Return the links of a page to pages."""
@@ -121,24 +134,26 @@ def _typeface(font: Any) -> Typeface:
     return Typeface('Bold' in str(font.get('/BaseFont')), letters, widths, float(below.get('/DW', 1000)))
 
 
-def _words(operations: list[tuple[Any, bytes]], fonts: dict[str, Typeface]) -> Iterator[Word]:
+def words_in(
+    operations: list[tuple[Any, bytes]], fonts: dict[str, Typeface], placed: Matrix = SAME
+) -> Iterator[Word]:
     """Follow the page's state from one string to the next."""
-    matrix, kept, text, face, size, run = SAME, [], SAME, None, 0.0, 0
+    matrix, kept, text, face, size, run = placed, [], SAME, None, 0.0, 0
     for given, name in operations:
         if name == b'q':
             kept.append(matrix)
         elif name == b'Q' and kept:
             matrix = kept.pop()
         elif name == b'cm':
-            matrix = _times(_matrix(given), matrix)
+            matrix = times(as_matrix(given), matrix)
         elif name == b'Tm':
-            text = _matrix(given)
+            text = as_matrix(given)
         elif name == b'Tf':
             face, size = fonts.get(str(given[0])), float(given[1])
         elif name in (b'TJ', b'Tj') and face:
             run += 1
             pieces = given[0] if name == b'TJ' else given
-            yield from _string(pieces, face, size, _times(text, matrix), run)
+            yield from _string(pieces, face, size, times(text, matrix), run)
 
 
 def _string(pieces: Any, face: Typeface, size: float, at: Matrix, run: int) -> Iterator[Word]:
@@ -164,12 +179,14 @@ def _string(pieces: Any, face: Typeface, size: float, at: Matrix, run: int) -> I
         yield Word(letters, begun, x, base, high, face.bold, run)
 
 
-def _matrix(given: Any) -> Matrix:
+def as_matrix(given: Any) -> Matrix:
+    """Return six operands as a matrix."""
     a, b, c, d, e, f = map(float, given)
     return a, b, c, d, e, f
 
 
-def _times(m: Matrix, n: Matrix) -> Matrix:
+def times(m: Matrix, n: Matrix) -> Matrix:
+    """Return one matrix after another."""
     return (
         m[0] * n[0] + m[1] * n[2],
         m[0] * n[1] + m[1] * n[3],

@@ -17,7 +17,11 @@ if TYPE_CHECKING:
     from tablegen.proof.names import Names
     from tablegen.proof.stated import Stated
 
-EXAMPLES = ('rafterbook proof', 'rafterbook proof my-book/booklet.pdf')
+EXAMPLES = (
+    'rafterbook proof',
+    'rafterbook proof my-book/booklet.pdf',
+    'rafterbook proof my-book/card.pdf',
+)
 USUAL = 'output/booklet.pdf'
 NOTES = N_("""\
 Reads the openings of the pitches and the pages at a glance by their printed
@@ -25,6 +29,8 @@ heads and labels alone, and works every figure out in space with sixty digits,
 by nothing that made the book. Follows every link to the page whose number
 stands there. Other pages are named as not read. Boards and rounding are those
 of the page “How this copy was made”: whether these are yours is for you to see.
+Of a card's sheets every figure is worked out by its row and head, and the line
+that is cut along is measured against the size in the margin.
 Exit status 0: nothing differs, 1: something does, 2: no book of this kind.""")
 TOLD = {
     'figure': N_('page {page}, {row}, “{head}”: printed {printed}, right {right}'),
@@ -33,27 +39,34 @@ TOLD = {
     'folio': N_('page {right} of the file is numbered {printed}'),
     'pitch': N_('page {page}: its pitch or its heads are not known: {row}{printed}'),
     'opening': N_('“{head}” of {row}: not in its place'),
+    'gap': N_('page {page}: a row is missing by {row}'),
+    'ink': N_('page {page}, {row}: {printed} is not drawn as it is told: {right}'),
+    'back': N_('page {page}: {row} does not lie behind its front'),
 }
+UNREAD = N_('not read: drawings, notes and what they count')
 NO_HEAD = N_('page {page}, {row}: printed {printed}, right {right}')
 """What is said of a fault of each kind, and of a figure that has no head."""
 
 
 def add(subparsers: Subparsers) -> None:
     """Declare the verb."""
-    summary = _('read a finished booklet back and check its figures')
+    summary = _('read a finished booklet or card back and check its figures')
     parser = add_verb(subparsers, 'proof', summary, run, EXAMPLES, _(NOTES))
-    words = _('the booklet (default {usual})').format(usual=USUAL)
+    words = _('the booklet, or a card (default {usual})').format(usual=USUAL)
     parser.add_argument('booklet', nargs='?', default=USUAL, metavar='PDF', help=words)
 
 
 def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Print what was read and what differs."""
     from layouts.pdf.read_back import pages_of  # slower than a look-up
+    from layouts.words.proof_documents import other_document
     from tablegen.proof.proof import proof
     from tablegen.proof.stated import NoBook
 
     try:
-        found = proof(pages_of(Path(args.booklet)), _names)
+        pages = pages_of(Path(args.booklet))
+        other = other_document(pages)
+        found, unread = other or (proof(pages, _names), _(UNREAD))
     except NoBook:
         raise BookError(
             args.booklet,
@@ -61,7 +74,7 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
             _('a PDF with the page of how the copy was made'),
             _('give the booklet.pdf that “make” wrote'),
         ) from None
-    for line in lines(found):
+    for line in lines(found, unread):
         print(line, file=out)
     return 1 if found.faults else 0
 
@@ -73,8 +86,12 @@ def _names(book: Stated) -> Names:
         return names(book)
 
 
-def lines(found: Found) -> list[str]:
-    """Return the answer: each fault, what was read, and what was not."""
+def lines(found: Found, unread: str) -> list[str]:
+    """Return the answer: each fault, what was read, and what was not.
+
+    Given:
+        unread  what of such a document is never read
+    """
     told = [_said(fault) for fault in found.faults]
     wrong = sum(fault.kind == 'figure' for fault in found.faults)
     read = n_('{count:,} figure read', '{count:,} figures read', found.figures).format(count=found.figures)
@@ -85,14 +102,15 @@ def lines(found: Found) -> list[str]:
     followed = _(
         '{links} links followed, {folios} page numbers read; links, numbers, pages and rows amiss: {others}'
     )
-    told.append(followed.format(links=found.links, folios=found.folios, others=others))
+    if found.links or found.folios or others:
+        told.append(followed.format(links=found.links, folios=found.folios, others=others))
     told += [
         _('not read: page {page}, “{words}”').format(page=page, words=words) for page, words in found.strange
     ]
     if found.unread:
         told.append(_('not read: figures of pages {pages}').format(pages=ranges(found.unread)))
     if found.read:
-        told.append(_('not read: drawings, notes and what they count'))
+        told.append(unread)
     return told
 
 

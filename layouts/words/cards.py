@@ -71,6 +71,8 @@ DROP = ColumnWords(
 CAUTION = N_('Geometry, not strength: code and a licensed designer decide.')
 ALL_PITCHES = (N_('Degrees'), N_('from square across'))
 USE = N_('How to use it')
+CUT_SIZE = N_('100 %: card {wide} × {high} mm')
+"""In the margin: what to measure, for a sheet of cards has no other bar."""
 GRID_HEAD = (N_('ft'), N_('in'))
 RUN_HEAD = (N_('run'), N_('ft'))
 ODD_HEAD = (N_('run'), N_('in'))
@@ -126,6 +128,12 @@ def values_lines(of: Values, it: Members) -> tuple[str, str]:
         'hip': of.hip_per_foot,
     }
     figures = {name: text_of(column, it) for name, column in columns.items()}
+    full, short = values_sentences()
+    return full.format(**figures), short.format(**figures)
+
+
+def values_sentences() -> tuple[str, str]:
+    """Return what is said of the cuts of one pitch, with places for its figures, and the shorter of it."""
     full = _(
         'From square, on the side: plumb cut {plumb}, hip {hip_plumb}; on the top edge: cheek of jacks {cheek}, hip '
         '{hip_cheek}. Backing: tilt {tilt}. Per foot of run {common} in, hip {hip} in.'
@@ -133,4 +141,4 @@ def values_lines(of: Values, it: Members) -> tuple[str, str]:
     short = _(
         'From square: side {plumb}, hip {hip_plumb}; top edge, cheek of jacks {cheek}, hip {hip_cheek}. Backing {tilt}.'
     )
-    return full.format(**figures), short.format(**figures)
+    return full, short

@@ -2,22 +2,32 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import groupby
 
+from tablegen.proof.ink import Ink
 from tablegen.proof.word import Link, Word
 
-SAME_LINE, WORD_GAP, SLACK, SPACE = 0.12, 0.9, 0.14, 0.25
+SAME_LINE, WORD_GAP, SLACK, SPACE, TOUCH = 0.12, 0.9, 0.14, 0.25, 0.06
 """Shares of the size of type: how far apart bases of one line are, words of one name at most, a figure past
-its head, and the strings of one head."""
+its head, the strings of one head, and strings of one word."""
 Line = list[Word]
 
 
 def said(words: Sequence[Word]) -> str:
     """Return words as they are read, a word space between two."""
     return ' '.join(word.text for word in words)
+
+
+def close(words: Sequence[Word]) -> str:
+    """Return words of a line as they stand: one that touches the next is no word by itself."""
+    told = ''
+    for word, before in zip(words, [None, *words], strict=False):
+        apart = before is not None and word.left - before.right > TOUCH * word.size
+        told += f' {word.text}' if apart else word.text
+    return told
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,6 +49,12 @@ class Page:
     """Its place in the file, from 1."""
     words: list[Word] = field(repr=False)
     links: list[Link] = field(default_factory=list, repr=False)
+    see: Callable[[], Ink] = field(default=Ink, repr=False)
+
+    @cached_property
+    def ink(self) -> Ink:
+        """Return what is drawn on it."""
+        return self.see()
 
     @cached_property
     def _foot(self) -> Line:

@@ -1,0 +1,40 @@
+"""Finding what stands in the places of a sentence that is known but for them."""
+
+from __future__ import annotations
+
+import re
+from functools import cache
+
+PLACE = re.compile(r'\\\{(\w+)\\\}')
+
+
+@cache
+def pattern(sentence: str) -> re.Pattern[str]:
+    """Return what finds a sentence with places in braces; a name that stands twice must stand for the same."""
+    known: set[str] = set()
+
+    def place(found: re.Match[str]) -> str:
+        name = found[1]
+        again, known_before = f'(?P={name})', name in known
+        known.add(name)
+        return again if known_before else f'(?P<{name}>.+?)'
+
+    escaped = re.escape(sentence).replace(r'\ ', ' ').replace(r'\.', r'\.(?!\d)')
+    return re.compile(PLACE.sub(place, escaped) + '$')
+
+
+def told(sentence: str, words: str) -> dict[str, str] | None:
+    """Return what words say in the places of a sentence; None where they are another."""
+    found = pattern(sentence).match(words)
+    return found.groupdict() if found else None
+
+
+def told_within(sentence: str, words: str) -> dict[str, str] | None:
+    """Return the same of a sentence that stands somewhere within words."""
+    found = re.search(pattern(sentence).pattern.removesuffix('$'), words)
+    return found.groupdict() if found else None
+
+
+def before(sentence: str, name: str) -> str:
+    """Return the words that lead to a place of a sentence: 'plumb cut' of 'side: plumb cut {plumb}'."""
+    return re.split(r'[}:;,.]', sentence.partition(f'{{{name}}}')[0])[-1].strip()
