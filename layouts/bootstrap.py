@@ -52,7 +52,7 @@ LIBRARIES = (
     'libfontconfig.so.1',
     'libpangoft2-1.0.so.0',
 )
-# Without HarfBuzz-Subset the typesetter loads but warns, and a warning stops the making of a booklet.
+# Without HarfBuzz-Subset the typesetter loads but warns, and would put fonts into a booklet by other means.
 LOAD_TYPESETTER = ('-W', 'error:HarfBuzz', '-c', 'import weasyprint')
 # Programs that the tests run beside the Python packages.
 TEST_PROGRAMS = ('qpdf', 'pdffonts')

@@ -7,15 +7,16 @@ import io
 import os
 import re
 import sys
-from collections.abc import Sequence
-from contextlib import redirect_stdout, suppress
+import warnings
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager, redirect_stdout, suppress
 from typing import Any, TextIO
 
 from layouts.pdf.leaving import stoppable
 from layouts.verbs import VERBS
 from layouts.verbs.parser import Parser, UsageError, see_help
 from layouts.verbs.whole import NAME, command_parser, no_verb
-from layouts.words.say import LANGUAGE, SOURCE, _, use
+from layouts.words.say import LANGUAGE, SOURCE, _, n_, use
 from tablegen.errors import BookError, meant
 from tablegen.messages import message
 
@@ -23,6 +24,8 @@ USER_FAULT, STOPPED, READER_LEFT = 2, 130, 141
 """Exit statuses: a mistake of the user's; Ctrl-C; the reader of a pipe has gone (as shells count them)."""
 MAKERS = ('make', 'card', 'pattern', 'settings')
 """Verbs that are done, their files made, before they say a word to a reader who may have left."""
+MOST_REMARKS = 3
+"""Lines of what a library merely warns of; how many more there were stands on one more."""
 HELD = '\ue000'
 """Stands for the dash of a negative value while the words are parsed; of no script, so that nobody types it."""
 
@@ -54,7 +57,8 @@ def _ended(words: list[str], stdout: TextIO | None, err: TextIO) -> int:
     try:
         use(os.environ.get(LANGUAGE, SOURCE))
         out = stdout or _own_output()
-        status = _answer(words, out, err)
+        with _remarks_in_lines(err):
+            status = _answer(words, out, err)
         out.flush()
     except BookError as fault:
         return _tell(fault.advised(_help_of(words)), err)
@@ -149,6 +153,29 @@ def _tell(fault: BookError, err: TextIO) -> int:
         for line in error_lines(fault):
             print(line if isinstance(fault, UsageError) else f'{NAME}: {line}', file=err)
     return USER_FAULT
+
+
+@contextmanager
+def _remarks_in_lines(err: TextIO) -> Iterator[None]:
+    """Tell what libraries warn of when all else is told, a line each, and of many a few."""
+    heard: list[BookError] = []
+
+    def hear(warning: Warning | str, *where: Any) -> None:
+        told = warning.args[0] if isinstance(warning, Warning) and warning.args else warning
+        heard.append(told if isinstance(told, BookError) else BookError('', str(warning)))
+
+    with warnings.catch_warnings():
+        warnings.showwarning = hear  # type: ignore[assignment]  # where it was is nothing to a reader
+        try:
+            yield
+        finally:
+            for remark in heard[:MOST_REMARKS]:
+                _tell(remark, err)
+            if more := len(heard[MOST_REMARKS:]):
+                print(
+                    f'{NAME}: ' + n_('and {count} more', 'and {count} more', more).format(count=more),
+                    file=err,
+                )
 
 
 def _stopped(err: TextIO) -> None:

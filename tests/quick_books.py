@@ -12,6 +12,8 @@ from tablegen.settings import read_settings
 FILES = ['booklet.pdf', 'card.pdf', 'sheets.pdf']
 QUICK = 'pitches = [6]\nparts = ["values"]\nruns = {to = "12 in"}\n'
 """The shortest book; its figures are those of one opening by member, 51 and four jack differences."""
+LACKS = 'section { background: url(data:image/png;base64,AAAA) }'
+"""A style that shows what cannot be had: the typesetter's fault."""
 PAGES = plan(read_settings(QUICK, '')).index.total
 
 

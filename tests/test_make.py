@@ -6,9 +6,10 @@ import re
 import sys
 from io import StringIO
 
+import pytest
 from asking import ask
 from printed_words import words_of
-from quick_books import FILES, PAGES, QUICK, Terminal, add_style, contents, earlier, names
+from quick_books import FILES, LACKS, PAGES, QUICK, Terminal, add_style, contents, earlier, names
 
 from layouts.command import main
 from layouts.pages import paging
@@ -35,6 +36,24 @@ def test_it_says_what_it_has_made(quick):
     assert re.fullmatch(r'made in \d+\.\d s\n', remarks)
     assert names(quick / 'mine') == FILES
     assert len(words_of(quick / 'mine' / 'booklet.pdf')) == PAGES
+
+
+@pytest.mark.filterwarnings('default')
+def test_what_the_typesetter_merely_warns_of_is_told_in_a_few_lines_and_the_book_made(quick, monkeypatch):
+    """As a new release of it may; in these tests it is an error else."""
+    add_style(monkeypatch, ''.join(f'p {{ colr-{number}: red }}' for number in range(5)))
+    status, told, remarks = ask('make', 'book.toml', '--out', 'mine')
+    made, *lines = remarks.splitlines()
+
+    assert (status, len(told.splitlines()), names(quick / 'mine')) == (0, 4, FILES)
+    assert made.startswith('made in ')
+    assert lines[3:] == ['rafterbook: and 2 more']
+    for number, line in enumerate(lines[:3]):
+        assert re.fullmatch(
+            rf'rafterbook: typesetter: said: Ignored `colr-{number}: red ?` at \d+:\d+, unknown property\.; '
+            'next: it was made all the same: look all pages over before you use it',
+            line,
+        )
 
 
 def test_it_reads_settings_from_a_pipe(quick, monkeypatch):
@@ -80,7 +99,7 @@ def test_a_terminal_sees_the_stages_and_is_left_clean(quick):
 
 
 def test_a_failed_build_leaves_a_terminal_clean(quick, monkeypatch):
-    add_style(monkeypatch, 'p { colr: red }')
+    add_style(monkeypatch, LACKS)
     err = Terminal()
     main(['make', 'book.toml'], StringIO(), err)
 

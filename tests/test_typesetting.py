@@ -12,6 +12,7 @@ from complete import COMPLETE
 from made_books import made, strayed
 from printed_words import MM, faults_of, fonts_of, words_of
 from pypdf import PdfReader
+from quick_books import LACKS
 from refused import refused
 
 from layouts.html.page_html import pages_html, style
@@ -20,7 +21,7 @@ from layouts.paper.page import Draft, Page, page_side
 from layouts.paper.trim import trim_of
 from layouts.pdf import typeset as typesetting
 from layouts.pdf import workers
-from layouts.pdf.typeset import Job, load_typesetter, parts, set_document, typeset
+from layouts.pdf.typeset import Job, Remark, load_typesetter, parts, set_document, typeset
 from layouts.words.error import error_line
 from tablegen.errors import BookError
 from tablegen.settings import Settings, read_settings
@@ -146,11 +147,26 @@ def test_every_edition_keeps_to_its_pages(written, tmp_path, monkeypatch):
 # The typesetter's own voice ----------------------------------------------------------------------------------
 
 
-def test_whatever_the_typesetter_says_is_an_error(tmp_path):
-    with pytest.raises(BookError) as refusal:
-        set_document(job(tmp_path, css='p { colr: red }'))
+WARNS = 'p { colr: red }'
 
-    assert error_line(refusal.value).startswith('typesetter: said: Ignored `colr: red')
+
+def test_whatever_the_typesetter_remarks_on_is_told_and_an_error_here(tmp_path):
+    """In these tests; who makes a book gets it, and a line."""
+    with pytest.raises(Remark) as remark:
+        set_document(job(tmp_path, css=2 * WARNS))
+    assert error_line(remark.value.args[0]).startswith('typesetter: said: Ignored `colr: red')
+
+    with pytest.warns(Remark) as said:
+        set_document(job(tmp_path, css=2 * WARNS))
+    assert len(said) == 2, 'one a place in the style'
+    assert len(words_of(tmp_path / 'notes.pdf')) == 2
+
+
+def test_a_thing_that_a_page_would_lack_is_a_fault(tmp_path):
+    with pytest.raises(BookError) as refusal:
+        set_document(job(tmp_path, css=LACKS))
+
+    assert error_line(refusal.value).startswith('typesetter: said: Failed to load image')
     assert error_line(refusal.value).endswith(
         '; next: this is a fault of the program: report it with the settings file'
     )
@@ -178,10 +194,22 @@ def test_fewer_pages_than_planned_are_an_error_too(tmp_path):
 @pytest.mark.parametrize('cores', [1, 2])
 def test_an_error_comes_home_from_every_process(cores, tmp_path, monkeypatch):
     monkeypatch.setattr(workers, 'cores', lambda: cores)
-    bad = job(tmp_path, css='p { colr: red }')
+    bad = job(tmp_path, css=LACKS)
 
-    with refused('typesetter: said: Ignored'):
+    with refused('typesetter: said: Failed'):
         typeset([bad, replace(bad, out=tmp_path / 'other.pdf')])
+
+
+@pytest.mark.parametrize('cores', [1, 2])
+def test_a_remark_comes_home_from_every_process(cores, tmp_path, monkeypatch):
+    monkeypatch.setattr(workers, 'cores', lambda: cores)
+    one = job(tmp_path, css=WARNS)
+
+    with pytest.raises(Remark, match='colr'):
+        typeset([one])
+    with pytest.warns(Remark, match='colr') as said:
+        typeset([one, replace(one, out=tmp_path / 'other.pdf')])
+    assert len(said) == 2
 
 
 @pytest.mark.parametrize('cores', [1, 2])

@@ -1,9 +1,10 @@
-"""Typesetting: HTML into PDF, a process for each document, every message an error."""
+"""Typesetting: HTML into PDF, a process for each document, every message heard."""
 
 from __future__ import annotations
 
 import logging
 import os
+import warnings
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
@@ -30,6 +31,11 @@ LESS_FOR_THE_NEXT = 0.95
 """Pages of a document, of those of the one before: it begins later, by what its HTML takes, and all should end together."""
 REPORT = message('making.report')
 SHORTEN = message('making.fewer_words')
+LOOK_OVER = message('making.look_over')
+
+
+class Remark(UserWarning):
+    """What the typesetter says of a document that it sets all the same; holds a BookError that tells it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,23 +97,27 @@ def typeset(jobs: Iterable[Job], tell: Callable[[int], None] = lambda pages: Non
         tell  told how many more pages have been laid out
 
     Errors:
-        BookError if the typesetter says anything, cannot be loaded, or sets another number of pages
+        BookError if the typesetter lacks something, cannot be loaded, or sets another number of pages
+
+    Notes:
+        What it merely remarks on is a warning, a Remark; a new release of it has new ones.
     """
     load_typesetter()  # once, before there are processes
     side_by_side(set_document, jobs, tell)
 
 
 def set_document(job: Job, tell: Callable[[int], None] = lambda pages: None) -> None:
-    """Typeset one document and write it, checking its pages and the typesetter's silence.
+    """Typeset one document and write it, checking its pages and what the typesetter says.
 
     Errors:
-        BookError if there are more or fewer pages than said, or any message
+        BookError if there are more or fewer pages than said, or something that they show was not there
+        what it warns of otherwise is a Remark
     """
     os.environ['SOURCE_DATE_EPOCH'] = EPOCH
     weasyprint = load_typesetter()
     from weasyprint.text.fonts import FontConfiguration
 
-    with _listening(tell) as said, passing_files_in(job.out.parent):
+    with _listening(tell) as heard, passing_files_in(job.out.parent):
         fonts = FontConfiguration()
         sheet = weasyprint.CSS(string=job.css, font_config=fonts)
         document = weasyprint.HTML(string=job.html).render(stylesheets=[sheet], font_config=fonts)
@@ -116,8 +126,11 @@ def set_document(job: Job, tell: Callable[[int], None] = lambda pages: None) -> 
             problem = message('making.runs_over', **counts, page=_overfull(document))
             raise BookError('typesetter', problem, '', REPORT if language() == SOURCE else SHORTEN)
         document.write_pdf(job.out, pdf_identifier=b'rafterbook', pdf_tags=job.tagged)
-    if said:
-        raise BookError('typesetter', message('making.typesetter_said', words=said[0]), '', REPORT)
+    for words in heard.lacking:
+        raise BookError('typesetter', message('making.typesetter_said', words=words), '', REPORT)
+    for words in heard.remarks:
+        remark = BookError('typesetter', message('making.typesetter_said', words=words), '', LOOK_OVER)
+        warnings.warn(Remark(remark), stacklevel=2)
 
 
 def load_typesetter() -> ModuleType:
@@ -140,31 +153,34 @@ def load_typesetter() -> ModuleType:
     return module
 
 
-class _Remarks(logging.Handler):
-    """Keeps what the typesetter complains of, and tells how many pages it has laid out."""
+class _Heard(logging.Handler):
+    """Keeps what the typesetter says, each thing once, and tells how many pages it has laid out."""
 
     def __init__(self, tell: Callable[[int], None]):
         super().__init__()
-        self.said: list[str] = []
         self.tell = tell
+        self.lacking: dict[str, None] = {}
+        """What could not be had: a drawing, a font, a style. A page would be without it."""
+        self.remarks: dict[str, None] = {}
 
     def emit(self, record: logging.LogRecord) -> None:
         if record.levelno >= logging.WARNING:
-            self.said.append(record.getMessage())
+            kept = self.lacking if record.levelno >= logging.ERROR else self.remarks
+            kept[record.getMessage()] = None
         elif 'Creating layout - Page' in record.msg:
             self.tell(1)
 
 
 @contextmanager
-def _listening(tell: Callable[[int], None]) -> Iterator[list[str]]:
-    remarks = _Remarks(tell)
+def _listening(tell: Callable[[int], None]) -> Iterator[_Heard]:
+    heard = _Heard(tell)
     logging.getLogger('weasyprint.progress').setLevel(logging.INFO)
     logger = logging.getLogger('weasyprint')  # hears of progress too
-    logger.addHandler(remarks)
+    logger.addHandler(heard)
     try:
-        yield remarks.said
+        yield heard
     finally:
-        logger.removeHandler(remarks)
+        logger.removeHandler(heard)
 
 
 def _overfull(document: SetDocument) -> str:

@@ -6,6 +6,7 @@ import multiprocessing
 import os
 import sys
 import traceback
+import warnings
 from collections.abc import Callable, Iterable
 from multiprocessing.connection import Connection, wait
 from multiprocessing.process import BaseProcess
@@ -31,6 +32,7 @@ def side_by_side(work: Work[Item], items: Iterable[Item], tell: Tell) -> None:
     Errors:
         what the work raises first; BookError where a process was ended from outside
         all other processes are ended then
+        what a process warns of, this one does
 
     Notes:
         Every item has its process however many cores there are, so that what is made never depends on them.
@@ -69,10 +71,13 @@ def _start(running: dict[Connection, BaseProcess], work: Work[Item], item: Item)
 
 
 def _work(home: Connection, work: Work[Item], item: Item) -> None:
-    """Do the work in a new process, and send home how far it has come, then None or what went wrong."""
+    """Do the work in a new process, and send home how far it has come, what it warns of, then None or what went wrong."""
     end_with_parent()
     try:
-        work(item, home.send)
+        with warnings.catch_warnings(record=True) as heard:
+            work(item, home.send)
+        for one in heard:
+            home.send(one.message)
         home.send(None)
     except (BookError, OSError, MemoryError) as fault:
         home.send(fault)
@@ -93,6 +98,9 @@ def _hear(running: dict[Connection, BaseProcess], tell: Tell, seconds: float | N
             ) from None
         if isinstance(word, int):
             tell(word)
+            continue
+        if isinstance(word, Warning):
+            warnings.warn(word, stacklevel=2)
             continue
         running.pop(one).join()
         one.close()
