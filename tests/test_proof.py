@@ -5,9 +5,6 @@ Its own arithmetic is not the book's, nor that of tests/oracle; the three agree 
 
 from __future__ import annotations
 
-import random
-import re
-from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
 
@@ -19,15 +16,11 @@ from test_rooms import built
 from layouts.pdf.read_back import Pdf, pages_of
 from layouts.words.proof import names
 from tablegen.proof.found import Fault, Found
-from tablegen.proof.openings import side_of
-from tablegen.proof.page import Page, said
+from tablegen.proof.page import Page
 from tablegen.proof.proof import proof
-from tablegen.proof.stated import stated
-from tablegen.proof.word import Word
 
 BY_RUN, BESIDE, STEEP = (2 + 1) * (24 + 11 + 15 + 1), 4 + 2 + 2 + 2 + 6 + 5 + 5 + 8 + 4 + 6 + 12, 8
 """Figures of an opening: of lengths and exact feet, and beside them; pitches whose steps, on both pages, are told too."""
-Planter = Callable[[list[Page]], int]
 
 
 @pytest.fixture(scope='module')
@@ -36,11 +29,10 @@ def read(openings):
     return pages_of(openings.built.booklet)
 
 
-def with_planted(read, plant: Planter) -> tuple[Found, int]:
-    """Return what is found in a copy of the pages in which something was planted, and on which page that was."""
-    copy = [Page(page.number, list(page.words), page.links) for page in read]
-    place = plant(copy)
-    return proof(copy, names), place
+@pytest.fixture(scope='module')
+def whole(small_book):
+    """The pages of a complete edition."""
+    return pages_of(small_book.built.booklet)
 
 
 def test_nothing_differs_in_a_good_book_and_every_figure_is_read(openings):
@@ -55,6 +47,24 @@ def test_nothing_differs_in_a_good_book_and_every_figure_is_read(openings):
         f'not read: figures of pages 1–{first - 1}, {first + 50}–{openings.planned.index.total}',
         'not read: drawings, notes and what they count',
     ]
+
+
+MEMBER, RUNS, SMALL_RUNS = 13 + 42, 24 * 12, 15
+"""Figures of an opening by member; tabled runs, and small runs below them."""
+SPACINGS = (12, 16, 19.2, 24)
+
+
+def test_the_ten_pages_of_a_pitch_are_read(whole, small_book):
+    """Every run by the inch, small runs, jacks, and what stands in titles; what is by the member."""
+    found, index = proof(whole, names), small_book.planned.index
+    jacks = 3 * sum(int(24 * 12 // spacing) for spacing in SPACINGS)
+    count = 3 * (MEMBER + 3 * (RUNS + SMALL_RUNS + 1) + jacks)
+    first = min(page for key, page in index.pages.items() if key.endswith(':4 in 12'))
+
+    assert found.faults == []
+    assert {*range(first, first + 30)} <= found.read
+    assert found.figures >= count + 3 * (6 + 4 + 3)
+    assert found.strange == []
 
 
 def test_the_pages_at_a_glance_are_read_in_any_edition(small_book):
@@ -74,161 +84,6 @@ def test_the_pages_at_a_glance_are_read_in_any_edition(small_book):
         (fault.row, fault.head, fault.right)
         for fault in proof([Page(p.number, p.words) for p in pages], names).faults
     ] == [('6', 'each face', row[-1].text)]
-
-
-# Planted errors -------------------------------------------------------------------------------------------------
-
-
-def figures_on(pages: list[Page], book) -> list[tuple[Page, Word]]:
-    """Return every word with a digit in the tables of the openings: figures, and the runs and sizes that name rows."""
-    found = []
-    for page in pages:
-        if side_of(page, names(book)) is None:
-            continue
-        top = page.named('ft')[0].base
-        for line in page.lines:
-            legend = said(line[-4:]).endswith('not left')
-            found += [
-                (page, word)
-                for word in line
-                if not word.bold
-                and word.base < top
-                and word.size > page.notes_size * 1.01
-                and any(map(str.isdigit, word.text))
-                and '√' not in word.text
-                and not (legend and word in line[-4:])
-            ]
-    return found
-
-
-def change_a_digit(seed: int) -> Planter:
-    def plant(pages: list[Page]) -> int:
-        chosen = random.Random(seed)
-        page, word = chosen.choice(figures_on(pages, stated(pages)))
-        place = chosen.choice([n for n, letter in enumerate(word.text) if letter.isdigit()])
-        digit = str((int(word.text[place]) + chosen.randint(1, 9)) % 10)
-        page.words[page.words.index(word)] = replace(
-            word, text=f'{word.text[:place]}{digit}{word.text[place + 1 :]}'
-        )
-        _forget(page)
-        return page.number
-
-    return plant
-
-
-def head(page_of: str, side: int, change: dict[str, str]) -> Planter:
-    """Change words of heads on a page of a pitch."""
-
-    def plant(pages: list[Page]) -> int:
-        page = _page(pages, page_of, side)
-        page.words[:] = [
-            replace(word, text=change.get(word.text, word.text)) if word.bold else word for word in page.words
-        ]
-        _forget(page)
-        return page.number
-
-    return plant
-
-
-def row(page_of: str, side: int, begins: str, change: Callable[[list[Word]], list[Word]]) -> Planter:
-    """Put other words in place of those of a row."""
-
-    def plant(pages: list[Page]) -> int:
-        page = _page(pages, page_of, side)
-        runs: dict[int, list[Word]] = {}
-        for word in page.words:
-            runs.setdefault(word.run, []).append(word)
-        (some,) = [words for words in runs.values() if re.match(rf'{begins} \d', said(words))]
-        page.words[:] = [word for word in page.words if word not in some] + change(some)
-        _forget(page)
-        return page.number
-
-    return plant
-
-
-def swapped(words: list[Word]) -> list[Word]:
-    """Return a row in which an angle and the first word of the figure after it have changed places."""
-    place = next(n for n, word in enumerate(words) if word.text.endswith('°'))
-    one, other = words[place : place + 2]
-    words[place : place + 2] = [replace(one, text=other.text), replace(other, text=one.text)]
-    return words
-
-
-def pages_swapped(pages: list[Page]) -> int:
-    one, other = (_page(pages, pitch, 0) for pitch in ('6 in 12', '7 in 12'))
-    one.words[:], other.words[:] = list(other.words), list(one.words)
-    for page in (one, other):
-        _forget(page)
-    return one.number
-
-
-def page_missing(pages: list[Page]) -> int:
-    page = _page(pages, '9 in 12', 1)
-    page.words.clear()
-    _forget(page)
-    return 0
-
-
-def cited_wrong(pages: list[Page]) -> int:
-    page = next(page for page in pages if page.named('Contents'))
-    place = next(
-        n for n, word in enumerate(page.words) if word.text == '8' and page.words[n + 2].text == '12'
-    )
-    number = page.words[place + 3]
-    page.words[place + 3] = replace(number, text=str(int(number.text) + 2))
-    _forget(page)
-    return page.number
-
-
-PLANTED = {
-    'heads of two columns swapped': head('5 in 12', 1, {'heel': 'seat', 'seat': 'heel'}),
-    'heads of lengths swapped': head('6 in 12', 0, {'common': 'rise', 'rise': 'common'}),
-    'a head changed': head('7 in 12', 0, {'plate': 'wall'}),
-    'the thickness of a title changed': head('8 in 12', 0, {'3/4': '1/4'}),
-    'two figures of a row swapped': row('9 in 12', 1, 'Hip, valley', swapped),
-    'a row missing': row('10 in 12', 1, 'Jack at a hip', lambda words: []),
-    'a row of lengths missing': row('11 in 12', 0, '17', lambda words: []),
-    'a row twice': row('12 in 12', 0, 'Plumb cut', lambda words: [*words, *(replace(one, base=one.base - 3) for one in words)]),
-    'a label changed': row('13 in 12', 1, 'Valley’s heel: out, level', lambda words: [replace(words[0], text='Hip’s'), *words[1:]]),
-    'pages out of order': pages_swapped,
-    'a page missing': page_missing,
-    'a page cited wrong': cited_wrong,
-    **{f'a digit changed, {seed}': change_a_digit(seed) for seed in range(10)},
-}  # fmt: skip
-
-
-@pytest.mark.parametrize('planted', PLANTED)
-def test_a_planted_error_is_found_where_it_is(read, planted):
-    found, page = with_planted(read, PLANTED[planted])
-
-    assert found.faults
-    assert page in {fault.page for fault in found.faults}
-    if planted.startswith('two figures'):
-        assert {(fault.head, fault.page) for fault in found.faults} == {
-            ('from square', page),
-            ('square 12 &', page),
-        }
-    if planted.startswith('a row missing'):
-        assert [(fault.head, fault.printed) for fault in found.faults] == [('level', ''), ('along top', '')]
-
-
-@pytest.mark.thorough
-@pytest.mark.parametrize('seed', range(10, 210))
-def test_a_digit_changed_anywhere_is_found(read, seed):
-    found, page = with_planted(read, change_a_digit(seed))
-    assert {fault.page for fault in found.faults} == {page}
-
-
-def _page(pages: list[Page], pitch: str, side: int) -> Page:
-    book = names(stated(pages))
-    (found,) = [page for page in pages if side_of(page, book) == side and page.pitch == pitch]
-    return found
-
-
-def _forget(page: Page) -> None:
-    """Let a page be read anew after its words were changed."""
-    for name in ('lines', 'phrases', 'body', 'folio', 'pitch', '_foot', 'notes_size'):
-        page.__dict__.pop(name, None)
 
 
 # What it answers, and what it shares -----------------------------------------------------------------------------

@@ -114,7 +114,7 @@ class _Pen:
         at = self.state.matrix = times(as_matrix(form.get('/Matrix', SAME)), self.state.matrix)
         left, low, right, high = map(float, form['/BBox'])
         corners = [_spot(left, low, at), _spot(right, high, at)]
-        words = words_in(ContentStream(form, self.reader).operations, self.faces(own.get_object()), at)
+        words = words_in(form.get_data(), self.faces(own.get_object()), at)
         self.pieces.append(Piece(name.strip('/'), *corners[0], *corners[1], tuple(words)))
         self.follow(form, own.get_object())
         self.state = self.kept.pop()

@@ -12,7 +12,6 @@ from typing import Any
 
 from pypdf import PageObject, PdfReader
 from pypdf.errors import PyPdfError
-from pypdf.generic import ContentStream, TextStringObject
 
 from tablegen.proof.ink import Ink
 from tablegen.proof.page import Page
@@ -22,6 +21,15 @@ from tablegen.proof.word import Link, Word
 Matrix = tuple[float, float, float, float, float, float]
 SAME: Matrix = (1, 0, 0, 1, 0, 0)
 PAIR = re.compile(rb'<([0-9a-fA-F]+)> *<([0-9a-fA-F]+)>')
+OPERATION = re.compile(
+    rb'^(?:(?P<q>q)|(?P<Q>Q)|(?P<cm>[-.\d ]+) cm|(?P<Tm>[-.\d ]+) Tm|/(?P<face>\S+) (?P<Tf>[.\d]+) Tf|\[(?P<TJ>.*)\] TJ)$',
+    re.MULTILINE,
+)
+"""What moves or writes letters, each on a line of its own, as the typesetter writes them."""
+PIECE = re.compile(rb'<([0-9a-f]*)>([-.\d]*)')
+"""Codes of letters, and how far back the next begin, in thousandths of their size."""
+TAB = 120
+"""Letters that begin so much further on, in the same thousandths, stand past a tab stop."""
 TURNED = 0.001
 """Letters that stand on their side, as those of a tab, are left out."""
 
@@ -34,6 +42,15 @@ class Typeface:
     letters: dict[int, str]
     widths: dict[int, float]
     usual: float
+    known: dict[bytes, tuple[str, float]] = field(default_factory=dict)
+
+    def glyph(self, code: bytes) -> tuple[str, float]:
+        """Return what a code says, given as four hexadecimal digits, and how wide it is."""
+        if code not in self.known:
+            number = int.from_bytes(bytes.fromhex(code.decode()), 'big')
+            letter = self.letters.get(number, '\N{REPLACEMENT CHARACTER}')
+            self.known[code] = letter, self.widths.get(number, self.usual)
+        return self.known[code]
 
 
 def pages_of(path: Path) -> list[Page]:
@@ -80,7 +97,7 @@ class Pdf:
         if contents is None:
             return []
         fonts = self.faces(page['/Resources'].get_object())
-        return list(words_in(ContentStream(contents, self.reader).operations, fonts))
+        return list(words_in(contents.get_data(), fonts))
 
     def ink(self, place: int) -> Ink:
         """Return what is drawn on a page, by its place from 0."""
@@ -134,49 +151,48 @@ def _typeface(font: Any) -> Typeface:
     return Typeface('Bold' in str(font.get('/BaseFont')), letters, widths, float(below.get('/DW', 1000)))
 
 
-def words_in(
-    operations: list[tuple[Any, bytes]], fonts: dict[str, Typeface], placed: Matrix = SAME
-) -> Iterator[Word]:
+def words_in(contents: bytes, fonts: dict[str, Typeface], placed: Matrix = SAME) -> Iterator[Word]:
     """Follow the page's state from one string to the next."""
     matrix, kept, text, face, size, run = placed, [], SAME, None, 0.0, 0
-    for given, name in operations:
-        if name == b'q':
+    for found in OPERATION.finditer(contents):
+        name = found.lastgroup
+        if name == 'q':
             kept.append(matrix)
-        elif name == b'Q' and kept:
+        elif name == 'Q' and kept:
             matrix = kept.pop()
-        elif name == b'cm':
-            matrix = times(as_matrix(given), matrix)
-        elif name == b'Tm':
-            text = as_matrix(given)
-        elif name == b'Tf':
-            face, size = fonts.get(str(given[0])), float(given[1])
-        elif name in (b'TJ', b'Tj') and face:
+        elif name == 'cm':
+            matrix = times(as_matrix(found['cm'].split()), matrix)
+        elif name == 'Tm':
+            text = as_matrix(found['Tm'].split())
+        elif name == 'Tf':
+            face, size = fonts.get(f'/{found["face"].decode("latin-1")}'), float(found['Tf'])
+        elif name == 'TJ' and face:
             run += 1
-            pieces = given[0] if name == b'TJ' else given
-            yield from _string(pieces, face, size, times(text, matrix), run)
+            yield from _string(found['TJ'], face, size, times(text, matrix), run)
 
 
-def _string(pieces: Any, face: Typeface, size: float, at: Matrix, run: int) -> Iterator[Word]:
+def _string(pieces: bytes, face: Typeface, size: float, at: Matrix, run: int) -> Iterator[Word]:
     if abs(at[1]) > TURNED or at[0] <= 0:
         return
     wide, x, base, high = at[0] * size / 1000, at[4], at[5], abs(at[3]) * size
-    letters, begun = '', x
-    for piece in pieces:
-        if not isinstance(piece, str | bytes):
-            x -= float(piece) * wide
-            continue
-        raw = piece.original_bytes if isinstance(piece, TextStringObject) else bytes(piece)  # type: ignore[arg-type]
-        for code in (int.from_bytes(raw[n : n + 2], 'big') for n in range(0, len(raw) - 1, 2)):
-            letter = face.letters.get(code, '\N{REPLACEMENT CHARACTER}')
-            right = x + face.widths.get(code, face.usual) * wide
+    letters, begun, stops = '', x, 0
+    for codes, back in PIECE.findall(pieces.replace(b'>0<', b'')):
+        for code in [codes[n : n + 4] for n in range(0, len(codes), 4)]:
+            letter, width = face.glyph(code)
             if not letter.isspace():
                 begun, letters = (begun, letters + letter) if letters else (x, letter)
             elif letters:
-                yield Word(letters, begun, x, base, high, face.bold, run)
+                yield Word(letters, begun, x, base, high, face.bold, run, stops)
                 letters = ''
-            x = right
+            x += width * wide
+        if back and float(back) < -TAB:
+            if letters:
+                yield Word(letters, begun, x, base, high, face.bold, run, stops)
+            letters, stops = '', stops + 1
+        if back:
+            x -= float(back) * wide
     if letters:
-        yield Word(letters, begun, x, base, high, face.bold, run)
+        yield Word(letters, begun, x, base, high, face.bold, run, stops)
 
 
 def as_matrix(given: Any) -> Matrix:

@@ -24,7 +24,7 @@ EXAMPLES = (
 )
 USUAL = 'output/booklet.pdf'
 NOTES = N_("""\
-Reads the openings of the pitches and the pages at a glance by their printed
+Reads the pages of the pitches and those at a glance by their printed
 heads and labels alone, and works every figure out in space with sixty digits,
 by nothing that made the book. Follows every link to the page whose number
 stands there. Other pages are named as not read. Boards and rounding are those
@@ -42,6 +42,7 @@ TOLD = {
     'gap': N_('page {page}: a row is missing by {row}'),
     'ink': N_('page {page}, {row}: {printed} is not drawn as it is told: {right}'),
     'back': N_('page {page}: {row} does not lie behind its front'),
+    'missing': N_('page {page}: {row} of “{head}” is not there'),
 }
 UNREAD = N_('not read: drawings, notes and what they count')
 NO_HEAD = N_('page {page}, {row}: printed {printed}, right {right}')

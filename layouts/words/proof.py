@@ -4,15 +4,37 @@ from __future__ import annotations
 
 from itertools import zip_longest
 
-from layouts.words.pages import AT_A_SPACING, GLANCE_HEADS, heading
-from layouts.words.say import _
+from layouts.words.members import (
+    COMMON,
+    COMMON_LESS,
+    COMMON_TITLE,
+    HELD,
+    HIP,
+    HIP_LESS,
+    HIP_TITLE,
+    JACK_DIFFERENCES,
+    WITH_ROOT,
+    Group,
+    Row,
+    called,
+    groups,
+)
+from layouts.words.pages import AT_A_SPACING, GLANCE_HEADS, LENGTHS, heading
+from layouts.words.runs import JACK, JACK_HEADS, JACKS, LIST, OVER, RUN, SMALL_RUNS
+from layouts.words.say import _, say
 from tablegen.numbers.units import INCHES
 from tablegen.proof.digits import named
 from tablegen.proof.figures import COMMON_OVERHANGS, HIP_OVERHANGS
-from tablegen.proof.names import Glance, Names, Rows, Side
+from tablegen.proof.names import Glance, Listed, Member, Names, Rows, RunTable, Side
 from tablegen.proof.roof import DEPTHS, Boards
 from tablegen.proof.stated import Stated
+from tablegen.settings import read_settings
+from tablegen.tables.runs import head_of
+from tablegen.tables.values import Values
 
+KINDS = {'common': 'common', 'hip-valley': 'hip', 'rise': 'rise'}
+JACK_LENGTHS = {'line': 'line', 'long_point': 'long', 'short_point': 'short'}
+"""What the lengths of a table by the run, and of a column of jacks, are of."""
 ONE = ('',)
 """Of a column without a head."""
 
@@ -28,6 +50,78 @@ def names(book: Stated) -> Names:
         _('a step: {run} of run'),
         (_left(book), _right(book)) if book.boards else (Side('', (), '', ()),) * 2,
         _glances(book),
+        _members(book) if book.boards else (),
+        _run_tables(book),
+        (_('for'), _('add')),
+        Listed(
+            (_lengths(book, LIST[0]), _lengths(book, SMALL_RUNS[0])),
+            _(RUN),
+            tuple((say(head_of(kind)), name) for kind, name in KINDS.items()),
+        ),
+        Listed(
+            (_(JACKS[0]),), _(JACK), tuple((_(head), JACK_LENGTHS[key]) for key, head in JACK_HEADS.items())
+        ),
+    )
+
+
+def _lengths(book: Stated, title: str) -> str:
+    return _(title).format(lengths=_(LENGTHS['feet-inches' if book.in_feet else 'inches']))
+
+
+def _members(book: Stated) -> tuple[Member, Member]:
+    """Return the pages of a pitch by member, as the pages have them."""
+    settings = read_settings(book.written, '')
+    of = Values(settings)
+
+    def member(title: str, name: str, held: str, less: tuple[str, str], some: tuple[Group, ...]) -> Member:
+        rows = tuple(
+            Rows(
+                group.name,
+                tuple(
+                    ' '.join(filter(None, one)) for one in zip_longest(group.heads, group.below, fillvalue='')
+                )
+                or ONE,
+                tuple(
+                    (called(row, of, settings).strip(), _figures(row, book))
+                    for row in group.rows
+                    if row.values
+                ),
+                group.second.strip(),
+            )
+            for group in groups(some, settings)
+        )
+        halved, divided = (_(words).strip() for words in less)
+        return Member(_(title), name, _(HELD), held, halved, divided, rows)
+
+    with_root = _(HELD).replace('{body}', _(WITH_ROOT))
+    return (
+        member(COMMON_TITLE, 'common', _(HELD), COMMON_LESS, COMMON),
+        member(HIP_TITLE, 'hip', with_root, HIP_LESS, HIP),
+    )
+
+
+def _figures(row: Row, book: Stated) -> tuple[str, ...]:
+    """Return the names of a row's figures."""
+    if row.values == (JACK_DIFFERENCES,):
+        return tuple(f'jacks-{named(spacing)}' for spacing in book.spacings)
+    return tuple(name.replace('_', '-').replace('-12-and', '-held') for name in row.values)
+
+
+def _run_tables(book: Stated) -> tuple[RunTable, ...]:
+    """Return the tables by the run; what stands in the title of a right page is read there."""
+    values = {
+        'common': ('plumb_cut', 'common-plumb-cut'),
+        'hip-valley': ('hip_plumb_cut', 'hip-plumb-cut'),
+        'rise': ('rise_per_foot', 'rise-per-foot'),
+    }
+    return tuple(
+        RunTable(
+            KINDS[kind],
+            _lengths(book, OVER[kind][0][0]),
+            _(OVER[kind][1][0]).format(**{name: '{value}'}),
+            figure,
+        )
+        for kind, (name, figure) in values.items()
     )
 
 
@@ -81,9 +175,9 @@ def _right(book: Stated) -> Side:
                 (
                     (_('Plumb cut'), ('hip-plumb-cut',)),
                     (_('Level cut'), ('hip-level-cut',)),
-                    (_('Backing, each face'), ('backing',)),
-                    (_('Drop, plumb; hip {thick}').format(thick=named(boards.hip)), ('drop',)),
-                    (_('Valley’s heel: out, level'), ('valley-out',)),
+                    (_('Backing, each face'), ('hip-backing',)),
+                    (_('Drop, plumb; hip {thick}').format(thick=named(boards.hip)), ('hip-drop',)),
+                    (_('Valley’s heel: out, level'), ('valley-heel-out',)),
                 ),
             ),
             Rows(
@@ -91,7 +185,7 @@ def _right(book: Stated) -> Side:
                 (_('level'), _('along top')),
                 (
                     (_('Hip at ridge, one cheek'), ('hip-at-ridge-level', 'hip-at-ridge-along')),
-                    (_('Hip at commons, two'), ('hip-at-commons-level', 'hip-at-commons-along')),
+                    (_('Hip at commons, two'), ('hip-between-commons-level', 'hip-between-commons-along')),
                     (_('Valley, one or two'), ('hip-at-ridge-level', 'hip-at-ridge-along')),
                     (_('Jack at a hip'), ('jack-at-hip-level', 'jack-at-hip-along')),
                 ),
@@ -100,16 +194,16 @@ def _right(book: Stated) -> Side:
                 _('Cheek on top'),
                 (_('from square'), _('square {base} &').format(base=INCHES.base)),
                 (
-                    (_('Jack'), ('jack-cheek', 'jack-12-and')),
-                    (_('Hip, valley'), ('hip-cheek', 'hip-12-and')),
+                    (_('Jack'), ('jack-cheek-top', 'jack-cheek-top-12-and')),
+                    (_('Hip, valley'), ('hip-cheek-top', 'hip-cheek-top-12-and')),
                 ),
             ),
             Rows(
                 _('Bird’s mouth {stock}').format(stock=_stocks(boards)),
                 (_('height'), _('heel'), _('seat')),
                 (
-                    (_('Hip'), ('hip-height', 'hip-heel', 'hip-seat')),
-                    (_('Valley'), ('valley-height', 'valley-heel', 'valley-seat')),
+                    (_('Hip'), ('dropped-hip-height-marked', 'dropped-hip-heel', 'dropped-hip-seat')),
+                    (_('Valley'), ('valley-height-marked', 'valley-heel', 'valley-seat')),
                 ),
             ),
             _apart(book),
@@ -147,12 +241,12 @@ def _glances(book: Stated) -> tuple[Glance, ...]:
             ('common-plumb-cut', 'common-level-cut', 'hip-plumb-cut', 'hip-level-cut'),
             ('common-per-foot', 'hip-per-foot'),
         ),
-        'glance-right': ((), ('jack-cheek', 'hip-cheek'), ('backing',)),
+        'glance-right': ((), ('jack-cheek-top', 'hip-cheek-top'), ('hip-backing',)),
     }
     found = []
-    for page, groups in keys.items():
+    for page, some_keys in keys.items():
         columns = []
-        for (_over, heads), some in zip(GLANCE_HEADS[page], groups, strict=True):
+        for (_over, heads), some in zip(GLANCE_HEADS[page], some_keys, strict=True):
             columns += (
                 spaced if heads is None else [(_(head), key) for head, key in zip(heads, some, strict=True)]
             )

@@ -16,18 +16,18 @@ COLUMNS = (
     (cards.COMMON, 'common-per-foot'),
     (cards.HIP, 'hip-per-foot'),
     (cards.JACKS, 'jacks-{spacing}'),
-    (cards.CHEEK, 'jack-cheek'),
-    (cards.HIP_CHEEK, 'hip-cheek'),
-    (cards.BACKING, 'backing'),
-    (cards.DROP, 'drop'),
+    (cards.CHEEK, 'jack-cheek-top'),
+    (cards.HIP_CHEEK, 'hip-cheek-top'),
+    (cards.BACKING, 'hip-backing'),
+    (cards.DROP, 'hip-drop'),
 )
 LENGTHS = {'common': 'common', 'hip-valley': 'hip', 'rise': 'rise'}
 VALUES = (
     ('plumb', 'common-plumb-cut'),
     ('hip_plumb', 'hip-plumb-cut'),
-    ('cheek', 'jack-cheek'),
-    ('hip_cheek', 'hip-cheek'),
-    ('tilt', 'backing'),
+    ('cheek', 'jack-cheek-top'),
+    ('hip_cheek', 'hip-cheek-top'),
+    ('tilt', 'hip-backing'),
     ('common', 'common-per-foot'),
     ('hip', 'hip-per-foot'),
 )

@@ -148,7 +148,7 @@ def _figures(
             continue
         for head, printed in zip(face.heads[1:], row.cells, strict=True):
             key = _key(head.text, names)
-            if not key or (key == 'drop' and not hip_known):
+            if not key or (key == 'hip-drop' and not hip_known):
                 found.strange.append((face.page, f'{row.label} {head.text} {printed}'))
                 continue
             label = f'{row.label} in {FOOT_IN}' if in_base else row.label
@@ -160,7 +160,7 @@ def _of_pitch(pitch: Pitch, boards: Boards, key: str) -> Told:
     spacings = () if spacing is None else (spacing,)
 
     def right(per: int) -> Sequence[str]:
-        book = Stated('', per, False, (), spacings, boards, 0)
+        book = Stated('', per, False, (), spacings, boards)
         return (figures(Corner(pitch.slope, boards), book).get(key, ''),)
 
     return right
@@ -208,7 +208,7 @@ def _values(face: CardFace, names: CardNames, at: Corner) -> Iterator[_Figure]:
 
 
 def _constant(at: Corner, key: str) -> Told:
-    return lambda per: (figures(at, Stated('', per, False, (), (), at.boards, 0))[key],)
+    return lambda per: (figures(at, Stated('', per, False, (), (), at.boards))[key],)
 
 
 def _ends(face: CardFace) -> Iterator[Fault]:
@@ -240,9 +240,7 @@ def _words(face: CardFace, names: CardNames, boards: Boards) -> Iterator[_Figure
         pitch = pitch_of(found['pitch']) if found else None
         if found is None or pitch is None:
             continue
-        unit = figures(Corner(pitch.slope, boards), Stated('', 16, False, (), (), boards, 0))[
-            'common-per-foot'
-        ]
+        unit = figures(Corner(pitch.slope, boards), Stated('', 16, False, (), (), boards))['common-per-foot']
         feet, product = read(found['feet']) or 0, (read(found['feet']) or 0) * Fraction(unit)
         row = close(line).partition(':')[0]
         yield _Figure(face.page, row, '×', found['unit'], _always(unit))

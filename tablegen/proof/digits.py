@@ -97,6 +97,15 @@ def read(words: str) -> Fraction | None:
     return value * METRIC_IN if metric else value
 
 
+def read_run(words: str) -> Fraction | None:
+    """Return the inches of a run: '4 ft', '4 ft 7 1/2 in', '9 in', '1200 mm'; None where there is none."""
+    feet, foot, rest = words.partition(' ft')
+    if not foot:
+        return read(words)
+    whole, more = read(feet), read(rest.strip()) if rest.strip() else Fraction(0)
+    return None if whole is None or more is None else whole * FOOT_IN + more
+
+
 def named(value: Fraction) -> str:
     """Return a number that was given as it is printed in a head: '3 1/2', '19.2', '15.748'."""
     if value.denominator in (1, 2, 4, 8, 16, 32, 64):

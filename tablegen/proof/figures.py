@@ -8,7 +8,7 @@ from fractions import Fraction
 from functools import cache
 
 from tablegen.proof.digits import FOOT_IN, SLACK, decimals, named, real, written
-from tablegen.proof.roof import DEPTHS, EAVE, IN_A, UP, Corner, arms, both_written, marks
+from tablegen.proof.roof import DEPTHS, IN_A, UP, Corner, arms, both_written, marks
 from tablegen.proof.space import level, size, vector
 from tablegen.proof.stated import Stated
 
@@ -20,7 +20,8 @@ COMMON_OVERHANGS, HIP_OVERHANGS = (8, 12, 16, 18, 24), (12, 16, 18, 24)
 @cache
 def figures(at: Corner, book: Stated) -> dict[str, str]:
     """Return every figure of a pitch but its lengths by run."""
-    return dict([*_holds(at, book), *_cuts(at), *_off(at, book), *_mouths(at, book), *_apart(at, book)])
+    makers = _holds, _cuts, _off, _mouths, _sided, _apart
+    return dict(one for maker in makers for one in maker(at, book))
 
 
 @cache
@@ -51,17 +52,24 @@ def _holds(at: Corner, book: Stated) -> Iterator[tuple[str, str]]:
     for name in ('common', 'hip', 'rise'):
         yield f'{name}-exact-foot', exactly(length(at, name, FOOT_IN))
         yield f'{name}-per-foot', decimals(length(at, name, FOOT_IN), 3)
+        yield f'{name}-per-foot-part', written(length(at, name, FOOT_IN), book.per)
+        yield f'{name}-tail-per-foot', written(length(at, name, FOOT_IN), book.per)
 
 
-def _cuts(at: Corner) -> Iterator[tuple[str, str]]:
+def _cuts(at: Corner, book: Stated) -> Iterator[tuple[str, str]]:
     common = vector(0, 1, at.slope)
     for name, edge, ahead in (('common', common, IN_A), ('hip', at.hip, level(at.hip))):
         yield f'{name}-plumb-cut', _degrees(at.cut(edge, UP))
         yield f'{name}-level-cut', _degrees(at.cut(edge, ahead))
     cheeks = (('jack', common, at.a, at.center.normal), ('hip', at.hip, at.top, IN_A))
     for name, edge, top, face in cheeks:
-        yield f'{name}-cheek', _degrees(at.cheek(edge, top, face))
-    yield 'backing', _degrees(at.backing())
+        yield f'{name}-cheek-top', _degrees(at.cheek(edge, top, face))
+        yield f'{name}-cheek-side', _degrees(at.cut(edge, UP))
+        yield f'{name}-cheek-blade', _degrees(at.blade(edge, face))
+        against = written(at.against_12(edge, top, face), book.per)
+        yield f'{name}-cheek-top-12-and', against
+        yield f'{name}-cheek-top-held', f'{FOOT_IN} & {against}'
+    yield 'hip-backing', _degrees(at.backing())
 
 
 def _off(at: Corner, book: Stated) -> Iterator[tuple[str, str]]:
@@ -69,12 +77,9 @@ def _off(at: Corner, book: Stated) -> Iterator[tuple[str, str]]:
     yield from _two('common-at-ridge', at.common_off(boards.ridge), book.per)
     yield from _two('common-at-ledger', at.common_less(boards.rafter), book.per)
     yield from _two('hip-at-ridge', at.hip_off(boards.ridge), book.per)
-    yield from _two('hip-at-commons', at.hip_off(boards.rafter), book.per)
+    yield from _two('hip-between-commons', at.hip_off(boards.rafter), book.per)
     yield from _two('jack-at-hip', at.jack_off(), book.per)
-    yield 'drop', written(at.drop(boards.hip), book.per)
-    common = vector(0, 1, at.slope)
-    yield 'jack-12-and', written(at.against_12(common, at.a, at.center.normal), book.per)
-    yield 'hip-12-and', written(at.against_12(at.hip, at.top, EAVE), book.per)
+    yield 'hip-drop', written(at.drop(boards.hip), book.per)
 
 
 def _mouths(at: Corner, book: Stated) -> Iterator[tuple[str, str]]:
@@ -84,19 +89,37 @@ def _mouths(at: Corner, book: Stated) -> Iterator[tuple[str, str]]:
         tabled = boards.seat <= depth and 2 * notch <= real(depth) + SLACK
         yield f'height-{sold}', written(height, per) + marks(depth, notch) if tabled else NOTHING
     yield 'heel', written(at.common_heel(), per)
-    cut_through = at.common_mouth(boards.rafters)[1] >= real(DEPTHS[boards.rafters]) - SLACK
+    depth = DEPTHS[boards.rafters]
+    height, notch = at.common_mouth(boards.rafters)
+    whole = notch < real(depth) - SLACK
+    left = real(depth) - notch
+    own = {'height': height, 'heel': at.common_heel(), 'notch': notch, 'left': left}
+    for name, value in own.items():
+        sign = marks(depth, notch) if name == 'left' else ''
+        yield f'common-{name}', written(value, per) + sign if whole else NOTHING
     out = at.valley_out()
     members = (
-        ('hip', boards.hips, at.drop(boards.hip), Decimal(0)),
+        ('dropped-hip', boards.hips, at.drop(boards.hip), Decimal(0)),
         ('valley', boards.valleys, Decimal(0), out),
     )
     for name, stock, down, back in members:
         height, heel, seat, notch = at.hip_mouth(stock, down, back)
-        there = heel > SLACK and notch < real(DEPTHS[stock]) - SLACK and not cut_through
-        yield f'{name}-height', written(height, per) + marks(DEPTHS[stock], notch) if there else NOTHING
+        there, depth = heel > SLACK and notch < real(DEPTHS[stock]) - SLACK and whole, DEPTHS[stock]
+        yield f'{name}-height', written(height, per) if there else NOTHING
         yield f'{name}-heel', written(heel, per) if there else NOTHING
         yield f'{name}-seat', written(seat, per) if there else NOTHING
-    yield 'valley-out', written(out, per)
+        sign = marks(depth, notch)
+        yield f'{name}-height-marked', written(height, per) + sign if there else NOTHING
+        yield f'{name}-left', written(real(depth) - notch, per) + sign if there else NOTHING
+    yield 'valley-heel-out', written(out, per)
+
+
+def _sided(at: Corner, book: Stated) -> Iterator[tuple[str, str]]:
+    """Yield how far the two sides of a cheek are apart, and how far one is from the center, along the board."""
+    sides = at.sides_of_hip(at.boards.hip)
+    yield from _two('hip-points', sides, book.per)
+    yield from _two('hip-set-back', (sides[0] / 2, sides[1] / 2), book.per)
+    yield from _two('jack-points', at.sides_of_jack(), book.per)
 
 
 def _apart(at: Corner, book: Stated) -> Iterator[tuple[str, str]]:

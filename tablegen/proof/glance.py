@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from tablegen.proof.digits import FOOT_IN, named
 from tablegen.proof.figures import figures
 from tablegen.proof.found import Fault, Found
 from tablegen.proof.names import Glance, Names
 from tablegen.proof.page import Page, Phrase, nearest_head, said
 from tablegen.proof.roof import Corner
-from tablegen.proof.stated import Pitch, Stated, pitch_of
+from tablegen.proof.stated import Pitch, Stated, called, pitch_of
 
 NEXT_LINE = 1.5
 """The upper line of a head is no further above its lower line than so many sizes."""
@@ -26,8 +25,7 @@ def read_glances(pages: Sequence[Page], names: Names, book: Stated, found: Found
             there |= _read(page, glance, book, found)
         for pitch in book.pitches if read else ():
             if pitch not in there:
-                row = f'{named(pitch.number)}{"°" if pitch.in_degrees else f" in {FOOT_IN}"}'
-                found.faults.append(Fault('opening', read[0].number, row, glance.title, '', ''))
+                found.faults.append(Fault('opening', read[0].number, called(pitch), glance.title, '', ''))
 
 
 def _read(page: Page, glance: Glance, book: Stated, found: Found) -> set[Pitch]:

@@ -15,6 +15,8 @@ class Rows:
     """One a column, '' for a single column without a head."""
     rows: tuple[tuple[str, tuple[str, ...]], ...]
     """Label, and the name of the figure under each head, '' for none."""
+    second: str = ''
+    """What begins the line that has the lower half of the heads, where they have two lines."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,6 +41,48 @@ class Glance:
 
 
 @dataclass(frozen=True, slots=True)
+class Member:
+    """A page of a pitch by member."""
+
+    title: str
+    name: str
+    """What the names of how its square is held begin with."""
+    held: str
+    held_whole: str
+    """With {body} and {tongue}; where a step is a foot of run."""
+    halved: str
+    divided: str
+    """With {step}, and {number} of how many steps make one."""
+    rows: tuple[Rows, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class RunTable:
+    """A pitch's table by feet and inches."""
+
+    kind: str
+    """What its lengths are of: 'common', 'hip', 'rise'."""
+    left: str
+    """Title of a left page."""
+    right: str
+    """Title of a right page, with {value}."""
+    value: str
+    """Name of the figure in it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Listed:
+    """Columns of figures, a row a run or a jack."""
+
+    titles: tuple[str, ...]
+    """Of a list of runs, and of small runs to add."""
+    corner: str
+    """Head of the rows' names."""
+    columns: tuple[tuple[str, str], ...]
+    """Head, and what its lengths are of."""
+
+
+@dataclass(frozen=True, slots=True)
 class Names:
     """All of them."""
 
@@ -52,3 +96,10 @@ class Names:
     sides: tuple[Side, Side]
     """Left and right page of an opening."""
     glances: tuple[Glance, ...]
+    members: tuple[Member, ...]
+    """Pages of an opening by member, left and right."""
+    run_tables: tuple[RunTable, ...]
+    small: tuple[str, str]
+    """What begins a line of small runs below a table, and the line of what they add."""
+    run_list: Listed
+    jacks: Listed

@@ -2,25 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from decimal import Decimal
 from fractions import Fraction
 
 from tablegen.proof.digits import FOOT_IN, named, written
 from tablegen.proof.figures import figures, length
 from tablegen.proof.found import Fault, Found
-from tablegen.proof.names import Names, Rows, Side
-from tablegen.proof.page import SAME_LINE, Line, Page, Phrase, after, before, lines_of, said, under
+from tablegen.proof.names import Names, Side
+from tablegen.proof.page import SAME_LINE, Page, Phrase, before, lines_of, under
 from tablegen.proof.roof import Corner
-from tablegen.proof.stated import Pitch, Stated, pitch_of
+from tablegen.proof.rows import RowsReader
+from tablegen.proof.stated import Pitch, Stated, called, pitch_of
 from tablegen.proof.word import Word
 
 EDGE = 0.4
 """How far left of a title words beside the lengths begin, a share of its size."""
 NOTES = 1.01
 """Figures are set larger than so many times the size of notes."""
-SIGNS = ('†', '‡', '§')
-"""What begins a line that says what a sign means."""
 
 
 def side_of(page: Page, names: Names) -> int | None:
@@ -46,16 +45,12 @@ def read_openings(pages: Sequence[Page], names: Names, book: Stated, found: Foun
         _Reader(page, names, names.sides[side], book, found, pitch).read()
     for pitch, side in ((pitch, side) for pitch in book.pitches if there for side in (0, 1)):
         if (pitch, side) not in there:
-            found.faults.append(Fault('opening', 0, _called(pitch), names.sides[side].title, '', ''))
+            found.faults.append(Fault('opening', 0, called(pitch), names.sides[side].title, '', ''))
         elif side and there[pitch, side] != there.get((pitch, 0), 0) + 1:
             found.faults.append(
-                Fault('opening', there[pitch, side], _called(pitch), names.sides[side].title, '', '')
+                Fault('opening', there[pitch, side], called(pitch), names.sides[side].title, '', '')
             )
     return {pitch: number for (pitch, side), number in there.items() if not side}
-
-
-def _called(pitch: Pitch) -> str:
-    return f'{named(pitch.number)}°' if pitch.in_degrees else f'{named(pitch.number)} in {FOOT_IN}'
 
 
 class _Reader:
@@ -63,51 +58,31 @@ class _Reader:
 
     def __init__(self, page: Page, names: Names, side: Side, book: Stated, found: Found, pitch: Pitch):
         assert book.boards is not None
-        self.page, self.names, self.side, self.book, self.found = page, names, side, book, found
-        self.pitch = _called(pitch)
+        self.page, self.names, self.side, self.book = page, names, side, book
         self.at = Corner(pitch.slope, book.boards)
         self.right = figures(self.at, book)
         titles = [title for rows in side.rows if rows.title for title in page.named(rows.title)]
         self.edge = min((title.left - EDGE * title.size for title in titles), default=0.0)
-        self.beside = lines_of([word for word in page.body if word.left >= self.edge])
-        self.known: set[int] = set()
-        self.titles = sorted({title.base for title in titles}, reverse=True)
+        beside = lines_of([word for word in page.body if word.left >= self.edge])
+        self.beside = RowsReader(page, beside, self.edge, called(pitch), self.right, found)
+        self._figure = self.beside.figure
 
     def read(self) -> None:
         """Read all of it."""
         self._lengths()
-        name = self.side.lengths[0][1]
+        name, beside = self.side.lengths[0][1], self.beside
         for label, key in ((self.side.body, f'{name}-body'), (self.names.tongue, f'{name}-tongue')):
-            told = [(line, one) for line in self.beside if (one := before(line, label)) is not None]
-            self.known |= {id(line) for line, _figure in told}
+            told = [(line, one) for line in beside.lines if (one := before(line, label)) is not None]
+            beside.known |= {id(line) for line, _figure in told}
             self._figure(label, '', told[0][1] if len(told) == 1 else '', self.right[key])
-        self._step()
-        for rows in self.side.rows:
-            self._rows(rows)
-        self.found.strange += [
-            (self.page.number, said(line)) for line in self.beside if self._is_strange(line)
-        ]
-
-    def _is_strange(self, line: Line) -> bool:
-        """Return whether a line has figures that no name is known for."""
-        if id(line) in self.known or line[0].bold or not self._is_figure(line[0]):
-            return False
-        below = any(line[0].base < head.base - 1 for head in self.page.named(self.names.foot))
-        return below and any(map(str.isdigit, said(line))) and not said(line).startswith(SIGNS)
+        if self.right['step'] != f'{FOOT_IN} in':
+            beside.sentence(self.names.step, {'run': 'step'})
+        beside.read(self.side.rows)
+        lengths = self.page.named(self.names.foot)
+        beside.strange(self.page.notes_size * NOTES, max((head.base for head in lengths), default=0.0) - 1)
 
     def _is_figure(self, word: Word) -> bool:
         return word.size > self.page.notes_size * NOTES
-
-    def _step(self) -> None:
-        """Read what a step is where it is not a foot of run."""
-        if self.right['step'] != f'{FOOT_IN} in':
-            wanted = self.names.step.format(run=self.right['step'])
-            lines = [line for line in self.beside if said(line) == wanted]
-            self.known |= set(map(id, lines))
-            self._figure(self.names.step, '', self.right['step'] if lines else '', self.right['step'])
-
-    def _figure(self, row: str, head: str, printed: str, *right: str) -> None:
-        self.found.figure(self.page.number, f'{self.pitch}, {row}', head, printed, *right)
 
     # Lengths ----------------------------------------------------------------------------------------------
 
@@ -169,46 +144,3 @@ class _Reader:
         for place, (head, kind) in enumerate(self.side.lengths):
             printed = told[place] if len(told) == len(self.side.lengths) else ''
             self._figure(self.names.exact_foot, head, printed, self.right[f'{kind}-exact-foot'])
-
-    # Beside them ------------------------------------------------------------------------------------------
-
-    def _rows(self, rows: Rows) -> None:
-        heads, lines = self._under_title(rows)
-        for label, keys in rows.rows:
-            told = [(line, words) for line in lines if (words := after(line, label)) is not None]
-            self.known |= {id(line) for line, _words in told}
-            cells = self._cells(heads, told[0][1]) if len(told) == 1 else [''] * len(keys)
-            for head, key, printed in zip(rows.heads, keys, cells, strict=True):
-                if key or printed:
-                    row = f'{rows.title}: {label}' if rows.title else label
-                    self._figure(row, head, printed, self.right[key] if key else '')
-
-    def _under_title(self, rows: Rows) -> tuple[list[Phrase], list[Line]]:
-        """Return the heads beside a title, and the lines down to the next title; for no title all lines."""
-        if not rows.title:
-            return [], self.beside
-        titles = [title for title in self.page.named(rows.title) if title.left >= self.edge]
-        if len(titles) != 1:
-            return [], []
-        top = titles[0]
-        wanted = [head for head in rows.heads if head]
-        near = SAME_LINE * top.size
-        heads = [
-            phrase
-            for phrase in self.page.phrases
-            if abs(phrase.base - top.base) < near and phrase.left > top.left and phrase is not top
-        ]
-        heads.sort(key=lambda phrase: phrase.left)
-        if [head.text for head in heads] != wanted:
-            return [], []
-        foot = next((base for base in self.titles if base < top.base - near), 0.0)
-        return heads, list(self._between(top.base, foot))
-
-    def _between(self, top: float, foot: float) -> Iterator[Line]:
-        for line in self.beside:
-            if foot < line[0].base < top - 1:
-                yield line
-
-    def _cells(self, heads: Sequence[Phrase], words: Line) -> list[str]:
-        cells = under(heads, words) if heads else [' '.join(word.text for word in words)]
-        return [cell.replace(' †', '†').replace(' ‡', '‡').replace(' §', '§') for cell in cells]

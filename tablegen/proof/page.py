@@ -90,12 +90,14 @@ class Page:
     def phrases(self) -> list[Phrase]:
         """Return its bold phrases, one a string of text; a number in a head has a string of its own a word space on."""
         found: list[Line] = []
-        for _run, some in groupby((word for word in self.body if word.bold), key=lambda word: word.run):
+        bold = (word for word in self.body if word.bold)
+        for _run, some in groupby(bold, key=lambda word: (word.run, word.stops)):
             words = list(some)
             last = found[-1][-1] if found else words[0]
             near = words[0].base == last.base and 0 < words[0].left - last.right < SPACE * last.size
+            near = near and not words[0].stops
             found[-1:] = [found[-1] + words] if found and near else [*found[-1:], words]
-        return [_phrase(words) for words in found]
+        return [phrase_of(words) for words in found]
 
     def named(self, text: str) -> list[Phrase]:
         """Return the bold phrases of these words."""
@@ -169,7 +171,8 @@ def before(line: Line, label: str) -> str | None:
     return None
 
 
-def _phrase(words: Line) -> Phrase:
+def phrase_of(words: Line) -> Phrase:
+    """Return words that stand together."""
     return Phrase(
         said(words), words[0].left, words[-1].right, words[0].base, max(word.size for word in words)
     )

@@ -8,9 +8,11 @@ from tablegen.proof.cited import follow
 from tablegen.proof.digits import begin
 from tablegen.proof.found import Found
 from tablegen.proof.glance import read_glances
+from tablegen.proof.members import read_members
 from tablegen.proof.names import Names
 from tablegen.proof.openings import read_openings
 from tablegen.proof.page import Page
+from tablegen.proof.run_tables import RunReader
 from tablegen.proof.stated import Stated, stated
 
 
@@ -28,6 +30,8 @@ def proof(pages: list[Page], names: Callable[[Stated], Names]) -> Found:
     found = Found(pages=len(pages))
     heads = names(book)
     openings = read_openings(pages, heads, book, found) if book.boards else {}
+    read_members(pages, heads, book, found)
+    RunReader(heads, book, found).read(pages)
     read_glances(pages, heads, book, found)
     follow(pages, openings, found)
     return found

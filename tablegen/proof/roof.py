@@ -116,6 +116,18 @@ class Corner:
         short, long = (size(between(*pair)) for pair in zip(feet, ends, strict=True))
         return long - short
 
+    def jack(self, number: int, spacing: Fraction) -> dict[str, Decimal]:
+        """Along the top edge of a jack, plate line to the hip's center line and to either point of its cheek."""
+        at, half = number * real(spacing), real(self.boards.rafter) / 2
+        face = self.center.moved(-real(self.boards.hip) / 2)
+        lines = {'line': (at, self.center), 'long': (at + half, face), 'short': (at - half, face)}
+        found = {}
+        for name, (along, end) in lines.items():
+            place = Plane(EAVE, along)
+            way = between(meet(self.a, place, self.across(Decimal(0))), meet(self.a, place, end))
+            found[name] = size(way) if way[1] > 0 else -size(way)
+        return found
+
     # What comes off -----------------------------------------------------------------------------------------
 
     def common_off(self, thickness: Fraction) -> tuple[Decimal, Decimal]:
@@ -146,6 +158,26 @@ class Corner:
     def cheek(self, edge: Vector, top: Plane, face: Vector) -> Decimal:
         """On a top: from the line square across its edge to where a plumb face cuts it."""
         return 90 - angle(cross(top.normal, face), edge)
+
+    def blade(self, edge: Vector, face: Vector) -> Decimal:
+        """Tilt of the blade that follows the plumb line on a side: from square to where a plumb face lies."""
+        return angle(level(edge), face)
+
+    def sides_of_hip(self, thickness: Fraction) -> tuple[Decimal, Decimal]:
+        """From one side's plumb line to the other's, where a ridge over A is met; level, and along the top edge."""
+        return self._sides(self.hip, self.center, self.top, Plane(IN_A, FAR), thickness)
+
+    def sides_of_jack(self) -> tuple[Decimal, Decimal]:
+        """The same of a jack where the hip is met."""
+        edge = vector(0, 1, self.slope)
+        return self._sides(edge, Plane(EAVE, FAR), self.a, self.center, self.boards.rafter)
+
+    def _sides(
+        self, edge: Vector, middle: Plane, top: Plane, face: Plane, thickness: Fraction
+    ) -> tuple[Decimal, Decimal]:
+        ends = [meet(middle.moved(sign * real(thickness) / 2), top, face) for sign in (1, -1)]
+        way, flat = between(*ends), level(edge)
+        return abs(dot(level(way), flat)) / size(flat), abs(dot(way, edge)) / size(edge)
 
     def against_12(self, edge: Vector, top: Plane, face: Vector) -> Decimal:
         """The tongue's figure along an edge that goes with 12 of the body for that line: 12 along it, so much across."""

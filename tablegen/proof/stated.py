@@ -4,18 +4,19 @@ from __future__ import annotations
 
 import re
 import tomllib
+from collections.abc import Iterator
 from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
 from typing import Any, NamedTuple
 
-from tablegen.proof.digits import FOOT_IN, read, real, tangent
+from tablegen.proof.digits import FOOT_IN, named, read, read_run, real, tangent
 from tablegen.proof.page import Page, said
 from tablegen.proof.roof import DEPTHS, Boards
 
 KEY = re.compile(r'[a-z_]+ = |# ')
 NEEDED = ('smallest_part', 'lengths')
-COARSEST_PART, MOST_FEET = 16, 24
+COARSEST_PART, FINEST_PART, EIGHTH, MOST_FEET = 16, 64, 8, 24
 
 
 class NoBook(ValueError):
@@ -34,6 +35,28 @@ class Pitch(NamedTuple):
         return tangent(self.number) if self.in_degrees else real(self.number) / FOOT_IN
 
 
+class Runs(NamedTuple):
+    """Runs in even steps, in."""
+
+    first: Fraction
+    last: Fraction
+    step: Fraction
+
+    def __contains__(self, run: object) -> bool:
+        return (
+            isinstance(run, Fraction)
+            and self.first <= run <= self.last
+            and not (run - self.first) % self.step
+        )
+
+    def each(self) -> Iterator[Fraction]:
+        """Yield every one."""
+        return (self.first + n * self.step for n in range(int((self.last - self.first) // self.step) + 1))
+
+
+USUAL_RUNS = Runs(Fraction(1), Fraction(MOST_FEET * FOOT_IN), Fraction(1))
+
+
 @dataclass(frozen=True)
 class Stated:
     """The settings of a copy, so far as its figures ask for them; lengths in inches."""
@@ -46,8 +69,22 @@ class Stated:
     spacings: tuple[Fraction, ...]
     boards: Boards | None
     """None for a book whose parts have no use for lumber."""
-    feet: int
-    """Of the longest run of an opening."""
+    runs: Runs = USUAL_RUNS
+    written: str = ''
+    """The lines as they stand."""
+
+    @property
+    def feet(self) -> int:
+        """Return the feet of the longest run of an opening."""
+        return min(MOST_FEET, max(1, int(self.runs.last // FOOT_IN)))
+
+    @property
+    def small_runs(self) -> list[Fraction]:
+        """Return the runs below the step of the tables by the run, one of each kind to be added to a run at most."""
+        coarse, fine = EIGHTH if self.per == FINEST_PART else COARSEST_PART, max(self.per, COARSEST_PART)
+        parts = [Fraction(n, fine) for n in range(1, fine // coarse)]
+        parts += [Fraction(n, coarse) for n in range(1, coarse)]
+        return [run for run in (*parts, *map(Fraction, range(1, FOOT_IN))) if run < self.runs.step]
 
     @property
     def parts(self) -> list[Fraction]:
@@ -65,6 +102,11 @@ def pitch_of(words: str) -> Pitch | None:
     return Pitch(number, degrees != bare) if number is not None else None
 
 
+def called(pitch: Pitch) -> str:
+    """Return a pitch as it is named: '6 in 12', '30°'."""
+    return f'{named(pitch.number)}°' if pitch.in_degrees else f'{named(pitch.number)} in {FOOT_IN}'
+
+
 def stated(pages: list[Page]) -> Stated:
     """Return what a book's settings are.
 
@@ -75,7 +117,7 @@ def stated(pages: list[Page]) -> Stated:
         lines = _settings_lines(page)
         if all(any(line.startswith(f'{key} = ') for line in lines) for key in NEEDED):
             try:
-                return _stated(tomllib.loads('\n'.join(lines)))
+                return _stated('\n'.join(lines))
             except (tomllib.TOMLDecodeError, KeyError, ValueError, TypeError, AttributeError) as fault:
                 raise NoBook(f'{page.number}') from fault
     raise NoBook('')
@@ -95,7 +137,8 @@ def _settings_lines(page: Page) -> list[str]:
     return found
 
 
-def _stated(told: dict[str, Any]) -> Stated:
+def _stated(written: str) -> Stated:
+    told: dict[str, Any] = tomllib.loads(written)
     stock, part = told.get('stock'), read(told['smallest_part'])
     given = told.get('pitches', [])
     pitches = [one for words in ([given] if isinstance(given, str) else given) for one in _pitches(words)]
@@ -106,7 +149,10 @@ def _stated(told: dict[str, Any]) -> Stated:
         tuple(pitches),
         tuple(_known(read(one)) for one in told.get('jacks', {}).get('spacings', [])),
         _boards(stock) if stock else None,
-        min(MOST_FEET, max(1, int(_run(told['runs']['to']) // FOOT_IN))) if 'runs' in told else MOST_FEET,
+        Runs(*(_known(read_run(told['runs'][key])) for key in ('from', 'to', 'by')))
+        if 'runs' in told
+        else USUAL_RUNS,
+        written,
     )
 
 
@@ -122,13 +168,6 @@ def _known(value: Fraction | None) -> Fraction:
     if value is None:
         raise ValueError('no number')
     return value
-
-
-def _run(words: str) -> Fraction:
-    feet, foot, rest = words.partition(' ft')
-    if not foot:
-        return _known(read(words))
-    return _known(read(feet)) * FOOT_IN + (_known(read(rest.strip())) if rest.strip() else 0)
 
 
 def _pitches(words: str) -> list[Pitch]:

@@ -17,6 +17,8 @@ class Word:
     bold: bool
     run: int
     """The run of text it is of: one string of the page."""
+    stops: int = 0
+    """How many tab stops stand before it in that string."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,64 @@
+"""Every error that is planted in a finished book is found by the proof-reader, on the page where it is."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from planted_errors import (
+    change_a_digit,
+    cited_wrong,
+    head,
+    page_missing,
+    pages_swapped,
+    row,
+    swapped,
+    with_planted,
+)
+
+from layouts.pdf.read_back import pages_of
+
+
+@pytest.fixture(scope='module')
+def read(openings):
+    """The pages of the book with every opening."""
+    return pages_of(openings.built.booklet)
+
+
+PLANTED = {
+    'heads of two columns swapped': head('5 in 12', 1, {'heel': 'seat', 'seat': 'heel'}),
+    'heads of lengths swapped': head('6 in 12', 0, {'common': 'rise', 'rise': 'common'}),
+    'a head changed': head('7 in 12', 0, {'plate': 'wall'}),
+    'the thickness of a title changed': head('8 in 12', 0, {'3/4': '1/4'}),
+    'two figures of a row swapped': row('9 in 12', 1, 'Hip, valley', swapped),
+    'a row missing': row('10 in 12', 1, 'Jack at a hip', lambda words: []),
+    'a row of lengths missing': row('11 in 12', 0, '17', lambda words: []),
+    'a row twice': row('12 in 12', 0, 'Plumb cut', lambda words: [*words, *(replace(one, base=one.base - 3) for one in words)]),
+    'a label changed': row('13 in 12', 1, 'Valley’s heel: out, level', lambda words: [replace(words[0], text='Hip’s'), *words[1:]]),
+    'pages out of order': pages_swapped,
+    'a page missing': page_missing,
+    'a page cited wrong': cited_wrong,
+    **{f'a digit changed, {seed}': change_a_digit(seed) for seed in range(10)},
+}  # fmt: skip
+
+
+@pytest.mark.parametrize('planted', PLANTED)
+def test_a_planted_error_is_found_where_it_is(read, planted):
+    found, page = with_planted(read, PLANTED[planted])
+
+    assert found.faults
+    assert page in {fault.page for fault in found.faults}
+    if planted.startswith('two figures'):
+        assert {(fault.head, fault.page) for fault in found.faults} == {
+            ('from square', page),
+            ('square 12 &', page),
+        }
+    if planted.startswith('a row missing'):
+        assert [(fault.head, fault.printed) for fault in found.faults] == [('level', ''), ('along top', '')]
+
+
+@pytest.mark.thorough
+@pytest.mark.parametrize('seed', range(10, 210))
+def test_a_digit_changed_anywhere_is_found(read, seed):
+    found, page = with_planted(read, change_a_digit(seed))
+    assert {fault.page for fault in found.faults} == {page}
