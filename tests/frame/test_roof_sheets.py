@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import re
 import subprocess
+from collections import Counter
 from functools import cache
 from itertools import count
 from pathlib import Path
@@ -306,10 +307,16 @@ def test_the_words_of_the_sheets():
 
 def test_longer_words_stand_within_the_paper(tmp_path):
     with spoken(tmp_path):
-        framed = frame(small('half-hip'))
+        framed = frame(
+            roof('wing', width='24 ft', length='80 ft')
+        )  # many boards of one mark, many marks on a sheet
         build_roof(framed, to_buy(framed), 'a4', tmp_path / 'roof.pdf')
+        said = ' '.join(page_text(body) for body in roof_bodies(framed, to_buy(framed), 'a4'))
     width, height = PAPERS_MM['a4']
-    for page in words_of(tmp_path / 'roof.pdf'):
+    printed = words_of(tmp_path / 'roof.pdf')
+    legible = ' '.join(word.text for page in printed for word in page)
+    assert not Counter(re.findall(r'\d+', said)) - Counter(re.findall(r'\d+', legible)), 'off the paper'
+    for page in printed:
         for word in page:
             assert SIDE_MM - 1 < word.left < word.right < width - SIDE_MM + 1, word
             assert word.foot < height - 7, word
