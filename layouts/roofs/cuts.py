@@ -181,7 +181,7 @@ def _deduction(off: Deduction) -> str:
 
 def _hip_top(member: Member) -> str:
     """Return how a hip comes into both planes; '' of another member."""
-    if member.kind is not Kind.HIP:
+    if member.kind not in (Kind.HIP, Kind.UPPER_HIP):
         return ''
     if member.backs is None:
         return _('dropped: its top stays square')

@@ -20,6 +20,7 @@ MEMBERS = {
     Kind.UPPER_RAFTER: N_('upper rafter'),
     Kind.LAID_JACK: N_('jack on the sheathing'),
     Kind.HIP: N_('hip'),
+    Kind.UPPER_HIP: N_('upper hip'),
     Kind.VALLEY: N_('valley'),
     Kind.BARGE: N_('barge rafter'),
     Kind.UPPER_BARGE: N_('upper barge rafter'),
@@ -66,6 +67,10 @@ CHECKS = {
         'at the others’ height. What of a plate’s corner or end stands in the way of a hip or a jack is cut off the plate, never off '
         'the rafter.'
     ),
+    'upper_hip': N_(
+        'The upper hip’s lower cut lies in line with the outer side of the wing’s ridge, against the common there.'
+    ),
+    'upper_hip_top': N_('Its top stands {drop} under the line where the planes meet, plumb, on its center.'),
     'ridge_height': N_('The ridge’s top stands {height} over the main plates, plumb.'),
     'hips_alike': N_(
         'Hips or valleys that are alike measure alike from the corner of the plates to the ridge.'

@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from tablegen.frame.asked import Asked, Bay, Hip, ManySided, Wing
+from tablegen.frame.asked import Asked, Bay, Hip, HipTop, ManySided, Wing
 from tablegen.frame.plan import Plan
 from tablegen.geometry import many_sided, setting_out
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure, length_figure
+from tablegen.roof.member import Kind
+from tablegen.roof.seat import greater_drop
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +45,10 @@ def checks_of(asked: Asked, plan: Plan, ridge_top: Figure | None) -> Iterator[Ch
                 raised=slope.plate_in,
                 crossed=slope.plate_in / plan.slopes[0].members.side.slope,
             )
+    if any(one.member.kind is Kind.UPPER_HIP for one in plan.corners):
+        yield Check('upper_hip', {})
+        if asked.hip_top is HipTop.DROPPED:
+            yield told('upper_hip_top', drop=greater_drop(plan.slopes[0].members.side))
     if ridge_top is not None:
         yield Check('ridge_height', {'height': ridge_top})
     if plan.corners:

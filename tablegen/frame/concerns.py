@@ -53,3 +53,5 @@ def _of_members(asked: Asked, members: tuple[Framed, ...]) -> Iterator[tuple[Cau
                 yield cautions.SHALLOW_HIP, member.name
         if member.kind is Kind.VALLEY and any(off.stop is Stop.VALLEY for off in member.deductions):
             yield cautions.CARRYING_VALLEY, member.name
+        if member.kind is Kind.UPPER_HIP:
+            yield cautions.HUNG_HIP, member.name

@@ -27,6 +27,7 @@ MARKS = {
     Kind.BARGE: 'B',
     Kind.UPPER_BARGE: 'UB',
     Kind.HIP: 'H',
+    Kind.UPPER_HIP: 'UH',
     Kind.VALLEY: 'V',
 }
 """How the mark of a member begins, by its kind; a number follows where there are several of one kind."""

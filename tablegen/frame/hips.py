@@ -236,9 +236,12 @@ def end_slope(of: Ends, name: str, origin: Point, along: Point) -> Slope:
     long, rate = 2 * half, of.end.side.at.plan_a.tan()
     upper = (
         _hip(of, start, half, ZERO, rate),
-        Reach(Edge.RIDGE, 'R', half, half, of.end_run_in, ZERO, ridge_in(asked), of.past_in),
+        Reach(
+            Edge.RIDGE, 'R', half, half, of.end_run_in, ZERO, ridge_in(asked), of.past_in,
+            clipped=asked.hip_head is HipHead.SINGLE,
+        ),
         _hip(of, half, long - start, of.end_run_in, -rate),
-    )
+    )  # fmt: skip
     lower = Reach(Edge.PLATE, '', ZERO, long, ZERO)
     alike = of.main.side.slope == of.end.side.slope
     jacks = (
@@ -273,8 +276,13 @@ def _handed(of: Ends) -> bool:
     return unlike or of.asked.hip_head is HipHead.SINGLE or of.over_gable
 
 
+def hip_stop(asked: Asked) -> Stop:
+    """Return what hips meet at the ridge."""
+    return Stop.COMMONS if asked.hip_head is HipHead.BETWEEN else Stop.RIDGE
+
+
 def hip_member(of: Ends, a_on: Hand) -> Member:
-    stop = Stop.COMMONS if of.asked.hip_head is HipHead.BETWEEN else Stop.RIDGE
+    stop = hip_stop(of.asked)
     plane = at_corner(of.asked, of.run_in - of.up_in, of.main, of.end, a_on=a_on)
     if (
         not of.over_gable

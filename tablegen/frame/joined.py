@@ -11,9 +11,15 @@ from tablegen.frame.stations import Places, clear_of
 from tablegen.frame.wood import ridge_in
 from tablegen.geometry import shortening
 from tablegen.geometry.corner import Corner
+from tablegen.numbers import text
 from tablegen.numbers.angles import Angle
-from tablegen.numbers.exact import Exact, exact
+from tablegen.numbers.exact import Exact, exact, floor_of
 from tablegen.roof.members import Members
+
+
+def down_to_a_part(inches: Exact, asked: Asked) -> str:
+    """Return a greatest length in its unit, no greater by its rounding."""
+    return text.in_units(Fraction(floor_of(inches, asked.measure.per), asked.measure.per))
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,6 +67,11 @@ class Joined:
         return self.reach_in == self.base.ridge_run_in
 
     @property
+    def level_width_in(self) -> Exact:
+        """Return how wide a wing is whose ridge stands as high as the main one."""
+        return 2 * self.base.ridge_run_in / self.rate
+
+    @property
     def top_in(self) -> Exact:
         """Return where the longer valley reaches the main ridge, along, if it is the left one."""
         return self.left_in + self.base.ridge_run_in / self.rate
@@ -78,14 +89,33 @@ class Joined:
     def ridge_in(self) -> Fraction:
         return ridge_in(self.asked)
 
+    @property
+    def half_rafter_in(self) -> Exact:
+        return exact(self.asked.rafters.thickness_in / 2)
+
+    @property
+    def passed_in(self) -> Exact:
+        """Return how far inward of the main plate line the hip's line over its valley passes the far side of the wing's ridge."""
+        return self.reach_in - self.ridge_in / 2 * self.rate
+
+    @property
+    def hip_beside_in(self) -> Exact:
+        """Return how far inward that hip's outer side passes it."""
+        return self.passed_in + shortening.jack_at(self.asked.hips.thickness_in, self.at.plan_a)
+
     def clear_of_corner(self, places: Places, corner_in: Exact) -> Places:
         """Return places along the main front that leave room for the valley at an inside corner of the plates."""
-        return clear_of(places, corner_in, self._beside(self.at.plan_a))
+        return clear_of(places, corner_in, self.beside_in, self.asked.rafters.thickness_in)
 
     def clear_on_wing(self, places: Places) -> Places:
         """Return the same along the wing's slope, whose inside corner is at 0: where it is laid on, none half on the main roof."""
         half = exact(self.asked.rafters.thickness_in / 2)
         return clear_of(places, ZERO, half if self.blind else self._beside(self.at.plan_b))
+
+    @property
+    def beside_in(self) -> Exact:
+        """Return how far from an inside corner of the plates a rafter of the main front stands clear of the valley."""
+        return self._beside(self.at.plan_a)
 
     def _beside(self, plan: Angle) -> Exact:
         half = self.asked.rafters.thickness_in / 2

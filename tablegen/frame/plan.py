@@ -56,6 +56,8 @@ class Reach:
     thickness_in: Fraction = Fraction(0)
     off_in: Exact | None = None
     """What comes off a rafter there, level; None for what half of the thickness makes."""
+    clipped: bool = False
+    """Whether a thicker rafter there is clipped to the hips on both sides of it."""
 
     def at(self, along_in: Exact) -> Exact:
         """Return how far inward its center line is at a place along."""

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from tablegen.frame.asked import Asked, HipHead
+from tablegen.frame.asked import Asked
 from tablegen.frame.plan import Edge, Reach, Region, Slope
 from tablegen.geometry import shortening
 from tablegen.numbers.angles import Angle
@@ -82,7 +82,7 @@ def rafters_of(slope: Slope, asked: Asked, lift_in: Exact, main_slope: Exact) ->
             out, foot = _tail(region, along, side)
             members = members if out is side.overhang_in else Members(replace(side, overhang_in=out))
         run = upper.at(along) - lower.at(along)
-        head = head_of(side, upper, asked.hip_head is HipHead.SINGLE)
+        head = head_of(side, upper)
         member = rafter('', kind, Plane(members, run, asked.measure), run, head, foot)
         if upper.edge is Edge.OVER:
             member = _over_beam(member, upper.thickness_in, side)
@@ -115,14 +115,10 @@ def _tail(region: Region, along: Exact, side: Side) -> tuple[Exact, End]:
     return out, _foot(side, reach)
 
 
-def head_of(side: Side, reach: Reach, single: bool = False) -> End:
-    """Return the upper end of a rafter at what lies there.
-
-    Given:
-        single  whether hips meet the ridge with one cheek each
-    """
+def head_of(side: Side, reach: Reach) -> End:
+    """Return the upper end of a rafter at what lies there."""
     stop = STOPS[reach.edge]
-    if reach.off_in is not None and single and reach.thickness_in:
+    if reach.off_in is not None and reach.clipped and reach.thickness_in:
         return clipped_end(side, reach.thickness_in, reach.off_in)
     if reach.off_in is not None:
         return faced_end(side, stop, reach.thickness_in, reach.off_in)

@@ -76,13 +76,40 @@ def mirrored(places: Places, length_in: Exact | Fraction) -> Places:
     return tuple(exact(length_in) - place for place in reversed(places))
 
 
-def clear_of(places: Places, line_in: Exact, within_in: Exact) -> Places:
-    """Return places with none nearer than a distance to a line: one that is gives way to two, one on each side of it."""
-    found: list[Exact] = []
-    for place in places:
-        near = -within_in < place - line_in < within_in
-        found += [line_in - within_in, line_in + within_in] if near else [place]
-    return tuple(found)
+def clear_of(
+    places: Places, line_in: Exact, within_in: Exact, thickness_in: Fraction = Fraction(0)
+) -> Places:
+    """Return places with none nearer than a distance to a line: what is gives way to two, one on each side of it."""
+    return clear_between(places, line_in - within_in, line_in + within_in, thickness_in)
+
+
+def clear_between(
+    places: Places,
+    low_in: Exact,
+    high_in: Exact,
+    thickness_in: Fraction | Exact,
+    kept_in: Exact | None = None,
+) -> Places:
+    """Return places with none between two but one that is kept there: those that are give way to one on either side.
+
+    Given:
+        kept_in  what has to stand between the two; None where nothing does
+
+    Notes:
+        1. What would then stand in another is moved away from there, until it stands beside it.
+    """
+    inside = [place for place in places if low_in < place < high_in and place != kept_in]
+    below = [place for place in places if place < low_in]
+    above = [place for place in places if place > high_in]
+    if low_in in places or any(kept_in is None or place < kept_in for place in inside):
+        below.append(low_in)
+    if high_in in places or any(kept_in is None or place > kept_in for place in inside):
+        above.insert(0, high_in)
+    for n in range(len(below) - 2, -1, -1):
+        below[n] = min(below[n], below[n + 1] - thickness_in)
+    for n in range(1, len(above)):
+        above[n] = max(above[n], above[n - 1] + thickness_in)
+    return (*below, *(() if kept_in is None else (kept_in,)), *above)
 
 
 def straddling(length_in: Exact, spacing_in: Fraction) -> Places:

@@ -137,27 +137,27 @@ def valleys(of: Joined, long_left: bool) -> tuple[CornerBoard, ...]:
         if longer:
             end = (of.top_in if is_left else of.left_in + of.right_in - of.top_in, of.base.ridge_run_in)
         handed = not of.level_ridges or of.main.side.slope != of.own.side.slope
-        boards.append(CornerBoard(member, (start, ZERO), end, a_on if handed else None))
+        hand = (member.head.long or a_on) if handed else None
+        boards.append(CornerBoard(member, (start, ZERO), end, hand))
     return tuple(boards)
 
 
 def only_right_valley(of: Joined) -> CornerBoard:
-    """Return the valley of an L, whose ridges meet at one height."""
-    return CornerBoard(
-        _valley(of, Hand.RIGHT, False), (of.right_in, ZERO), (of.left_in + of.half_in, of.reach_in)
-    )
+    """Return the valley of an L, in the corner of two ridges of one height or at the upper hip."""
+    board = _valley(of, Hand.RIGHT, False, Stop.HIP)
+    return CornerBoard(board, (of.right_in, ZERO), (of.left_in + of.half_in, of.reach_in), board.head.long)
 
 
-def _valley(of: Joined, a_on: Hand, longer: bool) -> Member:
+def _valley(of: Joined, a_on: Hand, longer: bool, against: Stop = Stop.VALLEY) -> Member:
     run = of.base.ridge_run_in if longer else of.reach_in
     plane = at_corner(of.asked, run, of.main, of.own, a_on)
     if of.level_ridges or longer:
         return valley('', plane, Stop.RIDGES if of.level_ridges else Stop.RIDGE)
-    return valley('', plane, head=_on_longer(of, a_on))
+    return valley('', plane, head=_on_longer(of, a_on, against))
 
 
-def _on_longer(of: Joined, a_on: Hand) -> End:
-    """Return the head of the shorter valley on the side of the longer one.
+def _on_longer(of: Joined, a_on: Hand, stop: Stop) -> End:
+    """Return the head of the shorter valley on the side of the longer one, or of an L's on that of the hip in the same line.
 
     Source: both run at the plan angle a to the main eave, towards each other, so at 180 − 2a; its tangent by the double
     angle. Square to each other at a regular corner.
@@ -165,12 +165,12 @@ def _on_longer(of: Joined, a_on: Hand) -> End:
     side, thick, tangent = of.main.side, of.asked.valleys.thickness_in, of.rate
     apart = 1 - tangent.squared()
     if not apart:
-        return met_end(side, Stop.VALLEY, thick, exact(thick / 2))
+        return met_end(side, stop, thick, exact(thick / 2))
     plan = Angle(2 * tangent / abs(apart))
     off = thick / 2 / plan.sine()
     cut = one_cheek(side, cheeks.hip_against(plan, of.at), thick, thick / plan.tan())
     long = a_on.other if apart > 0 else a_on
-    return met_end(side, Stop.VALLEY, thick, off, cut, long)
+    return met_end(side, stop, thick, off, cut, long)
 
 
 def wing_hips(of: Joined) -> tuple[CornerBoard, ...]:

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
 
 from tablegen.errors import BookError
 from tablegen.frame.asked import EIGHTH_IN, Asked, Gable, Hip, Wing
 from tablegen.frame.ells import ell
 from tablegen.frame.gables import gable
 from tablegen.frame.hips import hipped
-from tablegen.frame.joined import Joined
+from tablegen.frame.joined import Joined, down_to_a_part
 from tablegen.frame.plan import (
     ZERO,
     Edge,
@@ -26,7 +27,6 @@ from tablegen.geometry import shortening
 from tablegen.messages import message
 from tablegen.numbers import text
 from tablegen.numbers.exact import exact, sign
-from tablegen.numbers.figure import length_figure
 
 
 def winged(asked: Asked) -> Plan:
@@ -39,27 +39,31 @@ def winged(asked: Asked) -> Plan:
     assert isinstance(kind, Wing)
     if asked.ridge is None:  # not every rafter has a mate over against it
         raise BookError('ridge.board', message('frame.no_ridge_for_a_wing'), 'true')
+    flush = not kind.from_left_in and kind.main_ends > 0
     base = (
-        hipped(replace(asked, kind=Hip(kind.main_ends)))
+        hipped(replace(asked, kind=Hip(kind.main_ends, kind.pitch if flush else None)))
         if kind.main_ends
         else gable(replace(asked, kind=Gable()))
     )
     main, own = two_pitches(asked, kind.pitch or asked.pitch)
     of = Joined(asked, kind, base, main, own)
     if of.reach_in > base.ridge_run_in:
-        widest = length_figure(2 * base.ridge_run_in / of.rate, asked.measure)
+        widest = down_to_a_part(of.level_width_in, asked)
         raise BookError(
             'wing.width', message('frame.wing_over_the_ridge'), message('frame.up_to', most=widest)
         )
-    if not kind.from_left_in and kind.main_ends:
-        return ell(of)
-    least, most = asked.overhang_in, asked.length_in - asked.overhang_in - kind.width_in
+    least, most = (
+        Fraction(0) if flush else asked.overhang_in,
+        asked.length_in - asked.overhang_in - kind.width_in,
+    )
     if not least <= kind.from_left_in <= most:
         raise BookError(
             'wing.from_left',
             message('frame.wing_past_the_front', from_left=text.in_units(kind.from_left_in)),
             message('error.between', least=text.in_units(least), most=text.in_units(most)),
         )
+    if flush:
+        return ell(of)
     long_left = _long_valley_is_left(of)
     front = base.slopes[0]
     turned = front if long_left else turned_over(front)

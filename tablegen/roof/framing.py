@@ -49,14 +49,19 @@ def hip_jack(name: str, of: Plane, run_in: Exact | Fraction) -> Member:
 
 
 def hip(
-    name: str, of: Plane, stop: Stop = Stop.RIDGE, head: End | None = None, tail: End | None = None
+    name: str,
+    of: Plane,
+    stop: Stop = Stop.RIDGE,
+    head: End | None = None,
+    tail: End | None = None,
+    kind: Kind = Kind.HIP,
 ) -> Member:
     """Return a hip left square and dropped, or backed: one cheek at a ridge over its side, two between commons.
 
     Given:
         head, tail  ends of other kinds
     """
-    made = _member(name, Kind.HIP, of, of.run_in, head or _hip_head(of, stop), tail or _hip_tail(of))
+    made = _member(name, kind, of, of.run_in, head or _hip_head(of, stop), tail or _hip_tail(of))
     if not of.backed:
         return made
     bevels = [it.backing.bevel for it in (of.members, of.other or of.members)]
@@ -165,11 +170,12 @@ def _member(
     cut = [at for line, at in marks if line not in (Line.CENTER, Line.FOOT)]
     if head.tip:
         cut.insert(0, min(at for line, at in marks if line is Line.POINT) - inches_of(head.tip.along))
-    stock = {Kind.HIP: boards.hips, Kind.VALLEY: boards.valleys}.get(kind, boards.stock)
+    hips = (Kind.HIP, Kind.UPPER_HIP)
+    stock = boards.hips if kind in hips else boards.valleys if kind is Kind.VALLEY else boards.stock
     lean = exact(0)
     if not tail.bevel:  # a plumb cut's lower corner
         lean = shortening.along(tails.square_cut_set_in(stock.depth_in, slope), slope)
-    thick = {Kind.HIP: boards.hip_in, Kind.VALLEY: boards.valley_thickness_in}
+    thick = {**dict.fromkeys(hips, boards.hip_in), Kind.VALLEY: boards.valley_thickness_in}
     return Member(
         name=name,
         kind=kind,

@@ -45,12 +45,14 @@ class Kind(StrEnum):
     UPPER_BARGE = 'upper_barge'
     """Of a gambrel, from its ridge down to its purlin."""
     HIP = 'hip'
+    UPPER_HIP = 'upper_hip'
+    """From a ridge down to where a lower ridge and its valley end: it stands over no plate."""
     VALLEY = 'valley'
 
     @property
     def in_corner(self) -> bool:
         """Return whether it runs along the line where two roof planes meet."""
-        return self in (Kind.HIP, Kind.VALLEY)
+        return self in (Kind.HIP, Kind.UPPER_HIP, Kind.VALLEY)
 
     @property
     def stands_on_plate(self) -> bool:
@@ -60,6 +62,7 @@ class Kind(StrEnum):
             Kind.CRIPPLE,
             Kind.UPPER_RAFTER,
             Kind.UPPER_BARGE,
+            Kind.UPPER_HIP,
             Kind.LAID_JACK,
         )
 

@@ -168,7 +168,14 @@ class Roof:
 
     def _in_corner(self, read: Reading, sort: Sort, n: int, _: str, start) -> Placed:
         board, corner = self._board(read, sort), self.corner(start)
-        placed = stood(board, (*corner.start, corner.plate), corner.way, 'seat', 'stand')
+        if sort.mouth:
+            placed = stood(board, (*corner.start, corner.plate), corner.way, 'seat', 'stand')
+        else:  # an upper hip, from where the planes meet, and down by what it is told to be dropped
+            drop = Place('checks', 'upper_hip_top', 'drop')
+            under = read.value(drop) if drop in self.printed.known else 0.0
+            along = (self.lay.peak[0][1] - corner.start[1]) / corner.way[1] * np.array(corner.way)
+            high = read.value(Place('heights', '', 'planes_meet'))
+            placed = stood(board, (*(corner.start + along), high - under), corner.way, 'plumb', 'center')
         placed.closings = board.closings if n == 0 else {}
         return placed
 

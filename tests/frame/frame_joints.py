@@ -41,7 +41,7 @@ def touches_of(roof, members: dict) -> list[Touch]:
     """Return what every member stands on, and for every cut end each face that it lies on."""
     found = []
     for key, sort, slope, start in roof.standing():
-        if sort.corner:
+        if sort.corner and sort.mouth:
             corner = roof.corner(start)
             found += [
                 Touch(key, 'seat', f'plate {name}', 'top', 0)

@@ -227,50 +227,56 @@ def _past(asked: Asked) -> float:
 
 
 def _ell(asked: Asked) -> Lay:
-    """Return an L: the main left end and the wing's left slope are one, and one hip stands at the outer corner."""
+    """Return an L: the main left end and the wing's left slope are one, and one hip stands at the outer corner.
+
+    A lower ridge ends where it, the valley and the hip over the inside corner meet; from there on that hip's line bounds the front.
+    """
     wing, (wide, long, rise, out) = asked.kind, _sizes(asked)
-    base = hip_ends(asked, rise, wing.main_ends, 0.0, out, False)
-    stands, half, seat = float(wing.out_in), wide / 2, float(asked.seat_in)
+    own = float(wing.pitch.rise) / 12 if wing.pitch else rise
+    rate, aside, width = own / rise, out * rise / own, float(wing.width_in)
+    base = hip_ends(asked, own, wing.main_ends, 0.0, aside, False)
+    stands, half, seat, run = float(wing.out_in), width / 2, float(asked.seat_in), wide / 2
+    reach, end, peak = half * rate, float(wing.out_in) + wide, run / rate
+    level = abs(reach - run) < 1e-9
     (_, _, *rest), left = base.slopes['front'].outline, base.slopes['left']
-    front = ((wide, 0.0), (long, 0.0), *rest[:-1], (half, half))
-    end = stands + wide
+    front = ((width, 0.0), (long, 0.0), *(rest[:-1] if level else rest), (half, reach))
+    inner = ((wide - reach, half),) if level else ((wide - reach, half), (run, peak))
     slopes = {
         **base.slopes,
         'front': replace(
             base.slopes['front'],
             outline=front,
-            plates=((wide - seat, long),),
-            eaves=((wide + out, long + FAR),),
+            plates=((width - seat, long),),
+            eaves=((width + aside, long + FAR),),
         ),
         'left': replace(
-            left, length=end, plates=None, outline=((0.0, 0.0), (end, 0.0), (end, half), (half, half)), gables=('right',)
+            left, length=end, plates=None, outline=((0.0, 0.0), (end, 0.0), (end, half), *inner), gables=('right',)
         ),
         'wing_right': Slope(
-            'wing_right', (wide, -stands), (0, 1), stands, rise, ((0.0, 0.0), (stands, 0.0), (stands + half, half), (0.0, half)),
-            out, eaves=((-FAR, stands - out),), gables=('left',),
+            'wing_right', (width, -stands), (0, 1), stands, own, ((0.0, 0.0), (stands, 0.0), (stands + reach, half), (0.0, half)),
+            aside, eaves=((-FAR, stands - out),), gables=('left',),
         ),
     }  # fmt: skip
-    hips = [one for one in base.corners if one.start != (0, 0)]
-    valley = corner((wide, 0), (-1, 1), 'front', 'wing_right', inside=True)
+    corners = [one for one in base.corners if one.start != (0, 0)]
+    if not level:
+        corners.append(corner((half, reach), (1, rate), 'front', 'left'))
+    corners.append(corner((width, 0), (-1, rate), 'front', 'wing_right', inside=True))
     outer = -stands - float(asked.gable_overhang_in)
-    ridge = Ridge((half, outer), (0, -1), False, ('left', 'wing_right'))
-    ridges = {**base.ridges, 'R2': ridge}
-    lay = Lay(slopes, (*hips, valley), ridges, base.peak)
+    ridges = {**base.ridges, 'R2': Ridge((half, outer), (0, -1), False, ('left', 'wing_right'))}
+    lay = Lay(slopes, tuple(corners), ridges, base.peak)
     if not wing.hipped:
         return lay
     start = end - half
     cut_off = {
-        'left': replace(
-            slopes['left'], outline=((0.0, 0.0), (end, 0.0), (start, half), (half, half)), gables=()
-        ),
+        'left': replace(slopes['left'], outline=((0.0, 0.0), (end, 0.0), (start, half), *inner), gables=()),
         'wing_right': replace(
             slopes['wing_right'],
-            outline=((0.0, 0.0), (stands, 0.0), (stands + half, half), (half, half)),
+            outline=((0.0, 0.0), (stands, 0.0), (stands + reach, half), (half, half)),
             gables=(),
         ),
     }
     lay = replace(lay, slopes={**slopes, **cut_off})
-    return _wing_hips(lay, 0.0, half, stands, rise, out, _past(asked), left='left')
+    return _wing_hips(lay, 0.0, half, stands, own, aside, _past(asked), left='left')
 
 
 def _wing_hips(

@@ -99,6 +99,9 @@ class Printed:
         self.studs = [self._stud(one) for one in made.studs]
         for name, one in _walk('', made.heights):
             self.known[Place('heights', '', name)] = _figure(one)
+        for check in made.checks:
+            if check.name == 'upper_hip_top':
+                self.known[Place('checks', check.name, 'drop')] = _figure(check.figures['drop'])
 
     def figure(self, place: Place) -> Figure:
         """Return the figure at a place."""

@@ -71,6 +71,20 @@ FIXED = {
         ridge=RidgeBoard(top=RidgeTop.BEVELED),
     ),
     'ell': asked(Wing(F(120), F(90), F(0), main_ends=1), 6, 120, 220, spacing_in=F(24)),
+    'ell of two pitches': asked(
+        Wing(F(80), F(90), F(0), pitch=pitch('9'), main_ends=1), 6, 120, 220, spacing_in=F(24)
+    ),
+    'ell, lower ridge': asked(Wing(F(72), F(90), F(0), main_ends=1), 6, 144, 220, spacing_in=F(24)),
+    'ell, lower ridge, two pitches': asked(
+        Wing(F(72), F(100), F(0), pitch=pitch('8'), main_ends=2, hipped=True),
+        6,
+        144,
+        220,
+        spacing_in=F(24),
+        hip_head=HipHead.SINGLE,
+        hips=stock('2×10'),
+        ridge=RidgeBoard(F(3, 4)),
+    ),
     'six sides': asked(ManySided(6, across_flats_in=F(144)), 8, 0, 0, spacing_in=F(24), hips=stock('2×10')),
     'eight sides around a post': asked(
         ManySided(8, side_in=F(50), post_across_flats_in=F(6)), 8, 0, 0, spacing_in=F(24), hips=stock('2×10')
@@ -146,10 +160,11 @@ class Drawn(Random):
         out, hipped = self.inches(50, 90), self.choice([False, True])
         if hipped:  # its peak stands out of the main front
             out += wide / 2
-        if self.randint(0, 3) == 0:
-            return Wing(wide, out, F(0), main_ends=self.choice([1, 2]), hipped=hipped)
         own = self.choice([None, self.near(pitched)])
         widest = wide * F(pitch(pitched).rise_in) / F((own or pitch(pitched)).rise_in)
+        if self.randint(0, 3) == 0:
+            width = self.choice([widest, widest * F(self.randint(3, 6), 8)])
+            return Wing(width, out, F(0), own, self.choice([1, 2]), hipped)
         width = self.choice([widest, widest * F(self.randint(5, 7), 8)])
         return Wing(
             width, out, (long - width) / 2, own, self.choice([0, 0, 2]), hipped,

@@ -90,6 +90,14 @@ def test_rafters_meet_in_pairs_over_a_ridge_of_any_hip_roof():
         assert sorted(places['front']) == pytest.approx(sorted(places['back']), abs=1 / 8), (name, long)
 
 
+@pytest.mark.parametrize('name', FIXED)
+def test_a_member_s_hand_is_the_side_of_its_long_point(name):
+    """As the answer says: of its head's, or else of its lower end's."""
+    for one in built(name).build.printed.sorts:
+        hand, long = one.page.partition(' ')[2], one.head.long or one.tail.long
+        assert not long or hand == {1: 'left', -1: 'right'}[long], one.page
+
+
 ALONG = {
     # from barge to barge; eaves of hip roofs out to both other fascias' outer faces; of six sides as the apothem grows
     'gable': ({'F': [170 + 24] * 2}, {'fascia_in': F(3, 4)}),
