@@ -226,7 +226,9 @@ def _place(framed: Framed, standing: Standing, plan: Plan) -> str:
     if standing.slope:
         return slope_name(standing.slope)
     words = _('inside corner of {slopes}') if framed.member.kind is Kind.VALLEY else _('corner of {slopes}')
-    return words.format(slopes=joined([slope_name(name) for name in plan.between(standing.start)]))
+    return words.format(
+        slopes=joined([slope_name(name) for name in plan.between(standing.start, standing.end)])
+    )
 
 
 def _cautions(group: Group, frame: Frame) -> Iterator[str]:

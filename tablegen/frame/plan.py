@@ -134,14 +134,18 @@ class Slope:
         upper = (reach for region in self.regions for reach in region.upper)
         return next((reach.inward_in for reach in upper if reach.mark == mark and reach.off_in is None), None)
 
-    def corners(self) -> Iterator[Point]:
-        """Return both ends, on the plan, of every hip and valley that bounds it."""
-        for region in self.regions:
-            for reach in (*region.lower, *region.upper):
-                if reach.edge in (Edge.HIP, Edge.VALLEY):
-                    yield from (
-                        self.on_plan(along, reach.at(along)) for along in (reach.start_in, reach.end_in)
-                    )
+    def lies_along(self, start: Point, end: Point, share: Fraction) -> bool:
+        """Return whether a hip or valley bounds it where a share of the way from one point to another on the plan is."""
+        x, y = (float(one + (other - one) * share) for one, other in zip(start, end, strict=True))
+        (left, low), (right, up) = ([float(one) for one in two] for two in (self.origin, self.along))
+        along, inward = (x - left) * right + (y - low) * up, (y - low) * right - (x - left) * up
+        return any(
+            reach.edge in (Edge.HIP, Edge.VALLEY)
+            and float(reach.start_in) <= along <= float(reach.end_in)
+            and abs(float(reach.at(exact(0))) + float(reach.rate) * along - inward) < ROUND_OFF_IN
+            for region in self.regions
+            for reach in (*region.lower, *region.upper)
+        )
 
     def standing(self) -> Iterator[tuple[Region, Exact, Reach, Reach]]:
         """Return every place where a rafter may stand, with what is below and above it."""
@@ -219,14 +223,18 @@ class Plan:
     """What stands on each side of that, from its corner to the next: the name of a slope, '' for a gable; a bay's wall has
     none."""
 
-    def between(self, start: Point) -> tuple[str, ...]:
-        """Return the names of the slopes that the hip or valley lies between which starts at a point."""
-        return tuple(slope.name for slope in self.slopes if any(_near(one, start) for one in slope.corners()))
+    def between(self, start: Point, end: Point) -> tuple[str, ...]:
+        """Return the names of the slopes that the hip or valley between two points lies between.
 
-
-def _near(one: Point, other: Point) -> bool:
-    """Return whether two points are one; those of a regular roof are worked out around its middle."""
-    return all(abs(float(a - b)) < ROUND_OFF_IN for a, b in zip(one, other, strict=True))
+        Notes:
+            1. Of a longer valley the wing's slope is there near its foot only, of an upper hip the front from its foot's middle on.
+        """
+        shares = Fraction(1, 16), Fraction(1, 2)
+        return tuple(
+            slope.name
+            for slope in self.slopes
+            if any(slope.lies_along(start, end, share) for share in shares)
+        )
 
 
 ROUND_OFF_IN = 1e-6

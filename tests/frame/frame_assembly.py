@@ -9,7 +9,7 @@ from assembly import Assembly, Lies, Touch, plane, point
 from boards import Board, Member
 from frame_boards import sawn
 from frame_joints import lies_of, touches_of
-from frame_lays import laid_out
+from frame_kinds import laid_out
 from frame_level_boards import level_board, stud, valley_board
 from frame_placed import Placed, along_eave, block, post, stood
 from frame_printed import Printed, Sort, StudSort
