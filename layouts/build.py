@@ -22,7 +22,7 @@ from layouts.pdf.progress import Progress
 from layouts.pdf.typeset import Job, parts, typeset
 from layouts.pdf.workplace import put_in_place, workplace
 from layouts.roofs.make import write_roof
-from layouts.sheets.fold import SheetLayout, sheet_sides
+from layouts.sheets.counted import sheet_layout
 from layouts.sheets.instructions import instructions_job
 from layouts.sheets.sheets import impose
 from layouts.words.say import _, speaking
@@ -156,18 +156,6 @@ def build(settings: Settings, folder: Path, progress: Progress, tagged: bool = F
         seconds,
         BuiltCard(folder / CARD, tuple(said), seconds),
     )
-
-
-def sheet_layout(planned: Plan) -> SheetLayout:
-    """Return how a plan's pages lie on the printer's paper."""
-    trim = planned.trim
-    return SheetLayout(planned.settings.paper, trim.width_mm, trim.height_mm, trim.up)
-
-
-def sheet_count(planned: Plan) -> int:
-    """Return how many sheets of paper a plan takes, the one of instructions among them."""
-    bounds = [(first - 1, count) for first, count in planned.index.sections]
-    return len(sheet_sides(bounds, planned.trim.up)) // 2 + 1
 
 
 def _tabs(planned: Plan) -> dict[int, tuple[float, float]]:

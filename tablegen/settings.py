@@ -6,9 +6,9 @@ import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
 from fractions import Fraction
+from typing import TYPE_CHECKING
 
 from tablegen.errors import BookError, SettingsFaults, each_of, meant
-from tablegen.frame.asked import Asked
 from tablegen.geometry.pitch import Pitch, pitch_of_rise
 from tablegen.groups import GROUPS, HOUSE_GROUPS
 from tablegen.messages import message
@@ -30,6 +30,9 @@ from tablegen.written.keys import (
 from tablegen.written.lengths import length
 from tablegen.written.pitches import read_pitches
 from tablegen.written.stocks import stock
+
+if TYPE_CHECKING:
+    from tablegen.frame.asked import Asked  # a look-up waits for no frame
 
 PAPERS = ('letter', 'a4')
 TRIMS = ('pocket', 'large')

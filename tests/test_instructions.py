@@ -10,10 +10,10 @@ from drawn import read
 from printed_words import told
 from pypdf import PdfReader
 
-from layouts.build import sheet_layout
 from layouts.drawings.folding import cutting, flipping, folding, stapling
 from layouts.pages.book import plan
 from layouts.pdf.typeset import set_document
+from layouts.sheets.counted import sheet_layout
 from layouts.sheets.fold import sheet_sides
 from layouts.sheets.instructions import instructions_job
 from layouts.sheets.marks import BAR_WORDS

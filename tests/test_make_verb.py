@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from asking import ask
 
-from layouts.build import sheet_count
 from layouts.pages.book import plan
+from layouts.sheets.counted import sheet_count
 from tablegen.settings import EDITIONS, read_settings
 
 SMALL = 'pitches = [6]\nparts = ["gable"]\nruns = {to = "1 ft"}'
@@ -20,22 +20,19 @@ def test_a_plan_is_told_and_nothing_is_made(tmp_path):
     assert not out.exists()
 
 
-def test_the_plan_of_an_edition_tells_of_the_other_too():
-    """Each counted from its own plan; a section is folded and stapled by itself."""
-    counted = {}
-    for edition in EDITIONS:
-        planned = plan(read_settings(f'edition = "{edition}"\npitches = [4, 6]', ''))
-        counted[edition] = (planned.index.total, sheet_count(planned), len(planned.index.sections))
+def test_the_plan_of_an_edition_tells_how_to_ask_for_the_other():
     for asked, other in (EDITIONS, tuple(EDITIONS)[::-1]):
+        planned = plan(read_settings(f'edition = "{asked}"\npitches = [4, 6]', ''))
+        pages, sections = planned.index.total, len(planned.index.sections)
         status, told, remarks = ask('make', '--plan', '--edition', asked, '--pitches', '4,6')
         first, second = told.splitlines()
 
         assert (status, remarks) == (0, '')
-        assert second.startswith(f'the {other} edition: ')
-        for line, (pages, sheets, sections) in ((first, counted[asked]), (second, counted[other])):
-            assert f'{pages} pages in {sections} section' in line
-            assert f'{sheets} sheets of paper' in line
-            assert line.endswith('stapled once' if sections == 1 else f'stapled {sections} times')
+        assert first.startswith(f'{pages} pages in {sections} section')
+        assert f'{sheet_count(planned)} sheets of paper' in first
+        assert first.endswith('stapled once' if sections == 1 else f'stapled {sections} times')
+        assert second == f'what the {other} edition would be: --edition {other}'
+        assert ask('make', '--plan', '--pitches', '4,6', *second.split()[-2:])[1] != told
 
 
 def test_what_was_planned_is_what_is_made(tmp_path):

@@ -17,12 +17,12 @@ from complete import complete_plan
 from quick_books import QUICK
 
 from layouts import build as building
-from layouts.build import sheet_count, sheet_layout
 from layouts.cards.faces import TableFace
 from layouts.cards.formats import FORMATS
 from layouts.cards.plan import plan_cards
 from layouts.cards.sheet import card_sheet
 from layouts.pages.book import plan
+from layouts.sheets.counted import sheet_count, sheet_layout
 from layouts.verbs import VERBS
 from tablegen.settings import Settings, read_settings
 

@@ -11,13 +11,12 @@ from markupsafe import Markup
 from layouts.drawings.marked_board import BoardMarks, End, marked_board
 from layouts.pages.example_places import Place, Places
 from layouts.pages.how_to_page import OPENING_PLACES, SHOWN_PLACES, unit_after
-from layouts.pages.own_roof_pages import ALL_MEMBERS, called, keys_of, members_drafts
 from layouts.pages.part_tabs import part_tab
 from layouts.paper.page import Block, Draft, Index, Maker, Tab
 from layouts.paper.trim import trim_of
 from layouts.words.drawings import ENDS
 from layouts.words.examples import BOARD_TITLE, MARKS
-from layouts.words.pages import heading
+from layouts.words.pages import ALL_MEMBERS, heading
 from layouts.words.say import _, say
 from tablegen import examples as worked
 from tablegen.examples import Building
@@ -98,11 +97,14 @@ def example_blocks(settings: Settings) -> list[Block]:
     if not settings.own_roofs:
         drafts = _drafts(worked.store_and_porch(settings), '', settings, tab)
         return [_block(drafts)] if drafts else []
+    from layouts.pages import own_roof_pages as own  # a garden store waits for no frame
+    from tablegen.examples.own_roof import own_roof
+
     found = []
     for place, (file, asked) in enumerate(zip(settings.roofs, settings.own_roofs, strict=True)):
-        roof, name, keys = worked.own_roof(file, asked, settings), called(file, asked), keys_of(place)
+        roof, name, keys = own_roof(file, asked, settings), own.called(file, asked), own.keys_of(place)
         drafts = _drafts(roof.building, keys, settings, tab, name)
-        drafts += members_drafts(roof, name, f'{ALL_MEMBERS}{keys}', settings, tab)
+        drafts += own.members_drafts(roof, name, f'{ALL_MEMBERS}{keys}', settings, tab)
         found.append(_block(drafts, '' if place else 'examples'))
     return found
 

@@ -5,9 +5,9 @@ from __future__ import annotations
 from layouts.pages.book import Plan
 from layouts.pages.contents_pages import CONTENTS_KEYS
 from layouts.pages.marking_sheets import RIGHT
-from layouts.pages.own_roof_pages import ALL_MEMBERS, called, keys_of
+from layouts.pages.own_roof_pages import called, keys_of
 from layouts.paper.page import Entry, Index
-from layouts.words.pages import GROUP_HEADS, OUTLINE, WORDS, heading
+from layouts.words.pages import ALL_MEMBERS, GROUP_HEADS, OUTLINE, WORDS, heading
 from layouts.words.say import _
 from tablegen.groups import GROUPS
 

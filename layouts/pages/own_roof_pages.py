@@ -13,9 +13,9 @@ from layouts.paper.typeface import advance_em
 from layouts.words.caution import caution_text
 from layouts.words.frame import HANDS, LEVELS, LINES, MEMBERS, in_rows, with_hand
 from layouts.words.lists import capital
-from layouts.words.pages import heading
+from layouts.words.pages import ALL_MEMBERS, heading
 from layouts.words.say import N_, _, say
-from tablegen.examples import OwnRoof
+from tablegen.examples.own_roof import OwnRoof
 from tablegen.frame.asked import Asked
 from tablegen.frame.cut_list import CutList, CutMember, Warned, cut_list
 from tablegen.numbers.figure import Figure
@@ -23,7 +23,6 @@ from tablegen.roof import cautions
 from tablegen.roof.member import Line
 from tablegen.settings import Settings
 
-ALL_MEMBERS = 'all-members'
 HEAD_REM, NOTE_REM, CELL_REM = 0.75, 0.75, 0.84
 """Sizes of type: heads of columns, small print, figures."""
 APART_REM = 0.6

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from layouts.paper.longer import size_in
 from layouts.paper.page import Tab
 from layouts.paper.trim import POINTS_PER_MM, Trim
 from layouts.words.pages import TABS
@@ -20,6 +19,6 @@ def part_tab(part: str, trim: Trim) -> Tab:
     word = _(TABS[part])
     slot_mm = (trim.height_mm - trim.top_mm - trim.foot_mm) / len(TABS)
     rem_mm = 10 * trim.unit_pt / POINTS_PER_MM
-    size = size_in([word], [CLEAR * slot_mm / rem_mm], min(TAB_REM, trim.tab_mm / rem_mm / LINE_EM), 'heavy')
+    most = min(TAB_REM, trim.tab_mm / rem_mm / LINE_EM)
     top_mm = list(TABS).index(part) * slot_mm
-    return Tab(word, round(top_mm, 3), round(slot_mm, 3), round(size, 3), True)
+    return Tab(word, round(top_mm, 3), round(slot_mm, 3), most, CLEAR * slot_mm / rem_mm)

@@ -110,7 +110,7 @@ def is_grid(settings: Settings) -> bool:
     return bool(_grid_offsets(settings))
 
 
-def _grid_offsets(settings: Settings) -> list[Fraction]:
+def _grid_offsets(settings: Settings) -> Sequence[Fraction]:
     """Return the inches past a whole foot at which runs fall, none where they make a list."""
-    offsets = offsets_of_foot(settings.runs) or []
-    return offsets if len(offsets) >= FEWEST_IN_A_GRID else []
+    offsets = offsets_of_foot(settings.runs) or ()
+    return offsets if len(offsets) >= FEWEST_IN_A_GRID else ()

@@ -8,6 +8,8 @@ from typing import Self
 
 from markupsafe import Markup
 
+from layouts.paper.longer import size_in
+
 MOST_IN_A_SECTION = 80
 """Pages that a home stapler and a fold take: 20 nested leaves of 80 g paper."""
 
@@ -38,10 +40,21 @@ class Tab:
     top_mm: float
     """From the top of the text."""
     height_mm: float
-    size_rem: float
-    """Of its letters."""
-    turned: bool = False
-    """Whether they read up the page."""
+    most_rem: float
+    """Greatest size of its letters."""
+    room_rem: float = 0
+    """Along the edge for letters that read up the page; 0 for those that do not."""
+
+    @property
+    def turned(self) -> bool:
+        """Return whether its letters read up the page."""
+        return self.room_rem > 0
+
+    @property
+    def size_rem(self) -> float:
+        """Return the size of its letters; measured in the font, so only where the page is made."""
+        turned = self.turned and size_in([self.text], [self.room_rem], self.most_rem, 'heavy')
+        return round(turned or self.most_rem, 3)
 
 
 @dataclass(frozen=True, slots=True)

@@ -23,22 +23,26 @@ MARKS = 'marks'
 def csv_rows(table: Table[Any]) -> Iterator[list[str]]:
     """Return the names of a table's columns in CSV, then its rows, one at a time; no figure leaves its cells empty."""
     yield [name for column in table.columns for name in _names(column)]
+    kinds = [(column.kind in MEASURED, column.marks is not None) for column in table.columns]
     for row in table.rows():
         found: list[str] = []
-        for column, cell, marks in zip(table.columns, row.cells, row.marks, strict=True):
-            found += _cells(column, cell)
-            found += [' '.join(marks)] if column.marks else []
+        for (measured, marked), cell, marks in zip(kinds, row.cells, row.marks, strict=True):
+            found += _cells(cell) if measured else ['' if cell is None else str(_told(cell))]
+            if marked:
+                found.append(' '.join(marks))
         yield found
 
 
 def json_rows(table: Table[Any]) -> Iterator[dict[str, object]]:
     """Return a table's rows as objects, one at a time; no figure is null, and marks stand in the figure's own object."""
+    keys = [column.key for column in table.columns]
+    marked = [(place, column.key) for place, column in enumerate(table.columns) if column.marks]
     for row in table.rows():
-        told = {column.key: _told(cell) for column, cell in zip(table.columns, row.cells, strict=True)}
-        for column, marks in zip(table.columns, row.marks, strict=True):
-            figure = told[column.key]
-            if column.marks and isinstance(figure, dict):
-                figure[MARKS] = list(marks)
+        told = dict(zip(keys, map(_told, row.cells), strict=True))
+        for place, key in marked:
+            figure = told[key]
+            if isinstance(figure, dict):
+                figure[MARKS] = list(row.marks[place])
         yield told
 
 
@@ -82,12 +86,10 @@ def _names(column: Column[Any]) -> list[str]:
     return [*dialect.column_names(column.key, column.unit), *marks]
 
 
-def _cells(column: Column[Any], cell: Cell) -> list[str]:
-    if column.kind not in MEASURED:
-        return ['' if cell is None else str(_told(cell))]
-    if isinstance(cell, Fraction):
-        return [dialect.decimal(cell), text.rational(cell)]
-    return list(dialect.cells(cell if isinstance(cell, Figure) else None))
+def _cells(cell: Cell) -> tuple[str, str]:
+    if isinstance(cell, Figure):  # asked first: most are
+        return dialect.cells(cell)
+    return (dialect.decimal(cell), text.rational(cell)) if isinstance(cell, Fraction) else dialect.cells(None)
 
 
 def _told(cell: Cell) -> Any:

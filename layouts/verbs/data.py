@@ -96,5 +96,6 @@ def _write(lines: Iterator[list[str]], objects: Iterable[object], form: str, out
     if form == 'csv':
         csv.writer(out, lineterminator='\n').writerows(lines)
         return
+    encoded = json.JSONEncoder(ensure_ascii=False).encode
     for one in objects:
-        out.write(json.dumps(one, ensure_ascii=False) + '\n')
+        out.write(encoded(one) + '\n')

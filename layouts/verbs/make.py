@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 import argparse
-from contextlib import suppress
-from dataclasses import replace
 from pathlib import Path
 from typing import TextIO
 
@@ -21,10 +19,10 @@ Options go over the settings file, and that over the usual settings. What no
 option says, such as spacings of jacks, lumber and the parts of the book, the
 file says.""")
 OTHER = {
-    'compact': N_('the compact edition: {said}'),
-    'complete': N_('the complete edition: {said}'),
+    'compact': N_('what the compact edition would be: --edition compact'),
+    'complete': N_('what the complete edition would be: --edition complete'),
 }
-"""What another edition would come to."""
+"""How another edition is asked for: to count it takes as long again, the complete one longer."""
 EXAMPLES = (
     'rafterbook make',
     'rafterbook make --pitches "4 to 12" --owner "Garden store" --open',
@@ -107,20 +105,18 @@ def _refuse_what_cannot_be_done(args: argparse.Namespace) -> None:
 
 
 def _tell_plan(settings: Settings, out: TextIO) -> int:
-    """Say what the settings come to, and in a line what the other edition would."""
+    """Say what the settings come to, and how the other edition is asked for."""
     print(_planned(settings), file=out)
     if settings.parts in EDITIONS.values():
         for name, parts in EDITIONS.items():
             if parts != settings.parts:
-                with suppress(BookError):  # one that cannot be made of such settings is not offered
-                    said = _planned(replace(settings, parts=parts))
-                    print(_(OTHER[name]).format(said=said), file=out)
+                print(_(OTHER[name]), file=out)
     return 0
 
 
 def _planned(settings: Settings) -> str:
-    from layouts.build import sheet_count
     from layouts.pages.book import plan
+    from layouts.sheets.counted import sheet_count
 
     planned = plan(settings)
     count = len(planned.index.sections)

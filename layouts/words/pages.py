@@ -18,6 +18,8 @@ FOUND, LENGTHS = _ALL['found'], _ALL['lengths']
 """What a figure of a table is, and from where to where it is measured; how lengths read."""
 TABS = _ALL['tab']
 """Words of the thumb tabs of parts that have no number and no letter, from the upper one down."""
+ALL_MEMBERS = 'all-members'
+"""The name of the page of all members of a roof of the reader's own."""
 OUTLINE = _ALL['outline']
 """What stands in the outline beside the heads of pages."""
 GLANCE_HEADS: dict[str, tuple[tuple[str, tuple[str, ...] | None], ...]] = {

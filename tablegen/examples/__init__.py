@@ -4,18 +4,15 @@ from tablegen.examples.building import Building, nearest_pitch, store_and_porch
 from tablegen.examples.hips import whole_hip, whole_valley
 from tablegen.examples.jacks import hip_jacks
 from tablegen.examples.one_rafter import one_rafter
-from tablegen.examples.own_roof import OwnRoof, own_roof
 from tablegen.examples.rafters import common_rafter, ledger_rafter
 
 __all__ = [
     'Building',
-    'OwnRoof',
     'common_rafter',
     'hip_jacks',
     'ledger_rafter',
     'nearest_pitch',
     'one_rafter',
-    'own_roof',
     'store_and_porch',
     'whole_hip',
     'whole_valley',

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from tablegen.examples.records import Length, RunSource, Source, Sources
 from tablegen.geometry.pitch import Pitch
+from tablegen.groups import GROUPS
 from tablegen.numbers import text
 from tablegen.numbers.figure import Figure
 from tablegen.numbers.units import Stock
@@ -113,6 +114,8 @@ class Book:
     ) -> Sources:
         """Return where a figure stands in a reference table, nowhere if there is no such cell or another figure in it."""
         settings = self.settings
+        if not any(group in settings.parts for group in GROUPS):
+            return ()
         if isinstance(stub, Pitch):
             settings = replace(settings, pitches=(stub,))  # the other rows are of no use
         table = next(

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 from math import isqrt
 
 from tablegen.numbers.exact import Exact, exact, floor_of, one_term, root, sign
@@ -38,11 +39,16 @@ class Angle:
 
     def cosine(self) -> Exact:
         """Return the cosine, one term; exact for a tangent of one term (see one_term)."""
-        return Exact() if self.tangent is None else root(1 / (1 + one_term(self.tangent).squared()))
+        return Exact() if self.tangent is None else _cosine(one_term(self.tangent).squared())
 
     def sine(self) -> Exact:
         """Return the sine, one term; exact for a tangent of one term (see one_term)."""
         return exact(1) if self.tangent is None else one_term(self.tangent) * self.cosine()
+
+
+@lru_cache(maxsize=1024)
+def _cosine(tangent_squared: Fraction) -> Exact:
+    return root(1 / (1 + tangent_squared))
 
 
 def angle_of_sine(sine: Exact) -> Angle:

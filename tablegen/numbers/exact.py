@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 from fractions import Fraction
-from math import floor, isqrt
+from math import isqrt
 
 Rational = int | Fraction
 ONE = Fraction(1)
@@ -29,6 +29,8 @@ class Exact:
         other = exact(other)
         if not other.terms:
             return self
+        if not self.terms:
+            return other
         return Exact(_gathered((*self.terms, *other.terms)))
 
     __radd__ = __add__
@@ -37,13 +39,20 @@ class Exact:
         return Exact(tuple((-c, q) for c, q in self.terms))
 
     def __sub__(self, other: Exact | Rational) -> Exact:
-        return self + -exact(other)
+        other = exact(other)
+        if not other.terms:
+            return self
+        return Exact(_gathered((*self.terms, *((-c, q) for c, q in other.terms))))
 
     def __rsub__(self, other: Rational) -> Exact:
-        return -self + other
+        return exact(other) - self
 
     def __mul__(self, other: Exact | Rational) -> Exact:
         other = exact(other)
+        for one, scaled in ((other, self), (self, other)):
+            if len(one.terms) == 1 and one.terms[0][1] is ONE:  # a rational leaves the roots as they are
+                factor = one.terms[0][0]
+                return Exact(tuple((c * factor, q) for c, q in scaled.terms))
         terms = ((c, q, d, r) for c, q in self.terms for d, r in other.terms)
         return Exact(_gathered((c * d, q if r is ONE else r if q is ONE else q * r) for c, q, d, r in terms))
 
@@ -69,16 +78,16 @@ class Exact:
         raise TypeError('an Exact has many forms of one value: do not use it as a key')
 
     def __lt__(self, other: Exact | Rational) -> bool:
-        return sign(self - other) < 0
+        return _compared(self, exact(other)) < 0
 
     def __gt__(self, other: Exact | Rational) -> bool:
-        return sign(self - other) > 0
+        return _compared(self, exact(other)) > 0
 
     def __le__(self, other: Exact | Rational) -> bool:
-        return sign(self - other) <= 0
+        return _compared(self, exact(other)) <= 0
 
     def __ge__(self, other: Exact | Rational) -> bool:
-        return sign(self - other) >= 0
+        return _compared(self, exact(other)) >= 0
 
     def __float__(self) -> float:
         """Return the nearest ordinary float, for drawings only: no printed digit may come from it."""
@@ -182,8 +191,9 @@ def nearest(x: Exact | Rational, per: Rational) -> int:
         1. With s the size in parts, the count is (floor(2s) + 1) // 2. A rational is counted in whole numbers alone.
     """
     if not isinstance(x, Exact):
-        count = (floor(2 * per * (x if x > 0 else -x)) + 1) // 2
-        return -count if x < 0 else count
+        above = 2 * per.numerator * x.numerator
+        count = (abs(above) // (per.denominator * x.denominator) + 1) // 2
+        return -count if above < 0 else count
     negative = sign(x) < 0
     count = (floor_of(-x if negative else x, 2 * per) + 1) // 2
     return -count if negative else count
@@ -193,6 +203,20 @@ def nearest_root(square: Fraction, per: int) -> int:
     """Return nearest(root(square), per), by the short way that long tables use."""
     scaled_up = 4 * per * per * square.numerator
     return (isqrt(scaled_up // square.denominator) + 1) // 2
+
+
+def _compared(a: Exact, b: Exact) -> int:
+    """Return the sign of a less b; of single terms by their squares, which is quicker."""
+    if len(a.terms) > 1 or len(b.terms) > 1:
+        return sign(a - b)
+    below, above = _signed_square(a), _signed_square(b)
+    return (below > above) - (below < above)
+
+
+def _signed_square(x: Exact) -> Fraction:
+    """Return the square of a number of one term or none, with the number's own sign."""
+    square = x.squared()
+    return -square if x.terms and x.terms[0][0] < 0 else square
 
 
 def _rational_root(square: Fraction) -> Fraction | None:

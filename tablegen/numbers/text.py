@@ -36,8 +36,9 @@ class Parts(NamedTuple):
     @property
     def text(self) -> str:
         """Return the whole number as it is printed."""
-        gap = ' ' if self.whole and self.fraction else ''
-        return f'{self.before}{gap}{self.fraction}{self.decimals}{self.mark}'
+        sign, feet, whole, fraction, decimals, mark = self
+        gap = ' ' if whole and fraction else ''
+        return f'{sign}{feet}{"′ " if feet else ""}{whole}{gap}{fraction}{decimals}{mark}'
 
     @property
     def before(self) -> str:
@@ -78,14 +79,20 @@ def decimal(count: int, places: int) -> str:
 
 def decimal_parts(count: int, places: int) -> Parts:
     """Return a whole count of the last decimal place."""
-    digits = str(abs(count)).rjust(places + 1, '0')
-    whole, decimals = (digits[:-places], f'.{digits[-places:]}') if places else (digits, '')
+    whole, decimals = _digits(count, places)
     return Parts(sign=MINUS if count < 0 else '', whole=whole, decimals=decimals)
+
+
+def _digits(count: int, places: int) -> tuple[str, str]:
+    """Return the digits before the point, and the point with those behind it."""
+    digits = str(abs(count)).rjust(places + 1, '0')
+    return (digits[:-places], f'.{digits[-places:]}') if places else (digits, '')
 
 
 def plain_decimal(count: int, places: int) -> str:
     """Return decimal(), with the hyphen that data files take for a minus sign."""
-    return decimal(count, places).replace(MINUS, '-')
+    whole, decimals = _digits(count, places)
+    return f'{"-" if count < 0 else ""}{whole}{decimals}'
 
 
 def degree_parts(count: int, places: int) -> Parts:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import cache
 
 from tablegen.geometry import common
 from tablegen.geometry.pitch import Pitch
@@ -122,7 +123,8 @@ def coarse_part(per: int) -> Fraction:
     return Fraction(1, 8) if per == 64 else Fraction(1, INCHES.part)
 
 
-def offsets_of_foot(runs: Runs) -> list[Fraction] | None:
+@cache
+def offsets_of_foot(runs: Runs) -> tuple[Fraction, ...] | None:
     """Return the inches past a whole foot at which runs fall, or None where feet and inches make no grid.
 
     Notes:
@@ -130,7 +132,7 @@ def offsets_of_foot(runs: Runs) -> list[Fraction] | None:
     """
     if (INCHES.group / runs.step).denominator != 1 or any(map(text.is_metric, (runs.first, runs.step))):
         return None
-    return sorted({run % INCHES.group for run in runs})
+    return tuple(sorted({run % INCHES.group for run in runs}))
 
 
 def cells_of_foot(
