@@ -10,13 +10,17 @@ from dataclasses import dataclass
 from pathlib import Path
 from time import monotonic
 
+from markupsafe import Markup
+
 from layouts.cards.formats import USUAL
 from layouts.cards.make import CARD, card_work, finish_cards
 from layouts.pages.book import Plan, plan
 from layouts.pages.outline import outline
 from layouts.paper.typeface import check_letters
-from layouts.patterns.make import laid, write_pattern
+from layouts.patterns.listing import list_of, list_pages
+from layouts.patterns.make import laid, write_patterns
 from layouts.patterns.page import Laid
+from layouts.patterns.shown import shared_by, shown_of
 from layouts.pdf.booklet import join
 from layouts.pdf.progress import Progress
 from layouts.pdf.typeset import Job, parts, typeset
@@ -25,6 +29,7 @@ from layouts.roofs.make import write_roof
 from layouts.sheets.counted import sheet_layout
 from layouts.sheets.instructions import instructions_job
 from layouts.sheets.sheets import impose
+from layouts.words.pattern_pages import title_of
 from layouts.words.say import _, speaking
 from tablegen.frame.buying import Buying
 from tablegen.frame.frame import Frame
@@ -81,7 +86,7 @@ def build_cards(settings: Settings, size: str, folder: Path) -> BuiltCard:
 
 
 def build_pattern(whole: Pattern, paper: str, file: Path, run_known: bool) -> list[Laid]:
-    """Write a pattern at full size, and return how its pieces lie on pages.
+    """Write a member's pattern at full size, and return how its pieces lie on pages.
 
     Given:
         file       the PDF; its folder is made if it is not there
@@ -90,11 +95,28 @@ def build_pattern(whole: Pattern, paper: str, file: Path, run_known: bool) -> li
     Errors:
         BookError if anything fails; a file made earlier is then as it was
     """
-    pieces = laid(whole, paper, run_known)
-    with workplace(file.parent) as work:
-        os.replace(write_pattern(whole, pieces, paper, work), work / file.name)
-        put_in_place(work, [file.name])
+    pieces = laid(shown_of(whole, run_known), paper)
+    _write_patterns(title_of(whole.member, whole.member.name), [], pieces, paper, file)
     return pieces
+
+
+def build_patterns(framed: Frame, paper: str, file: Path) -> list[Laid]:
+    """Write the patterns of all members of a roof after a list of them, and return how their pieces lie on pages.
+
+    Given, Errors:
+        as of build_pattern
+    """
+    check_letters(framed.asked.name, 'name')
+    shared, listed = shared_by(framed.members), list_of(framed, paper)
+    pieces = laid([one.shown for one in shared], paper, listed.pages)
+    _write_patterns(listed.head[0].words, list_pages(listed, shared, pieces), pieces, paper, file)
+    return pieces
+
+
+def _write_patterns(title: str, first: list[Markup], pieces: list[Laid], paper: str, file: Path) -> None:
+    with workplace(file.parent) as work:
+        os.replace(write_patterns(title, first, pieces, paper, work), work / file.name)
+        put_in_place(work, [file.name])
 
 
 def build_roof(framed: Frame, buy: Buying, paper: str, file: Path) -> int:

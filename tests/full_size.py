@@ -10,6 +10,7 @@ from itertools import combinations
 from math import hypot
 from pathlib import Path
 
+from oracle.boards import LEFT, RIGHT, TOP
 from printed_words import MM, Word, words_of
 from pypdf import PageObject, PdfReader
 
@@ -17,6 +18,9 @@ Point = tuple[float, float]
 WHOLE = (1.0, 0.0, 0.0, 1.0, 0.0, 0.0)
 SAWN = 0.45
 """Width of what is sawn, mm."""
+TRUE = 0.05
+"""Millimeters that ink may be off."""
+INCH = 25.4
 REACH = 6.4
 """Of a register mark's cross, mm."""
 
@@ -156,3 +160,55 @@ def joined(pages: list[Page]) -> list[list[Ink]]:
         else:
             pieces.append([(page, (0.0, 0.0))])
     return [[ink.moved(by) for page, by in piece for ink in page.inks] for piece in pieces]
+
+
+def flat(lines, thick, wrapped):
+    """Return lines on faces, in, as they lie where the strip is flat, mm: down from the left side's top edge."""
+    down = {
+        LEFT: lambda across: across,
+        TOP: lambda across: -across,
+        RIGHT: lambda across: -thick - across,
+    }
+    return [
+        tuple((along_ * INCH, down[face](across) * INCH) for along_, across in ends)
+        for face, *ends in lines
+        if wrapped or face == LEFT
+    ]
+
+
+def off_by(wanted, inks):
+    """Return how far what is sawn is off the lines that are wanted, wherever on the paper they lie, mm."""
+    return min(worst(wanted, *one) for one in laid_on(wanted, inks))
+
+
+def laid_on(wanted, inks):
+    """Return what is sawn with every way that the wanted lines may lie on the paper."""
+    drawn = [ink for ink in inks if ink.width == SAWN]
+    at_a_corner = min(wanted[0])
+    for ink in drawn:
+        for end in (ink.a, ink.b):
+            yield drawn, (end[0] - float(at_a_corner[0]), end[1] - float(at_a_corner[1]))
+
+
+def datums_off(wanted, others, inks):
+    """Return how far lines that nothing is sawn along are off dashed ink, the wanted ones lying where they fit best."""
+    _drawn, by = min(laid_on(wanted, inks), key=lambda one: worst(wanted, *one))
+    dashed = [ink for ink in inks if ink.dashed and ink.width < SAWN]
+    points = [_sum(tuple(map(float, point)), by) for line in others for point in line]
+    return max((min(beside(point, ink.a, ink.b) for ink in dashed) for point in points), default=0.0)
+
+
+def worst(wanted, drawn, shift):
+    """Return how far off the ends of lines are, or ink that is on none of them, where the paper lies so."""
+    lines = [tuple((float(x) + shift[0], float(y) + shift[1]) for x, y in line) for line in wanted]
+    ends = [end for ink in drawn for end in (ink.a, ink.b)]
+    off = [min(away(point, end) for end in ends) for line in lines for point in line]
+    return max(off + [min(beside(end, *line) for line in lines) for end in ends])
+
+
+def beside(point, a, b):
+    """Return how far a point is from a stretch of line."""
+    long = away(a, b)
+    share = ((point[0] - a[0]) * (b[0] - a[0]) + (point[1] - a[1]) * (b[1] - a[1])) / long**2
+    share = min(1.0, max(0.0, share))
+    return away(point, (a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])))

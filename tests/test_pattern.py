@@ -7,7 +7,7 @@ from fractions import Fraction
 import pytest
 from asking import ask
 from fifty_digits import mpf
-from full_size import SAWN, away, joined, pages_of
+from full_size import TRUE, beside, flat, joined, off_by, pages_of
 from oracle import sawn, seats
 from oracle.boards import LEFT, RIGHT, TOP, Board
 from oracle.corner import corner
@@ -17,9 +17,6 @@ from pypdf import PdfReader
 
 from layouts.sheets.fold import PAPERS_MM
 
-TRUE = 0.05
-"""Millimeters that ink may be off."""
-MM = mpf('25.4')
 RUN = 144
 DEPTHS = {'2x6': mpf('5.5'), '2x8': mpf('7.25'), '2x12': mpf('11.25')}
 """Dressed, in, as the lumber standard has them: PS 20."""
@@ -106,51 +103,12 @@ def made(tmp_path_factory):
     return found
 
 
-def flat(lines, depth, thick, wrapped):
-    """Return lines on faces as they lie where the strip is flat, mm; down from the left side's top edge."""
-    down = {
-        LEFT: lambda across: across,
-        TOP: lambda across: -across,
-        RIGHT: lambda across: -thick - across,
-    }
-    return [
-        tuple((along_ * MM, down[face](across) * MM) for along_, across in ends)
-        for face, *ends in lines
-        if wrapped or face == LEFT
-    ]
-
-
 @pytest.mark.parametrize('name', ASKED)
 def test_ink_is_true(made, name):
     """All that is sawn is drawn where it is, in one place on the paper for the piece as a whole, and nothing else is."""
-    words, model, *_rest = ASKED[name]
-    size = words[words.index('--hip-stock' if '--hip-stock' in words else '--stock') + 1]
+    _words, model, *_rest = ASKED[name]
     for inks, lines in zip(joined(made[name][1]), model(), strict=True):
-        wanted = flat(lines, DEPTHS[size], mpf('1.5'), any(face != LEFT for face, *_ in lines))
-        drawn = [ink for ink in inks if ink.width == SAWN]
-        at_a_corner = min(wanted[0])
-        shifts = [
-            (end[0] - float(at_a_corner[0]), end[1] - float(at_a_corner[1]))
-            for ink in drawn
-            for end in (ink.a, ink.b)
-        ]
-        assert min(worst(wanted, drawn, shift) for shift in shifts) < TRUE
-
-
-def worst(wanted, drawn, shift):
-    """Return how far off the ends of lines are, or ink that is on none of them, where the paper lies so."""
-    lines = [tuple((float(x) + shift[0], float(y) + shift[1]) for x, y in line) for line in wanted]
-    ends = [end for ink in drawn for end in (ink.a, ink.b)]
-    off = [min(away(point, end) for end in ends) for line in lines for point in line]
-    return max(off + [min(beside(end, *line) for line in lines) for end in ends])
-
-
-def beside(point, a, b):
-    """Return how far a point is from a stretch of line."""
-    long = away(a, b)
-    share = ((point[0] - a[0]) * (b[0] - a[0]) + (point[1] - a[1]) * (b[1] - a[1])) / long**2
-    share = min(1.0, max(0.0, share))
-    return away(point, (a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])))
+        assert off_by(flat(lines, mpf('1.5'), any(face != LEFT for face, *_ in lines)), inks) < TRUE
 
 
 @pytest.mark.parametrize('name', ASKED)

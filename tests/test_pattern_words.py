@@ -15,7 +15,8 @@ from test_longer_words import english_in
 
 from layouts.patterns.make import laid
 from layouts.patterns.page import page_drawing
-from layouts.words import patterns as words
+from layouts.patterns.shown import shown_of
+from layouts.words import pattern_pages as words
 from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.numbers.figure import Measure
 from tablegen.roof import framing
@@ -57,9 +58,9 @@ def whole(kind: str, rise: str = '7', size: str = '2x6', out: str = '12'):
 
 def drawings(pattern, paper='letter'):
     """Return the drawing of every page, piece by piece."""
-    pieces = laid(pattern, paper, run_known=True)
+    pieces = laid(shown_of(pattern, run_known=True), paper)
     return [
-        [inked(page_drawing(pattern, one, page, pieces[-1].last)) for page in range(one.last - one.first + 1)]
+        [inked(page_drawing(one, page, pieces[-1].last)) for page in range(one.last - one.first + 1)]
         for one in pieces
     ]
 
@@ -142,7 +143,7 @@ def test_lengths_on_a_pattern_are_those_of_the_board():
         }
         <= said
     )
-    assert len(words.facts_of(pattern, pattern.pieces[0], run_known=False)) == 2
+    assert words.lengths_of(pattern, pattern.pieces[0], run_known=False) == []
 
 
 def test_the_left_side_lies_under_the_top_edge_and_the_right_one_over_it():
@@ -158,9 +159,14 @@ def test_what_pages_say():
     for kind in MAKERS:
         pattern = whole(kind, '9', '2x6', '25')
         for piece in pattern.pieces:
-            said = [words.head_of(pattern, piece), *words.facts_of(pattern, piece, True)]
-            said += [one for joined in (False, True) for one in words.sentences_of(pattern, piece, joined)]
-            text += said
+            text += [words.head_of(words.title_of(pattern.member), pattern, piece)]
+            text += (
+                words.facts_of(pattern, piece)
+                + words.lengths_of(pattern, piece, True)
+                + words.tops_of(pattern)
+            )
+            text += [one for joined in (False, True) for one in words.sentences_of(pattern, piece, joined)]
+        text += words.cautions_of([pattern.member])
     wanted, used = claims('pattern')['pages'], set()
     assert strange('\n'.join(text), wanted, {}, used, in_order=False) == []
     assert [wanted[place] for place in sorted(set(range(len(wanted))) - used)] == []

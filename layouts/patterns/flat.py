@@ -5,6 +5,7 @@ Folded round a board whose left side looks at you, ridge at the left, the middle
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from math import hypot
 
@@ -12,7 +13,9 @@ from layouts.drawings.svg import Point
 from layouts.patterns.boxes import Box
 from tablegen.numbers.text import MM_PER_INCH
 from tablegen.roof import ends
-from tablegen.roof.pattern import Face, Name, Pattern, Piece
+from tablegen.roof.ends import crossings
+from tablegen.roof.member import inches_of
+from tablegen.roof.pattern import Face, Name, Part, Pattern, Piece
 
 AIR_MM = 6.0
 """Of paper over the board and under it."""
@@ -26,7 +29,7 @@ class Line:
     """A line of a flat piece."""
 
     name: Name | str
-    """EDGE or FOLD, where it is one of the board's own edges."""
+    """Where it is one of the board's own, an edge, a fold, the middle of its top or the edge of a hip's backing: its word."""
     face: Face
     start: Point
     end: Point
@@ -37,6 +40,7 @@ class Line:
 
 
 TOP_EDGE, BOTTOM_EDGE, FOLD = 'top_edge', 'bottom_edge', 'fold'
+MIDDLE, BACKING = 'middle', 'backing'
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +61,14 @@ class Flat:
         if Face.TOP not in self.bands:
             return None
         upper, lower = self.bands[Face.TOP]
-        return upper - OFF_FOLD_MM, lower + OFF_FOLD_MM
+        beside = [
+            abs(line.start[1] - edge)
+            for line in self.lines
+            if line.name == BACKING
+            for edge in (upper, lower)
+        ]
+        off = OFF_FOLD_MM + min(beside, default=0.0)
+        return upper - off, lower + off
 
     def drawn_in(self, box: Box) -> bool:
         """Return whether a box has any line but the board's own edges."""
@@ -83,27 +94,41 @@ def folded_flat(whole: Pattern, piece: Piece) -> Flat:
 
     lines = [
         Line(stroke.name, stroke.face, *ends)
-        for stroke in whole.strokes
+        for stroke in piece.strokes
         if stroke.face in bands
         and (ends := field.clipped(at(stroke.face, stroke.start), at(stroke.face, stroke.end)))
     ]
     wastes = [
         tuple(at(waste.face, point) for point in waste.outline)
-        for waste in whole.wastes
+        for waste in piece.wastes
         if waste.face in bands
     ]
-    return Flat(piece, (*_edges(bands, wide), *lines), tuple(wastes), bands, wide, y + AIR_MM)
+    head, foot = crossings(member)
+    cut = float((head if piece.part is Part.HEAD else foot).center - piece.first) * MM
+    middle = (cut, wide) if piece.part is Part.HEAD else (0.0, cut)
+    backing = {face: float(inches_of(down)) * MM for face, down in whole.backing.items()}
+    return Flat(
+        piece, (*_edges(bands, wide, middle, backing), *lines), tuple(wastes), bands, wide, y + AIR_MM
+    )
 
 
-def _edges(bands: dict[Face, tuple[float, float]], wide: float) -> list[Line]:
-    """Return the board's own edges; a strip is folded at two of them."""
-    found = []
+def _edges(
+    bands: Mapping[Face, tuple[float, float]],
+    wide: float,
+    middle: tuple[float, float],
+    backing: Mapping[Face, float],
+) -> Iterator[Line]:
+    """Return the board's own edges; a strip is folded at two of them, and has the middle of the top up to its cut between."""
+
+    def along(name: str, face: Face, y: float, ends: tuple[float, float] = (0.0, wide)) -> Line:
+        return Line(name, face, (ends[0], y), (ends[1], y))
+
     for face, (upper, lower) in bands.items():
+        if face is Face.TOP:
+            yield along(MIDDLE, face, (upper + lower) / 2, middle)
+            continue
         top, bottom = (upper, lower) if face is Face.LEFT else (lower, upper)
-        if face is not Face.TOP:
-            name = FOLD if Face.TOP in bands else TOP_EDGE
-            found += [
-                Line(name, face, (0.0, top), (wide, top)),
-                Line(BOTTOM_EDGE, face, (0.0, bottom), (wide, bottom)),
-            ]
-    return found
+        yield along(FOLD if Face.TOP in bands else TOP_EDGE, face, top)
+        yield along(BOTTOM_EDGE, face, bottom)
+        if face in backing:
+            yield along(BACKING, face, top + backing[face] * (1 if face is Face.LEFT else -1))

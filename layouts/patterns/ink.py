@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from layouts.drawings import svg
 from layouts.drawings.svg import Point
 from layouts.patterns.boxes import Box, Turned
-from layouts.patterns.flat import FOLD, Flat
+from layouts.patterns.flat import BACKING, FOLD, MIDDLE, Flat
 from layouts.patterns.labels import Labels
 from layouts.patterns.tiles import LAP_MM, Joint, Tiling
 from layouts.words import patterns as words
@@ -16,7 +16,7 @@ from tablegen.roof.pattern import Face, Name, Pattern
 
 CUT, DATUM, EDGE, JOINT = 0.45, 0.2, 0.3, 0.15
 """Widths of ink, mm: what is sawn, what is measured from, the board's own edges, where pages meet."""
-DATUMS = (Name.CENTER, Name.FOOT, Name.PLATE, Name.BEAM)
+DATUMS = (Name.CENTER, Name.FOOT, Name.PLATE, Name.BEAM, MIDDLE, BACKING)
 """Lines that nothing is sawn along."""
 DASHES = {
     Name.CENTER: '6 1.5 1 1.5',
@@ -24,6 +24,8 @@ DASHES = {
     Name.PLATE: '4 1.5',
     Name.BEAM: '4 1.5',
     FOLD: '9 2',
+    BACKING: '2.5 1',
+    MIDDLE: '10 1.5 1.5 1.5',
 }
 JOINT_DASH = '2 1.4'
 FACE_IN, EDGE_OFF = 17.0, 2.0

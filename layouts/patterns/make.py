@@ -1,66 +1,65 @@
-"""Making patterns: from a member's pattern to one PDF at full size, written only once it is whole."""
+"""Making patterns: from what is shown of a member, or of all of a roof, to one PDF at full size, written only once it is whole."""
 
 from __future__ import annotations
 
 import hashlib
+from collections.abc import Iterable, Sequence
 from pathlib import Path
 
+from markupsafe import Markup
 from pypdf import PdfReader, PdfWriter
 from pypdf.generic import NameObject
 
 from layouts.html.page_html import document_html
 from layouts.paper.typeface import font_address
-from layouts.patterns.flat import folded_flat
-from layouts.patterns.page import Laid, page_drawing, sheet_for
+from layouts.patterns.page import Laid, Shown, page_drawing, sheet_for
 from layouts.pdf.typeset import Job, typeset
 from layouts.sheets.fold import PAPERS_MM
 from layouts.sheets.sheet_forms import identify, write_whole
-from layouts.words.patterns import facts_of, part_of, sentences_of, title_of
 from layouts.words.say import _
 from tablegen.errors import BookError
 from tablegen.messages import message
-from tablegen.roof.pattern import Pattern
 
 MOST_PAGES = 80
+"""Of a piece."""
 
 
-def laid(whole: Pattern, paper: str, run_known: bool) -> list[Laid]:
-    """Return how a pattern's pieces lie on pages.
+def laid(shown: Iterable[Shown], paper: str, before: int = 0) -> list[Laid]:
+    """Return how pieces lie on pages.
 
     Given:
-        run_known  whether lengths that the run makes are to be told
+        before  pages that come before theirs
 
     Errors:
-        BookError if they take too many pages
+        BookError if one takes too many pages
     """
     found: list[Laid] = []
-    first, joints = 1, 0
-    for piece in whole.pieces:
-        flat = folded_flat(whole, piece)
-        alone, joined = (sentences_of(whole, piece, several) for several in (False, True))
-        facts = tuple(facts_of(whole, piece, run_known))
-        found.append(Laid(flat, sheet_for(flat, paper, len(facts), alone, joined), facts, first, joints))
-        first, joints = found[-1].last + 1, found[-1].joints
-    if first - 1 > MOST_PAGES:
-        problem = message('making.too_many_sheets', pages=first - 1)
-        raise BookError('overhang', problem, message('making.most_pages', most=MOST_PAGES))
+    joints = 0
+    for one in shown:
+        found.append(Laid(one, sheet_for(one, paper), before + 1, joints))
+        count, before, joints = found[-1].last - before, found[-1].last, found[-1].joints
+        if count > MOST_PAGES:
+            problem = message('making.too_many_sheets', pages=count)
+            raise BookError('overhang', problem, message('making.most_pages', most=MOST_PAGES))
     return found
 
 
-def write_pattern(whole: Pattern, pieces: list[Laid], paper: str, folder: Path) -> Path:
-    """Write a pattern's pages into a folder, and return the file.
+def write_patterns(title: str, first: Sequence[Markup], pieces: list[Laid], paper: str, folder: Path) -> Path:
+    """Write pages into a folder, and return the file.
+
+    Given:
+        first  drawings of upright pages that come before the pieces
 
     Notes:
         The viewer is asked for actual size. Same input, same bytes.
     """
     pages = pieces[-1].last
-    bodies = [
-        f'<div class="{"upright" if one.sheet.upright else "across"}">'
-        f'{page_drawing(whole, one, page, pages)}</div>'
+    bodies = [_page(drawing, True) for drawing in first]
+    bodies += [
+        _page(page_drawing(one, page, pages), one.sheet.upright)
         for one in pieces
         for page in range(one.sheet.tiling.count)
     ]
-    title = title_of(whole)
     job = Job(document_html(bodies, title), _style(paper), pages, folder / 'pages.pdf')
     typeset([job])
     writer = PdfWriter()
@@ -73,11 +72,19 @@ def write_pattern(whole: Pattern, pieces: list[Laid], paper: str, folder: Path) 
     return out
 
 
-def told(whole: Pattern, pieces: list[Laid]) -> list[str]:
-    """Return which pages each piece is on, in lines."""
+def _page(drawing: Markup, upright: bool) -> str:
+    return f'<div class="{"upright" if upright else "across"}">{drawing}</div>'
+
+
+def told(pieces: Sequence[Laid], of_roof: bool = False) -> list[str]:
+    """Return which pages each piece is on, in lines.
+
+    Given:
+        of_roof  whether they are of several members, which are then named too
+    """
     return [
         (_('pages {first} to {last}: {part}') if one.last > one.first else _('page {first}: {part}')).format(
-            first=one.first, last=one.last, part=part_of(whole, one.flat.piece)
+            first=one.first, last=one.last, part=one.shown.title if of_roof else one.shown.part
         )
         for one in pieces
     ]

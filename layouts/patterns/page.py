@@ -21,17 +21,53 @@ from tablegen.roof.pattern import Pattern
 
 SAFE_MM = 8.0
 """Along the paper's edge: nothing stands there, whatever the printer."""
-HEAD_MM = 10.0
-"""Above the drawing, but for its facts."""
+UNDER_HEAD = 1.2
+"""Between a page's head and its drawing."""
 MAP_MM = (46.0, 15.0)
 MAP_NUMBER, MAP_GRAY = 3.2, '#ccc'
 BAR_MM = 6.5
 """Of the bar below the drawing, and of the one at its right."""
 TITLE, FACT, FOOT = 4.4, 2.7, 2.5
 """Sizes of type, mm."""
-LEADING, FACT_LEADING = 1.3, 1.4
-WEIGHT = 500
+LEADING, FACT_LEADING, TITLE_LEADING = 1.3, 1.4, 1.15
+WEIGHT, STRONG = 500, 800
+LEAST = 0.88
+"""Share of its size that a line at the head is set at."""
 BAR_INK = 0.2
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """A piece to be printed, with its words, for one member or for all that have it alike."""
+
+    whole: Pattern
+    """Of one of them."""
+    flat: Flat
+    title: str
+    part: str
+    """What of a member it shows."""
+    facts: tuple[str, ...]
+    """Under the title."""
+    lengths: tuple[str, ...]
+    """Where it lies on a board, and what its top becomes."""
+    ends: tuple[str, str]
+    """What stands at the left and at the right."""
+    alone: tuple[str, ...]
+    """Sentences at the foot of one page."""
+    joined: tuple[str, ...]
+    """And of each of several."""
+
+
+@dataclass(frozen=True, slots=True)
+class Typed:
+    """A line of type."""
+
+    words: str
+    size: float
+    """Mm."""
+    weight: int
+    after: float
+    """From the line before to this one, mm."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,14 +76,14 @@ class Sheet:
 
     size: tuple[float, float]
     """Width and height of the paper as it is printed, mm."""
-    head_mm: float
+    head: tuple[Typed, ...]
     foot: tuple[str, ...]
     """Lines of small type."""
     tiling: Tiling
 
     @property
-    def foot_mm(self) -> float:
-        return len(self.foot) * FOOT * LEADING
+    def head_mm(self) -> float:
+        return head_mm(self.head)
 
     @property
     def upright(self) -> bool:
@@ -58,10 +94,8 @@ class Sheet:
 class Laid:
     """A piece laid on pages."""
 
-    flat: Flat
+    shown: Shown
     sheet: Sheet
-    facts: tuple[str, ...]
-    """Lines at the head of its pages."""
     first: int
     """Number of its first page."""
     joints_before: int
@@ -76,91 +110,128 @@ class Laid:
         return self.joints_before + len(self.sheet.tiling.joints())
 
 
-def sheet_for(flat: Flat, paper: str, facts: int, alone: Sequence[str], joined: Sequence[str]) -> Sheet:
-    """Return the way of laying a piece on a paper that takes the fewest pages, the upright one where both take as many.
-
-    Given:
-        facts          lines at the head
-        alone, joined  what is said at the foot of one page, and of each of several
-    """
+def sheet_for(shown: Shown, paper: str) -> Sheet:
+    """Return the way of laying a piece on a paper that takes the fewest pages, the upright one where both take as many."""
     width, height = PAPERS_MM[paper]
-    head = HEAD_MM + facts * FACT * FACT_LEADING
-    ways = [_sheet(flat, size, head, (alone, joined)) for size in ((width, height), (height, width))]
+    ways = [_sheet(shown, size) for size in ((width, height), (height, width))]
     return min(ways, key=lambda one: one.tiling.count)
 
 
-def _sheet(
-    flat: Flat, size: tuple[float, float], head: float, feet: tuple[Sequence[str], Sequence[str]]
-) -> Sheet:
-    wide = size[0] - 2 * SAFE_MM
-    for said in feet:
-        foot = tuple(_wrapped(said, wide))
-        high = size[1] - 2 * SAFE_MM - head - BAR_MM - len(foot) * FOOT * LEADING
+def _sheet(shown: Shown, size: tuple[float, float]) -> Sheet:
+    flat, wide = shown.flat, size[0] - 2 * SAFE_MM
+    head = _typed(shown, _head_room(size))
+    for said in (shown.alone, shown.joined):
+        foot = tuple(wrapped(' '.join(said), wide, FOOT, WEIGHT))
+        high = size[1] - 2 * SAFE_MM - head_mm(head) - BAR_MM - foot_mm(foot)
         tiles = tiling((flat.wide, flat.high), (wide - BAR_MM, high), flat.top_whole, flat.drawn_in)
         if tiles.count == 1:
             break
     return Sheet(size, head, foot, tiles)
 
 
-def _wrapped(sentences: Sequence[str], room: float) -> list[str]:
-    """Return sentences one after another, in lines that have room."""
+def _head_room(size: tuple[float, float]) -> float:
+    return size[0] - 2 * SAFE_MM - MAP_MM[0] - 4
+
+
+def _typed(shown: Shown, room: float) -> tuple[Typed, ...]:
+    """Return the lines at the head of a piece's pages."""
+    said = [(shown.title, TITLE, STRONG, TITLE * TITLE_LEADING)]
+    said += [(fact, FACT, WEIGHT, FACT * FACT_LEADING) for fact in shown.facts]
+    said += [(fact, FACT, STRONG, FACT * FACT_LEADING) for fact in shown.lengths]
+    return tuple(
+        line for words, size, weight, after in said for line in set_in(words, room, size, weight, after)
+    )
+
+
+def set_in(words: str, room: float, size: float, weight: int, after: float) -> list[Typed]:
+    """Return words in lines that have room; in one a little smaller, where that spares a line."""
+    fits = room / advance_em(words, svg.WIDTH, weight)
+    if LEAST <= fits / size < 1:
+        return [Typed(words, round(fits - 0.01, 2), weight, after)]
+    return [Typed(line, size, weight, after) for line in wrapped(words, room, size, weight)]
+
+
+def head_mm(lines: Sequence[Typed]) -> float:
+    """Return how high a page's head is, with the line of its number."""
+    return sum(line.after for line in lines) + FACT * FACT_LEADING + UNDER_HEAD
+
+
+def foot_mm(lines: Sequence[str]) -> float:
+    """Return how high lines at the foot of a page are."""
+    return len(lines) * FOOT * LEADING
+
+
+def wrapped(words: str, room: float, size: float, weight: int) -> list[str]:
+    """Return words in lines of a size of type that have room."""
     lines = ['']
-    for word in ' '.join(sentences).split(' '):
+    for word in words.split(' '):
         longer = f'{lines[-1]} {word}'.strip()
-        if advance_em(longer, svg.WIDTH, WEIGHT) * FOOT <= room:
+        if advance_em(longer, svg.WIDTH, weight) * size <= room or not lines[-1]:
             lines[-1] = longer
         else:
             lines.append(word)
     return lines
 
 
-def page_drawing(whole: Pattern, one: Laid, page: int, pages: int) -> Markup:
+def page_drawing(one: Laid, page: int, pages: int) -> Markup:
     """Return a whole page.
 
     Given:
         page   within its piece, from 0
-        pages  of the whole pattern
+        pages  of the whole file
     """
-    flat, sheet, first = one.flat, one.sheet, one.first
+    shown, sheet, first = one.shown, one.sheet, one.first
     width, height = sheet.size
     room = width - 2 * SAFE_MM - BAR_MM
-    shown = sheet.tiling.box(page)
-    corner = (SAFE_MM + (room - (shown.right - shown.left)) / 2, SAFE_MM + sheet.head_mm)
-    tile = Tile(whole, flat, sheet.tiling, page, first, one.joints_before, corner)
-    base = height - SAFE_MM - sheet.foot_mm
+    box = sheet.tiling.box(page)
+    corner = (SAFE_MM + (room - (box.right - box.left)) / 2, SAFE_MM + sheet.head_mm)
+    tile = Tile(shown.whole, shown.flat, sheet.tiling, page, first, one.joints_before, corner)
     shapes = [
-        *_head(whole, one, first + page, pages),
+        *_head(one, first + page, pages),
         *_map(tile, (width - SAFE_MM - MAP_MM[0], SAFE_MM)),
         *page_ink(tile),
+        *bars_and_foot(sheet.size, sheet.head_mm, sheet.foot),
+    ]
+    return svg.drawing(width, height, shown.title, shapes)
+
+
+def bars_and_foot(size: tuple[float, float], head: float, foot: Sequence[str]) -> list[str]:
+    """Return both bars of a page, and the lines under them."""
+    width, height = size
+    base = height - SAFE_MM - foot_mm(foot)
+    upright = base - BAR_MM - SAFE_MM - head
+    return [
         *_bar(Strip(SAFE_MM, height - base, width - 2 * SAFE_MM, BAR_MM), height),
-        *_bar(Strip(width - SAFE_MM, height - base + BAR_MM, base - BAR_MM - SAFE_MM - sheet.head_mm, BAR_MM, True), height),
+        *_bar(Strip(width - SAFE_MM, height - base + BAR_MM, upright, BAR_MM, True), height),
         *(
             svg.text(line, (SAFE_MM, base + (place + 0.8) * FOOT * LEADING), FOOT, weight=WEIGHT)
-            for place, line in enumerate(sheet.foot)
+            for place, line in enumerate(foot)
         ),
-    ]  # fmt: skip
-    return svg.drawing(width, height, words.head_of(whole, flat.piece), shapes)
+    ]
 
 
-def _head(whole: Pattern, one: Laid, page: int, pages: int) -> list[str]:
-    room = one.sheet.size[0] - 2 * SAFE_MM - MAP_MM[0] - 4
-    said = [(words.head_of(whole, one.flat.piece), TITLE, 800)]
-    said += [(fact, FACT, WEIGHT if place < 2 else 800) for place, fact in enumerate(one.facts)]
+def typed(lines: Sequence[Typed]) -> tuple[list[str], float]:
+    """Return lines of type from the head of a page down, and where the last one stands."""
     shapes, y = [], SAFE_MM
-    for line, size, weight in said:
-        fits = min(size, room / advance_em(line, svg.WIDTH, weight))
-        y += size * (1.15 if size == TITLE else FACT_LEADING)
-        shapes.append(svg.text(line, (SAFE_MM, y), round(fits, 2), weight=weight))
+    for line in lines:
+        y += line.after
+        shapes.append(svg.text(line.words, (SAFE_MM, y), line.size, weight=line.weight))
+    return shapes, y
+
+
+def _head(one: Laid, page: int, pages: int) -> list[str]:
+    room = _head_room(one.sheet.size)
+    shapes, y = typed(one.sheet.head)
     y += FACT * FACT_LEADING
     of = _(words.PAGE).format(page=page, pages=pages)
-    upper, lower = words.ends_of(whole)
+    upper, lower = one.shown.ends
     ends = [(upper, SAFE_MM, -1), (lower, SAFE_MM + room, 1)]
-    shapes.append(svg.text(of, (SAFE_MM + room / 2, y), FACT * 1.1, 'middle', 800))
+    shapes.append(svg.text(of, (SAFE_MM + room / 2, y), FACT * 1.1, 'middle', STRONG))
     for end, x, way in ends:
         tip = (x, y - 0.9)
         shapes.append(svg.line((x - 7 * way, y - 0.9), tip, BAR_INK))
         shapes.append(svg.arrow_head(tip, 0 if way > 0 else 180, 2.4))
-        shapes.append(svg.text(end, (x - 8 * way, y), FACT, 'end' if way > 0 else 'start', 800))
+        shapes.append(svg.text(end, (x - 8 * way, y), FACT, 'end' if way > 0 else 'start', STRONG))
     return shapes
 
 

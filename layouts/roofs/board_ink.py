@@ -20,10 +20,10 @@ def board_ink(group: Group, asked: Asked) -> CutBoard:
     """Return the board of a group: of several marks the longest, without the figures that only one of them has."""
     marked = group[-1]
     member = marked.lead.member
-    head, foot = crossings(member)
+    head, foot = _plumb_ends(member)
     thick = float(member.thickness_in)
     skew = not head.square or (foot is not None and not foot.square)
-    ends = [crossings(one.member) for one in marked.hands] if skew else [(head, foot)]
+    ends = [_plumb_ends(one.member) for one in marked.hands] if skew else [(head, foot)]
     names = (
         [_(HANDS[one.hand]) if one.hand else _(ENDS['top_edge']) for one in marked.hands] if skew else ['']
     )
@@ -48,6 +48,12 @@ def board_ink(group: Group, asked: Asked) -> CutBoard:
         bare > 0,
         above,
     )
+
+
+def _plumb_ends(member: Member) -> tuple[Crossing, Crossing | None]:
+    """Return both ends of a member; None for a foot that is cut level, which is drawn otherwise."""
+    head, foot = crossings(member)
+    return head, None if member.tail.bevel else foot
 
 
 def _cut_end(crossing: Crossing, thick: float) -> CutEnd:

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 
 from layouts.roofs.groups import lines_on
 from layouts.told.blocks import in_inches
-from layouts.words.marking import STOPS, center_name
+from layouts.words.marking import STOPS
+from layouts.words.patterns import center_name
 from layouts.words.say import N_, _
 from tablegen.frame.asked import Asked, TailCut
 from tablegen.geometry.stepping import Steps, steps

@@ -17,7 +17,8 @@ from layouts.words.caution import caution_source, caution_text
 from layouts.words.drawings import CUT_BOARD
 from layouts.words.frame import HANDS, MEMBERS, in_rows, with_hand
 from layouts.words.lists import capital, joined
-from layouts.words.marking import center_name, ends_of, line_name, slope_name
+from layouts.words.marking import ends_of, line_name, slope_name
+from layouts.words.patterns import center_name
 from layouts.words.say import _
 from tablegen.frame.frame import Frame
 from tablegen.frame.framed import Framed, Standing

@@ -11,24 +11,28 @@ from layouts.verbs.boards import add_boards
 from layouts.verbs.book_options import WORDS
 from layouts.verbs.opening import opener, pdf_named, show
 from layouts.verbs.options import OUTPUT, Subparsers
-from layouts.verbs.pattern_members import KINDS, USUAL, member_of_pitch, member_of_roof
+from layouts.verbs.pattern_members import KINDS, USUAL, member_of_pitch, member_of_roof, roof_of
 from layouts.words.say import N_, _, n_
 from tablegen.errors import BookError
-from tablegen.roof.pattern import Pattern, pattern_of
+from tablegen.roof.member import Member
+from tablegen.roof.pattern import pattern_of
 from tablegen.settings import PAPERS, Settings
 
 if TYPE_CHECKING:
     from layouts.patterns.page import Laid
+    from tablegen.frame.frame import Frame
 
 NOTES = N_("""\
 Prints lines to trace: the upper end, the bird's mouth and the tail, tiled over
 pages with marks to join them and bars to measure. An end that is cut on the
 skew is a strip to fold round the board. --run only adds how far apart they lie.
---roof takes a member of a whole roof; of a pair --long-side says which hand.""")
+--roof takes a whole roof: all its members, each kind of cut once, after a list
+of them; or with --member one of them, of a pair the hand that --long-side says.""")
 EXAMPLES = (
     'rafterbook pattern 7 --stock 2x6 --seat 3 --overhang "12 in"',
     'rafterbook pattern 8 --member hip --hip-stock 2x10 --paper a4 --out hip.pdf',
     'rafterbook pattern 4 --member shed --ledger-thickness "1 1/2" --run "8 ft"',
+    'rafterbook pattern --roof my-roof.toml',
     'rafterbook pattern --roof my-roof.toml --member HJ3 --long-side left',
 )
 USUAL_OUT = f'{OUTPUT}/pattern.pdf'
@@ -40,7 +44,7 @@ def add(subparsers: Subparsers) -> None:
     parser = options.add_verb(subparsers, 'pattern', summary, run, EXAMPLES, _(NOTES))
     parser.add_argument('pitch', nargs='?', metavar='PITCH', help=_('rise of the roof'))
     parser.add_argument('--roof', metavar='ROOF.toml', help=_('a roof file, in place of pitch and boards'))
-    kinds = _('{kinds} (default {usual}); of a roof file a mark of its cut list')
+    kinds = _('{kinds} (default {usual}); of a roof file a mark of its cut list (default all)')
     named = kinds.format(kinds=', '.join(KINDS), usual=USUAL)
     parser.add_argument('--member', metavar='MEMBER', help=named)
     add_boards(parser)
@@ -63,28 +67,45 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     settings = options.with_options(Settings(), args)
     if args.roof is None and args.pitch is None:
         raise BookError('PITCH', _('is missing'), '', _('give it, or a roof file with --roof'))
-    member = member_of_pitch(args, settings) if args.roof is None else member_of_roof(args)
     file = pdf_named(args.out, '--out')
+    framed = None if args.roof is None else roof_of(args)
+    if framed and args.member is None:
+        return _all_of_roof(framed, args, file, settings.paper, out)
+    member = member_of_roof(framed, args) if framed else member_of_pitch(args, settings)
     if args.open:
         opener()
     from layouts.build import build_pattern
 
-    whole = pattern_of(member)
-    pieces = build_pattern(
-        whole, settings.paper, file, run_known=args.run_ is not None or args.roof is not None
-    )
-    _tell(whole, file, settings, pieces, out)
+    run_known = args.run_ is not None or args.roof is not None
+    pieces = build_pattern(pattern_of(member), settings.paper, file, run_known)
+    _tell([member], file, settings.paper, pieces, out)
     if args.open:
         show(file)
     return 0
 
 
-def _tell(whole: Pattern, file: Path, settings: Settings, pieces: list[Laid], out: TextIO) -> None:
+def _all_of_roof(framed: Frame, args: argparse.Namespace, file: Path, paper: str, out: TextIO) -> int:
+    if args.long_side is not None:
+        problem = _('all members are printed, of both hands')
+        raise BookError('--long-side', problem, '', _('give --member too, or leave it out'))
+    if args.open:
+        opener()
+    from layouts.build import build_patterns
+
+    pieces = build_patterns(framed, paper, file)
+    _tell([one.member for one in framed.members], file, paper, pieces, out)
+    if args.open:
+        show(file)
+    return 0
+
+
+def _tell(members: list[Member], file: Path, paper: str, pieces: list[Laid], out: TextIO) -> None:
     from layouts.patterns.make import told
-    from layouts.words.patterns import cautions_of
+    from layouts.words.pattern_pages import cautions_of
 
     pages = pieces[-1].last
     made = n_('{file}: {count} page, {paper} paper', '{file}: {count} pages, {paper} paper', pages)
-    print(made.format(file=file, count=pages, paper=settings.paper), *told(whole, pieces), sep='\n', file=out)
+    lines = told(pieces, len(members) > 1)
+    print(made.format(file=file, count=pages, paper=paper), *lines, sep='\n', file=out)
     print(_('print at 100 %, actual size, and hold a rule against both bars before you trace'), file=out)
-    print(*cautions_of(whole), sep='\n', file=out)
+    print(*cautions_of(members), sep='\n', file=out)

@@ -6,6 +6,7 @@ import argparse
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from typing import TYPE_CHECKING
 
 from layouts.verbs import options
 from layouts.verbs.boards import OPTIONS, boards_given
@@ -26,6 +27,9 @@ from tablegen.roof.question import Boards
 from tablegen.roof.side import side
 from tablegen.settings import Settings
 from tablegen.written.pitches import pitch
+
+if TYPE_CHECKING:
+    from tablegen.frame.frame import Frame
 
 LONG_RUN_IN = 100 * INCHES.unit_run
 """Of a pattern whose run is not said: no line of it depends on the run."""
@@ -123,11 +127,11 @@ def _refuse_what_is_not_used(args: argparse.Namespace, kind: Kind) -> None:
             raise BookError(f'--{option}', problem, '', _('leave {option} out').format(option=f'--{option}'))
 
 
-def member_of_roof(args: argparse.Namespace) -> Member:
-    """Return the member of a roof file that bears a mark of its cut list; of a pair that of the hand that is asked for.
+def roof_of(args: argparse.Namespace) -> Frame:
+    """Return the whole roof of a roof file.
 
     Errors:
-        BookError for a mark that is none, or an option that the file says
+        BookError for an option that the file says
     """
     for name in ('pitch', 'run_', *(option.replace('-', '_') for option in OPTIONS)):
         if getattr(args, name) is not None:
@@ -139,12 +143,24 @@ def member_of_roof(args: argparse.Namespace) -> Member:
     from tablegen.frame.roof_file import read_roof
 
     over = {'smallest_part': args.nearest} if args.nearest else {}
-    framed = frame(read_roof(written_in(args.roof, _(A_ROOF), _(START_A_ROOF)), args.roof, over))
+    return frame(read_roof(written_in(args.roof, _(A_ROOF), _(START_A_ROOF)), args.roof, over))
+
+
+def member_of_roof(framed: Frame, args: argparse.Namespace) -> Member:
+    """Return the member that bears a mark of a roof's cut list; of a pair that of the hand that is asked for.
+
+    Errors:
+        BookError for a mark that is no member's
+    """
     marks = tuple(dict.fromkeys(one.member.name for one in framed.members))
     of_mark = {one.hand: one.member for one in framed.members if one.member.name == args.member}
+    if args.member in {*(one.mark for one in framed.levels), *(one.mark for one in framed.studs)}:
+        needless = _('{mark} needs no pattern: it is level or stands plumb').format(mark=args.member)
+        words = _('rafterbook roof {file} tells its length and how its ends are sawn')
+        raise BookError('--member', needless, marks, words.format(file=args.roof))
     if not of_mark:
-        problem = message('error.unknown', value=f"'{args.member}'") if args.member else _('is missing')
-        raise BookError('--member', problem, marks, meant(args.member or '', marks, ''))
+        problem = message('error.unknown', value=f"'{args.member}'")
+        raise BookError('--member', problem, marks, meant(args.member, marks, ''))
     if args.long_side is None:
         return of_mark.get(Hand.RIGHT) or next(iter(of_mark.values()))
     hand = Hand(options.choice(args.long_side, '--long-side', tuple(Hand)))

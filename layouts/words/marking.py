@@ -10,7 +10,6 @@ from layouts.words.examples import HIP_MARKS, MARKS
 from layouts.words.say import N_, _
 from tablegen.roof.cheeks import TwoCheeks
 from tablegen.roof.member import Hand, Kind, Line, Member, Stop
-from tablegen.roof.pattern import Name
 
 SLOPES = {
     'front': N_('front'),
@@ -47,13 +46,6 @@ UPPER_ENDS = {
     Stop.PURLIN: 'upper',
     Stop.BEAM: 'upper',
 }
-CENTERS = patterns.CENTERS | {
-    Stop.WALL: patterns.CENTERS[Stop.LEDGER],
-    Stop.BEAM: patterns.OTHERS[Name.BEAM],
-    Stop.POST: N_('center of the post'),
-}
-"""What a board's marks are measured from elsewhere; the ridge center line where none is named."""
-CENTER, PEAK = patterns.CENTERS[Stop.RIDGE], N_('center of the peak')
 LINES = {
     Line.CUT: N_('upper cut'),
     Line.LONG: N_('long point, {hand}'),
@@ -87,14 +79,6 @@ def slope_name(name: str) -> str:
     """Return what a slope is called."""
     found = re.fullmatch(r'side_(\d+)', name)
     return _(SIDE).format(number=found[1]) if found else _(SLOPES.get(name, name))
-
-
-def center_name(member: Member) -> str:
-    """Return what the line is that a member's marks are measured from."""
-    stop = member.head.off.stop if member.head.off else None
-    if stop is None and isinstance(member.head.cut, TwoCheeks):
-        return _(PEAK)
-    return _(CENTERS.get(stop, CENTER)) if stop else _(CENTER)
 
 
 def ends_of(member: Member) -> tuple[str, str]:

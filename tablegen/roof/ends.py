@@ -1,4 +1,4 @@
-"""Ends: where the plumb cut at an end of a member leaves the edges of its top, exact; what stands there is read here alone.
+"""Ends: where the cut at an end of a member leaves the edges of its top, exact; what stands there is read here alone.
 
 A point of a board is told by two lengths, in: ALONG its edge, from Line.CENTER towards the tail; and ACROSS a face, square to
 that edge: on a side down from the top edge, on the top edge from the left side. Left and right are of somebody who looks up
@@ -13,6 +13,7 @@ from fractions import Fraction
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, one_term
 from tablegen.roof.cheeks import OneCheek, TwoCheeks
+from tablegen.roof.figures import Degrees
 from tablegen.roof.member import End, Hand, Line, Member, inches_of
 
 
@@ -26,12 +27,14 @@ class Point:
 
 @dataclass(frozen=True, slots=True)
 class Crossing:
-    """A plumb cut at one end: where it leaves the two sides' top edges, and where two cheeks meet between them."""
+    """A cut at one end: where it leaves the two sides' top edges, and where two cheeks meet between them."""
 
     left: Exact
     right: Exact
     center: Exact
     """On the center of the top edge."""
+    lean: Exact
+    """How far along the edge it runs down a side, for an inch square to that edge: the member's slope where it is plumb."""
     between: tuple[Point, ...] = ()
     """Where cheeks meet between the sides, from the left: one point, two where a square end is left; none for a cut in one plane."""
 
@@ -48,20 +51,18 @@ class Crossing:
         return [self.left, self.right, *([one.along for one in self.between] or [self.center])]
 
 
-def squared(at: Exact) -> Crossing:
-    """Return a plumb cut square across the board."""
-    return Crossing(at, at, at)
+def squared(at: Exact, lean: Exact) -> Crossing:
+    """Return a cut square across the board."""
+    return Crossing(at, at, at, lean)
 
 
-def crossings(member: Member) -> tuple[Crossing, Crossing | None]:
+def crossings(member: Member) -> tuple[Crossing, Crossing]:
     """Return both ends of a member: all that a pattern takes of an End is read here."""
     upper = (Line.CUT, Line.LONG, Line.SHORT, Line.POINT, Line.SIDE, Line.SIDE_RIGHT)
     tail = (Line.TAIL, Line.TAIL_LONG, Line.TAIL_SHORT, Line.TAIL, Line.TAIL_SIDE, Line.TAIL_RIGHT)
     foot = (Line.FOOT_CUT, Line.FOOT_LONG, Line.FOOT_SHORT, Line.FOOT_CUT, Line.FOOT_CUT, Line.FOOT_CUT)
     lower = tail if member.kind.stands_on_plate else foot
-    below = (
-        None if member.tail.bevel else _crossing(member, member.tail, lower, -1 if member.tail.hollow else 1)
-    )
+    below = _crossing(member, member.tail, lower, -1 if member.tail.hollow else 1)
     return _crossing(member, member.head, upper, -1), below
 
 
@@ -74,22 +75,23 @@ def _crossing(member: Member, end: End, lines: tuple[Line, ...], way: int) -> Cr
     """
     at = {mark.line: inches_of(mark.at) for mark in member.marks}
     square, long, short, point, side, right_side = lines
-    if end.cut is None:
-        return squared(at[square])
-    if isinstance(end.cut, OneCheek):
+    lean = -1 / member.slope if end.bevel else member.slope
+    if isinstance(end.cut, OneCheek) or end.bevel:
         left, right = (at[long], at[short]) if end.long is Hand.LEFT else (at[short], at[long])
-        return Crossing(left, right, at[square])
+        return Crossing(left, right, at[square], lean)
+    if end.cut is None:
+        return squared(at[square], lean)
     left, right = at[side], at.get(right_side, at[side])
     if isinstance(end.other, TwoCheeks):
-        slants = [way * _tangent(cheek) for cheek in (end.cut, end.other)]
-        return Crossing(left, right, at[point], (_meeting(left, right, slants, member.thickness_in),))
+        slants = [way * tangent_of(cheek.top_from_square) for cheek in (end.cut, end.other)]
+        return Crossing(left, right, at[point], lean, (_meeting(left, right, slants, member.thickness_in),))
     thick = exact(member.thickness_in)
     if end.blunt and end.off:
         clipped = (thick - end.off.thickness_in) / 2
         return Crossing(
-            left, right, at[square], tuple(Point(at[square], one) for one in (clipped, thick - clipped))
+            left, right, at[square], lean, tuple(Point(at[square], one) for one in (clipped, thick - clipped))
         )
-    return Crossing(left, right, at[point], (Point(at[point], thick / 2),))
+    return Crossing(left, right, at[point], lean, (Point(at[point], thick / 2),))
 
 
 def _meeting(left: Exact, right: Exact, slants: list[Exact], thick: Fraction) -> Point:
@@ -105,7 +107,7 @@ def _meeting(left: Exact, right: Exact, slants: list[Exact], thick: Fraction) ->
     return Point(left + across * k, across)
 
 
-def _tangent(cheek: TwoCheeks) -> Exact:
-    angle = cheek.top_from_square.value
-    assert isinstance(angle, Angle)
-    return angle.tan()
+def tangent_of(angle: Degrees) -> Exact:
+    """Return the tangent of an angle that an answer has."""
+    assert isinstance(angle.value, Angle)
+    return angle.value.tan()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
@@ -11,7 +11,7 @@ from itertools import pairwise
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact
 from tablegen.numbers.figure import Measure, length_figure
-from tablegen.roof.ends import Crossing, Point, crossings, squared
+from tablegen.roof.ends import Crossing, Point, crossings, squared, tangent_of
 from tablegen.roof.figures import Length
 from tablegen.roof.member import Line, Member, inches_of, known
 
@@ -85,6 +85,8 @@ class Piece:
     first: Exact
     """Along the edge."""
     last: Exact
+    strokes: tuple[Stroke, ...]
+    wastes: tuple[Waste, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,14 +96,15 @@ class Pattern:
     member: Member
     pieces: tuple[Piece, ...]
     """From the ridge end to the tail."""
-    strokes: tuple[Stroke, ...]
-    """Of the whole board."""
-    wastes: tuple[Waste, ...]
     overhang: Length
     """LEVEL, of the commons."""
     head_to_plate: Length | None
-    """ALONG the top edge, on its center: from the cut to the plate line; None where there is no plate."""
+    """ALONG the top edge, on its center: from the cut to the plate line; None where there is no bird's mouth."""
     plate_to_tail: Length | None
+    head_to_foot: Length
+    """The same from the upper cut to the lower one."""
+    backing: Mapping[Face, Length]
+    """Of a backed hip: how far down each side its bevel comes, SQUARE to the top edge."""
 
 
 MOUTHS = {Name.BEAM: Line.UPPER_PLATE, Name.PLATE: Line.PLATE}
@@ -113,38 +116,27 @@ def pattern_of(member: Member) -> Pattern:
     """Return the pattern of a member.
 
     Notes:
-        1. A foot that lies on a sloping roof, cut level with the blade tilted, is not drawn.
-        2. One cheek for which no hand is wanted has its long point on the right side.
+        1. One cheek for which no hand is wanted has its long point on the right side.
+        2. Of a hip that is backed all is laid on the board before that.
+
+    Source: a bevel planed from the center line of the top comes out so far down a side as half of the thickness rises by it.
     """
     head, foot = crossings(member)
     board = _Board(member)
-    mouths = {name: notch for name in MOUTHS if (notch := board.notch(name))}
-    pieces = tuple(_pieces(board, head, foot, mouths))
-    strokes = [
-        *(
-            line
-            for name, at in board.centers(head, foot).items()
-            for line in board.crossed(name, squared(at))
-        ),
-        *board.crossed(Name.HEAD, head),
-        *(line for name, notch in mouths.items() for line in board.mouth(name, notch)),
-        *(board.crossed(Name.TAIL, foot) if foot else ()),
-    ]
-    wastes = [
-        *board.waste(head, pieces[0].first),
-        *(Waste(face, notch) for notch in mouths.values() for face in (Face.LEFT, Face.RIGHT)),
-        *(board.waste(foot, pieces[-1].last) if foot else ()),
-    ]
     measure = Measure(member.marks[0].at.per)
-    plate = member.at(Line.PLATE) if member.kind.stands_on_plate else None
+    plate = member.at(Line.PLATE) if member.mouth else None
+    backs = {Face.LEFT: member.backs.left, Face.RIGHT: member.backs.right} if member.backs else {}
     return Pattern(
         member,
-        pieces,
-        tuple(strokes),
-        tuple(wastes),
+        tuple(board.pieces(head, foot)),
         length_figure(member.overhang_in, measure),
         None if plate is None else length_figure(plate - head.center, measure),
-        None if plate is None or foot is None else length_figure(foot.center - plate, measure),
+        None if plate is None else length_figure(foot.center - plate, measure),
+        length_figure(foot.center - head.center, measure),
+        {
+            face: length_figure(tangent_of(bevel) * member.thickness_in / 2, measure)
+            for face, bevel in backs.items()
+        },
     )
 
 
@@ -158,32 +150,26 @@ class _Board:
     def depth(self) -> Exact:
         return exact(self.member.stock.depth_in)
 
-    @property
-    def lean(self) -> Exact:
-        """Return how far along the edge a plumb line goes from the top edge to the bottom one."""
-        return self.depth * self.member.slope
-
-    def down(self, at: Exact, across: Exact) -> Point:
-        """Return the point of the plumb line that leaves the top edge there, so far below that edge."""
-        return Point(at + across * self.member.slope, across)
-
-    def plumb(self, name: Name, at: Exact, face: Face, across: Exact) -> Stroke:
-        return Stroke(name, face, Point(at, exact(0)), self.down(at, across))
+    def down(self, at: Exact, across: Exact, lean: Exact | None = None) -> Point:
+        """Return the point of a line that leaves the top edge there, so far below that edge; of a plumb one where none is told."""
+        return Point(at + across * (self.member.slope if lean is None else lean), across)
 
     def crossed(self, name: Name, cut: Crossing) -> Iterator[Stroke]:
-        """Return a plumb cut on all faces."""
-        yield self.plumb(name, cut.left, Face.LEFT, self.depth)
-        yield self.plumb(name, cut.right, Face.RIGHT, self.depth)
+        """Return a cut on all faces."""
+        for face, at in ((Face.LEFT, cut.left), (Face.RIGHT, cut.right)):
+            yield Stroke(name, face, Point(at, exact(0)), self.down(at, self.depth, cut.lean))
         for start, end in pairwise(cut.over_top(self.member.thickness_in)):
             yield Stroke(name, Face.TOP, start, end)
 
-    def centers(self, head: Crossing, foot: Crossing | None) -> dict[Name, Exact]:
-        """Return where the center lines of what stops it lie, but for one that is the cut itself."""
-        found = {Name.CENTER: exact(0)} if not head.square or head.center != 0 else {}
-        if foot and any(mark.line is Line.FOOT for mark in self.member.marks):
-            at = self.member.at(Line.FOOT)
-            found |= {Name.FOOT: at} if not foot.square or foot.center != at else {}
-        return found
+    def center(self, line: Line, cut: Crossing) -> list[Stroke]:
+        """Return the center line of what stops an end, if there is one and it is not the cut itself."""
+        names = {Line.CENTER: Name.CENTER, Line.FOOT: Name.FOOT}
+        if all(mark.line is not line for mark in self.member.marks):
+            return []
+        at = self.member.at(line)
+        if cut.square and cut.center == at:
+            return []
+        return list(self.crossed(names[line], squared(at, self.member.slope)))
 
     def notch(self, over: Name) -> Notch | None:
         """Return a bird's mouth over what it stands on: where the seat leaves the bottom edge, the corner, the heel's foot."""
@@ -198,14 +184,16 @@ class _Board:
     def stands_on(self, over: Name) -> bool:
         return any(mark.line is MOUTHS[over] for mark in self.member.marks)
 
-    def mouth(self, over: Name, notch: Notch) -> Iterator[Stroke]:
-        """Return its lines and the plumb one over the plate, down to the height of the plate's top."""
-        member = self.member
-        assert member.mouth
+    def mouth(self, over: Name) -> Iterator[Stroke]:
+        """Return its lines and the plumb one over the plate, down to the height of the plate's top; none where there is no mouth."""
+        member, notch = self.member, self.notch(over)
+        if notch is None or member.mouth is None:
+            return
         height = inches_of(member.mouth.height_above_plate) * Angle(member.slope).cosine()
         toe, corner, heel = notch
         for face in (Face.LEFT, Face.RIGHT):
-            yield self.plumb(over, member.at(MOUTHS[over]), face, height)
+            at = member.at(MOUTHS[over])
+            yield Stroke(over, face, Point(at, exact(0)), self.down(at, height))
             yield Stroke(Name.SEAT, face, toe, corner)
             yield Stroke(Name.HEEL, face, corner, heel)
 
@@ -213,34 +201,41 @@ class _Board:
         """Return what a cut takes off at its end of the board, as far as the pattern shows it."""
         top, edge = exact(0), exact(self.member.thickness_in)
         for face, at in ((Face.LEFT, cut.left), (Face.RIGHT, cut.right)):
-            yield Waste(
-                face, (Point(end, top), Point(at, top), self.down(at, self.depth), Point(end, self.depth))
-            )
+            foot = self.down(at, self.depth, cut.lean)
+            yield Waste(face, (Point(end, top), Point(at, top), foot, Point(end, self.depth)))
         yield Waste(Face.TOP, (Point(end, top), *cut.over_top(self.member.thickness_in), Point(end, edge)))
 
+    def pieces(self, head: Crossing, foot: Crossing) -> Iterator[Piece]:
+        """Return the stretches that are drawn, from the ridge end on: a tail whose cut is square is one with the bird's mouth."""
+        upper = [*self.center(Line.CENTER, head), *self.crossed(Name.HEAD, head), *self.mouth(Name.BEAM)]
+        yield self.piece(Part.HEAD, upper, Name.BEAM, head=head)
+        mouth, lower = list(self.mouth(Name.PLATE)), list(self.crossed(Name.TAIL, foot))
+        if not self.member.tail.bevel:  # what lies on another roof is stopped by no center line
+            lower += self.center(Line.FOOT, foot)
+        if mouth and foot.square:
+            yield self.piece(Part.MOUTH_AND_TAIL, [*mouth, *lower], Name.PLATE, foot=foot)
+            return
+        if mouth:
+            yield self.piece(Part.MOUTH, mouth, Name.PLATE)
+        yield self.piece(Part.TAIL, lower, foot=foot)
 
-def _pieces(
-    board: _Board, head: Crossing, foot: Crossing | None, mouths: Mapping[Name, Notch]
-) -> Iterator[Piece]:
-    """Return the stretches that are drawn: a tail whose cut is square is one with the bird's mouth."""
-    zero, lean = exact(0), board.lean
-    tops = [zero, *head.marks()]
-    beam = [point.along - lean for point in mouths.get(Name.BEAM, ())]
-    yield _piece(Part.HEAD, not head.square, [*tops, *beam], [*tops, *beam], lean)
-    bottom = [point.along for point in mouths.get(Name.PLATE, ())]
-    if bottom:
-        bottom.append(board.member.at(Line.PLATE))
-    if foot and foot.square and bottom:
-        yield _piece(Part.MOUTH_AND_TAIL, False, [*bottom, foot.left], [foot.left], lean)
-        return
-    if bottom:
-        yield _piece(Part.MOUTH, False, bottom, bottom, zero)
-    if foot:
-        below = [*foot.marks(), *(at for name, at in board.centers(head, foot).items() if name is Name.FOOT)]
-        yield _piece(Part.TAIL, not foot.square, below, below, lean)
-
-
-def _piece(part: Part, wrapped: bool, left: Iterable[Exact], right: Iterable[Exact], lean: Exact) -> Piece:
-    """Return a piece over some places, those at its right on the top edge, and what a plumb line leans below it."""
-    faces = ALL_FACES if wrapped else (Face.LEFT,)
-    return Piece(part, faces, min(left) - MORE_IN, max(right) + lean + MORE_IN)
+    def piece(
+        self,
+        part: Part,
+        strokes: Sequence[Stroke],
+        over: Name | None = None,
+        head: Crossing | None = None,
+        foot: Crossing | None = None,
+    ) -> Piece:
+        """Return a stretch over some lines, with the waste of the bird's mouth and of the ends in it."""
+        places = [point.along for stroke in strokes for point in (stroke.start, stroke.end)]
+        first, last = min(places) - MORE_IN, max(places) + MORE_IN
+        notch = self.notch(over) if over else None
+        wastes = [
+            *(self.waste(head, first) if head else ()),
+            *(Waste(face, notch) for face in (Face.LEFT, Face.RIGHT) if notch),
+            *(self.waste(foot, last) if foot else ()),
+        ]
+        wrapped = any(cut and not cut.square for cut in (head, foot))
+        faces = ALL_FACES if wrapped else (Face.LEFT,)
+        return Piece(part, faces, first, last, tuple(strokes), tuple(wastes))
