@@ -191,11 +191,11 @@ def laid_on(wanted, inks):
 
 
 def datums_off(wanted, others, inks):
-    """Return how far lines that nothing is sawn along are off dashed ink, the wanted ones lying where they fit best."""
+    """Return how far lines that nothing is sawn along are off the ink, the wanted ones lying where they fit best."""
     _drawn, by = min(laid_on(wanted, inks), key=lambda one: worst(wanted, *one))
-    dashed = [ink for ink in inks if ink.dashed and ink.width < SAWN]
+    drawn = [ink for ink in inks if ink.dashed or ink.width == SAWN]  # one may be the cut itself
     points = [_sum(tuple(map(float, point)), by) for line in others for point in line]
-    return max((min(beside(point, ink.a, ink.b) for ink in dashed) for point in points), default=0.0)
+    return max((min(beside(point, ink.a, ink.b) for ink in drawn) for point in points), default=0.0)
 
 
 def worst(wanted, drawn, shift):

@@ -124,7 +124,8 @@ def _page(
     for place, cells in enumerate(rows):
         shapes.append(svg.line((SAFE_MM, y), (right, y), BAR_INK if place == 0 else BAR_INK / 3))
         for column, (left, cell) in enumerate(zip(lefts, cells, strict=True)):
-            shapes.append(svg.text(cell, (left, y + 0.7 * ROW_MM), size, weight=WEIGHT if column else STRONG))
+            weight = WEIGHT if column else STRONG
+            shapes += [svg.text(cell, (left, y + 0.7 * ROW_MM), size, weight=weight)] if cell else []
         y += ROW_MM
     shapes += bars_and_foot(of.size, head_mm(of.head), of.foot)
     return svg.drawing(*of.size, of.head[0].words, shapes)

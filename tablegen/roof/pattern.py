@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 from fractions import Fraction
 from itertools import pairwise
@@ -162,14 +162,18 @@ class _Board:
             yield Stroke(name, Face.TOP, start, end)
 
     def center(self, line: Line, cut: Crossing) -> list[Stroke]:
-        """Return the center line of what stops an end, if there is one and it is not the cut itself."""
+        """Return the center line of what stops an end, if there is one and it is not the cut itself: parallel to one in one plane."""
         names = {Line.CENTER: Name.CENTER, Line.FOOT: Name.FOOT}
         if all(mark.line is not line for mark in self.member.marks):
             return []
         at = self.member.at(line)
-        if cut.square and cut.center == at:
+        off = cut.center - at
+        if not cut.between and not off.terms:
             return []
-        return list(self.crossed(names[line], squared(at, self.member.slope)))
+        center = squared(at, self.member.slope)
+        if not cut.between:
+            center = replace(center, left=cut.left - off, right=cut.right - off)
+        return list(self.crossed(names[line], center))
 
     def notch(self, over: Name) -> Notch | None:
         """Return a bird's mouth over what it stands on: where the seat leaves the bottom edge, the corner, the heel's foot."""

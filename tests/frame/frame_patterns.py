@@ -165,6 +165,13 @@ class Told:
         ends = [name for name in ('head', 'tail') if name in PIECES[part]]
         return any(self.said[end].get('cheek') or self.said[end].get('bevel') for end in ends)
 
+    def stopped(self, end: str, along: mpf) -> list:
+        """Return the center line of what stops an end: parallel to a cut in one plane, else square across where center lines meet."""
+        cuts = self.planes(end)
+        middle = self.at_top(along, self.thick / 2)
+        one = plane(middle, cuts[0].normal) if len(cuts) == 1 else self.tilted(middle, mpf(0))
+        return self.crossed([one])
+
     def datums(self, part: str) -> list:
         """Return what nothing is sawn along: the lines over what a bird's mouth stands on, where a backing comes out, whence one measures."""
         found, sawn = [], self.sawn(part)
@@ -173,6 +180,9 @@ class Told:
                 top = self.at_top(self.marks[over], mpf(0))
                 foot = add(top, scaled(self.plumb, self.inches('mouth', 'height_above_plate')))
                 found.append((LEFT, self._on(LEFT, top), self._on(LEFT, foot)))
+        for end, line in (('head', 'center'), ('tail', 'foot')):
+            if end in PIECES[part] and line in self.marks and not self.said[end].get('bevel'):
+                found += self.stopped(end, self.marks[line])
         for side in (LEFT, RIGHT) if self.said.get('backs') else ():
             down = self.thick / 2 * mp.tan(self.radians('backs', side))
             found += [(side, *((along, down) for along, _ in ends)) for face, *ends in sawn if face == side]

@@ -6,16 +6,20 @@ import json
 import re
 from collections import Counter
 
+import pseudo
 import pytest
 from asking import ask
 from claimed import claims, strange
 from fifty_digits import mpf
 from frame_patterns import Told
 from full_size import TRUE, datums_off, flat, joined, off_by, pages_of
+from inked import inked
 from printed_words import told
 from reading import mixed
 from roof_files import roof
+from test_longer_words import english_in
 
+from layouts.patterns.listing import list_of, list_pages
 from layouts.patterns.make import laid, write_patterns
 from layouts.patterns.shown import shared_by
 from layouts.words import pattern_list as list_words
@@ -232,6 +236,21 @@ def test_the_list_leads_to_every_part_of_every_member(tmp_path, monkeypatch):
         head, plate, tail = at.get('cut', at.get('point')), at['plate'], at['tail']
         lengths = (plate - head, tail - plate, tail - head)
         assert [mixed(one) for one in row[-3:]] == [sixteenths(one) for one in lengths]
+
+
+def test_a_list_of_longer_words_has_room_and_leaves_no_english(tmp_path):
+    framed = frame(read_roof(made_of('gambrel'), 'a.toml', {}))
+    with pseudo.spoken(tmp_path):
+        shared, listed = shared_by(framed.members), list_of(framed, 'a4')
+        pieces = laid([one.shown for one in shared], 'a4', listed.pages)
+        (page,) = map(inked, list_pages(listed, shared, pieces))
+    assert page.collisions() == []
+    assert english_in(' '.join(label.text for label in page.labels)) == [
+        'Gambrel',
+        'LO',
+        'UB',
+        'UR',
+    ]  # as they are typed
 
 
 def sixteenths(length):
