@@ -51,15 +51,89 @@ def change_a_digit(seed: int) -> Planter:
     def plant(pages: list[Page]) -> int:
         chosen = random.Random(seed)
         page, word = chosen.choice(figures_on(pages, stated(pages)))
-        place = chosen.choice([n for n, letter in enumerate(word.text) if letter.isdigit()])
-        digit = str((int(word.text[place]) + chosen.randint(1, 9)) % 10)
-        page.words[page.words.index(word)] = replace(
-            word, text=f'{word.text[:place]}{digit}{word.text[place + 1 :]}'
-        )
-        forget(page)
+        change_digit_of(page, word, chosen)
         return page.number
 
     return plant
+
+
+def change_digit_of(page: Page, word: Word, chosen: random.Random) -> None:
+    place = chosen.choice([n for n, letter in enumerate(word.text) if letter.isdigit()])
+    digit = str((int(word.text[place]) + chosen.randint(1, 9)) % 10)
+    put(page, {word: f'{word.text[:place]}{digit}{word.text[place + 1 :]}'})
+
+
+def put(page: Page, changed: dict[Word, str]) -> None:
+    """Put other letters in place of words."""
+    page.words[:] = [replace(word, text=changed[word]) if word in changed else word for word in page.words]
+    forget(page)
+
+
+FEWEST_ROWS = 3
+"""Of a page that has a table, and more."""
+
+# In tables whose rows are runs of text -----------------------------------------------------------------------------
+
+
+def in_a_table(seed: int) -> Planter:
+    """Plant one of five errors in a table, or in two: its page is where it is found."""
+
+    def plant(pages: list[Page]) -> int:
+        chosen = random.Random(seed)
+        kind = (digit_in_a_row, cells_swapped, row_missing, heads_swapped, tables_swapped)[seed % 5]
+        tabled = [(page, [line for line in page.lines if cells(line)]) for page in pages]
+        tabled = [(page, lines) for page, lines in tabled if len(lines) > FEWEST_ROWS]
+        page, lines = chosen.choice(tabled)
+        kind(page, lines, chosen, [page for page, _lines in tabled])
+        return page.number
+
+    return plant
+
+
+def cells(line: list[Word]) -> list[list[Word]]:
+    """Return the words at each tab stop of a line."""
+    stops = sorted({word.stops for word in line if word.stops})
+    return [[word for word in line if word.stops == stop] for stop in stops]
+
+
+def digit_in_a_row(page: Page, lines: list, chosen: random.Random, _pages: list[Page]) -> None:
+    words = [word for line in lines for word in line if any(map(str.isdigit, word.text))]
+    change_digit_of(page, chosen.choice(words), chosen)
+
+
+def cells_swapped(page: Page, lines: list, chosen: random.Random, _pages: list[Page]) -> None:
+    """Swap what stands first at two stops of a row."""
+    swap_in(page, [line for line in lines if not line[0].bold], chosen)
+
+
+def heads_swapped(page: Page, lines: list, chosen: random.Random, _pages: list[Page]) -> None:
+    swap_in(page, [line for line in lines if line[0].bold], chosen)
+
+
+def swap_in(page: Page, lines: list, chosen: random.Random) -> None:
+    pairs = [
+        (one[0], other[0])
+        for line in lines
+        for one in cells(line)
+        for other in cells(line)
+        if one[0].text != other[0].text
+    ]
+    one, other = chosen.choice(pairs)
+    put(page, {one: other.text, other: one.text})
+
+
+def row_missing(page: Page, lines: list, chosen: random.Random, _pages: list[Page]) -> None:
+    gone = chosen.choice([line for line in lines if not line[0].bold])
+    page.words[:] = [word for word in page.words if word not in gone]
+    forget(page)
+
+
+def tables_swapped(page: Page, _lines: list, chosen: random.Random, pages: list[Page]) -> None:
+    """Swap what two pages say below what stands over them."""
+    other = chosen.choice([one for one in pages if one is not page])
+    page.words[:], other.words[:] = list(other.words), list(page.words)
+    forget(page)
+    forget(other)
 
 
 def head(page_of: str, side: int, change: dict[str, str]) -> Planter:

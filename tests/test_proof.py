@@ -18,6 +18,7 @@ from layouts.words.proof import names
 from tablegen.proof.found import Fault, Found
 from tablegen.proof.page import Page
 from tablegen.proof.proof import proof
+from tablegen.tables.tables import tables
 
 BY_RUN, BESIDE, STEEP = (2 + 1) * (24 + 11 + 15 + 1), 4 + 2 + 2 + 2 + 6 + 5 + 5 + 8 + 4 + 6 + 12, 8
 """Figures of an opening: of lengths and exact feet, and beside them; pitches whose steps, on both pages, are told too."""
@@ -54,17 +55,23 @@ MEMBER, RUNS, SMALL_RUNS = 13 + 42, 24 * 12, 15
 SPACINGS = (12, 16, 19.2, 24)
 
 
-def test_the_ten_pages_of_a_pitch_are_read(whole, small_book):
-    """Every run by the inch, small runs, jacks, and what stands in titles; what is by the member."""
-    found, index = proof(whole, names), small_book.planned.index
+def test_the_ten_pages_of_a_pitch_and_the_reference_tables_are_read(whole, small_book):
+    """Every run by the inch, small runs, jacks, what stands in titles, the pages by member, each cell of each table."""
+    found, index, settings = proof(whole, names), small_book.planned.index, small_book.planned.settings
     jacks = 3 * sum(int(24 * 12 // spacing) for spacing in SPACINGS)
-    count = 3 * (MEMBER + 3 * (RUNS + SMALL_RUNS + 1) + jacks)
+    pitches = 3 * (MEMBER + 3 * (RUNS + SMALL_RUNS + 1) + jacks + 6 + 4 + 3)
+    reference = sum(
+        (len(table.columns) - table.stubs) * len(list(table.subjects()))
+        for table in tables(settings)
+        if table.group in settings.parts
+    )
     first = min(page for key, page in index.pages.items() if key.endswith(':4 in 12'))
 
-    assert found.faults == []
-    assert {*range(first, first + 30)} <= found.read
-    assert found.figures >= count + 3 * (6 + 4 + 3)
-    assert found.strange == []
+    assert (found.faults, found.strange) == ([], [])
+    assert found.figures == pitches + reference
+    assert {*range(first, first + 30)} | {
+        index[key] for key in index.pages if key.startswith('table-')
+    } <= found.read
 
 
 def test_the_pages_at_a_glance_are_read_in_any_edition(small_book):

@@ -9,6 +9,7 @@ from planted_errors import (
     change_a_digit,
     cited_wrong,
     head,
+    in_a_table,
     page_missing,
     pages_swapped,
     row,
@@ -23,6 +24,12 @@ from layouts.pdf.read_back import pages_of
 def read(openings):
     """The pages of the book with every opening."""
     return pages_of(openings.built.booklet)
+
+
+@pytest.fixture(scope='module')
+def whole(small_book):
+    """The pages of a complete edition of three pitches."""
+    return pages_of(small_book.built.booklet)
 
 
 PLANTED = {
@@ -57,8 +64,21 @@ def test_a_planted_error_is_found_where_it_is(read, planted):
         assert [(fault.head, fault.printed) for fault in found.faults] == [('level', ''), ('along top', '')]
 
 
+@pytest.mark.parametrize('seed', range(10))
+def test_an_error_planted_in_a_table_is_found_where_it_is(whole, seed):
+    found, page = with_planted(whole, in_a_table(seed))
+    assert page in {fault.page for fault in found.faults}
+
+
 @pytest.mark.thorough
-@pytest.mark.parametrize('seed', range(10, 210))
+@pytest.mark.parametrize('seed', range(10, 110))
 def test_a_digit_changed_anywhere_is_found(read, seed):
     found, page = with_planted(read, change_a_digit(seed))
     assert {fault.page for fault in found.faults} == {page}
+
+
+@pytest.mark.thorough
+@pytest.mark.parametrize('seed', range(10, 110))
+def test_any_error_planted_in_a_table_is_found(whole, seed):
+    found, page = with_planted(whole, in_a_table(seed))
+    assert page in {fault.page for fault in found.faults}

@@ -24,9 +24,9 @@ EXAMPLES = (
 )
 USUAL = 'output/booklet.pdf'
 NOTES = N_("""\
-Reads the pages of the pitches and those at a glance by their printed
-heads and labels alone, and works every figure out in space with sixty digits,
-by nothing that made the book. Follows every link to the page whose number
+Reads the pages of the pitches, those at a glance and the reference tables by
+their printed titles, heads and labels alone, and works every figure out in
+space with sixty digits, by nothing that made the book. Follows every link to the page whose number
 stands there. Other pages are named as not read. Boards and rounding are those
 of the page “How this copy was made”: whether these are yours is for you to see.
 Of a card's sheets every figure is worked out by its row and head, and the line
@@ -66,8 +66,13 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
 
     try:
         pages = pages_of(Path(args.booklet))
-        other = other_document(pages)
-        found, unread = other or (proof(pages, _names), _(UNREAD))
+        try:
+            found, unread = proof(pages, _names), _(UNREAD)
+        except NoBook:
+            other = other_document(pages)
+            if other is None:
+                raise
+            found, unread = other
     except NoBook:
         raise BookError(
             args.booklet,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from itertools import zip_longest
 
 from layouts.words.members import (
@@ -21,20 +22,26 @@ from layouts.words.members import (
 )
 from layouts.words.pages import AT_A_SPACING, GLANCE_HEADS, LENGTHS, heading
 from layouts.words.runs import JACK, JACK_HEADS, JACKS, LIST, OVER, RUN, SMALL_RUNS
-from layouts.words.say import _, say
+from layouts.words.say import _, said, say
+from tablegen.geometry.pitch import Pitch
+from tablegen.messages import message
 from tablegen.numbers.units import INCHES
 from tablegen.proof.digits import named
 from tablegen.proof.figures import COMMON_OVERHANGS, HIP_OVERHANGS
-from tablegen.proof.names import Glance, Listed, Member, Names, Rows, RunTable, Side
+from tablegen.proof.names import Glance, Listed, Member, Names, Rows, RunTable, Sheet, Side
 from tablegen.proof.roof import DEPTHS, Boards
 from tablegen.proof.stated import Stated
 from tablegen.settings import read_settings
 from tablegen.tables.runs import head_of
+from tablegen.tables.table import Cell, Kind
+from tablegen.tables.tables import tables
 from tablegen.tables.values import Values
 
 KINDS = {'common': 'common', 'hip-valley': 'hip', 'rise': 'rise'}
 JACK_LENGTHS = {'line': 'line', 'long_point': 'long', 'short_point': 'short'}
 """What the lengths of a table by the run, and of a column of jacks, are of."""
+OF_A_SIZE, OF_A_NUMBER = re.compile(r'-\d.*'), re.compile(r'(_\d+)+(_in|_ft|_mm)?$|_\d+x\d+$')
+"""What of the names of tables and columns says of which seat, size, thickness or spacing they are."""
 ONE = ('',)
 """Of a column without a head."""
 
@@ -61,6 +68,7 @@ def names(book: Stated) -> Names:
         Listed(
             (_(JACKS[0]),), _(JACK), tuple((_(head), JACK_LENGTHS[key]) for key, head in JACK_HEADS.items())
         ),
+        _sheets(book),
     )
 
 
@@ -105,6 +113,39 @@ def _figures(row: Row, book: Stated) -> tuple[str, ...]:
     if row.values == (JACK_DIFFERENCES,):
         return tuple(f'jacks-{named(spacing)}' for spacing in book.spacings)
     return tuple(name.replace('_', '-').replace('-12-and', '-held') for name in row.values)
+
+
+def _sheets(book: Stated) -> tuple[Sheet, ...]:
+    """Return the reference tables, their heads as the tables themselves have them."""
+    found = []
+    for table in tables(read_settings(book.written, '')):
+        stubs, columns = table.columns[: table.stubs], table.columns[table.stubs :]
+        corner = [table.needs.corner] if table.needs.corner else [stub.head for stub in stubs]
+        part = message('table.part', title=table.title, place='{place}', count='{count}')
+        by_pitch = stubs[0].kind is Kind.PITCH and table.group != 'find-pitch'
+        rows = (
+            ()
+            if by_pitch
+            else tuple(' '.join(_cell(stub.cell(it)) for stub in stubs) for it in table.subjects())
+        )
+        found.append(
+            Sheet(
+                OF_A_SIZE.sub('', table.key),
+                table.group,
+                say(table.title),
+                say(part),
+                ' '.join(say(head).replace('\n', ' ') for head in corner),
+                say(table.needs.span) if table.needs.span else '',
+                tuple((say(column.head), OF_A_NUMBER.sub('', column.key)) for column in columns),
+                rows,
+            )
+        )
+    return tuple(found)
+
+
+def _cell(cell: Cell) -> str:
+    """Return the name of a row as it is printed."""
+    return cell.short if isinstance(cell, Pitch) else str(said(cell))
 
 
 def _run_tables(book: Stated) -> tuple[RunTable, ...]:

@@ -78,7 +78,7 @@ def _off(at: Corner, book: Stated) -> Iterator[tuple[str, str]]:
     yield from _two('common-at-ledger', at.common_less(boards.rafter), book.per)
     yield from _two('hip-at-ridge', at.hip_off(boards.ridge), book.per)
     yield from _two('hip-between-commons', at.hip_off(boards.rafter), book.per)
-    yield from _two('jack-at-hip', at.jack_off(), book.per)
+    yield from _two('jack-at-hip', at.jack_off(boards.hip), book.per)
     yield 'hip-drop', written(at.drop(boards.hip), book.per)
 
 

@@ -8,9 +8,9 @@ from itertools import groupby
 
 from tablegen.proof.page import Line, Page, Phrase, phrase_of, said
 
-ONE_STOP, OVERLAP = 3.0, 0.1
-"""Points that two heads at one tab stop are apart at most; the share of the type by which what belongs to a head
-reaches past its left."""
+ONE_STOP, OVERLAP, ALIKE = 0.6, 0.1, 0.1
+"""Shares of the size of type: how far two heads at one tab stop are apart at most, how far what belongs to a head reaches
+past its left at least, and what the lines of heads differ by at most."""
 
 
 @dataclass(frozen=True)
@@ -28,7 +28,7 @@ class Laid:
 
     def group(self, head: Phrase) -> str:
         """Return what stands over a head and its neighbors, '' for nothing."""
-        left = [one.text for one in self.above if one.left <= head.left + ONE_STOP]
+        left = [one.text for one in self.above if one.left <= head.left + ONE_STOP * head.size]
         return left[-1] if left else ''
 
 
@@ -42,9 +42,10 @@ def laid(page: Page, top: float, foot: float = 0.0, *, paired: bool) -> Laid | N
     rows = [line for line in lines if not line[0].bold and is_row(line)]
     if not rows:
         return None
-    over = [line for line in lines if line[0].bold and line[0].base > rows[0][0].base and _is_head(line)]
+    over = [line for line in lines if line[0].bold and line[0].base > rows[0][0].base]
     if not over:
         return None
+    over = [line for line in over if abs(line[0].size - over[-1][0].size) < ALIKE * line[0].size]
     lower = list(cells_of(over[-1]))
     upper = [cell for line in over[:-1] for cell in cells_of(line)]
     corner = said([word for line in over for word in line if not word.stops])
@@ -59,10 +60,6 @@ def is_row(line: Line) -> bool:
     )
 
 
-def _is_head(line: Line) -> bool:
-    return any(word.stops for word in line)
-
-
 def cells_of(line: Line) -> Iterator[Phrase]:
     """Return what stands at each tab stop of a line."""
     for (_run, stops), words in groupby(line, key=lambda word: (word.run, word.stops)):
@@ -71,7 +68,7 @@ def cells_of(line: Line) -> Iterator[Phrase]:
 
 
 def _with(head: Phrase, upper: Sequence[Phrase]) -> Phrase:
-    high = next((one for one in upper if abs(one.left - head.left) < ONE_STOP), None)
+    high = next((one for one in upper if abs(one.left - head.left) < ONE_STOP * head.size), None)
     return Phrase(f'{high.text} {head.text}', head.left, head.right, head.base, head.size) if high else head
 
 

@@ -83,6 +83,26 @@ class Listed:
 
 
 @dataclass(frozen=True, slots=True)
+class Sheet:
+    """A reference table."""
+
+    key: str
+    """What it is called, whatever it is of."""
+    group: str
+    title: str
+    part: str
+    """Title of a part of it, with {place} and {count}."""
+    corner: str
+    """Head of the rows' names."""
+    span: str
+    """What stands over all heads, '' for nothing."""
+    columns: tuple[tuple[str, str], ...]
+    """Head, and what its figures are of, whatever number or size the head says."""
+    rows: tuple[str, ...]
+    """Names of its rows; none where they are a book's pitches."""
+
+
+@dataclass(frozen=True, slots=True)
 class Names:
     """All of them."""
 
@@ -103,3 +123,4 @@ class Names:
     """What begins a line of small runs below a table, and the line of what they add."""
     run_list: Listed
     jacks: Listed
+    sheets: tuple[Sheet, ...]

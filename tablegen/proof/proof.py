@@ -13,6 +13,7 @@ from tablegen.proof.names import Names
 from tablegen.proof.openings import read_openings
 from tablegen.proof.page import Page
 from tablegen.proof.run_tables import RunReader
+from tablegen.proof.sheets import SheetReader
 from tablegen.proof.stated import Stated, stated
 
 
@@ -32,6 +33,7 @@ def proof(pages: list[Page], names: Callable[[Stated], Names]) -> Found:
     openings = read_openings(pages, heads, book, found) if book.boards else {}
     read_members(pages, heads, book, found)
     RunReader(heads, book, found).read(pages)
+    SheetReader(heads.sheets, book, found).read(pages)
     read_glances(pages, heads, book, found)
     follow(pages, openings, found)
     return found

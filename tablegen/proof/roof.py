@@ -105,6 +105,10 @@ class Corner:
         """Plumb, the same two points."""
         return between(self.common_at(Decimal(0)), self.common_at(real(run)))[2]
 
+    def rise_between(self, one: Decimal, other: Decimal) -> Decimal:
+        """Plumb, between the points of a common at two runs."""
+        return between(self.common_at(one), self.common_at(other))[2]
+
     def hip_length(self, run: Fraction | int) -> Decimal:
         """Along the line of both roofs, plates' corner to ridge center line."""
         return size(self.hip_at(real(run)))
@@ -142,10 +146,10 @@ class Corner:
         """The same of a hip or valley, at a ridge or at the side of a common so thick."""
         return _both(self.hip_at(FAR), self.hip_at(FAR - real(thickness) / 2))
 
-    def jack_off(self) -> tuple[Decimal, Decimal]:
-        """Jack: the hip's center line to its side."""
+    def jack_off(self, thickness: Fraction) -> tuple[Decimal, Decimal]:
+        """Jack: the center line of a hip so thick to its side."""
         place = Plane(EAVE, FAR)
-        side = self.center.moved(-real(self.boards.hip) / 2)
+        side = self.center.moved(-real(thickness) / 2)
         return _both(meet(self.a, place, self.center), meet(self.a, place, side))
 
     # Cuts -------------------------------------------------------------------------------------------------
@@ -188,6 +192,11 @@ class Corner:
     def backing(self) -> Decimal:
         """Between the hip's square top and roof A."""
         return angle(self.top.normal, self.a.normal)
+
+    def drop_square(self, thickness: Fraction) -> Decimal:
+        """The same square to the edge."""
+        side = self.center.moved(-real(thickness) / 2)
+        return self.top.offset - dot(self.top.normal, meet(side, self.a, self.station))
 
     def drop(self, thickness: Fraction) -> Decimal:
         """From the hip's square top's edge down to roof A, plumb."""

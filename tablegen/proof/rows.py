@@ -130,10 +130,11 @@ class RowsReader:
 
     def _cells(self, heads: Sequence[Phrase], words: Line) -> list[str]:
         cells = under(heads, words) if heads else [' '.join(word.text for word in words)]
-        return [_with_signs(cell) for cell in cells]
+        return [with_signs(cell) for cell in cells]
 
 
-def _with_signs(cell: str) -> str:
+def with_signs(cell: str) -> str:
+    """Return a figure with its signs close to it."""
     for sign in SIGNS:
         cell = cell.replace(f' {sign}', sign)
     return cell

@@ -25,10 +25,9 @@ class RunReader:
 
     def __init__(self, names: Names, book: Stated, found: Found):
         self.names, self.book, self.found = names, book, found
-        self.seen: dict[tuple[Pitch, str, str], set[Fraction]] = {}
-        """Runs that were read of each pitch, by what they are a run of: a table's kind, and SMALL or a spacing."""
-        self.places: dict[tuple[Pitch, str, str], int] = {}
-        """The page on which the first was read."""
+        self.seen: dict[tuple[Pitch, str, str], dict[Fraction, int]] = {}
+        """Runs that were read of each pitch and their pages, by what they are a run of: a table's kind, and SMALL or a
+        spacing."""
 
     def read(self, pages: Sequence[Page]) -> None:
         """Read every page that has such a table, and say what of a pitch is nowhere."""
@@ -37,9 +36,10 @@ class RunReader:
             if pitch is not None:
                 self._page(page, pitch, Corner(pitch.slope, self.book.boards or ANY_BOARDS))
         for (pitch, kind, more), seen in self.seen.items():
-            place = self.places[pitch, kind, more]
             for run in self._wanted(pitch, kind, more):
                 if run not in seen:
+                    near = [seen[run + far] for far in (-FOOT_IN, FOOT_IN, -1, 1) if run + far in seen]
+                    place = next(iter(near or seen.values()), 0)
                     self._missing(place, f'{called(pitch)}, {named(run)}', kind, more)
         for kind, more in dict.fromkeys((kind, more) for _pitch, kind, more in self.seen):
             for pitch in self.book.pitches:
@@ -49,9 +49,8 @@ class RunReader:
     def _missing(self, page: int, row: str, kind: str, more: str) -> None:
         self.found.faults.append(Fault('missing', page, row, f'{kind} {more}'.strip(), '', ''))
 
-    def _seen(self, page: Page, pitch: Pitch, kind: str, more: str) -> set[Fraction]:
-        self.places.setdefault((pitch, kind, more), page.number)
-        return self.seen.setdefault((pitch, kind, more), set())
+    def _seen(self, pitch: Pitch, kind: str, more: str) -> dict[Fraction, int]:
+        return self.seen.setdefault((pitch, kind, more), {})
 
     def _page(self, page: Page, pitch: Pitch, at: Corner) -> None:
         for title in page.phrases:
@@ -81,7 +80,7 @@ class RunReader:
         if not found or found.corner != self.names.foot or None in offsets or offsets != sorted(set(offsets)):  # type: ignore[type-var]
             self.found.faults.append(Fault('pitch', page.number, title.text, '', '', ''))
             return
-        seen = self._seen(page, pitch, table.kind, '')
+        seen = self._seen(pitch, table.kind, '')
         for label, cells in found.rows:
             feet = read(label)
             for head, offset, printed in zip(found.heads, offsets, cells, strict=True):
@@ -104,20 +103,20 @@ class RunReader:
         at: Corner,
         kind: str,
         run: Fraction,
-        seen: set[Fraction],
+        seen: dict[Fraction, int],
     ) -> None:
         """Read the cell of a run, which is blank where the book has no such run."""
         if run not in self.book.runs or run in seen:
             if printed:
                 self._figure(page, pitch, row, head, printed, '')
             return
-        seen.add(run)
+        seen[run] = page.number
         self._figure(page, pitch, row, head, printed, *self._told(length(at, kind, run)))
 
     def _small(self, page: Page, pitch: Pitch, at: Corner, table: RunTable) -> None:
         """Read the small runs below a table and what each adds."""
         named_by, added_by = self.names.small
-        seen = self._seen(page, pitch, table.kind, SMALL)
+        seen = self._seen(pitch, table.kind, SMALL)
         for names, figures_ in zip(page.lines, page.lines[1:], strict=False):
             if (names[0].text, figures_[0].text) != (named_by, added_by):
                 continue
@@ -125,7 +124,7 @@ class RunReader:
             for head, printed in zip(heads, stand_under(heads, figures_), strict=True):
                 run = read(head.text)
                 if run is not None:
-                    seen.add(run)
+                    seen[run] = page.number
                     self._figure(
                         page, pitch, named_by, head.text, printed, *self._told(length(at, table.kind, run))
                     )
@@ -148,14 +147,14 @@ class RunReader:
                     self._figure(page, pitch, label, head.text, printed, '')
                     continue
                 kind = kinds[head.text]
-                self._seen(page, pitch, kind, SMALL if added else '').add(run)
+                self._seen(pitch, kind, SMALL if added else '')[run] = page.number
                 self._figure(page, pitch, label, head.text, printed, *self._told(length(at, kind, run)))
 
     def _jacks(self, page: Page, pitch: Pitch, at: Corner, title: Phrase) -> None:
         found, columns = laid(page, title.base, paired=False), dict(self.names.jacks.columns)
         self.found.read.add(page.number)
         spacings = (
-            [read(found.group(head).removesuffix(f' {self.names.inch}')) for head in found.heads]
+            [self.book.exactly(found.group(head).removesuffix(f' {self.names.inch}')) for head in found.heads]
             if found
             else []
         )
@@ -168,23 +167,23 @@ class RunReader:
             return
         for label, cells in found.rows:
             for head, spacing, printed in zip(found.heads, spacings, cells, strict=True):
-                if spacing is None or not label.isdigit():
+                if not spacing or not label.isdigit():
                     self._figure(page, pitch, label, head.text, printed, '')
                     continue
                 kind, head_said = columns[head.text], f'{named(spacing)}, {head.text}'
-                seen = self._seen(page, pitch, kind, named(spacing))
+                seen = self._seen(pitch, kind, named(spacing))
                 row = f'{self.names.jacks.corner} {label}'
                 value = at.jack(int(label), spacing)[kind]
                 if int(label) * spacing > self.book.runs.last or value <= 0:
                     if printed:
                         self._figure(page, pitch, row, head_said, printed, '')
                     continue
-                seen.add(Fraction(int(label)))
+                seen[Fraction(int(label))] = page.number
                 self._figure(page, pitch, row, head_said, printed, *self._told(value))
 
     def _wanted(self, pitch: Pitch, kind: str, more: str) -> Iterator[Fraction]:
         """Yield the runs, or the numbers of jacks, that there should be."""
-        spacing = read(more)
+        spacing = self.book.exactly(more)
         if spacing:
             at = Corner(pitch.slope, self.book.boards or ANY_BOARDS)
             count = int(self.book.runs.last // spacing)

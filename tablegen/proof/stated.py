@@ -78,6 +78,14 @@ class Stated:
         """Return the feet of the longest run of an opening."""
         return min(MOST_FEET, max(1, int(self.runs.last // FOOT_IN)))
 
+    def exactly(self, printed: str) -> Fraction:
+        """Return a number that was printed; one of the book's own that is told to a thousandth is what it is."""
+        own = (
+            *self.spacings,
+            *((self.boards.seat, self.boards.ridge, self.boards.hip) if self.boards else ()),
+        )
+        return next((value for value in own if named(value) == printed), None) or read(printed) or Fraction(0)
+
     @property
     def small_runs(self) -> list[Fraction]:
         """Return the runs below the step of the tables by the run, one of each kind to be added to a run at most."""
