@@ -77,9 +77,15 @@ def _read(values: Mapping[str, object], faults: list[BookError]) -> dict[str, An
 
 
 def _unknown(key: str) -> BookError:
-    """Return the fault of a key that there is none of, with those of that name in other tables or the one nearly called so."""
-    own = tuple(known for known in KEYS if known.rpartition('.')[2] == key.rpartition('.')[2])
-    advice = did_you_mean(own[0]) if len(own) == 1 else message('roof_file.see_keys')
+    """Return the fault of a key that there is none of, with those of its table, of that name in others, or nearly called so."""
+    table, _dot, name = key.rpartition('.')
+    beside = tuple(known for known in KEYS if table and known.rpartition('.')[0] == table)
+    see = message('roof_file.see_keys')
+    if beside:
+        near = meant(name, [known.rpartition('.')[2] for known in beside], see)
+        return BookError(key, message('setting.unknown_key'), beside, near)
+    own = tuple(known for known in KEYS if known.rpartition('.')[2] == name)
+    advice = did_you_mean(own[0]) if len(own) == 1 else see
     return BookError(key, message('setting.unknown_key'), own, advice if own else meant(key, KEYS, advice))
 
 

@@ -190,13 +190,14 @@ def test_a_key_is_of_use_where_a_roof_has_such_members(kind, more):
 
 
 def test_all_faults_of_a_file_are_told_together():
-    assert told('kind = "hip"\npitch = 0\nwidth = "-4"\nlenght = "9 ft"\neave = 8\nhips = "2x8"\nhip.ends = 3\nzebra = 1') == [
+    assert told('kind = "hip"\npitch = 0\nwidth = "-4"\nlenght = "9 ft"\neave = 8\nhips = "2x8"\nhip.ends = 3\nhip.length = 9\nzebra = 1') == [
         'pitch: \'0\' is flat: a rafter needs a rise; allowed: a pitch such as 6, 6/12, 6 in 12, 6:12, 7.5, 7 1/2 or 26.565 deg, above 0 and up to 24 in 12',
         "width: '-4' is below zero; allowed: a length such as 4 ft, 4' 7 1/2\", 55.5 in, 55 1/2 (inches), 1.4 m or 1400 mm",
         'lenght: unknown key; next: did you mean length?',
         'eave: unknown key; allowed: overhang.eave; next: did you mean overhang.eave?',
         f'hips: unknown key; allowed: stock.hips, cuts.hips; {SEE_KEYS}',
         "hip.ends: '3' is out of range; allowed: 1 to 2",
+        f'hip.length: unknown key; allowed: hip.ends, hip.end_pitch, hip.eaves; {SEE_KEYS}',
         f'zebra: unknown key; {SEE_KEYS}',
         f'length: is missing: a hip roof needs it; {SEE_KEYS}',
     ]  # fmt: skip
