@@ -95,13 +95,13 @@ def _arms(settings: Settings, index: Index) -> ArmsPage:
     pitch = nearest_pitch(settings, DRAWN)
     members = Members(side(pitch, boards_of(settings)))
     cut, words = members.cheek.jack, ROOF_DRAWINGS['cheeks']
-    labels = words | ENDS | {'top_angle': cut.top_from_square.text, 'side_angle': cut.side_plumb.text}
+    labels = words | ENDS | {'top_angle': cut.top_from_square.text, 'side_angle': cut.side_line.text}
     return ArmsPage(
         pitch.text,
         common_hold(pitch.slope).text,
         hip_hold(pitch.corner).text,
         cut.top_held,
         cut.top_from_square.text,
-        cheek_faces(number(cut.side_plumb), number(cut.top_from_square), labels, words['title']),
+        cheek_faces(number(cut.side_line), number(cut.top_from_square), labels, words['title']),
         index.get('page-past_scale'),
     )

@@ -228,7 +228,7 @@ def _cheeks(one: CutMember) -> list[str]:
     return [
         words.format(
             end=_(name), top=cheek.top_from_square.text, held=_kept(cheek.top_held),
-            side=cheek.side_plumb.text, blade=cheek.side_blade_tilt.text,
+            side=cheek.side_line.text, blade=cheek.side_blade_tilt.text,
         )
         for name, end in zip(ENDS, (one.head, one.tail), strict=True)
         for cheek in (end.cheek, end.other_cheek)

@@ -10,7 +10,7 @@ from layouts.told.blocks import in_inches
 from layouts.words.marking import STOPS
 from layouts.words.patterns import center_name
 from layouts.words.say import N_, _
-from tablegen.frame.asked import Asked, TailCut
+from tablegen.frame.asked import Asked
 from tablegen.geometry.stepping import Steps, steps
 from tablegen.numbers import text
 from tablegen.numbers.figure import Measure, length_figure
@@ -22,12 +22,24 @@ CHEEK = N_(
     'plumb on the side, {plumb} from square across, blade tilted {tilt}; on the top edge {top} from square across, square held {held}, marked '
     'along the body'
 )
+LEANING = N_(
+    'on the side {line} from square across, its lower end towards the ridge, blade tilted {tilt}; on the top edge {top} from square '
+    'across, square held {held}, marked along the body'
+)
+LEANING_PAST = N_(
+    'on the side {line} from square across, its lower end towards the ridge; tilt {tilt}, past 45°; on the top edge {top} from square '
+    'across, square held {held}, marked along the body'
+)
 PAST = N_(
     'plumb on the side, {plumb} from square across; tilt {tilt}, past 45°; on the top edge {top} from square across, square held '
     '{held}, marked along the body'
 )
 BY_HAND = N_(
     'a hand saw, to the lines on the top edge and both sides. A circular saw only from the end, cut off plumb and square past '
+    'the long point first, tilted {other}, and only where its blade reaches {reach}'
+)
+BY_HAND_LEANING = N_(
+    'a hand saw, to the lines on the top edge and both sides. A circular saw only from the end, cut off along such a line and square past '
     'the long point first, tilted {other}, and only where its blade reaches {reach}'
 )
 MOUTH = N_(
@@ -50,11 +62,10 @@ class Fact:
     text: str
 
 
-def cuts_of(member: Member, asked: Asked) -> Iterator[Fact]:
+def cuts_of(member: Member) -> Iterator[Fact]:
     """Return how each cut of a member is sawn."""
     lower = _('Tail') if member.kind.stands_on_plate else _('Lower end')
-    square_tail = asked.tail is TailCut.SQUARE and member.kind.stands_on_plate
-    ends = _end_words(member, member.head, False), _end_words(member, member.tail, square_tail)
+    ends = _end_words(member, member.head), _end_words(member, member.tail)
     if ends[0] == ends[1]:
         yield Fact(_('Both ends'), ends[0])
     else:
@@ -66,7 +77,7 @@ def cuts_of(member: Member, asked: Asked) -> Iterator[Fact]:
         yield Fact(_('Seat'), seat.format(level=member.cut.level.text, plumb=member.cut.plumb.text))
 
 
-def _end_words(member: Member, end: End, square_tail: bool) -> str:
+def _end_words(member: Member, end: End) -> str:
     if end.bevel:
         words = _(
             'level on the side, {level} from square across; blade tilted {tilt}, to lie on the other roof'
@@ -74,7 +85,13 @@ def _end_words(member: Member, end: End, square_tail: bool) -> str:
         return words.format(level=member.cut.level.text, tilt=end.bevel.text)
     square = _(SQUARE_ACROSS).format(plumb=member.cut.plumb.text)
     if end.cut is None:
-        return _('square to the top edge, through its mark; blade square, 0°') if square_tail else square
+        if end.lower is None:
+            return square
+        words = _(
+            'square to the top edge, through its mark; blade square, 0°; the lower corner then stands {level} in of the mark, level, and '
+            '{plumb} under it, plumb'
+        )
+        return words.format(level=in_inches(end.lower.set_in), plumb=in_inches(end.lower.below))
     if end.other is None:
         told = _cheek(end.cut)
         if end.blunt:
@@ -92,19 +109,23 @@ def _end_words(member: Member, end: End, square_tail: bool) -> str:
 
 def _cheek(cut: CheekCut) -> str:
     values = {
-        'plumb': cut.side_plumb.text,
+        'plumb': cut.side_line.text,
+        'line': cut.side_line.text,
         'tilt': cut.side_blade_tilt.text,
         'top': cut.top_from_square.text,
         'held': cut.top_held,
     }
-    return _(CHEEK if cut.within_saw_scale else PAST).format(**values)
+    words = (LEANING, LEANING_PAST) if cut.side_leaning else (CHEEK, PAST)
+    return _(words[not cut.within_saw_scale]).format(**values)
 
 
 def _past_scale(member: Member) -> Iterator[Fact]:
     """Return how cheeks are sawn that ask for more tilt than a saw has, each way once."""
     cuts = [cut for end in (member.head, member.tail) for cut in (end.cut, end.other) if cut]
     ways = {
-        _(BY_HAND).format(other=known(cut.end_blade_tilt).text, reach=in_inches(known(cut.blade_reach)))
+        _(BY_HAND_LEANING if cut.side_leaning else BY_HAND).format(
+            other=known(cut.end_blade_tilt).text, reach=in_inches(known(cut.blade_reach))
+        )
         for cut in cuts
         if not cut.within_saw_scale
     }

@@ -85,6 +85,7 @@ def _end(end: End) -> Hashable:
         tuple((type(cut), cut.top_from_square.text, cut.side_blade_tilt.text) for cut in cuts),
         end.blunt,
         bool(end.bevel),
+        end.square,
     )
 
 

@@ -15,7 +15,6 @@ from tablegen.frame.frame import Frame
 from tablegen.frame.framed import Framed, Standing
 from tablegen.frame.plan import Level
 from tablegen.frame.plan import Point as Exactly
-from tablegen.numbers.exact import exact
 from tablegen.roof.member import Hand, Line, Stop
 
 HANDED = {Hand.LEFT: N_('{mark} L'), Hand.RIGHT: N_('{mark} R')}
@@ -55,7 +54,7 @@ class PlanLine:
 def lines_of(frame: Frame) -> Iterator[PlanLine]:
     """Return every line of a roof's plan; lookouts, and fascias on the eaves' own line, are none of it."""
     plan = frame.plan
-    for of, ring in ((Of.PLATE, plan.plates), (Of.EAVE, outline(frame.asked, plan, exact(0)))):
+    for of, ring in ((Of.PLATE, plan.plates), (Of.EAVE, outline(frame.asked, plan))):
         corners = [_floats(point) for point in ring]
         for place, edge in enumerate(zip(corners, corners[1:] + corners[:1], strict=True)):
             if place < len(plan.edges):

@@ -100,7 +100,7 @@ def marking_sheet(group: Group, frame: Frame, width: float) -> MarkingSheet:
         else tuple(_member_row(one, varying, same, hands, asked.measure) for one in group),
         cut_from=lead.stick if single else None,
         overall=lead.overall if single else None,
-        facts=(*cuts_of(lead, asked), *facts_of(lead, asked, single, _last_number(group))),
+        facts=(*cuts_of(lead), *facts_of(lead, asked, single, _last_number(group))),
         stands=_stands(group, frame.plan),
         cautions=tuple(_cautions(group, frame)),
     )
@@ -168,6 +168,9 @@ def _mark_rows(
             upper.from_upper if upper else below,
             lower.from_lower if lower else below,
         )
+    if member.tail.tip:
+        tip = _('where the tail’s two cheeks meet, aside of the center')
+        yield MarkRow('', capital(tip), member.overall, length_figure(exact(0), measure))
 
 
 def _heads(

@@ -105,11 +105,16 @@ def _held_lines(square: Held) -> Block:
     return wrapped(said, '  ')
 
 
-def cheeks_block(named: Sequence[tuple[str, CheekCut]], more: str = '--all') -> Block:
-    """Return cheeks in columns; where one is past a saw's scale, how it is cut, and what tells more of that."""
-    heads = (_('Cheeks'), _('top from square'), _('along the body'), _('side plumb'), _('blade'))
+def cheeks_block(named: Sequence[tuple[str, CheekCut]], more: str = '--all', leaning: bool = False) -> Block:
+    """Return cheeks in columns; where one is past a saw's scale, how it is cut, and what tells more of that.
+
+    Given:
+        leaning  whether they are those of tails at fascias square to the roof
+    """
+    name, side = (_('Cheeks that lean'), _('side')) if leaning else (_('Cheeks'), _('side plumb'))
+    heads = (name, _('top from square'), _('along the body'), side, _('blade'))
     rows = [
-        (name, one.top_from_square.text, one.top_held, one.side_plumb.text, one.side_blade_tilt.text)
+        (name, one.top_from_square.text, one.top_held, one.side_line.text, one.side_blade_tilt.text)
         for name, one in named
     ]
     past = '; '.join(name for name, one in named if not one.within_saw_scale)

@@ -30,6 +30,7 @@ from layouts.words.frame import (
 )
 from layouts.words.say import N_, _
 from tablegen.frame.cut_list import CutList, CutMember, OfRoof
+from tablegen.frame.roof_keys import HALF_HIP
 from tablegen.numbers import text
 from tablegen.roof.cheeks import CheekCut
 from tablegen.roof.member import Kind, Line
@@ -65,6 +66,18 @@ def head(roof: OfRoof, stocks: Sequence[str]) -> Block:
     return [*([roof.name] if roof.name else []), said, size + more]
 
 
+LEANING_ARE = N_(
+    'Cheeks that lean, at a fascia square to the roof: as the others, but on the side degrees past the line square across: the '
+    'line’s lower end lies towards the ridge.'
+)
+SQUARE_TAILS = N_(
+    'Square tails: sawn square to the top edge, blade square. The overhang goes to the upper corner of that cut, which stands farthest '
+    'out; the lower corner so far in of it and under it. The fascia lies flat on the tails and leans as they do, the upper edge of its '
+    'back along their upper corners.'
+)
+PLUMB_OVER_GABLES = N_(
+    'Over a half-hip’s gables tails and fascia stay plumb, the fascia in one plane with the barge rafters.'
+)
 BACKED = N_(
     'Back {marks}: from the center line of its top, {left} down to the left side and {right} to the right, from the square top.'
 )
@@ -92,9 +105,12 @@ def members_blocks(found: CutList) -> Iterator[Block]:
             for marks, one in _alike(found.members, lambda one: (one.cut.plumb.text, one.held.held))
         ]
     )
-    if cheeks := _cheeks(found.members):
-        yield cheeks_block(cheeks, _('--format json'))
-        yield paragraph(_(CHEEKS_ARE))
+    cheeks = list(_cheeks(found.members))
+    for leaning, words in ((False, CHEEKS_ARE), (True, LEANING_ARE)):
+        if some := [one for one in cheeks if (one[1].side_leaning is not None) is leaning]:
+            yield cheeks_block(some, _('--format json'), leaning)
+            yield paragraph(_(words))
+    yield from _square_tails(found)
     for marks, one in _alike([one for one in found.members if one.backs], _backs_key):
         yield paragraph(_backed(marks, one))
     mouths = [one for one in found.members if one.mouth]
@@ -172,9 +188,24 @@ def _cheeks(members: Iterable[CutMember]) -> list[tuple[str, CheekCut]]:
         for end, words in ((one.head, N_('{marks}, upper end')), (one.tail, N_('{marks}, lower end'))):
             for cheek in (end.cheek, end.other_cheek):
                 if cheek is not None:
-                    key = words, cheek.top_from_square.text, cheek.side_plumb.text, cheek.side_blade_tilt.text
+                    key = words, cheek.top_from_square.text, cheek.side_line.text, cheek.side_blade_tilt.text
                     found.setdefault(key, (words, cheek, {}))[2][one.mark] = None
     return [(_(words).format(marks=in_rows(marks)), cheek) for words, cheek, marks in found.values()]
+
+
+def _square_tails(of: CutList) -> Iterator[Block]:
+    """Return where the lower corner of tails is that are cut square to the top edge."""
+    found: dict[tuple[str, str], dict[str, None]] = {}
+    for one in of.members:
+        if lower := one.tail.lower:
+            found.setdefault((lower.set_in.text, lower.below.text), {})[one.mark] = None
+    if found:
+        heads = (_('Square tails, the lower corner'), _('level, in'), _('plumb, under'))
+        yield columns(
+            [heads, *((in_rows(marks), *sizes) for sizes, marks in found.items())], (LEFT, MIXED, MIXED)
+        )
+        plumb = (_(PLUMB_OVER_GABLES),) if of.roof.kind == HALF_HIP else ()
+        yield paragraph(_(SQUARE_TAILS), *plumb)
 
 
 def boards_block(found: CutList) -> Block:

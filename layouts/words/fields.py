@@ -38,7 +38,7 @@ FIELDS = (
     N_('rise'), N_('rise per foot'), N_('rise per foot of own run'), N_('roof per plan'), N_('run'),
     N_('run of step'), N_('run to'), N_('sawn'), N_('sawn between commons'), N_('sawn hips on ridge'),
     N_('seat'), N_('sheathing'), N_('shed'), N_('short point'), N_('shortening'), N_('side'), N_('side A'),
-    N_('side B'), N_('side blade tilt'), N_('side plumb'), N_('sides'), N_('sits down'), N_('slide'),
+    N_('side B'), N_('side blade tilt'), N_('side leaning'), N_('side plumb'), N_('sides'), N_('sits down'), N_('slide'),
     N_('soffit'), N_('spacing'), N_('square'), N_('square cut below'), N_('square cut inset'),
     N_('square to edge'), N_('square to slope'), N_('standing plumb'), N_('stock'), N_('stock left'),
     N_('tail'), N_('top at upper end'), N_('top cut'), N_('top figure on 12'), N_('top from square'),

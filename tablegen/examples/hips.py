@@ -136,7 +136,7 @@ def _upper_end_stands(member: Member, book: Book) -> Stands:
     return {
         'off': _off_stands(member.deductions[0], book, 'valley_off' if member.kind is Kind.VALLEY else 'hip'),
         'sides': _side_stands(member.head, book),
-        'side': book.stands(('hip_side',), ('cheeks', pitch, 'hip_side', cut.side_plumb)),
+        'side': book.stands(('hip_side',), ('cheeks', pitch, 'hip_side', cut.side_line)),
         'top': book.stands(('hip_top', 'hip_on_12'), ('cheeks', pitch, 'hip_top', cut.top_from_square)),
     }
 

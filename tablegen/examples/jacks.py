@@ -51,7 +51,7 @@ def hip_jacks(building: Building, settings: Settings) -> JackExample | None:
             ('shortening-level', off.thickness_in, 'hip_or_jack', off.level),
             ('shortening-jack', pitch, 'off_along_edge', off.along, off.thickness_in),
         ),
-        'side': book.stands(('jack_side',), ('cheeks', pitch, 'jack_side', cut.side_plumb)),
+        'side': book.stands(('jack_side',), ('cheeks', pitch, 'jack_side', cut.side_line)),
         'top': book.stands(('jack_top', 'jack_on_12'), ('cheeks', pitch, 'jack_top', cut.top_from_square)),
         'points': half.sources
         if half

@@ -67,6 +67,7 @@ class TailCut(StrEnum):
 
     PLUMB = 'plumb'
     SQUARE = 'square'
+    """To the top edge: fascias stand square to the slopes, and hips and valleys are cut to those."""
 
 
 class Valleys(StrEnum):
@@ -210,7 +211,7 @@ class Asked:
     valleys: Stock = stock('2×8')
     seat_in: Fraction = Fraction(7, 2)
     overhang_in: Fraction = INCHES.unit_run
-    """To the rafter tails' plumb line, at the eaves of the main planes."""
+    """To the upper corner of the rafters' tails, at the eaves of the main planes."""
     fascia_in: Fraction = Fraction(0)
     """Thickness of the fascia that stands on them; 0 for none."""
     gable_overhang_in: Fraction = Fraction(0)

@@ -20,7 +20,7 @@ from tablegen.roof.cautions import Caution
 from tablegen.roof.cheeks import OneCheek, TwoCheeks
 from tablegen.roof.figures import Degrees, Length, PlumbLevel, TwoWays, record
 from tablegen.roof.lengths import Held, held_of
-from tablegen.roof.member import Backs, End, Hand, Kind, Mark, Stop
+from tablegen.roof.member import Backs, End, Hand, Kind, LowerCorner, Mark, Stop
 from tablegen.roof.seat import Mouth
 from tablegen.roof.taped import Taped, taped
 
@@ -42,6 +42,10 @@ class CutEnd:
     """Whether two cheeks have their long points on the sides."""
     bevel: Degrees | None
     """Of a foot that is cut level and lies on sheathing: the blade's tilt from square."""
+    square: bool
+    """Whether a tail ends at fascias that stand square to the roof."""
+    lower: LowerCorner | None
+    """Of a tail cut square to the top edge."""
 
 
 @record
@@ -210,7 +214,7 @@ def _member(framed: Framed, measure: Measure) -> CutMember:
 def _end(end: End) -> CutEnd:
     off = TwoWays(end.off.level, end.off.along) if end.off else None
     stop = end.off.stop if end.off else None
-    return CutEnd(stop, off, end.cut, end.other, end.long, end.hollow, end.bevel)
+    return CutEnd(stop, off, end.cut, end.other, end.long, end.hollow, end.bevel, end.square, end.lower)
 
 
 def _board(board: LevelBoard, asked: Asked) -> CutBoard:

@@ -2,51 +2,102 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from functools import partial
 
-from tablegen.frame.asked import Asked, Bay, ManySided
-from tablegen.frame.plan import Level, LevelBoard, Plan, Point, Slope
+from tablegen.frame.asked import Asked, Bay, ManySided, TailCut
+from tablegen.frame.plan import Level, LevelBoard, Plan, Point
 from tablegen.frame.wood import boards_of
+from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, one_term
 from tablegen.roof.figures import size
+from tablegen.roof.side import Side
 
 
 def fascias(asked: Asked, plan: Plan) -> Iterator[LevelBoard]:
-    """Return the fascia of every eave, to the long points of its outer face."""
+    """Return the fascia of every eave, from long point to long point."""
     if not asked.fascia_in:
         return
-    outer = outline(asked, plan, exact(asked.fascia_in))
     for place, name in enumerate(plan.edges):
         if name:
-            start, end = outer[place], outer[(place + 1) % len(outer)]
-            long = _length(asked, plan, place, start, end)
+            slope = next(one for one in plan.slopes if one.name == name)
+            reach = partial(
+                _square_reach if asked.tail is TailCut.SQUARE else _plumb_reach, asked, slope.members.side
+            )
+            start, end = (
+                _corner(asked, plan, one, partial(reach, _is_inside(asked, plan, one)))
+                for one in (place, (place + 1) % len(plan.plates))
+            )
+            if _is_regular(asked):  # as its plate has grown
+                long = slope.length_in * _grown(plan, reach(False, slope.members.side))
+            else:
+                right, up = _outwards(plan, place)
+                long = size((end[0] - start[0]) * up + (end[1] - start[1]) * right)
             yield LevelBoard(
                 'F', Level.FASCIA, long, start, end, asked.fascia_in, boards_of(asked).tail_face_in
             )
 
 
-def outline(asked: Asked, plan: Plan, more_in: Exact) -> tuple[Point, ...]:
-    """Return the corners of the roof's edge in plan, each eave out by its overhang and so much more, each rake by its own.
+def _is_regular(asked: Asked) -> bool:
+    return isinstance(asked.kind, (ManySided, Bay))
 
-    Source: a square corner of the framing moves out by what its two edges move; those of a regular roof, from its middle, as
-    the apothem grows.
+
+def _grown(plan: Plan, more_in: Exact) -> Exact:
+    """Return what the sides of a regular roof are at its eaves, and so much farther out, over what they are at its plates.
+
+    Source: they grow, from its middle, as the apothem does.
     """
-    slopes = {slope.name: slope for slope in plan.slopes}
-    if isinstance(asked.kind, (ManySided, Bay)):
-        grown = plan.slopes[0].members.side.overhang_in + more_in
-        share = one_term(plan.ridge_run_in + grown) / one_term(plan.ridge_run_in)
-        return tuple((x * share, y * share) for x, y in plan.plates)
-    return tuple(_moved(plan, slopes, place, asked, more_in) for place in range(len(plan.plates)))
+    out = plan.slopes[0].members.side.overhang_in + more_in
+    return one_term(plan.ridge_run_in + out) / one_term(plan.ridge_run_in)
 
 
-def _moved(plan: Plan, slopes: dict[str, Slope], place: int, asked: Asked, more_in: Exact) -> Point:
+def _plumb_reach(asked: Asked, own: Side, inside: bool, other: Side) -> Exact:
+    """Return how far past the other eave's tails a plumb fascia's long point is: of its outer face, at an inside corner of its back."""
+    return exact(0 if inside else asked.fascia_in)
+
+
+def _square_reach(asked: Asked, own: Side, inside: bool, other: Side) -> Exact:
+    """Return the same of a fascia square to its slope: of its outer face's upper edge, at an inside corner of its back's lower one.
+
+    Source: so far square out of the other fascia's back a point is, out cos θ' + down sin θ': its thickness where the outer face's
+    upper edge, which lies t sin θ under the eave, meets the other outer face; nothing where the back's lower edge, d cos θ under it,
+    meets the other back.
+    """
+    slope, across = Angle(own.slope), Angle(other.slope)
+    if inside:
+        return -boards_of(asked).tail_face_in * slope.cosine() * other.slope
+    return asked.fascia_in * (1 - slope.sine() * across.sine()) / across.cosine()
+
+
+def outline(asked: Asked, plan: Plan) -> tuple[Point, ...]:
+    """Return the corners of the roof's edge in plan, each eave out by its overhang, each rake by its own."""
+    return tuple(_corner(asked, plan, place, lambda _: exact(0)) for place in range(len(plan.plates)))
+
+
+def _corner(asked: Asked, plan: Plan, place: int, more: Callable[[Side], Exact]) -> Point:
+    """Return a corner of the framing moved out by the overhangs beside it, and each eave by more.
+
+    Source: a square corner of the framing moves out by what its two edges move.
+    """
     x, y = plan.plates[place]
+    if _is_regular(asked):
+        share = _grown(plan, more(plan.slopes[0].members.side))
+        return x * share, y * share
+    slopes = {slope.name: slope.members.side for slope in plan.slopes}
     for edge in (place - 1, place):
         name = plan.edges[edge]
-        out = slopes[name].members.side.overhang_in + more_in if name else exact(asked.gable_overhang_in)
+        out = slopes[name].overhang_in + more(slopes[name]) if name else exact(asked.gable_overhang_in)
         right, up = _outwards(plan, edge)
         x, y = x + right * out, y + up * out
     return x, y
+
+
+def _is_inside(asked: Asked, plan: Plan, place: int) -> bool:
+    """Return whether the framing turns in at a corner."""
+    if _is_regular(asked):
+        return False
+    (right, up), (next_right, next_up) = _outwards(plan, place - 1), _outwards(plan, place)
+    return right * next_up - up * next_right < 0
 
 
 def _outwards(plan: Plan, edge: int) -> tuple[int, int]:
@@ -54,12 +105,3 @@ def _outwards(plan: Plan, edge: int) -> tuple[int, int]:
     (x, y), (to_x, to_y) = plan.plates[edge], plan.plates[(edge + 1) % len(plan.plates)]
     east, north = (to_x > x) - (to_x < x), (to_y > y) - (to_y < y)
     return north, -east
-
-
-def _length(asked: Asked, plan: Plan, place: int, start: Point, end: Point) -> Exact:
-    """Return the length between two corners of the fascias' outline: along an axis, or of a regular roof as its plate has grown."""
-    if not isinstance(asked.kind, (ManySided, Bay)):
-        return size(end[0] - start[0]) + size(end[1] - start[1])
-    slope = next(one for one in plan.slopes if one.name == plan.edges[place])
-    grown = plan.ridge_run_in + slope.members.side.overhang_in + asked.fascia_in
-    return slope.length_in * one_term(grown) / one_term(plan.ridge_run_in)

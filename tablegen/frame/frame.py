@@ -27,6 +27,7 @@ from tablegen.frame.heights import Heights, heights_of
 from tablegen.frame.hips import half_hipped, hipped
 from tablegen.frame.many_sided import bay, rounded
 from tablegen.frame.plan import LevelBoard, Plan
+from tablegen.frame.square_tails import check_tails
 from tablegen.frame.wings import winged
 
 PLANS: dict[type, Callable[[Asked], Plan]] = {
@@ -67,6 +68,7 @@ def frame(asked: Asked) -> Frame:
     """
     plan = PLANS[type(asked.kind)](asked)
     members, heights = tuple(framed_members(asked, plan)), heights_of(asked, plan)
+    check_tails(members, asked.measure)
     return Frame(
         asked,
         plan,

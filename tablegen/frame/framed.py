@@ -110,7 +110,8 @@ def _lengths(member: Member) -> tuple[str, ...]:
     """Return what tells members apart: where every mark is, and the cut."""
     marks = (f'{UNHANDED.get(mark.line, mark.line)} {mark.at.decimal}' for mark in member.marks)
     seat = member.mouth.seat if member.mouth else None
-    return (*sorted(marks), member.cut.plumb.decimal, seat.decimal if isinstance(seat, Figure) else '')
+    seated = seat.decimal if isinstance(seat, Figure) else ''
+    return (*sorted(marks), member.cut.plumb.decimal, seated, 'square' if member.tail.square else '')
 
 
 def _standing(one: Stood, asked: Asked) -> Standing:

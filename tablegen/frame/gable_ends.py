@@ -11,6 +11,7 @@ from tablegen.frame.asked import Asked
 from tablegen.frame.plan import ZERO, Edge, Level, LevelBoard, Plan, Point, Reach, Region, Slope
 from tablegen.frame.rafters import head_of
 from tablegen.frame.stations import clear_of
+from tablegen.frame.wood import free_tail
 from tablegen.geometry import common, shortening, tail
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, floor_of, sign
@@ -20,7 +21,7 @@ from tablegen.roof.figures import Degrees, Length
 from tablegen.roof.framing import rafter
 from tablegen.roof.member import Kind, Member, Stop
 from tablegen.roof.plane import Plane
-from tablegen.roof.stopped import FREE, square_end
+from tablegen.roof.stopped import square_end
 from tablegen.written.stocks import stock
 
 LADDER_IN = INCHES.unit_run
@@ -151,7 +152,9 @@ def barges(asked: Asked, plan: Plan) -> Iterator[tuple[Member, Slope, tuple[Poin
         along = rake.end_in + rake.outwards * middle
         run, head = rake.upper.at(along) - rake.foot_in, head_of(side, rake.upper)
         foot = (
-            FREE if rake.lower.edge is Edge.PLATE else square_end(side, Stop.PURLIN, rake.lower.thickness_in)
+            free_tail(asked, rake.slope)
+            if rake.lower.edge is Edge.PLATE
+            else square_end(side, Stop.PURLIN, rake.lower.thickness_in)
         )
         kind = Kind.BARGE if rake.lower.edge is Edge.PLATE else Kind.UPPER_BARGE
         member = rafter('', kind, Plane(rake.slope.members, run, asked.measure), run, head, foot)

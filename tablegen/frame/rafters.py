@@ -8,7 +8,8 @@ from fractions import Fraction
 
 from tablegen.frame.asked import Asked
 from tablegen.frame.plan import Edge, Reach, Region, Slope
-from tablegen.geometry import shortening
+from tablegen.frame.wood import free_tail
+from tablegen.geometry import shortening, tail
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, sign
 from tablegen.roof.framing import rafter
@@ -79,7 +80,7 @@ def rafters_of(slope: Slope, asked: Asked, lift_in: Exact, main_slope: Exact) ->
         if lower.edge is Edge.BOARD:
             foot = replace(laid_end(side, lift_in, main_slope), long=foot.long)
         if lower.edge is Edge.PLATE:
-            out, foot = _tail(region, along, side)
+            out, foot = _tail(region, along, side, free_tail(asked, slope))
             members = members if out is side.overhang_in else Members(replace(side, overhang_in=out))
         run = upper.at(along) - lower.at(along)
         head = head_of(side, upper)
@@ -90,28 +91,35 @@ def rafters_of(slope: Slope, asked: Asked, lift_in: Exact, main_slope: Exact) ->
             yield Stood(member, slope, along, lower.at(along), upper.at(along))
 
 
-def _tail(region: Region, along: Exact, side: Side) -> tuple[Exact, End]:
+def _tail(region: Region, along: Exact, side: Side, free: End) -> tuple[Exact, End]:
     """Return a tail's level length and its end: beside an inside corner the valley's tail stops it.
 
+    Given:
+        free  the end of one that reaches the fascia
+
     Notes:
-        1. Where the valley crosses the corner of a tail only, that is cut square short of it.
+        1. Where the valley crosses the corner of a tail only, that is cut plumb and square across short of it.
         2. Where a wing's roof is laid on the main one, that one's tails run on there, and the wing has none.
+        3. A plumb end ends where its lower corner comes to a fascia that leans.
     """
     crossed = region.valley_out_in(along)
     if not region.tails:
         return exact(0), FREE
     if crossed is None:
-        return side.overhang_in, FREE
+        return side.overhang_in, free
     out, reach = crossed
     plan = _plan(reach)
     off = shortening.jack_at(reach.thickness_in, plan)
     half = shortening.points_apart(side.boards.rafter_in, plan) / 2
     if out - off - half >= side.overhang_in:
-        return side.overhang_in, FREE
+        return side.overhang_in, free
     if reach.edge is Edge.BOARD:
         return exact(0), FREE
-    if out - off + half > side.overhang_in:
-        return out - off - half, FREE
+    most = side.overhang_in
+    if free.square:
+        most = most - tail.square_cut_set_in(side.boards.stock.depth_in, side.slope)
+    if out - off + half > most:
+        return min(out - off - half, most), FREE
     return out, _foot(side, reach)
 
 

@@ -39,7 +39,7 @@ from tablegen.written.pitches import pitch
 SHED, GABLE, SALTBOX, GAMBREL, HIP = 'shed', 'gable', 'saltbox', 'gambrel', 'hip'
 HALF_HIP, WING, MANY_SIDED, BAY = 'half-hip', 'wing', 'many-sided', 'bay'
 FRAMING, FASCIA = 'framing', 'fascia'
-"""To what an overhang is measured: the tails' plumb line, or the outer face of the fascia on them."""
+"""To what an overhang is measured: the tails' upper corner, or the outer face of the fascia on them."""
 FEWEST_SIDES, MOST_SIDES = 5, INCHES.base
 LONGEST_IN = 300 * INCHES.group
 """Of a building: past this a size is a slip of the pen."""

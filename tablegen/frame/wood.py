@@ -5,14 +5,16 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
-from tablegen.frame.asked import Asked, HipTop
+from tablegen.frame.asked import Asked, HalfHip, HipTop, TailCut
+from tablegen.frame.plan import Slope
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.exact import Exact, exact
-from tablegen.roof.member import Hand
+from tablegen.roof.member import End, Hand
 from tablegen.roof.members import Members
 from tablegen.roof.plane import Plane
 from tablegen.roof.question import Boards
 from tablegen.roof.side import Side, side, sides
+from tablegen.roof.stopped import FREE, square_tail
 
 
 def boards_of(asked: Asked) -> Boards:
@@ -65,7 +67,18 @@ def at_corner(
         a_on  on which hand of its hip or valley the first side lies
     """
     alike = a.side.slope == b.side.slope
-    return Plane(a, run_in, asked.measure, None if alike else b, a_on, asked.hip_top is HipTop.BACKED)
+    backed, square = asked.hip_top is HipTop.BACKED, asked.tail is TailCut.SQUARE
+    return Plane(a, run_in, asked.measure, None if alike else b, a_on, backed, square)
+
+
+def free_tail(asked: Asked, slope: Slope) -> End:
+    """Return the tail of a slope's rafters that nothing but the fascia stops.
+
+    Notes:
+        1. Over a half-hip's gables tails stay plumb: the fascia there stands in one plane with the barge rafters.
+    """
+    over_gable = isinstance(asked.kind, HalfHip) and slope.plate_in.terms
+    return square_tail(slope.members.side) if asked.tail is TailCut.SQUARE and not over_gable else FREE
 
 
 def top_of(of: Side) -> Exact:

@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from tablegen.geometry.corner import Corner, hip_angle, in_plane
 from tablegen.numbers.angles import Angle
-from tablegen.numbers.exact import Exact
+from tablegen.numbers.exact import Exact, root
 from tablegen.numbers.units import INCHES
 
 SAW_SCALE_TANGENT = 1
@@ -16,7 +16,7 @@ SAW_SCALE_TANGENT = 1
 
 @dataclass(frozen=True, slots=True)
 class Cheek:
-    """One plumb cut on the skew, read three ways."""
+    """One cut on the skew, plumb but for what meets a leaning fascia, read three ways."""
 
     saw: Angle
     """On the SIDE of the board: the plumb cut, from the line square across. The saw follows this line."""
@@ -24,6 +24,8 @@ class Cheek:
     """Tilt of the blade from square, the saw's shoe on that side."""
     top: Angle
     """On the TOP: the cut's line, from the line square across."""
+    leaning: bool = False
+    """Whether the saw's line leans the other way from square across than a plumb cut does: its lower end towards the ridge."""
 
     def figure(self) -> Exact:
         """Return the figure held against 12 on the square for the line on the top, in: see figure_against_12."""
@@ -111,6 +113,26 @@ def hip_at_ridge(at: Corner) -> Cheek:
            long points. The other side is this cut of the corner turned.
     """
     return hip_against(at.plan_a, at)
+
+
+def hip_at_square_fascia(at: Corner) -> Cheek:
+    """Return the cheek of a square-topped hip or valley against the fascia of A that stands square to its slope, on square tails.
+
+    Returned:
+        saw: past square across, the line's lower end towards the ridge
+
+    Source: that fascia's plane is as far out of the eave as it is low times mA, u sin a + v cos a = mA z; on the member's
+    side it falls 1 for mA / sin a inwards, on its top, which falls mA sin a an inch, it runs along cot a / (1 + mA²) level
+    for an inch across. Its normal, cos θA level and square to the eave, makes cos θA cos a with the member's side.
+    """
+    level = 1 / (1 + at.slope_a.squared())
+    beside = at.plan_a.cosine().squared() * level
+    return Cheek(
+        saw=Angle(at.slope_a * at.plan_a.cosine().squared() * level / at.plan_a.sine()),
+        blade=Angle(root(beside / (1 - beside))),
+        top=Angle(level / at.plan_a.tan() / hip_angle(at).cosine()),
+        leaning=True,
+    )
 
 
 def hip_at_common(at: Corner) -> Cheek:

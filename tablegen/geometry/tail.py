@@ -12,7 +12,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from tablegen.errors import BookError
-from tablegen.geometry import common
+from tablegen.geometry import common, shortening
 from tablegen.geometry.corner import Corner
 from tablegen.messages import message
 from tablegen.numbers.angles import Angle
@@ -35,6 +35,25 @@ def square_cut_set_in(depth_in: Fraction, slope: Exact) -> Exact:
 def square_cut_lower(depth_in: Fraction, slope: Exact) -> Exact:
     """Return how far below the upper corner of a square tail cut the lower one is, in, PLUMB: D cos θ."""
     return depth_in * Angle(slope).cosine()
+
+
+def square_set_back(thickness_in: Fraction, at: Corner) -> Exact:
+    """Return how far a side of a hip or valley starts from its center line's mark at A's fascia, square to the slope, in, LEVEL.
+
+    Source: cheeks.hip_at_square_fascia, over half the thickness: what it is at a plumb fascia over 1 + mA².
+    """
+    return shortening.set_back_at_ridge(thickness_in, at) / (1 + at.slope_a.squared())
+
+
+def square_set_in(drop_in: Exact, at: Corner) -> Exact:
+    """Return how far in of the corner of the eaves that fascia crosses the center of a top that lies so much lower, in, LEVEL.
+
+    Given:
+        drop_in  PLUMB, of the hip's top on its center line under the planes; 0 of a backed hip or a valley
+
+    Source: as there, u sin a = mA z on the center line, where the top lies u mA sin a + drop under the eave.
+    """
+    return drop_in * at.slope_a / (1 + at.slope_a.squared()) / at.plan_a.sine()
 
 
 def soffit_cut(depth_in: Fraction, face_in: Fraction, slope: Exact) -> Exact:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import ClassVar
 
-from tablegen.geometry import cheeks, shortening
+from tablegen.geometry import cheeks, shortening, tail
 from tablegen.geometry.cheeks import Cheek, figure_against_12
 from tablegen.geometry.stepping import RUN_PER_STEP, hold
 from tablegen.numbers import text
@@ -15,7 +15,7 @@ from tablegen.numbers.figure import degree_figure
 from tablegen.roof.figures import Degrees, Length, TwoWays, record
 from tablegen.roof.side import Side
 
-PAST_SCALE = 'roof.cheek.past_scale'
+PAST_SCALE, LEANING = 'roof.cheek.past_scale', 'roof.cheek.leaning'
 SQUARE_TOP = ('roof.cheek.square_top',)
 IN_THE_PLANE = ('roof.cheek.in_the_plane',)
 JACK_TOP = (*IN_THE_PLANE, 'roof.cheek.cripples')
@@ -32,14 +32,23 @@ class CheekCut:
     """Held against 12 on the square for that line, which is marked along the 12."""
     top_held: str
     """The same, body and tongue."""
-    side_plumb: Degrees
+    side_plumb: Degrees | None
     """On the side, from the line square across it: the member's plumb cut, which the saw follows."""
+    side_leaning: Degrees | None
+    """In its place, at a fascia that stands square to the roof: the saw's line, its lower end towards the ridge."""
     side_blade_tilt: Degrees
     """From square, the saw's shoe on that side."""
     within_saw_scale: bool
     end_blade_tilt: Degrees | None
     """Past the saw's scale, from a squared end."""
     blade_reach: Length | None
+
+    @property
+    def side_line(self) -> Degrees:
+        """Return the line on the side that the saw follows, from the line square across it."""
+        line = self.side_plumb or self.side_leaning
+        assert line
+        return line
 
 
 @record
@@ -84,7 +93,18 @@ class Cheeks:
     backed_hip: BackedHip
 
 
-Cut = tuple[tuple[str, ...], Degrees, Length, str, Degrees, Degrees, bool, Degrees | None, Length | None]
+Cut = tuple[
+    tuple[str, ...],
+    Degrees,
+    Length,
+    str,
+    Degrees | None,
+    Degrees | None,
+    Degrees,
+    bool,
+    Degrees | None,
+    Length | None,
+]
 
 
 def cut_of(side: Side, cut: Cheek, top: tuple[str, ...], crossed_in: Fraction) -> Cut:
@@ -96,9 +116,10 @@ def cut_of(side: Side, cut: Cheek, top: tuple[str, ...], crossed_in: Fraction) -
     """
     within = cut.within_scale()
     return (
-        top if within else (*top, PAST_SCALE),
+        (*top, *((LEANING,) if cut.leaning else ()), *(() if within else (PAST_SCALE,))),
         *_on_top(side, cut.top),
-        degree_figure(cut.saw),
+        None if cut.leaning else degree_figure(cut.saw),
+        degree_figure(cut.saw) if cut.leaning else None,
         degree_figure(cut.blade),
         within,
         None if within else degree_figure(cut.from_end()),
@@ -156,6 +177,12 @@ def two_cheeks(side: Side, cut: Cheek, thickness_in: Fraction, back_in: Exact) -
 def tail_cheeks(side: Side, thickness_in: Fraction) -> TwoCheeks:
     """Return the cheek at the tail of a hip or valley, to this side's fascia."""
     return two_cheeks(side, cheeks.hip_at_ridge(side.at), thickness_in, _back(side, thickness_in))
+
+
+def square_tail_cheeks(side: Side, thickness_in: Fraction) -> TwoCheeks:
+    """Return the same to a fascia that stands square to this side's slope."""
+    back = tail.square_set_back(thickness_in, side.at)
+    return two_cheeks(side, cheeks.hip_at_square_fascia(side.at), thickness_in, back)
 
 
 def _back(side: Side, thickness_in: Fraction) -> Exact:

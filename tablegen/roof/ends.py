@@ -12,7 +12,7 @@ from fractions import Fraction
 
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, one_term
-from tablegen.roof.cheeks import OneCheek, TwoCheeks
+from tablegen.roof.cheeks import CheekCut, OneCheek, TwoCheeks
 from tablegen.roof.figures import Degrees
 from tablegen.roof.member import End, Hand, Line, Member, inches_of
 
@@ -37,6 +37,13 @@ class Crossing:
     """How far along the edge it runs down a side, for an inch square to that edge: the member's slope where it is plumb."""
     between: tuple[Point, ...] = ()
     """Where cheeks meet between the sides, from the left: one point, two where a square end is left; none for a cut in one plane."""
+    right_lean: Exact | None = None
+    """Its lean on the right side, where that may not be the left one's."""
+
+    @property
+    def leans(self) -> tuple[Exact, Exact]:
+        """Return its lean on the left side and on the right one."""
+        return self.lean, self.lean if self.right_lean is None else self.right_lean
 
     @property
     def square(self) -> bool:
@@ -75,7 +82,7 @@ def _crossing(member: Member, end: End, lines: tuple[Line, ...], way: int) -> Cr
     """
     at = {mark.line: inches_of(mark.at) for mark in member.marks}
     square, long, short, point, side, right_side = lines
-    lean = -1 / member.slope if end.bevel else member.slope
+    lean = _lean(member, end, end.cut)
     if isinstance(end.cut, OneCheek) or end.bevel:
         left, right = (at[long], at[short]) if end.long is Hand.LEFT else (at[short], at[long])
         return Crossing(left, right, at[square], lean)
@@ -84,7 +91,8 @@ def _crossing(member: Member, end: End, lines: tuple[Line, ...], way: int) -> Cr
     left, right = at[side], at.get(right_side, at[side])
     if isinstance(end.other, TwoCheeks):
         slants = [way * tangent_of(cheek.top_from_square) for cheek in (end.cut, end.other)]
-        return Crossing(left, right, at[point], lean, (_meeting(left, right, slants, member.thickness_in),))
+        between = (_meeting(left, right, slants, member.thickness_in),)
+        return Crossing(left, right, at[point], lean, between, _lean(member, end, end.other))
     thick = exact(member.thickness_in)
     if end.blunt and end.off:
         clipped = (thick - end.off.thickness_in) / 2
@@ -92,6 +100,15 @@ def _crossing(member: Member, end: End, lines: tuple[Line, ...], way: int) -> Cr
             left, right, at[square], lean, tuple(Point(at[square], one) for one in (clipped, thick - clipped))
         )
     return Crossing(left, right, at[point], lean, (Point(at[point], thick / 2),))
+
+
+def _lean(member: Member, end: End, cut: CheekCut | None) -> Exact:
+    """Return how far along a side an end's cut runs for an inch down it; past square where it goes back towards the ridge."""
+    if end.bevel:
+        return -1 / member.slope
+    if cut and cut.side_leaning:
+        return -tangent_of(cut.side_leaning)
+    return exact(0) if end.square else member.slope
 
 
 def _meeting(left: Exact, right: Exact, slants: list[Exact], thick: Fraction) -> Point:

@@ -14,12 +14,12 @@ from tablegen.geometry import tail as tails
 from tablegen.numbers.exact import Exact, exact, one_term
 from tablegen.numbers.figure import length_figure, length_rounded_up
 from tablegen.roof.cautions import Caution, pitch_cautions
-from tablegen.roof.cheeks import TwoCheeks
+from tablegen.roof.cheeks import TwoCheeks, square_tail_cheeks
 from tablegen.roof.marks import places
 from tablegen.roof.member import Backs, Deduction, End, Hand, Kind, Line, Mark, Member, Stop, inches_of
 from tablegen.roof.members import Members
 from tablegen.roof.plane import Plane
-from tablegen.roof.seat import Mouth, Notch, common_mouth, hip_mouths, valley_mouth
+from tablegen.roof.seat import Mouth, Notch, common_mouth, greater_drop, hip_mouths, valley_mouth
 from tablegen.roof.side import Side
 from tablegen.roof.stopped import (
     FREE,
@@ -77,7 +77,7 @@ def valley(name: str, of: Plane, stop: Stop = Stop.RIDGES, head: End | None = No
     else:
         off = taken_off(stop, of.side.boards.ridge_in, at.valley_between_ridges)
         head = head or _two(of, lambda it: it.cheek.valley_between_ridges, _beside_ridge, _at_ridge, off)
-    tail = _two(of, lambda it: it.cheek.valley_tail, _beside_ridge)
+    tail = _valley_tail(of)
     return _member(name, Kind.VALLEY, of, of.run_in, head, replace(tail, hollow=True))
 
 
@@ -107,9 +107,31 @@ def _beside_ridge(side: Side) -> Exact:
 
 
 def _hip_tail(of: Plane) -> End:
-    return _two(
-        of, lambda it: it.cheek.hip_tail, lambda it: shortening.set_back_at_ridge(it.boards.hip_in, it.at)
+    if not of.square_tails:
+        return _two(
+            of, lambda it: it.cheek.hip_tail, lambda it: shortening.set_back_at_ridge(it.boards.hip_in, it.at)
+        )
+    drop = exact(0) if of.backed else greater_drop(of.side)
+    stops = [tails.square_set_in(drop, it.side.at) for it in (of.members, of.other) if it]
+    end = _two(
+        of,
+        lambda it: square_tail_cheeks(it.side, it.side.boards.hip_in),
+        lambda it: tails.square_set_back(it.boards.hip_in, it.at),
+        lambda it: tails.square_set_in(drop, it.at),
+        mark_in=max(stops),
     )
+    return replace(end, square=True, set_in_in=shortening.along(max(stops), of.side.at.hip_slope))
+
+
+def _valley_tail(of: Plane) -> End:
+    if not of.square_tails:
+        return _two(of, lambda it: it.cheek.valley_tail, _beside_ridge)
+    end = _two(
+        of,
+        lambda it: square_tail_cheeks(it.side, it.side.boards.valley_thickness_in),
+        lambda it: tails.square_set_back(it.boards.valley_thickness_in, it.at),
+    )
+    return replace(end, square=True)
 
 
 def _two(
@@ -118,19 +140,21 @@ def _two(
     back: Callable[[Side], Exact],
     stops: Callable[[Side], Exact] | None = None,
     off: Deduction | None = None,
+    mark_in: Exact | None = None,
 ) -> End:
     """Return an end of two cheeks, one to each side.
 
     Given:
-        cut    takes a side's cheek
-        back   takes how far it leaves the board's side from where it crosses the center line, level
-        stops  takes where it does that, from the center line's end; there where None
+        cut      takes a side's cheek
+        back     takes how far it leaves the board's side from where it crosses the center line, level
+        stops    takes where it does that, from the center line's end; there where None
+        mark_in  where the mark on the center line is, if nothing comes off there
     """
     end = cheeked(of.side, cut(of.members), off)
     if of.other is None:
         return end
     slope, sides = of.side.at.hip_slope, (of.members, of.other)
-    off_in = inches_of(off.level) if off else exact(0)
+    off_in = inches_of(off.level) if off else mark_in or exact(0)
     from_off = [(stops(it.side) if stops else exact(0)) - off_in for it in sides]
     backs = [back(it.side) for it in sides]
     each = [
@@ -138,19 +162,20 @@ def _two(
         for it, stop, more in zip(sides, from_off, backs, strict=True)
     ]
     (left, left_back), (right, other_back) = each if of.a_on is Hand.LEFT else reversed(each)
-    tip = of.side.both(_tip_in(*from_off, *backs), slope) if off else None
+    tip_in = _tip_in(*from_off, *backs) if stops else exact(0)
+    tip = of.side.both(tip_in, slope) if off or tip_in.terms else None
     return End(off, left, left_back, other=right, other_back=other_back, tip=tip)
 
 
 def _tip_in(a_in: Exact, b_in: Exact, back_a_in: Exact, back_b_in: Exact) -> Exact:
-    """Return how far uphill of the mark on the center line two unlike cheeks meet, level.
+    """Return how far on from the mark on the center line two unlike cheeks meet, level: uphill of it, at a tail downhill.
 
     Given:
-        a_in, b_in            downhill of that mark, where each crosses the center line
+        a_in, b_in            back of that mark, where each crosses the center line
         back_a_in, back_b_in  from there to where it leaves its own side
 
     Source: aside of the center by the share u of half the thickness, towards a, they lie at a + back_a · u and
-    b − back_b · u downhill; these agree at (a · back_b + b · back_a) / (back_a + back_b).
+    b − back_b · u back; these agree at (a · back_b + b · back_a) / (back_a + back_b).
     """
     return -(a_in * back_b_in + b_in * back_a_in) / one_term(back_a_in + back_b_in)
 
@@ -168,12 +193,15 @@ def _member(
     cuts, (mouth, called) = of.members.cut, _mouth(kind, of)
     marks = sorted(places(of, kind, run_in, head, tail, mouth).items(), key=lambda one: one[1])
     cut = [at for line, at in marks if line not in (Line.CENTER, Line.FOOT)]
+    at = dict(marks)
     if head.tip:
-        cut.insert(0, min(at for line, at in marks if line is Line.POINT) - inches_of(head.tip.along))
+        cut.insert(0, at[Line.POINT] - inches_of(head.tip.along))
+    if tail.tip:
+        cut.append(at[Line.TAIL] + inches_of(tail.tip.along))
     hips = (Kind.HIP, Kind.UPPER_HIP)
     stock = boards.hips if kind in hips else boards.valleys if kind is Kind.VALLEY else boards.stock
     lean = exact(0)
-    if not tail.bevel:  # a plumb cut's lower corner
+    if not tail.bevel and not tail.square:  # a plumb cut's lower corner
         lean = shortening.along(tails.square_cut_set_in(stock.depth_in, slope), slope)
     thick = {**dict.fromkeys(hips, boards.hip_in), Kind.VALLEY: boards.valley_thickness_in}
     return Member(

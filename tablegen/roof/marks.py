@@ -34,7 +34,8 @@ def places(
     line = corner.hip_length if kind.in_corner else lambda run, _: commons.line_length(run, of.side.slope)
     if not kind.stands_on_plate:
         return found | _foot(line(run_in, at), tail)
-    found |= {Line.PLATE: line(run_in, at), Line.TAIL: line(run_in + of.side.overhang_in, at)}
+    end = line(run_in + of.side.overhang_in, at) - tail.set_in_in
+    found |= {Line.PLATE: line(run_in, at), Line.TAIL: end}
     return found | _tail(found[Line.TAIL], tail) | _heel(found[Line.PLATE], of.side, mouth)
 
 

@@ -6,7 +6,7 @@ center line of what stops it, at its upper end. framing.py makes members.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 from fractions import Fraction
 
@@ -155,6 +155,16 @@ class Deduction:
 
 
 @dataclass(frozen=True, slots=True)
+class LowerCorner:
+    """The lower corner of a tail cut square to the top edge, seen from its upper one."""
+
+    set_in: Length
+    """LEVEL, towards the plate."""
+    below: Length
+    """PLUMB."""
+
+
+@dataclass(frozen=True, slots=True)
 class End:
     """One end, cut plumb: square across, or with cheeks, each alike on both sides of the center line."""
 
@@ -174,11 +184,17 @@ class End:
     other_back: TwoWays | None = None
     """As `back`, of the right one."""
     tip: TwoWays | None = None
-    """From the mark on the center line up to where two unlike cheeks meet, aside of it."""
+    """From the mark on the center line on to where two unlike cheeks meet, aside of it: up, at a tail down."""
     blunt: bool = False
     """Whether two cheeks leave a square end between them, as wide as the ridge: no point."""
     bevel: Degrees | None = None
     """Of a foot that is cut level and lies on a sloping roof: the blade's tilt from square along that level line."""
+    square: bool = False
+    """Whether a tail ends at fascias that stand square to the roof: cut square to the top edge, or with cheeks that lean."""
+    lower: LowerCorner | None = None
+    """Of a tail cut square to the top edge."""
+    set_in_in: Exact = field(default_factory=Exact)
+    """Of a dropped hip's tail at such fascias: its mark on the center line from where the eaves meet, ALONG, towards the ridge."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -156,8 +156,8 @@ class _Board:
 
     def crossed(self, name: Name, cut: Crossing) -> Iterator[Stroke]:
         """Return a cut on all faces."""
-        for face, at in ((Face.LEFT, cut.left), (Face.RIGHT, cut.right)):
-            yield Stroke(name, face, Point(at, exact(0)), self.down(at, self.depth, cut.lean))
+        for face, at, lean in zip((Face.LEFT, Face.RIGHT), (cut.left, cut.right), cut.leans, strict=True):
+            yield Stroke(name, face, Point(at, exact(0)), self.down(at, self.depth, lean))
         for start, end in pairwise(cut.over_top(self.member.thickness_in)):
             yield Stroke(name, Face.TOP, start, end)
 
@@ -204,8 +204,8 @@ class _Board:
     def waste(self, cut: Crossing, end: Exact) -> Iterator[Waste]:
         """Return what a cut takes off at its end of the board, as far as the pattern shows it."""
         top, edge = exact(0), exact(self.member.thickness_in)
-        for face, at in ((Face.LEFT, cut.left), (Face.RIGHT, cut.right)):
-            foot = self.down(at, self.depth, cut.lean)
+        for face, at, lean in zip((Face.LEFT, Face.RIGHT), (cut.left, cut.right), cut.leans, strict=True):
+            foot = self.down(at, self.depth, lean)
             yield Waste(face, (Point(end, top), Point(at, top), foot, Point(end, self.depth)))
         yield Waste(Face.TOP, (Point(end, top), *cut.over_top(self.member.thickness_in), Point(end, edge)))
 

@@ -28,6 +28,8 @@ class Plane:
     """On which hand of its hip or valley this side lies; None where that is not asked and both sides are alike."""
     backed: bool = False
     """Whether hips are backed, and not dropped."""
+    square_tails: bool = False
+    """Whether hips and valleys end at fascias that stand square to the roof."""
 
     @property
     def side(self) -> Side:

@@ -5,14 +5,21 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
-from tablegen.geometry import cheeks, shortening
+from tablegen.geometry import cheeks, shortening, tail
 from tablegen.geometry.cheeks import Cheek
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact
 from tablegen.numbers.figure import degree_figure
-from tablegen.roof.cheeks import JACK_TOP, SQUARE_TOP, OneCheek, TwoCheeks, cut_of, jack_cheek_against
+from tablegen.roof.cheeks import (
+    JACK_TOP,
+    SQUARE_TOP,
+    OneCheek,
+    TwoCheeks,
+    cut_of,
+    jack_cheek_against,
+)
 from tablegen.roof.figures import TwoWays
-from tablegen.roof.member import Deduction, End, Hand, Stop, inches_of
+from tablegen.roof.member import Deduction, End, Hand, LowerCorner, Stop, inches_of
 from tablegen.roof.members import Members
 from tablegen.roof.side import Side
 
@@ -93,6 +100,13 @@ def laid_end(side: Side, lift_in: Exact, main_slope: Exact) -> End:
     off = taken_off(Stop.BOARD, Fraction(0), side.both(lift_in / side.slope, side.slope))
     back = side.both(side.boards.rafter_in / 2 * main_slope / side.slope, side.slope)
     return End(off, back=back, bevel=degree_figure(Angle(main_slope)))
+
+
+def square_tail(side: Side) -> End:
+    """Return the tail of a side's common or jack, cut square to its top edge."""
+    depth, slope = side.boards.stock.depth_in, side.slope
+    level, plumb = tail.square_cut_set_in(depth, slope), tail.square_cut_lower(depth, slope)
+    return End(square=True, lower=LowerCorner(side.length(level), side.length(plumb)))
 
 
 def one_cheek_tail(of: Members, long: Hand) -> End:

@@ -26,13 +26,15 @@ def points_of(member: Member) -> tuple[Exact, Exact]:
     """Return where the first and the last point of the cut board are, from the line that its marks are measured from, in.
 
     Notes:
-        1. Two unlike cheeks meet aside of the center of the top edge, uphill of its mark: that point is the first.
+        1. Two unlike cheeks meet aside of the center of the top edge, uphill of its mark: that point is the first; at leaning
+           fascias downhill: the last.
     """
     places = [inches_of(mark.at) for mark in member.marks if mark.line not in OFF_THE_BOARD]
-    first = min(places)
     if member.head.tip:
-        first = min(first, member.at(Line.POINT) - inches_of(member.head.tip.along))
-    return first, max(places)
+        places.append(member.at(Line.POINT) - inches_of(member.head.tip.along))
+    if member.tail.tip:
+        places.append(member.at(Line.TAIL) + inches_of(member.tail.tip.along))
+    return min(places), max(places)
 
 
 def taped(member: Member, measure: Measure) -> tuple[Taped, ...]:

@@ -6,12 +6,12 @@ from functools import cached_property, partial
 
 import numpy as np
 from assembly import Assembly, Lies, Touch, plane, point
-from boards import Board, Member
+from boards import Board, Member, flat
 from frame_boards import sawn
 from frame_joints import lies_of, touches_of
 from frame_kinds import laid_out
 from frame_level_boards import level_board, stud, valley_board
-from frame_placed import Placed, along_eave, block, post, stood
+from frame_placed import Placed, along_eave, block, joined, leaning, post, stood, trimmed
 from frame_printed import Printed, Sort, StudSort
 from frame_slopes import Corner, Lay, Slope
 from manifold3d import Manifold
@@ -92,10 +92,46 @@ class Roof:
                 'laid on', lambda: plane(main.normal, main.at(0, 0, self.above(read) + over))
             )
         made['eaves'] = read.member('eaves', lambda: plane((0, 0, 1), (0, 0, read.value(height))))
+        made |= {
+            f'fascia {name}': read.member(f'fascia {name}', partial(self._leaning, read, slope))
+            for name, slope in self.lay.slopes.items()
+            if self._leans(slope)
+        }
         return made
 
     def _plane(self, read: Reading, slope: Slope):
         return plane(slope.normal, slope.at(0, 0, slope.plate + slope.lift + self.above(read)))
+
+    def _leans(self, slope: Slope) -> bool:
+        """Return whether a slope's fascia stands square to it; over a half-hip's gable it is plumb."""
+        return self.asked.tail == 'square' and slope.plates != () and (slope.eave_as_main or slope.plate <= 0)
+
+    def _leaning(self, read: Reading, slope: Slope):
+        """Return the fascia on square tails: its back's upper edge in the slope's plane, as far out as was asked; at an inside corner up
+        to the back of the other one."""
+        blocks = []
+        for low, high in slope.eaves or ((-FAR, slope.length + FAR),):
+            inner = [end for end in (low, high) if 0 < end < slope.length and self._beside(slope, end)]
+            more = (low - DEEP * (low in inner), high + DEEP * (high in inner))
+            made = leaning(slope, more, self._eave(read, slope), DEEP)
+            for end in inner:
+                other = self.lay.slopes[self._beside(slope, end)]
+                made = trimmed(made, 'mitered', flat(other.up, self._eave(read, other)))
+            blocks.append(made)
+        return joined(blocks)
+
+    def _eave(self, read: Reading, slope: Slope) -> np.ndarray:
+        """Return a point of the line where a slope's tails end above."""
+        height = slope.plate + slope.lift + self.above(read) - slope.overhang * slope.rise
+        return slope.at(0, -slope.overhang, height)
+
+    def _beside(self, slope: Slope, end: float) -> str:
+        """Return the slope whose eave a slope's own one comes to, so far along, at an inside corner; '' where there is none."""
+        inside = [one for one in self.lay.corners if one.inside and slope.name in (one.right, one.left)]
+        if not inside:
+            return ''
+        one = min(inside, key=lambda one: abs(slope.placed(one.start)[0] - end))
+        return one.left if one.right == slope.name else one.right
 
     @cached_property
     def _fixed(self) -> dict:
@@ -111,7 +147,8 @@ class Roof:
             made[f'plate {slope.name}'] = along_eave(
                 slope, plates, (0, seat), (slope.plate - PLATE, slope.plate)
             )
-            made[f'fascia {slope.name}'] = along_eave(slope, eaves, (out - 1, out), tall)
+            if not self._leans(slope):
+                made[f'fascia {slope.name}'] = along_eave(slope, eaves, (out - 1, out), tall)
         return made
 
     def _upper(self, read: Reading) -> dict:

@@ -7,7 +7,7 @@ all) is measured on the board as it is sawn, and told with it.
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from math import asin, atan2, cos, degrees, radians
+from math import asin, atan2, cos, degrees, radians, sin
 from types import SimpleNamespace
 
 import numpy as np
@@ -124,7 +124,17 @@ def _lower(board: Board, sheet: Sheet) -> Board:
         return _one(board, sheet, 'tail', FOOT[1] if 'foot_cut' in lines else TAIL_OF_ONE, end.long, -1)
     if end.cheeks == 2:
         return _two(board, sheet, 'tail', FOOT[2], end, -1)
+    if end.square:
+        return _square(board, sheet)
     return board.plumb_cut('lower', sheet.at('tail'), upper=False)
+
+
+def _square(board: Board, sheet: Sheet) -> Board:
+    """Saw a tail square to the top edge, and measure where its lower corner comes."""
+    board = board.sawn('lower', flat((-1, 0, 0), (sheet.at('tail'), 0, 0)))
+    in_of, under = board.depth * sin(board.lines.plumb), board.depth * cos(board.lines.plumb)
+    told = sheet.tell('lower set in', in_of, 'tail.lower', 'set_in')
+    return board.told(**told, **sheet.tell('lower below', under, 'tail.lower', 'below'))
 
 
 def _laid(board: Board, sheet: Sheet, long: int) -> Board:
@@ -141,10 +151,10 @@ def _laid(board: Board, sheet: Sheet, long: int) -> Board:
 
 
 def _blade(sheet: Sheet, section: str) -> Cheek:
-    """Return how a cheek is sawn: along the plumb line of the side where it leaves it."""
-    return Cheek(
-        radians(sheet.value(section, 'side_plumb')), blade=radians(sheet.value(section, 'side_blade_tilt'))
-    )
+    """Return how a cheek is sawn: along its line on the side where it leaves it, plumb or leaning the other way from square."""
+    leans = sheet.has(section, 'side_leaning')
+    line = -sheet.value(section, 'side_leaning') if leans else sheet.value(section, 'side_plumb')
+    return Cheek(radians(line), blade=radians(sheet.value(section, 'side_blade_tilt')))
 
 
 def _one(board: Board, sheet: Sheet, end: str, marks: tuple[str, str, str], side: int, way: int) -> Board:
@@ -187,12 +197,12 @@ def _two(board: Board, sheet: Sheet, end: str, marks: tuple[str, str, str], how:
         crossed = dict.fromkeys(crossed, middle)
     else:
         middle = min(crossed.values()) if way > 0 or how.hollow else max(crossed.values())
-        # the center line meets one of two unlike cheeks first; at a tail both lie on one point
-        marked = {name: middle} if way > 0 and how.unlike else crossed
+        # the center line meets one of two unlike cheeks first; at plumb fascias and in a valley's corner both lie on one point
+        marked = {name: middle} if how.unlike and (way > 0 or how.square) and not how.hollow else crossed
         for words, at in marked.items():
             told |= sheet.tell_mark(f'{words} point', at, point)
     if sheet.has(f'{end}.tip', 'along'):
-        told |= _apart_told(board, sheet, f'{end}.tip', _meet(*planes.values()) - middle)
+        told |= _apart_told(board, sheet, f'{end}.tip', way * (_meet(*planes.values()) - middle))
     out = -way if how.hollow else way
     for at, (section, start) in zip(crossed.values(), starts.items(), strict=False):
         told |= _apart_told(

@@ -89,6 +89,15 @@ def along_eave(slope: Slope, ends: tuple[Point, ...], inward: Point, tall: Point
     return joined([block(slope.origin, way, end, inward, tall) for end in ends])
 
 
+def leaning(slope: Slope, ends: Point, eave: np.ndarray, deep: float) -> Member:
+    """Return a fascia square to a slope, from and to along it, its back's upper edge on the line of the eave; 'left' is its back."""
+    turn = np.column_stack(
+        [(*slope.along, 0.0), *(one / np.linalg.norm(one) for one in (slope.up, slope.normal))]
+    )
+    made = box((ends[0], -1.0, -deep), (ends[1], 0.0, 1.0)).placed(turn, eave)
+    return replace(made, faces={'left': made.faces['y+'], 'right': made.faces['y-']})
+
+
 def post(across_flats: float, sides: int, tall: Point) -> Member:
     """Return a post at the middle, a flat to each corner of the roof."""
     solid, faces = Manifold.cube((BIG, BIG, tall[1] - tall[0])).translate((-BIG / 2, -BIG / 2, tall[0])), {}

@@ -39,6 +39,8 @@ class EndOf:
     blunt: bool
     laid: bool
     """Whether it is a foot cut level that lies on a sloping roof."""
+    square: bool
+    """Whether it is a tail at fascias square to the roof."""
     clipped: float
     """Of a blunt end, by how much the board is thicker than what it stands against."""
 
@@ -178,6 +180,7 @@ def _end(end, board) -> EndOf:
         end.other is not None,
         end.blunt,
         end.bevel is not None,
+        end.square,
         clipped,
     )
 

@@ -21,6 +21,7 @@ from tablegen.frame.asked import (
     RidgeTop,
     Saltbox,
     Shed,
+    TailCut,
     Upper,
     Valleys,
     Wing,
@@ -93,6 +94,47 @@ FIXED = {
     'bay at middles': asked(
         Bay(8, side_in=F(50), wall_through='middles'), 8, 0, 0, spacing_in=F(24), hips=stock('2×10')
     ),
+    'gable, square tails': asked(
+        Gable(), 8, 146, 170, spacing_in=F(24), gable_overhang_in=F(12), tail=TailCut.SQUARE
+    ),
+    'shed, square tails': asked(
+        Shed(Upper.LEDGER, F(3, 2)), 5, 100, 90, spacing_in=F(24), tail=TailCut.SQUARE
+    ),
+    'hip, square tails, dropped': asked(
+        Hip(2), 7, 122, 200, spacing_in=F(24), hips=stock('2×10'), tail=TailCut.SQUARE
+    ),
+    'hip of two pitches, square tails': asked(
+        Hip(2, pitch('9')),
+        6,
+        144,
+        220,
+        spacing_in=F(24),
+        hips=stock('2×10'),
+        tail=TailCut.SQUARE,
+        overhang_in=F(16),
+    ),
+    'hip of two pitches, square tails, backed': asked(
+        Hip(2, pitch('9')),
+        6,
+        144,
+        220,
+        spacing_in=F(24),
+        tail=TailCut.SQUARE,
+        hip_top=HipTop.BACKED,
+    ),
+    'wing, square tails': asked(
+        Wing(F(96), F(60), F(60), pitch=pitch('7')), 6, 144, 220, spacing_in=F(24), tail=TailCut.SQUARE
+    ),
+    'half-hip, square tails': asked(
+        HalfHip(F(40), pitch('9')),
+        8,
+        144,
+        150,
+        spacing_in=F(24),
+        gable_overhang_in=F(12),
+        tail=TailCut.SQUARE,
+    ),
+    'bay, square tails': asked(Bay(8, side_in=F(50)), 8, 0, 0, spacing_in=F(24), tail=TailCut.SQUARE),
     'half-hip': asked(HalfHip(F(30)), 8, 144, 150, spacing_in=F(24), gable_overhang_in=F(8)),
 }
 
@@ -207,4 +249,5 @@ def drawn(number: int) -> Asked:
         gable_overhang_in=draw.inches(2, 12),
         hip_top=draw.choice(list(HipTop)),
         hip_head=draw.choice(list(HipHead)) if ridge else HipHead.BETWEEN,
+        tail=draw.choice(list(TailCut)),
     )

@@ -61,6 +61,11 @@ class Slope:
         """Return the direction out of its plane, up."""
         return np.array([*(-self.rise * self.inward), 1.0])
 
+    @cached_property
+    def up(self) -> np.ndarray:
+        """Return the direction up it, square to its eave."""
+        return np.array([*self.inward, self.rise])
+
     @property
     def top(self) -> float:
         """Return how far inward it goes."""

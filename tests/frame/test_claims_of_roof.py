@@ -21,8 +21,12 @@ CHANGED = {
         ('lengths = ["8 ft", "10 ft", "12 ft", "14 ft", "16 ft", "18 ft", "20 ft", "24 ft"]', 'lengths = ["16 ft"]'),
     ),
     'gambrel': (),
-    'hip': (('#end_pitch = "9"', 'end_pitch = "9"'), ('#eaves = "matched"', 'eaves = "equal"')),
+    'hip': (
+        ('#end_pitch = "9"', 'end_pitch = "9"'), ('#eaves = "matched"', 'eaves = "equal"'),
+        ('tails = "plumb"', 'tails = "square"'), ('eave = "12 in"', 'eave = "16 in"'),
+    ),
     'wing': (),
+    'half-hip': (('tails = "plumb"', 'tails = "square"'),),
     'bay': (('hips = "dropped"', 'hips = "backed"'),),
 }  # fmt: skip
 """Starters, each with lines changed, whose answers together say all that an answer may say, but for where members stand."""

@@ -18,7 +18,7 @@ from tablegen.frame.frame import frame
 
 MISREAD = (
     'hip on the ridge, dropped', 'hip between commons, backed', 'hip of two pitches', 'wing, lower ridge', 'wing laid on', 'half-hip', 'gambrel',
-    'eight sides around a post', 'shed over a beam',
+    'eight sides around a post', 'shed over a beam', 'hip of two pitches, square tails', 'wing, square tails',
 )  # fmt: skip
 NOT_SAWN_BY = {
     'depth': 'of the stock, which is measured',
@@ -72,6 +72,9 @@ EXCHANGED = {
     'the two cheeks of a hip of two pitches': ('hip of two pitches', ('hip', 'marks', 'side'), ('hip', 'marks', 'side_right')),
     'the two blades of it': (
         'hip of two pitches', ('hip', 'head.cut', 'side_blade_tilt'), ('hip', 'head.other', 'side_blade_tilt')
+    ),
+    'the leaning cheeks of a square tail': (
+        'hip of two pitches, square tails', ('hip', 'tail.cut', 'side_leaning'), ('hip', 'tail.other', 'side_leaning')
     ),
     'the two cheeks of its tail': ('hip of two pitches', ('hip', 'marks', 'tail_side'), ('hip', 'marks', 'tail_right')),
     'heights of common and hip: the drop': (

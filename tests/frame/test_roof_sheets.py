@@ -47,7 +47,7 @@ ROOFS: dict[str, dict[str, object]] = {
     'hip': {'hip.end_pitch': 9, 'cuts.hip_heads': 'single'},
     'half-hip': {'overhang.fascia': '3/4 in', 'cuts.hips': 'backed'},
     'wing': {'wing.valleys': 'blind'},
-    'many-sided': {},
+    'many-sided': {'cuts.tails': 'square'},
     'bay': {},
 }
 WIDE = {'overhang.eave': '16 in'}
