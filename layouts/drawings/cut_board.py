@@ -33,9 +33,11 @@ OFF, NAME_SIZE, CENTER_NAME = 5.0, 8.5, 'c'
 
 @dataclass(frozen=True, slots=True)
 class CutEnd:
-    """A plumb cut over the top edge, in inches along it: from the left side to the right one."""
+    """A cut over the top edge, in inches along it: from the left side to the right one."""
 
     left: float
+    lean: float
+    """How far along the edge it runs down the left side, for an inch of depth."""
     points: tuple[tuple[float, float], ...]
     """Along and across, from the left side."""
 
@@ -68,8 +70,6 @@ class CutBoard:
     square across: its top edge is then not drawn."""
     level_foot: float | None
     """Where a foot that lies on sheathing, cut level, meets the top edge."""
-    square_tail: bool
-    """Whether the tail is cut square to the edge."""
     notches: tuple[Notch, ...]
     words: tuple[str, str]
     """The heel's and the seat's figures."""
@@ -172,7 +172,8 @@ def _spans(board: CutBoard) -> list[tuple[float, float]]:
     spans += [(at - PAST, at + PAST) for at in board.plates]
     feet = [at for _, _, foot in board.tops if foot for at in foot.marks]
     if feet:
-        spans.append((min(feet) - PAST, max(feet) + board.lean + PAST))
+        leans = [foot.lean * board.depth for _, _, foot in board.tops if foot]
+        spans.append((min(feet) + min(0.0, *leans) - PAST, max(feet) + max(0.0, *leans) + PAST))
     if board.level_foot is not None:
         spans.append((board.level_foot - board.depth / board.slope - PAST, board.level_foot + PAST))
     return spans
@@ -207,8 +208,8 @@ def _side(board: CutBoard, sheet: _Sheet, edge: float, foot: float, width: float
         lower = (sheet.x(board.level_foot) - board.depth / slope * units, foot)
         cuts.append((at(board.level_foot), lower))
     elif board.foot:
-        low = (sheet.x(board.foot.left), foot) if board.square_tail else at(board.foot.left, board.depth)
-        cuts.append((at(board.foot.left), low))
+        low = sheet.x(board.foot.left) + board.foot.lean * board.depth * units
+        cuts.append((at(board.foot.left), (low, foot)))
     if len(cuts) > 1:
         shapes.append(svg.hatch([(last, edge), *cuts[1], (last, foot)], 7))
     if board.center:

@@ -42,6 +42,8 @@ class SectionInk:
     """From the plate up."""
     depth: float
     overhang: float
+    set_in: float
+    """Of the tail's lower corner, level: 0 where it is cut plumb."""
     seat: float
     plate: float
     above_plate: float
@@ -105,7 +107,7 @@ def _wood(ink: SectionInk, sheet: _Sheet) -> Iterator[str]:
     heel = plumb - ink.above_plate
     height, x = ink.plate + ink.above_plate, ink.run
     top = [(x + ink.overhang, ink.tail_top), (x, height)]
-    bottom = [(x + ink.overhang, ink.tail_top - plumb)]
+    bottom = [(x + ink.overhang - ink.set_in, ink.tail_top - plumb + ink.set_in * lower.slope)]
     if heel > 0:
         bottom += [(x, ink.plate - heel), (x, ink.plate), (x - ink.seat, ink.plate)]
     for place, leg in enumerate(ink.legs):

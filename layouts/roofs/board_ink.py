@@ -9,7 +9,7 @@ from layouts.roofs.groups import Group, all_alike, lines_on
 from layouts.words.drawings import CUT_BOARD, ENDS
 from layouts.words.frame import HANDS
 from layouts.words.say import _
-from tablegen.frame.asked import Asked, TailCut
+from tablegen.frame.asked import Asked
 from tablegen.numbers.figure import Measure
 from tablegen.roof.ends import Crossing, crossings
 from tablegen.roof.member import Line, Member, inches_of, known
@@ -40,7 +40,6 @@ def board_ink(group: Group, asked: Asked) -> CutBoard:
             for name, (upper, lower) in zip(names, ends, strict=True)
         ),
         at[Line.FOOT_CUT] if member.tail.bevel else None,
-        asked.tail is TailCut.SQUARE and member.kind.stands_on_plate and (foot is None or foot.square),
         tuple(_notches(member)),
         _mouth_words(member),
         (at[Line.PLATE],) if member.kind.stands_on_plate else (),
@@ -58,7 +57,7 @@ def _plumb_ends(member: Member) -> tuple[Crossing, Crossing | None]:
 
 def _cut_end(crossing: Crossing, thick: float) -> CutEnd:
     points = [(float(one.along), float(one.across)) for one in crossing.over_top(Fraction(thick))]
-    return CutEnd(float(crossing.left), tuple(points))
+    return CutEnd(float(crossing.left), float(crossing.lean), tuple(points))
 
 
 def _notches(member: Member) -> list[Notch]:

@@ -88,7 +88,7 @@ def _end_words(member: Member, end: End) -> str:
         if end.lower is None:
             return square
         words = _(
-            'square to the top edge, through its mark; blade square, 0°; the lower corner then stands {level} in of the mark, level, and '
+            'square to the top edge, through its mark; blade square, 0°; the lower corner then stands {level} inwards of the mark, level, and '
             '{plumb} under it, plumb'
         )
         return words.format(level=in_inches(end.lower.set_in), plumb=in_inches(end.lower.below))
@@ -146,7 +146,8 @@ def facts_of(member: Member, asked: Asked, single: bool, plate: int) -> Iterator
     yield Fact(_('Square'), words)
     if single:
         yield Fact(_('Steps'), _steps(member, plate, measure))
-    if member.kind.stands_on_plate and member.overhang_in.terms and plate:
+    to_the_eaves = not member.tail.set_in_in.terms  # else steps would go past the tail's mark
+    if member.kind.stands_on_plate and member.overhang_in.terms and plate and to_the_eaves:
         stepped = steps(member.overhang_in, hold)
         yield Fact(
             _('Tail’s steps'),

@@ -17,6 +17,7 @@ from tablegen.frame.asked import Shed, Upper
 from tablegen.frame.frame import Frame
 from tablegen.frame.plan import Edge
 from tablegen.frame.sections import Section, exact_of, sections_of
+from tablegen.frame.wood import free_tail
 from tablegen.numbers.figure import Figure
 
 SHARES = 0.62, 0.27
@@ -83,6 +84,7 @@ def _ink(frame: Frame, one: Section) -> SectionInk:
         ),
         float(asked.rafters.depth_in),
         _in(one.overhang),
+        _in(lower.set_in) if (lower := free_tail(asked, lead).lower) else 0.0,
         float(lead.members.side.seat_in),
         _in(one.plate),
         _in(one.above_plate),

@@ -50,6 +50,7 @@ OTHERS = {
     'middle': N_('center of the top edge'),
     'backing': N_('edge of the backing'),
 }
+SQUARE_TAIL = N_('tail cut, to a fascia square to the roof')
 ON_TOP = {
     Name.HEAD: N_('cheek, top edge'),
     Name.TAIL: N_('lower cheek, top edge'),
@@ -112,6 +113,8 @@ def _line_name(member: Member, name: str, face: Face) -> str:
         case Name.FOOT:
             off = member.tail.off
             return _(CENTERS.get(off.stop, CENTER) if off else CENTER)
+        case Name.TAIL if member.tail.square:
+            return _(SQUARE_TAIL)
         case Name.TAIL if not member.kind.stands_on_plate:
             return _(LEVEL_CUT if member.tail.bevel else FOOT_CUT)
         case _:

@@ -13,6 +13,8 @@ from roof_files import roof
 from layouts.words.error import error_lines
 from tablegen.errors import BookError
 from tablegen.frame.frame import frame
+from tablegen.roof.member import Hand, Kind
+from tablegen.roof.pattern import Face, Name, pattern_of
 
 THICK, DEEP = 0.75, 5.5
 """Of the fascia; its depth is the usual face of a tail."""
@@ -54,6 +56,37 @@ def test_fascias_on_square_tails_are_as_long_as_their_miters_ask(name):
     assert sorted(float(one.length_in) for one in made.levels if one.mark == 'F') == pytest.approx(
         sorted(FASCIAS[name])
     )
+
+
+def on_the_side(own: float, other: float, depth: float) -> float:
+    """Return how far down along a hip the line of its own eave's fascia on that side ends from where it begins, at the bottom edge.
+
+    Source: y out of its own eave, x out of the other, z up; a hip falls as both planes do, and its sides are plumb.
+    """
+    down = np.array([1 / other, 1 / own, -1.0])
+    side = np.cross(down, [0, 0, 1])
+    line = np.cross([0, 1, -own], side)
+    along = down / np.linalg.norm(down)
+    under = np.cross(side, along) / np.linalg.norm(side)
+    return float(line @ along / (line @ under) * depth * -np.sign(under[2]))
+
+
+def test_a_pattern_has_the_leaning_lines_of_a_square_tail_on_its_own_sides():
+    """Of a hip of 6 and 9 in 12, on whose hands the two slopes lie in turn; of a common square across."""
+    for one in frame(FIXED['hip of two pitches, square tails']).members:
+        strokes = {
+            stroke.face: float(stroke.end.along - stroke.start.along)
+            for piece in pattern_of(one.member).pieces
+            for stroke in piece.strokes
+            if stroke.name is Name.TAIL and stroke.face is not Face.TOP
+        }
+        if one.member.kind is not Kind.HIP:
+            assert list(strokes.values()) in ([0.0], [0.0, 0.0]), one.member.name
+            continue
+        depth = float(one.member.stock.depth_in)
+        wanted = [on_the_side(SIX, NINE, depth), on_the_side(NINE, SIX, depth)]
+        got = [strokes[Face.LEFT], strokes[Face.RIGHT]]
+        assert got == pytest.approx(wanted if one.hand is Hand.LEFT else wanted[::-1]), one.hand
 
 
 @pytest.mark.parametrize(
