@@ -44,7 +44,8 @@ def test_nothing_differs_in_a_good_book_and_every_figure_is_read(openings):
     assert (status, remarks) == (0, '')
     assert lines[0] == f'{count:,} figures read on pages {first}–{first + 49}: 0 differ'
     assert lines[1].endswith('amiss: 0')
-    assert lines[2:] == [
+    assert lines[2] == '9 sheets folded: order, fold, cuts, staples, bar and margins amiss: 0'
+    assert lines[3:] == [
         f'not read: figures of pages 1–{first - 1}, {first + 50}–{openings.planned.index.total}',
         'not read: drawings, notes and what they count',
     ]
@@ -104,7 +105,7 @@ def test_what_differs_is_told_with_page_row_head_printed_and_right(monkeypatch):
     ]
     monkeypatch.setattr('layouts.pdf.read_back.pages_of', lambda path: [])
     monkeypatch.setattr(
-        'tablegen.proof.proof.proof', lambda *_ignored: Found(figures=2, pages=1, faults=faults)
+        'layouts.pdf.proving.proof', lambda *_ignored: Found(figures=2, pages=1, faults=faults)
     )
     status, told, remarks = ask('proof', 'booklet.pdf')
 

@@ -12,11 +12,12 @@ from layouts.cards.formats import Format
 from layouts.cards.sheet import CardSheet, placed
 from layouts.cards.sheet_marks import card_marks
 from layouts.sheets.fold import POINTS_PER_MM
-from layouts.sheets.marks import FACES, draw_label
+from layouts.sheets.marks import draw_label
 from layouts.sheets.sheet_forms import add_sheet, drawn_form, glyph_form, identify, page_form, write_whole
 from layouts.sheets.strips import upper_strip
 from layouts.words.cards import CUT_SIZE
 from layouts.words.say import N_, _
+from layouts.words.sheets import FACES
 
 FLIPS = {'long': N_('flip on the long edge'), 'short': N_('flip on the short edge')}
 

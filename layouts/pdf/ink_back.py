@@ -49,6 +49,8 @@ class _Pen:
 
     reader: Any
     faces: Callable[[Any], dict[str, Typeface]]
+    deep: bool = True
+    """Whether what is drawn in drawings placed whole is followed too."""
     state: _State = field(default_factory=_State)
     kept: list[_State] = field(default_factory=list)
     paths: list[list[Spot]] = field(default_factory=list)
@@ -116,7 +118,8 @@ class _Pen:
         corners = [_spot(left, low, at), _spot(right, high, at)]
         words = words_in(form.get_data(), self.faces(own.get_object()), at)
         self.pieces.append(Piece(name.strip('/'), *corners[0], *corners[1], tuple(words)))
-        self.follow(form, own.get_object())
+        if self.deep:
+            self.follow(form, own.get_object())
         self.state = self.kept.pop()
 
     def _write(self, pieces: Any, face: Typeface, size: float, at: Matrix) -> None:
@@ -135,13 +138,14 @@ class _Pen:
                 self.letters.append(_Letters(letter, start, end, high, way))
 
 
-def ink_of(page: Any, reader: Any, faces: Callable[[Any], dict[str, Typeface]]) -> Ink:
+def ink_of(page: Any, reader: Any, faces: Callable[[Any], dict[str, Typeface]], deep: bool = True) -> Ink:
     """Return the ink of a page.
 
     Given:
         faces  gives what resources call the fonts that they name
+        deep   whether lines and turned words of drawings placed whole are its ink too
     """
-    pen = _Pen(reader, faces)
+    pen = _Pen(reader, faces, deep)
     contents = page.get_contents()
     if contents is not None:
         pen.follow(contents, page['/Resources'].get_object())

@@ -99,11 +99,11 @@ class Pdf:
         fonts = self.faces(page['/Resources'].get_object())
         return list(words_in(contents.get_data(), fonts))
 
-    def ink(self, place: int) -> Ink:
-        """Return what is drawn on a page, by its place from 0."""
+    def ink(self, place: int, deep: bool = True) -> Ink:
+        """Return what is drawn on a page, by its place from 0; see ink_of."""
         from layouts.pdf.ink_back import ink_of  # which reads with what is here
 
-        return ink_of(self.pages[place], self.reader, self.faces)
+        return ink_of(self.pages[place], self.reader, self.faces, deep)
 
     def faces(self, resources: Any) -> dict[str, Typeface]:
         """Return what resources call the fonts that they name."""

@@ -15,6 +15,7 @@ from layouts.paper.typeface import Font, GlyphSet, font_path
 from layouts.sheets.fold import FIT_MM, POINTS_PER_MM, Panel, SheetLayout, SheetSide
 from layouts.sheets.strips import UNPRINTABLE_MM, Strip, bar, bar_strip, label_strip
 from layouts.words.say import N_, _
+from layouts.words.sheets import BETWEEN, FACES, LOWER_BLANK, SECTION, SHEET
 
 HAIRLINE_PT = 0.3
 TICK_MM = 3.0
@@ -24,7 +25,6 @@ BAR_WORDS = (N_('upper tick 100 mm, lower tick 4 in'), N_('at 100 %, give or tak
 no source; a print fitted to the paper is out by 3 mm and more."""
 LAP_MM = 0.3
 FACE = {'wdth': 88.0, 'wght': 500.0}
-FACES = {'front': N_('front'), 'back': N_('back')}
 Point = tuple[float, float]
 
 
@@ -48,14 +48,12 @@ def sheet_label(side: SheetSide) -> str:
     """Return the words in the margin: 'section 1 of 3 · sheet 2 of 9 · front'."""
     words = []
     if side.sections > 1:
-        words.append(
-            _('section {section} of {sections}').format(section=side.section, sections=side.sections)
-        )
-    words.append(_('sheet {sheet} of {sheets}').format(sheet=side.sheet, sheets=side.sheets))
+        words.append(_(SECTION).format(section=side.section, sections=side.sections))
+    words.append(_(SHEET).format(sheet=side.sheet, sheets=side.sheets))
     words.append(_(FACES[side.face]))
     if side.lower_blank:
-        words.append(_('lower half blank'))
-    return ' · '.join(words)
+        words.append(_(LOWER_BLANK))
+    return BETWEEN.join(words)
 
 
 def mark_lines(layout: SheetLayout, side: SheetSide) -> list[Line]:

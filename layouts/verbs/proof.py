@@ -9,26 +9,26 @@ from pathlib import Path
 from typing import TYPE_CHECKING, TextIO
 
 from layouts.verbs.options import Subparsers, add_verb
-from layouts.words.say import N_, _, n_, speaking
+from layouts.words.say import N_, _, n_
 from tablegen.errors import BookError
 
 if TYPE_CHECKING:
     from tablegen.proof.found import Fault, Found
-    from tablegen.proof.names import Names
-    from tablegen.proof.stated import Stated
 
 EXAMPLES = (
     'rafterbook proof',
     'rafterbook proof my-book/booklet.pdf',
     'rafterbook proof my-book/card.pdf',
 )
-USUAL = 'output/booklet.pdf'
+USUAL, SHEETS = 'output/booklet.pdf', 'sheets.pdf'
 NOTES = N_("""\
 Reads the pages of the pitches, those at a glance and the reference tables by
 their printed titles, heads and labels alone, and works every figure out in
 space with sixty digits, by nothing that made the book. Follows every link to the page whose number
 stands there. Other pages are named as not read. Boards and rounding are those
 of the page “How this copy was made”: whether these are yours is for you to see.
+A sheets.pdf beside the booklet is cut, stacked and folded page by page, and its
+marks are held against where its pages lie.
 Of a card's sheets every figure is worked out by its row and head, and the line
 that is cut along is measured against the size in the margin.
 Exit status 0: nothing differs, 1: something does, 2: no book of this kind.""")
@@ -42,6 +42,15 @@ TOLD = {
     'gap': N_('page {page}: a row is missing by {row}'),
     'ink': N_('page {page}, {row}: {printed} is not drawn as it is told: {right}'),
     'back': N_('page {page}: {row} does not lie behind its front'),
+    'sheet-turned': N_('sheets: the page turned to as {head} is {printed}, not {right}'),
+    'sheet-count': N_('sheets: {printed} pages are turned to, of {right}'),
+    'sheet-pairs': N_('sheets, page {page}: fronts and backs do not go together'),
+    'sheet-label': N_('sheets, page {page}: its margin says “{printed}”'),
+    'sheet-shift': N_('sheets, from page {page} on: pages do not lie where they fold'),
+    'sheet-fold': N_('sheets, page {page}: the fold is not marked where it is'),
+    'sheet-cut': N_('sheets, page {page}: a cut is not marked where pages end'),
+    'sheet-staple': N_('sheets, page {page}: staples are not marked on the outermost fold alone'),
+    'sheet-bar': N_('sheets, page {page}: the bar is not as long as it says'),
     'missing': N_('page {page}: {row} of “{head}” is not there'),
 }
 UNREAD = N_('not read: drawings, notes and what they count')
@@ -59,15 +68,18 @@ def add(subparsers: Subparsers) -> None:
 
 def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Print what was read and what differs."""
-    from layouts.pdf.read_back import pages_of  # slower than a look-up
+    from layouts.pdf.proving import prove_pages  # slower than a look-up
+    from layouts.pdf.read_back import pages_of
     from layouts.words.proof_documents import other_document
-    from tablegen.proof.proof import proof
     from tablegen.proof.stated import NoBook
 
+    given = Path(args.booklet)
+    beside = given.with_name(SHEETS)
+    sheets = beside if beside != given and beside.is_file() else None
     try:
-        pages = pages_of(Path(args.booklet))
+        pages = pages_of(given)
         try:
-            found, unread = proof(pages, _names), _(UNREAD)
+            found, unread = prove_pages(pages, sheets), _(UNREAD)
         except NoBook:
             other = other_document(pages)
             if other is None:
@@ -85,13 +97,6 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     return 1 if found.faults else 0
 
 
-def _names(book: Stated) -> Names:
-    from layouts.words.proof import names
-
-    with speaking(book.language):
-        return names(book)
-
-
 def lines(found: Found, unread: str) -> list[str]:
     """Return the answer: each fault, what was read, and what was not.
 
@@ -104,12 +109,14 @@ def lines(found: Found, unread: str) -> list[str]:
     differ = n_('{count} differs', '{count} differ', wrong).format(count=wrong)
     on = _('on pages {pages}').format(pages=ranges(sorted(found.read))) if found.read else ''
     told.append(f'{read} {on}: {differ}' if on else f'{read}: {differ}')
-    others = len(found.faults) - wrong
+    others = sum(fault.kind != 'figure' and not fault.kind.startswith('sheet-') for fault in found.faults)
     followed = _(
         '{links} links followed, {folios} page numbers read; links, numbers, pages and rows amiss: {others}'
     )
     if found.links or found.folios or others:
         told.append(followed.format(links=found.links, folios=found.folios, others=others))
+    if found.sheets:
+        told.append(_folded(found))
     told += [
         _('not read: page {page}, “{words}”').format(page=page, words=words) for page, words in found.strange
     ]
@@ -118,6 +125,13 @@ def lines(found: Found, unread: str) -> list[str]:
     if found.read:
         told.append(unread)
     return told
+
+
+def _folded(found: Found) -> str:
+    sheets = n_('{count} sheet folded', '{count} sheets folded', found.sheets).format(count=found.sheets)
+    wrong = sum(fault.kind.startswith('sheet-') for fault in found.faults)
+    amiss = _('order, fold, cuts, staples, bar and margins amiss: {wrong}').format(wrong=wrong)
+    return f'{sheets}: {amiss}'
 
 
 def _said(fault: Fault) -> str:

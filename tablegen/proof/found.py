@@ -30,6 +30,9 @@ class Found:
     read: set[int] = field(default_factory=set)
     """Pages whose figures were read."""
     pages: int = 0
+    sheets: int = 0
+    sections: int = 0
+    """Of the sheets that were folded."""
     strange: list[tuple[int, str]] = field(default_factory=list)
     """Lines with figures on a page that was read, which no name is known for: the page, and its words."""
     faults: list[Fault] = field(default_factory=list)

@@ -24,7 +24,7 @@ def read_members(pages: Sequence[Page], names: Names, book: Stated, found: Found
     there: dict[tuple[Pitch, str], int] = {}
     for page in pages:
         pitch = pitch_of(page.pitch)
-        member = next((one for one in names.members if page.named(one.title)), None)
+        member = next((one for one in names.tables.members if page.named(one.title)), None)
         if pitch is None or member is None or page.named(names.exact_foot):
             continue
         if (pitch, member.name) in there:
@@ -34,8 +34,8 @@ def read_members(pages: Sequence[Page], names: Names, book: Stated, found: Found
         found.read.add(page.number)
         _read(page, member, Corner(pitch.slope, book.boards), pitch, book, found)
     for pitch in book.pitches if there else ():
-        places = [there.get((pitch, member.name)) for member in names.members]
-        for member, place in zip(names.members, places, strict=True):
+        places = [there.get((pitch, member.name)) for member in names.tables.members]
+        for member, place in zip(names.tables.members, places, strict=True):
             if place is None or (places[0] is not None and place - places[0] > 1):
                 found.faults.append(Fault('opening', place or 0, called(pitch), member.title, '', ''))
 

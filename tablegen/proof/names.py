@@ -103,6 +103,20 @@ class Sheet:
 
 
 @dataclass(frozen=True, slots=True)
+class TableNames:
+    """All of the tables."""
+
+    members: tuple[Member, ...]
+    """Pages of an opening by member, left and right."""
+    run_tables: tuple[RunTable, ...]
+    small: tuple[str, str]
+    """What begins a line of small runs below a table, and the line of what they add."""
+    run_list: Listed
+    jacks: Listed
+    sheets: tuple[Sheet, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Names:
     """All of them."""
 
@@ -116,11 +130,18 @@ class Names:
     sides: tuple[Side, Side]
     """Left and right page of an opening."""
     glances: tuple[Glance, ...]
-    members: tuple[Member, ...]
-    """Pages of an opening by member, left and right."""
-    run_tables: tuple[RunTable, ...]
-    small: tuple[str, str]
-    """What begins a line of small runs below a table, and the line of what they add."""
-    run_list: Listed
-    jacks: Listed
-    sheets: tuple[Sheet, ...]
+    tables: TableNames
+
+
+@dataclass(frozen=True, slots=True)
+class SheetNames:
+    """What stands in the margin of a sheet."""
+
+    section: str
+    """With {section} and {sections}."""
+    sheet: str
+    """With {sheet} and {sheets}."""
+    front: str
+    back: str
+    lower_blank: str
+    between: str

@@ -33,7 +33,7 @@ def proof(pages: list[Page], names: Callable[[Stated], Names]) -> Found:
     openings = read_openings(pages, heads, book, found) if book.boards else {}
     read_members(pages, heads, book, found)
     RunReader(heads, book, found).read(pages)
-    SheetReader(heads.sheets, book, found).read(pages)
+    SheetReader(heads.tables.sheets, book, found).read(pages)
     read_glances(pages, heads, book, found)
     follow(pages, openings, found)
     return found

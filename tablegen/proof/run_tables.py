@@ -56,11 +56,11 @@ class RunReader:
         for title in page.phrases:
             if title.size <= page.notes_size:
                 continue
-            for table in self.names.run_tables:
+            for table in self.names.tables.run_tables:
                 self._table(page, pitch, at, title, table)
-            if title.text in self.names.jacks.titles:
+            if title.text in self.names.tables.jacks.titles:
                 self._jacks(page, pitch, at, title)
-            if title.text in self.names.run_list.titles:
+            if title.text in self.names.tables.run_list.titles:
                 self._list(page, pitch, at, title)
 
     def _table(self, page: Page, pitch: Pitch, at: Corner, title: Phrase, table: RunTable) -> None:
@@ -72,7 +72,7 @@ class RunReader:
             right = figures(at, self.book)[table.value]
             self._figure(page, pitch, title.text, '', printed, right)
         self.found.read.add(page.number)
-        small = next((line[0].base for line in page.lines if line[0].text == self.names.small[0]), 0.0)
+        small = next((line[0].base for line in page.lines if line[0].text == self.names.tables.small[0]), 0.0)
         found = laid(page, title.base, small, paired=False)
         offsets = (
             [read(head.text.removesuffix(f' {self.names.inch}')) for head in found.heads] if found else []
@@ -115,7 +115,7 @@ class RunReader:
 
     def _small(self, page: Page, pitch: Pitch, at: Corner, table: RunTable) -> None:
         """Read the small runs below a table and what each adds."""
-        named_by, added_by = self.names.small
+        named_by, added_by = self.names.tables.small
         seen = self._seen(pitch, table.kind, SMALL)
         for names, figures_ in zip(page.lines, page.lines[1:], strict=False):
             if (names[0].text, figures_[0].text) != (named_by, added_by):
@@ -130,16 +130,16 @@ class RunReader:
                     )
 
     def _list(self, page: Page, pitch: Pitch, at: Corner, title: Phrase) -> None:
-        found, kinds = laid(page, title.base, paired=False), dict(self.names.run_list.columns)
+        found, kinds = laid(page, title.base, paired=False), dict(self.names.tables.run_list.columns)
         self.found.read.add(page.number)
         if (
             not found
-            or found.corner != self.names.run_list.corner
+            or found.corner != self.names.tables.run_list.corner
             or not {head.text for head in found.heads} <= set(kinds)
         ):
             self.found.faults.append(Fault('pitch', page.number, title.text, '', '', ''))
             return
-        added = title.text == self.names.run_list.titles[1]
+        added = title.text == self.names.tables.run_list.titles[1]
         for label, cells in found.rows:
             run = read_run(label)
             for head, printed in zip(found.heads, cells, strict=True):
@@ -151,7 +151,7 @@ class RunReader:
                 self._figure(page, pitch, label, head.text, printed, *self._told(length(at, kind, run)))
 
     def _jacks(self, page: Page, pitch: Pitch, at: Corner, title: Phrase) -> None:
-        found, columns = laid(page, title.base, paired=False), dict(self.names.jacks.columns)
+        found, columns = laid(page, title.base, paired=False), dict(self.names.tables.jacks.columns)
         self.found.read.add(page.number)
         spacings = (
             [self.book.exactly(found.group(head).removesuffix(f' {self.names.inch}')) for head in found.heads]
@@ -160,7 +160,7 @@ class RunReader:
         )
         if (
             not found
-            or found.corner != self.names.jacks.corner
+            or found.corner != self.names.tables.jacks.corner
             or not {head.text for head in found.heads} <= set(columns)
         ):
             self.found.faults.append(Fault('pitch', page.number, title.text, '', '', ''))
@@ -172,7 +172,7 @@ class RunReader:
                     continue
                 kind, head_said = columns[head.text], f'{named(spacing)}, {head.text}'
                 seen = self._seen(pitch, kind, named(spacing))
-                row = f'{self.names.jacks.corner} {label}'
+                row = f'{self.names.tables.jacks.corner} {label}'
                 value = at.jack(int(label), spacing)[kind]
                 if int(label) * spacing > self.book.runs.last or value <= 0:
                     if printed:
