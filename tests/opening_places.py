@@ -53,7 +53,7 @@ def cited_wrongly(book, pages: dict[str, WorkedPage]) -> tuple[list[str], int]:
 
 def _follows(figure: str, place: Place, page: WorkedPage) -> bool:
     """Heel and seat stand in the next steps."""
-    return place.row in ('Hip', 'Valley') and figure in {step.figure for step in page.steps}
+    return place.row in ('Hip, dropped', 'Valley') and figure in {step.figure for step in page.steps}
 
 
 def _beside(lines, place: Place, head: str) -> str:

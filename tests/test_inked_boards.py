@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from math import sqrt
+
 import pytest
 from complete import read_complete
 from drawn import distance, near
 from inked import drawings_on, inked
 from oracle.rounding import part
-from skewed import SEAT
+from skewed import HIP, RAFTER, RIDGE, SEAT
 from test_board_drawings import BOARDS, RISES, flat, mouth, steep
 from worked_books import book_of
 from worked_pages import worked_page
@@ -72,6 +74,29 @@ def test_each_end_of_a_cut_stands_under_the_number_of_its_mark(edition, template
     for points, wanted in zip(across, ENDS[template], strict=True):
         found = [next(x for name, x in at.items() if name.startswith(words)) for words in wanted]
         assert [x for x, _ in points] == pytest.approx(found, abs=0.05)
+
+
+def test_the_stores_hip_is_dashed_as_it_is_cut_between_commons(skewed):
+    """Two cheeks at 45° in plan, to a point that is off by half of a common's diagonal: √2/2 of its thickness, level."""
+    (number,) = skewed.numbers('example_hip_board')
+    page = worked_page(number, skewed.words(number), skewed.rem)
+    (drawing,) = drawings_on(skewed.made.pages[number - 1])
+    leaders = [one.points for one in drawing.drawn.outlines(svg.HAIR) if len(one.points) == 3]
+    zero, short = (
+        _led(drawing.label(str(place)).at, leaders)
+        for place, name in enumerate(sorted(page.numbers, key=page.numbers.get), 1)
+        if name.startswith(('ridge center', 'short point'))
+    )
+    along = sqrt(1 + 25 / 288)  # of a level inch, at 5 in 12
+    inch = (short - zero) / (along * (float(RIDGE) / sqrt(2) + float(HIP) / 2))
+    far, near_side = sorted(one.points for one in drawing.drawn.lines(svg.LINE, dashed=True))
+
+    tip = along * float(RAFTER) / sqrt(2)
+    side = tip + along * float(HIP) / 2
+    for line in (far, near_side):
+        xs = sorted((x - zero) / inch for x, _y in line)
+        assert xs == pytest.approx([tip, side], abs=0.03)
+    assert {round(y, 1) for _x, y in far} != {round(y, 1) for _x, y in near_side}
 
 
 def _led(label, leaders) -> float:

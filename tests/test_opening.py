@@ -174,7 +174,7 @@ def test_hip_valley_and_jacks_have_their_cuts_deductions_cheeks_and_mouths(book,
         for name, top in (('Jack', cuts.jack_cheek(at)), ('Hip, valley', cuts.hip_cheek(at)))
     ]
     seated = [
-        ('Hip', seats.hip_height(at, height, HIP), seats.hip_heel(*hips), seats.hip_seat(*hips)),
+        ('Hip, dropped', seats.hip_height(at, height, HIP), seats.hip_heel(*hips), seats.hip_seat(*hips)),
         ('Valley', height, seats.valley_heel(*valleys), seats.valley_seat(*valleys)),
     ]
     marks = [

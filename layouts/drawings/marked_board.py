@@ -28,6 +28,8 @@ BELOW = 9.0
 """Under the bottom edge stand the figures of the bird's mouth, away from every plumb line."""
 LEAST_DEEP = 14.0
 """A board that is drawn thinner, at a pitch over 24 in 12, does not show its bird's mouth."""
+OTHERWISE = '1.6 1.2'
+"""Dashes of what is cut in another arrangement."""
 OFF = 4.5
 """How far beside what it measures an arrow lies."""
 NAME_HALF = 15.0
@@ -69,6 +71,8 @@ class BoardMarks:
     """Every mark that has a number, from the ridge end on; the first is what is measured from."""
     distances: tuple[tuple[float, str], ...]
     """Distances from there that are drawn, and their figures, the shortest first."""
+    other_head: End | None = None
+    """How the top edge would be cut otherwise at the upper end: dashed."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,9 +131,9 @@ def _sheet(board: BoardMarks, room_high: float) -> _Sheet:
     lean = board.depth * board.slope
     toe = board.seat * cos(atan(board.slope)) * (1 + board.slope**2) if board.heel else 0.0
     head, tail = board.head, board.tail
-    first = min(0.0, head.far, head.center, head.near)
+    upper = [0.0, *(at for end in (head, board.other_head) if end for at in (end.far, end.center, end.near))]
     spans = [
-        (first - PAST, max(0.0, head.far, head.center, head.near) + lean + PAST),
+        (min(upper) - PAST, max(upper) + lean + PAST),
         (
             min(board.plate, board.heel_at + lean - toe) - PAST,
             max(board.plate, board.heel_at) + (lean if board.heel else 0.0) + PAST,
@@ -231,11 +235,14 @@ def _top_edge(board: BoardMarks, sheet: _Sheet, top: float, edge: float) -> list
     for start, (first, last) in zip(sheet.starts, sheet.pieces, strict=True):
         stop = start + (min(last, board.tail.center) - first) * sheet.units
         shapes.append(svg.line((start, middle), (stop, middle), svg.HAIR, '5 1.5 1 1.5'))
-    for end in (board.head, board.tail):
+
+    def cut(end: End) -> list[svg.Point]:
         piece = sheet.piece_of(end.center)
-        places = ((end.far, top), (end.center, middle), (end.near, edge))
-        shapes.append(svg.path([(sheet.x(at, piece), y) for at, y in places], svg.HEAVY))
-    return shapes
+        return [(sheet.x(at, piece), y) for at, y in ((end.far, top), (end.center, middle), (end.near, edge))]
+
+    if board.other_head:
+        shapes += [svg.line(a, b, svg.LINE, OTHERWISE) for a, b in pairwise(cut(board.other_head))]
+    return shapes + [svg.path(cut(end), svg.HEAVY) for end in (board.head, board.tail)]
 
 
 def _numbers(board: BoardMarks, sheet: _Sheet, top: float, edge: float) -> list[str]:

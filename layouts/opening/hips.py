@@ -59,7 +59,7 @@ def hip_sections(tables: PitchTables) -> list[Section]:
         ),
         Section(
             (
-                _mouth(_('Hip'), it, hip),
+                _mouth(_('Hip, dropped'), it, hip),
                 _mouth(_('Valley'), it, valley),
             ),
             _('Bird’s mouth {stock}').format(stock=' '.join(stocks)),

@@ -20,14 +20,14 @@ from layouts.words.pages import ALL_MEMBERS, heading
 from layouts.words.say import _, say
 from tablegen import examples as worked
 from tablegen.examples import Building
-from tablegen.examples.records import Example, JackExample
+from tablegen.examples.records import Example, HipExample, JackExample
 from tablegen.geometry import common
 from tablegen.numbers import text
 from tablegen.numbers.exact import nearest
 from tablegen.numbers.figure import Figure, Measure, decimal_figure, length_of_count
 from tablegen.numbers.units import INCHES
 from tablegen.roof import cautions
-from tablegen.roof.member import Kind, Line, Member, known
+from tablegen.roof.member import Kind, Line, Member, Stop, known
 from tablegen.settings import Settings
 from tablegen.tables.opening_runs import reads_openings
 
@@ -165,7 +165,11 @@ def _maker(key: str, example: Example | JackExample, settings: Settings, keys: s
             _by_marks(member, numbers, settings.measure),
             _points(example, settings.measure) if isinstance(example, JackExample) else (),
             _by_hand(example, settings) if isinstance(example, JackExample) else (),
-            _board(member, *_drawn(member, opened, settings.measure.style != text.INCHES)),
+            _board(
+                member,
+                *_drawn(member, opened, settings.measure.style != text.INCHES),
+                _otherwise(example, roof),
+            ),
             index.get(f'example:store{keys}'),
             index.get(f'example:hip{keys}'),
             index.get(f'example:jacks{keys}'),
@@ -262,7 +266,17 @@ def _inches(figure: Figure) -> float:
     return figure.count / figure.per
 
 
-def _board(member: Member, room: float, lengths: bool) -> Markup:
+def _otherwise(example: Example | JackExample, roof: str) -> End | None:
+    """Return how the store's hip would be cut between commons, where it is cut at the ridge; None of another member."""
+    if roof or not isinstance(example, HipExample):
+        return None
+    off = example.member.head.off
+    if off is None or off.stop is not Stop.RIDGE:
+        return None
+    return _head({mark.line: _inches(mark.at) for mark in example.between.marks})
+
+
+def _board(member: Member, room: float, lengths: bool, otherwise: End | None) -> Markup:
     at = {mark.line: _inches(mark.at) for mark in member.marks}
     mouth = member.mouth
     heel, seat = (known(mouth.heel), known(mouth.seat)) if mouth else (None, None)
@@ -282,6 +296,7 @@ def _board(member: Member, room: float, lengths: bool) -> Markup:
             for mark in member.marks
             if lengths and mark.line in (Line.PLATE, Line.TAIL)
         ),
+        otherwise,
     )
     words = (heel.text, seat.text) if heel and seat else ('', '')
     return marked_board(board, words, BOARD_TITLE, ENDS[HEADS.get(member.kind, 'ridge')], room)

@@ -179,7 +179,7 @@ def _hip(book: _Book) -> MarkingSheet:
     told, on_base = (_('height'), _('heel'), _('seat')), _('{base} &').format(base=INCHES.base)
     return _sheet(
         [
-            (_('Length, along the top edge'), _('COMMON run 2'), length, (_('ft'), _('in'), _('part'))),
+            (_('Length, along top edge'), _('COMMON run 2'), length, (_('ft'), _('in'), _('part'))),
             (_('Together; tail'), _('from the corner'), (*tail, *book.other('group-tail')), (_('together'), _('tail'))),
             (_('Off, level'), _('at a ridge, at commons'), (*at(HIPS, off, _row('hip_level')), *book.other('group-ridge')), (_('ridge'), _('commons'))),
             (_('Square, on the edge'), '', at(HIPS, drawn, drawn), (_('body'), _('tongue'))),

@@ -90,7 +90,7 @@ SHEET_ROWS = {
     },
     **{
         f'{name}_{figure}': ('', row, figure)
-        for name, row in (('dropped', N_('Hip')), ('valley', N_('Valley')))
+        for name, row in (('dropped', N_('Hip, dropped')), ('valley', N_('Valley')))
         for figure in (N_('height'), N_('heel'), N_('seat'))
     },
     'valley_out': ('', N_('Valley’s heel: out, level'), ''),

@@ -55,7 +55,7 @@ ON_TOP = {
     Name.HEAD: N_('cheek, top edge'),
     Name.TAIL: N_('lower cheek, top edge'),
 }
-LEVEL_ON_TOP = N_('lower cut, top edge')
+BLUNT_ON_TOP, LEVEL_ON_TOP = N_('upper cut, top edge'), N_('lower cut, top edge')
 FACES = {
     Face.LEFT: N_('LEFT SIDE'),
     Face.TOP: N_('TOP EDGE'),
@@ -102,7 +102,8 @@ def line_names(whole: Pattern, name: str, face: Face) -> list[str]:
 
 def _line_name(member: Member, name: str, face: Face) -> str:
     if face is Face.TOP and name in ON_TOP:
-        return _(LEVEL_ON_TOP if name is Name.TAIL and member.tail.bevel else ON_TOP[Name(name)])
+        blunt, level = member.head.blunt and name == Name.HEAD, member.tail.bevel and name == Name.TAIL
+        return _(BLUNT_ON_TOP if blunt else LEVEL_ON_TOP if level else ON_TOP[Name(name)])
     match name:
         case Name.CENTER:
             return center_name(member)

@@ -110,7 +110,10 @@ def _right(book: Stated) -> Side:
                 _('Bird’s mouth {stock}').format(stock=_stocks(boards)),
                 (_('height'), _('heel'), _('seat')),
                 (
-                    (_('Hip'), ('dropped-hip-height-marked', 'dropped-hip-heel', 'dropped-hip-seat')),
+                    (
+                        _('Hip, dropped'),
+                        ('dropped-hip-height-marked', 'dropped-hip-heel', 'dropped-hip-seat'),
+                    ),
                     (_('Valley'), ('valley-height-marked', 'valley-heel', 'valley-seat')),
                 ),
             ),
