@@ -35,7 +35,7 @@ def test_a_pitch_says_its_caution_on_its_own_page(pitch, word):
     assert (left.side, right.side) == ('left', 'right')
     assert [one for one in ('beams', 'harness') if one in printed] == ([word] if word else [])
     assert ('designer decide' in printed) == bool(word)
-    assert (f'Page&nbsp;{left.content.caution_page}.' in printed) == bool(word)
+    assert (f'<nobr>Page {left.content.caution_page}.</nobr>' in printed) == bool(word)
     assert 'safe' not in printed
 
 

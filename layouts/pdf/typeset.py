@@ -18,6 +18,8 @@ from layouts.paper.page import Page
 from layouts.paper.trim import Trim
 from layouts.pdf.workers import side_by_side
 from layouts.pdf.workplace import passing_files_in
+from layouts.quick.pages import quick_document
+from layouts.quick.refusal import NotPlain
 from layouts.words.say import SOURCE, language
 from tablegen.errors import BookError
 from tablegen.messages import message
@@ -32,6 +34,8 @@ LESS_FOR_THE_NEXT = 0.95
 REPORT = message('making.report')
 SHORTEN = message('making.fewer_words')
 LOOK_OVER = message('making.look_over')
+NOT_AS_KNOWN = (ImportError, AttributeError, TypeError, ValueError, LookupError, AssertionError)
+"""What comes of asking a typesetter's insides for what is not there."""
 
 
 class Remark(UserWarning):
@@ -62,6 +66,9 @@ class SetDocument(Protocol):
     """A document that the typesetter has laid out; its library has no types."""
 
     pages: Sequence[SetPage]
+
+    def write_pdf(self, target: Path, *, pdf_identifier: bytes, pdf_tags: bool) -> None:
+        """Write it."""
 
 
 def parts(pages: Sequence[Page], trim: Trim, title: str, folder: Path, tagged: bool = False) -> Iterator[Job]:
@@ -120,17 +127,44 @@ def set_document(job: Job, tell: Callable[[int], None] = lambda pages: None) -> 
     with _listening(tell) as heard, passing_files_in(job.out.parent):
         fonts = FontConfiguration()
         sheet = weasyprint.CSS(string=job.css, font_config=fonts)
-        document = weasyprint.HTML(string=job.html).render(stylesheets=[sheet], font_config=fonts)
-        if job.pages not in (None, len(document.pages)):
-            counts = {'count': len(document.pages), 'planned': job.pages}
-            problem = message('making.runs_over', **counts, page=_overfull(document))
-            raise BookError('typesetter', problem, '', REPORT if language() == SOURCE else SHORTEN)
-        document.write_pdf(job.out, pdf_identifier=b'rafterbook', pdf_tags=job.tagged)
+        if job.tagged or not _set_quickly(weasyprint, job, sheet, fonts, tell):
+            _write(weasyprint.HTML(string=job.html).render(stylesheets=[sheet], font_config=fonts), job)
     for words in heard.lacking:
         raise BookError('typesetter', message('making.typesetter_said', words=words), '', REPORT)
     for words in heard.remarks:
         remark = BookError('typesetter', message('making.typesetter_said', words=words), '', LOOK_OVER)
         warnings.warn(Remark(remark), stacklevel=2)
+
+
+def _set_quickly(
+    weasyprint: ModuleType, job: Job, sheet: object, fonts: object, tell: Callable[[int], None]
+) -> bool:
+    """Typeset a document the quick way as far as its pages are plain; return whether it is written.
+
+    Notes:
+        A typesetter that is not built as the quick way knows it sets the document its own way, and that is remarked on.
+    """
+    try:
+        _write(quick_document(weasyprint, job.html, sheet, fonts, tell), job)
+    except NotPlain:
+        return False
+    except NOT_AS_KNOWN as fault:
+        said = message(
+            'making.slow_way', version=weasyprint.__version__, words=f'{type(fault).__name__}: {fault}'
+        )
+        warnings.warn(
+            Remark(BookError('typesetter', said, '', message('making.slow_but_right'))), stacklevel=2
+        )
+        return False
+    return True
+
+
+def _write(document: SetDocument, job: Job) -> None:
+    if job.pages not in (None, len(document.pages)):
+        counts = {'count': len(document.pages), 'planned': job.pages}
+        problem = message('making.runs_over', **counts, page=_overfull(document))
+        raise BookError('typesetter', problem, '', REPORT if language() == SOURCE else SHORTEN)
+    document.write_pdf(job.out, pdf_identifier=b'rafterbook', pdf_tags=job.tagged)
 
 
 def load_typesetter() -> ModuleType:

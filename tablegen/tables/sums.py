@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from fractions import Fraction
-from itertools import product
 from math import isqrt, lcm
 
 
@@ -54,15 +53,11 @@ def sums_off(
     taken, skew = int(less.run_in * scale), less.run_squared * scale**2
     shortest = taken + isqrt(int(skew)) + bool(skew)
     nearest = _nearest_of(square * Fraction(per, scale) ** 2, skew)
-    sums = off = far = 0
-    for parts in product(*groups):
-        run = sum(n for n, _ in parts)
-        if run <= shortest:
-            continue
-        sums += 1
-        apart = abs(sum(count for _, count in parts) - less.count - nearest(run - taken))
-        off, far = off + (apart > 0), far + (apart > 1)
-    return SumsOff(sums, off, far)
+    added = [(0, -less.count)]
+    for group in groups:
+        added = [(run + n, whole + count) for run, whole in added for n, count in group]
+    apart = [abs(count - nearest(run - taken)) for run, count in added if run > shortest]
+    return SumsOff(len(apart), len(apart) - apart.count(0), len(apart) - apart.count(0) - apart.count(1))
 
 
 def _nearest(square: Fraction, run: Fraction) -> int:

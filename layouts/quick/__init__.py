@@ -1,0 +1,1 @@
+"""Pages of plain boxes, placed and drawn without the typesetter's own layout, dot for dot as it would."""

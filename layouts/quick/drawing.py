@@ -1,0 +1,135 @@
+"""A page as it is drawn on the typesetter's own stream, among the pages that it has set itself."""
+
+from __future__ import annotations
+
+from types import SimpleNamespace
+from typing import Any
+
+from layouts.quick.blocks import Blocks
+from layouts.quick.layers import Inked, Layer, turned
+from layouts.quick.looks import SIDES, Look
+
+
+class QuickPage:
+    """As much of a page as the typesetter asks of one that it writes."""
+
+    def __init__(
+        self,
+        size: tuple[float, float],
+        anchors: dict[str, tuple[float, float, float, float]],
+        layer: Layer,
+        blocks: Blocks,
+        images: Images,
+    ):
+        self.width, self.height = size
+        self.anchors = anchors
+        self.bleed = dict.fromkeys(('top', 'right', 'bottom', 'left'), 0)
+        self.bookmarks: list[object] = []
+        self.forms: dict[object, list[object]] = {None: []}
+        self.links = [
+            ('external', one.more, (one.x, one.y, one.x + one.width, one.y + one.height), SimpleNamespace())
+            for one in _links(layer)
+        ]
+        self._layer, self._blocks, self._images = layer, blocks, images
+
+    def paint(self, stream: Any, scale: float = 1) -> None:
+        """Draw the page."""
+        with stream.stacked():
+            stream.transform(a=scale, d=scale)
+            self._draw(self._layer, stream)
+
+    def _draw(self, layer: Layer, stream: Any) -> None:
+        if layer.turn:
+            with stream.stacked():
+                stream.transform(*turned(layer.turn))
+                self._draw_inks(layer, stream)
+        else:
+            self._draw_inks(layer, stream)
+
+    def _draw_inks(self, layer: Layer, stream: Any) -> None:
+        for one in (*layer.grounds, *layer.ink):
+            if one.what == 'words':
+                self._draw_words(one, stream)
+            elif one.what == 'ground':
+                _draw_ground(one, stream)
+            else:
+                self._images.draw(one, stream)
+        for inner in layer.over:
+            self._draw(inner, stream)
+
+    def _draw_words(self, one: Inked, stream: Any) -> None:
+        look: Look
+        look, text = one.more
+        if not text.strip():
+            return
+        cut = self._blocks.cut(look)
+        shown, _end = cut.shown(text, stream, look.tab, 0)
+        stream.set_color(look.color)
+        stream.begin_text()
+        stream.set_text_matrix(1, 0, 0, -1, one.x, one.y)
+        font, size = stream.add_font(cut.font)
+        stream.set_font_size(font.hash, size)
+        stream.show_text(f'<{shown}>'.replace('<>', ' '))
+        stream.end_text()
+
+
+class Images:
+    """Drawings, each drawn by the typesetter once and its operators kept."""
+
+    def __init__(self, read: Any):
+        self._read = read
+        self._drawn: dict[tuple[str, float, float], list[Any]] = {}
+
+    def draw(self, one: Inked, stream: Any) -> None:
+        """Draw an image at its place."""
+        address = one.more.attributes['src']
+        with stream.stacked():
+            _clip(one, stream)
+            stream.set_alpha(1)
+            stream.transform(e=one.x, f=one.y)
+            key = address, one.width, one.height
+            if key not in self._drawn:
+                begins = len(stream.stream)
+                with stream.stacked():
+                    self._read(address).draw(stream, one.width, one.height, None)
+                self._drawn[key] = stream.stream[begins:]
+            else:
+                stream.stream.extend(self._drawn[key])
+
+
+def _links(layer: Layer) -> list[Inked]:
+    return [*layer.links, *(one for inner in layer.over for one in _links(inner))]
+
+
+def _clip(one: Inked, stream: Any) -> None:
+    stream.rectangle(one.x, one.y, one.width, one.height)
+    stream.clip()
+    stream.end()
+
+
+def _draw_ground(one: Inked, stream: Any) -> None:
+    """Draw an element's ground and borders, with the typesetter's own operators."""
+    look: Look = one.more
+    if look.background.alpha:
+        with stream.stacked():
+            _clip(one, stream)
+            with stream.stacked():
+                stream.set_color(look.background)
+                _clip(one, stream)
+                stream.rectangle(one.x, one.y, one.width, one.height)
+                stream.fill()
+    if any(look.border):
+        from weasyprint.draw.border import draw_border
+        from weasyprint.formatting_structure.boxes import BlockBox
+
+        box = BlockBox('div', look.style, None, [])
+        box.position_x, box.position_y = one.x, one.y
+        for side, width in zip(SIDES, look.border, strict=True):
+            setattr(box, f'border_{side}_width', width)
+            setattr(box, f'margin_{side}', 0)
+            setattr(box, f'padding_{side}', 0)
+        box.width = one.width - look.border[1] - look.border[3]
+        box.height = one.height - look.border[0] - look.border[2]
+        for corner in ('top_left', 'top_right', 'bottom_right', 'bottom_left'):
+            setattr(box, f'border_{corner}_radius', (0, 0))
+        draw_border(stream, box)

@@ -1,0 +1,190 @@
+"""How elements look: the typesetter's own cascade, asked once for every place in a page's tree."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator
+from typing import Any
+
+from layouts.quick.refusal import NotPlain
+from layouts.quick.tree import Element
+from layouts.quick.words import UNITS
+
+PLACED = frozenset(('left', 'right', 'top', 'bottom', 'width', 'height', 'margin-left', 'margin-top'))
+"""What a style attribute may say that no element inherits: it is read apart, so that looks are few."""
+DECLARED = re.compile(r'([a-z-]+):\s*([^;]+);?\s*')
+MEASURE = re.compile(r'(-?[\d.]+)(rem|em|mm|pt)')
+PX = {'mm': 96 / 25.4, 'pt': 96 / 72}
+SIDES = ('top', 'right', 'bottom', 'left')
+HANDLED = frozenset(
+    (
+        *('display', 'position', 'font_size', 'font_family', 'font_weight', 'font_style', 'font_stretch'),
+        *('font_variation_settings', 'line_height', 'white_space', 'tab_size', 'text_indent', 'color'),
+        *('background_color', 'background_image', 'text_align_all', 'text_align_last', 'vertical_align'),
+        *('text_decoration_line', 'transform', 'transform_origin', 'width', 'height', *SIDES),
+        *(f'{kind}_{side}' for kind in ('margin', 'padding') for side in SIDES),
+        *(f'border_{side}_{what}' for what in ('width', 'style', 'color') for side in SIDES),
+    )
+)
+OF_NO_MATTER = frozenset(
+    (
+        *('break_after', 'break_before', 'break_inside', 'orphans', 'widows', 'overflow', 'overflow_wrap'),
+        *('bookmark_level', 'bookmark_label', 'bookmark_state', 'anchor', 'lang', 'link', 'string_set'),
+        *('unicode_bidi', 'hyphens', 'image_orientation', 'footnote_display', 'quotes'),
+        *(f'text_decoration_{what}' for what in ('color', 'style', 'thickness')),
+        *(f'background_{what}' for what in ('attachment', 'clip', 'origin', 'position', 'repeat', 'size')),
+    )
+)
+"""To a page that is whole, whose lines fit, and which has no images as grounds."""
+
+
+class Look:
+    """One computed style, with what layout asks for as plain values; lengths in CSS pixels."""
+
+    def __init__(self, style: Any):
+        from weasyprint.text.line_break import strut
+
+        self.style = style
+        odd = style.cascaded.keys() - HANDLED - OF_NO_MATTER
+        if odd:
+            raise NotPlain(', '.join(f'{name} {style.cascaded[name][0]}' for name in sorted(odd)))
+        if style['background_image'] != (('none', None),):
+            raise NotPlain('background_image')
+        self.display, self.position = style['display'], style['position']
+        self.font_size: float = style['font_size']
+        self.white_space, self.tab_size = style['white_space'], style['tab_size']
+        self.indent = length(style['text_indent'])
+        self.color, self.background = style['color'], style['background_color']
+        self.align = self._align()
+        self.vertical_align = style['vertical_align']
+        self.underline = style['text_decoration_line'] != 'none'
+        self.transform = style['transform']
+        self.margin = tuple(length(style[f'margin_{side}']) for side in SIDES)
+        self.padding = tuple(length(style[f'padding_{side}']) or 0.0 for side in SIDES)
+        self.border = tuple(float(style[f'border_{side}_width']) for side in SIDES)
+        for side, width in zip(SIDES, self.border, strict=True):
+            if width and (
+                style[f'border_{side}_style'] != 'solid' or style[f'border_{side}_color'].alpha != 1
+            ):
+                raise NotPlain('border')
+        self.height, self.baseline = strut(style)
+        tab = style['tab_size']
+        self.tab = 0 if isinstance(tab, int) else int(tab.value) * UNITS
+        self.cut_key = tuple(
+            str(style[f'font_{name}'])
+            for name in ('size', 'family', 'weight', 'style', 'stretch', 'variation_settings')
+        )
+        self.place = {name: style[name] for name in ('left', 'right', 'top', 'bottom', 'width', 'height')}
+
+    def _align(self) -> str:
+        align, last = self.style['text_align_all'], self.style['text_align_last']
+        if align == 'justify' or last not in ('auto', align):
+            raise NotPlain(f'text-align_{align}_{last}')
+        return str({'left': 'start', 'right': 'end'}.get(align, align))
+
+
+class Looks:
+    """The looks of all elements of a document's pages."""
+
+    def __init__(self, cascade: Callable[[Element, str], dict[Element, Any]], root: Any):
+        """Begin with none.
+
+        Given:
+            cascade  asks the typesetter for the computed styles of a page's elements, pseudo-elements refused
+            root     computed style of the body
+        """
+        self._cascade, self._body = cascade, root
+        self._rules: dict[object, tuple[int, Any]] = {}
+        self._looks: dict[object, Look] = {}
+
+    def of(self, page: Element, html: str) -> dict[Element, tuple[Look, dict[str, float]]]:
+        """Return the look of every element of a page, and what its own style attribute says of its place, px."""
+        found: dict[Element, tuple[Look, dict[str, float]]] = {}
+        if not self._add(page, 0, (), self._body, found):
+            styles = self._cascade(page, html)
+            self._learn(page, 0, (), styles)
+            found.clear()
+            self._add(page, 0, (), self._body, found)
+        return found
+
+    def _learn(
+        self, one: Element, above: int, beside: tuple[object, ...], styles: dict[Element, Any]
+    ) -> None:
+        key = (above, one.tag, one.attributes.get('class'), beside)
+        if key not in self._rules:
+            self._rules[key] = len(self._rules) + 1, styles[one]
+        for child, place in _places(one):
+            self._learn(child, self._rules[key][0], place, styles)
+
+    def _add(
+        self,
+        one: Element,
+        above: int,
+        beside: tuple[object, ...],
+        parent: Any,
+        found: dict[Element, tuple[Look, dict[str, float]]],
+    ) -> bool:
+        known = self._rules.get((above, one.tag, one.attributes.get('class'), beside))
+        if known is None:
+            return False
+        number, style = known
+        said = one.attributes.get('style', '')
+        inherited, placed = self._split(said) if said else ('', ())
+        key = id(parent), number, inherited
+        look = self._looks.get(key)
+        if look is None:
+            look = self._looks[key] = Look(_computed(style, parent, inherited))
+            self._looks[id(look.style)] = look  # which keeps the style, and its id, alive
+        found[one] = look, {name: self._px(value, look) for name, value in placed} if placed else {}
+        return all(self._add(child, number, place, look.style, found) for child, place in _places(one))
+
+    def _split(self, said: str) -> tuple[str, tuple[tuple[str, str], ...]]:
+        """Return what a style attribute says of looks, and what of places."""
+        declared = DECLARED.findall(said)
+        looks = ';'.join(f'{name}:{value}' for name, value in declared if name not in PLACED)
+        return looks, tuple((name, value) for name, value in declared if name in PLACED)
+
+    def _px(self, value: str, look: Look) -> float:
+        found = MEASURE.fullmatch(value)
+        if not found:
+            raise NotPlain(value)
+        number, unit = float(found[1]), found[2]
+        ems = {'rem': self._body.root_style['font_size'], 'em': look.font_size}
+        return float(number * ems.get(unit, PX.get(unit, 0)))
+
+
+def length(value: Any) -> float | None:
+    """Return a computed length, px; None for auto.
+
+    Errors:
+        NotPlain for a share of something else
+    """
+    if value == 'auto':
+        return None
+    if isinstance(value, (int, float)):
+        return float(value)
+    if getattr(value, 'unit', None) != 'px':
+        raise NotPlain(f'length_{value}')
+    return float(value.value)
+
+
+def _computed(style: Any, parent: Any, said: str) -> Any:
+    """Return a computed style under a parent, with what a style attribute says as well."""
+    from weasyprint.css import tinycss2
+    from weasyprint.css.validation import preprocess_declarations
+
+    cascaded = dict(style.cascaded)
+    for name, value, _important in preprocess_declarations(None, tinycss2.parse_blocks_contents(said)):
+        cascaded[name] = value, (3, 0, (1, 0, 0))
+    return type(style)(
+        parent, cascaded, None, style.root_style, None, style.font_config, style.initial_page_sizes
+    )
+
+
+def _places(one: Element) -> Iterator[tuple[Element, tuple[object, ...]]]:
+    """Return the elements in one, with all that a selector may ask of where they stand among one another."""
+    listed = one.elements
+    before: tuple[object, ...] = ()
+    for place, child in enumerate(listed):
+        yield child, (place, len(listed) - place, before)
+        before = (child.tag, child.attributes.get('class'))

@@ -1,0 +1,155 @@
+"""A document's pages set the quick way where they are plain, and the typesetter's own way where they are not.
+
+Contract: a page that is set here has the words, lines, grounds, drawings and links that the typesetter gives it, each where
+it puts it and drawn in the same order; tests/test_quick.py compares the dots of both. What is not known here is refused
+(NotPlain) and set by the typesetter, a page at a time. Its cascade, its shaper, its images and its stream are used as they
+are; what is asked of its insides is asked in this room alone.
+"""
+
+from __future__ import annotations
+
+import logging
+import re
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from typing import Any
+
+from layouts.quick.blocks import Blocks
+from layouts.quick.drawing import Images, QuickPage
+from layouts.quick.layers import Layer, Room
+from layouts.quick.looks import Looks
+from layouts.quick.refusal import NotPlain
+from layouts.quick.tree import Element, read
+from layouts.quick.words import Cut
+
+BODY = re.compile(r'(.*<body>\n?)(.*)(</body>.*)', re.DOTALL)
+PAGE = re.compile(
+    r'(?=<div class="size_\d\d"><section id="page-)|(?<!<div class="size_\d\d">)(?=<section id="page-)'
+)
+PAGE_NAME = re.compile(r'<section id="(page-\d+)"')
+STYLED = re.compile(r' style="[^"]*"')
+CLOSE = 1e-6
+"""A page is full to so many CSS pixels."""
+
+
+def quick_document(typesetter: Any, html: str, sheet: Any, fonts: Any, tell: Callable[[int], None]) -> Any:
+    """Return a document that the typesetter can write.
+
+    Given:
+        html   a whole document, a page a section
+        sheet  its style sheet as the typesetter has read it, with the fonts
+        tell   told of every page that is set here
+
+    Errors:
+        NotPlain where none of its pages is plain
+        whatever is raised where the typesetter is not built as it was
+    """
+    found = BODY.fullmatch(html)
+    if not found or not PAGE.search(found[2]):
+        raise NotPlain('a_document_without_pages')
+    before, pages, after = found.groups()
+    _none, *bodies = PAGE.split(pages) if PAGE.match(pages) is None else ('', *PAGE.split(pages)[1:])
+    quick = Quick(typesetter, before, after, sheet, fonts)
+    placed: list[QuickPage | None] = []
+    for body in bodies:
+        try:
+            placed.append(quick.page(body))
+            tell(1)
+        except NotPlain:
+            placed.append(None)
+    if not any(placed):
+        raise NotPlain('no_page')
+    others: list[Any] = []
+    if not all(placed):
+        rest = ''.join(body for body, page in zip(bodies, placed, strict=True) if page is None)
+        others = (
+            typesetter.HTML(string=before + rest + after).render(stylesheets=[sheet], font_config=fonts).pages
+        )
+    return quick.document.copy(list(_in_order(placed, others)))
+
+
+def _in_order(placed: list[QuickPage | None], others: list[Any]) -> Iterator[Any]:
+    """Return all pages in order, each that ran over with what is left of it."""
+    left = list(others)
+    for page in placed:
+        yield page or left.pop(0)
+        while page is None and left and not left[0].anchors:
+            yield left.pop(0)
+    yield from left
+
+
+class Quick:
+    """Sets the pages of one document."""
+
+    def __init__(self, typesetter: Any, before: str, after: str, sheet: Any, fonts: Any):
+        """Begin; before and after are the document without its pages."""
+        self._typesetter, self._before, self._after = typesetter, before, after
+        self._sheet, self._fonts = sheet, fonts
+        with _unheard():
+            self.document = typesetter.HTML(string=before + after).render(
+                stylesheets=[sheet], font_config=fonts
+            )
+        (page,) = self.document.pages
+        self._box, self._size = page._page_box, (page.width, page.height)
+        context = self._context('')
+        body = context.style_for(_body(context.style_for))
+        self._images = Images(lambda address: context.get_image_from_uri(url=address, context=context))
+        self._looks = Looks(self._cascade, body)
+        self._cuts: dict[object, Cut] = {}
+        self._language: str = body['lang']
+
+    def page(self, html: str) -> QuickPage:
+        """Set a page.
+
+        Errors:
+            NotPlain if it has anything that is not set here, or is too full
+        """
+        tree = read(html.strip())
+        blocks = Blocks(self._looks.of(tree, html), self._cuts, self._language)
+        x, y = self._box.content_box_x(), self._box.content_box_y()
+        room, layer = Room(x, y, self._box.width, []), Layer()
+        blocks.put(tree, room, layer)
+        if room.settle() > y + self._box.height + CLOSE:
+            raise NotPlain('a_page_that_is_too_full')
+        (name,) = PAGE_NAME.findall(html)
+        return QuickPage(self._size, {name: (x, y, 0.0, 0.0)}, layer, blocks, self._images)
+
+    def _cascade(self, page: Element, html: str) -> dict[Element, Any]:
+        """Return the computed style of every element of a page, style attributes left out."""
+        style_for = self._context(STYLED.sub('', html)).style_for
+        if any(pseudo in ('before', 'after') for _element, pseudo in style_for._computed_styles):
+            raise NotPlain('what_the_style_sheet_puts_before_or_after')
+        styled: dict[Element, Any] = {}
+
+        def walk(ours: Element, theirs: Any) -> None:
+            if ours.tag != theirs.tag or len(ours.elements) != len(theirs):
+                raise NotPlain(f'{theirs.tag}_read_otherwise')
+            styled[ours] = style_for(theirs)
+            for child, other in zip(ours.elements, theirs, strict=True):
+                walk(child, other)
+
+        walk(page, _body(style_for)[0])
+        return styled
+
+    def _context(self, html: str) -> Any:
+        from weasyprint import DEFAULT_OPTIONS
+        from weasyprint.document import Document
+
+        whole = self._typesetter.HTML(string=self._before + html + self._after)
+        options = {**DEFAULT_OPTIONS, 'stylesheets': [self._sheet]}
+        return Document._build_layout_context(whole, self._fonts, None, {}, options)
+
+
+def _body(style_for: Any) -> Any:
+    return next(one for one, _pseudo in style_for._computed_styles if getattr(one, 'tag', '') == 'body')
+
+
+@contextmanager
+def _unheard() -> Iterator[None]:
+    """Let nobody hear of the page that is laid out to know how large pages are."""
+    progress = logging.getLogger('weasyprint.progress')
+    progress.disabled = True
+    try:
+        yield
+    finally:
+        progress.disabled = False

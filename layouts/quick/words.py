@@ -1,0 +1,124 @@
+"""Words as a font draws them: each is shaped once a font and size, and drawn as often as it stands somewhere."""
+
+from __future__ import annotations
+
+import re
+from typing import Any, NamedTuple
+
+from layouts.quick.refusal import NotPlain
+
+CHUNKS = re.compile('\t|[ \u2004-\u2007\u200a]+|[^\t \u2004-\u2007\u200a]+')
+"""What no letter looks past: a tab, blanks, a word; digits keep the space after which they are bold."""
+MOST_GLYPHS = 0xFFFF
+"""Above it the shaper tells that there is none."""
+UNITS = 1024
+"""Of the shaper in a CSS pixel."""
+
+
+class Glyph(NamedTuple):
+    """A glyph of a word."""
+
+    number: int
+    advance: int
+    moved: int
+    """To the right; units, as its advance."""
+    letters: str
+    """That it stands for."""
+
+
+class Cut:
+    """One font at one size."""
+
+    def __init__(self, style: Any):
+        from weasyprint.text.line_break import Layout
+
+        self._layout = Layout(style)
+        self._words: dict[str, list[Glyph]] = {}
+        self._wide: dict[str, int] = {}
+        self._shown: dict[str, str] = {}
+        self._layout.set_text('0')
+        self.font = self._layout.get_first_line()[0].runs[0].data.item.analysis.font
+
+    def wide(self, text: str) -> int:
+        """Return how far a text without tabs advances, in units."""
+        found = self._wide.get(text)
+        if found is None:
+            found = self._wide[text] = sum(
+                glyph.advance for one in CHUNKS.findall(text) for glyph in self._word(one)
+            )
+        return found
+
+    def shown(self, text: str, stream: Any, tab: int, at: int) -> tuple[str, int]:
+        """Return a text as it is drawn, and where it ends.
+
+        Given:
+            stream  that it is drawn on
+            tab     how far apart tab stops are, units; 0 for none
+            at      how far from the line's beginning it begins, units
+
+        Notes:
+            1. What a tab skips is drawn 1024/1000 as far: so does the typesetter.
+        """
+        font, size = stream.add_font(self.font)
+        told = []
+        for one in CHUNKS.findall(text):
+            if one == '\t':
+                if not tab:
+                    raise NotPlain('tab')
+                stop = (at // tab + 1) * tab
+                told.append(f'>{-(stop - at) / size}<')
+                at = stop
+            else:
+                shown = self._shown.get(one)
+                if shown is None:
+                    shown = self._shown[one] = self._drawn(self._word(one), font, size)
+                told.append(shown)
+                at += self.wide(one)
+        return ''.join(told), at
+
+    def _word(self, word: str) -> list[Glyph]:
+        found = self._words.get(word)
+        if found is None:
+            found = self._words[word] = self._shaped(word)
+        return found
+
+    def _shaped(self, word: str) -> list[Glyph]:
+        from weasyprint.text.ffi import ffi
+
+        self._layout.set_text(word)
+        line, _ = self._layout.get_first_line()
+        glyphs, raw = [], word.encode()
+        run = line.runs[0]
+        while run != ffi.NULL:
+            item, run = run.data, run.next
+            if item.item.analysis.font != self.font or item.item.analysis.level % 2:
+                raise NotPlain(f'letters_of_{word!r}')
+            string, clusters, first = item.glyphs, item.glyphs.log_clusters, item.item.offset
+            count = string.num_glyphs
+            for place, info in enumerate(string.glyphs[0:count]):
+                if info.glyph > MOST_GLYPHS or info.geometry.y_offset:
+                    raise NotPlain(f'letters_of_{word!r}')
+                ends = item.item.length if place == count - 1 else clusters[place + 1]
+                letters = raw[first + clusters[place] : first + ends].decode()
+                glyphs.append(Glyph(info.glyph, info.geometry.width, info.geometry.x_offset, letters))
+        return glyphs
+
+    def _drawn(self, glyphs: list[Glyph], font: Any, size: float) -> str:
+        """Return glyphs as they are drawn, and tell the font which they are.
+
+        Notes:
+            1. A font has one width a glyph, rounded at the size that came first: what it is off is made good here.
+        """
+        from weasyprint.text.ffi import FROM_UNITS, ffi, pango
+
+        shown = ''
+        for one in glyphs:
+            font.to_unicode.setdefault(one.number, one.letters)
+            if one.number not in font.widths:
+                extents = ffi.new('PangoRectangle *')
+                pango.pango_font_get_glyph_extents(self.font, one.number, ffi.NULL, extents)
+                font.widths[one.number] = round(extents.width * 1000 * FROM_UNITS / size)
+            moved = one.moved / size
+            kern = int(font.widths[one.number] + moved - one.advance * 1000 * FROM_UNITS / size)
+            shown += (f'>{-moved}<' if moved else '') + f'{one.number:04x}' + (f'>{kern}<' if kern else '')
+        return shown

@@ -1,0 +1,116 @@
+"""Pages set the quick way against the same pages as the typesetter sets them: the same dots, words and links."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pypdfium2
+import pytest
+from complete import COMPLETE
+from pypdf import PdfReader
+
+from layouts.html.page_html import pages_html, style
+from layouts.pages.book import Plan, plan
+from layouts.pdf import typeset
+from layouts.pdf.typeset import Job, Remark, set_document
+from layouts.quick.refusal import NotPlain
+from layouts.quick.words import Cut
+from tablegen.settings import read_settings
+
+SOME = (1, 10, 24)
+"""Pitches: least, of two digits, steepest."""
+BOOKS = {
+    'complete': f'{COMPLETE}pitches = {list(SOME)}',
+    'compact': f'pitches = {list(SOME)}\ntrim = "large"\npaper = "a4"\nowner = "The Garden Store"',
+    'feet': 'pitches = ["7 1/2"]\nlengths = "feet-inches"\nparts = ["common", "jacks", "values"]',
+}
+DPI = 110
+OF_MANY_PAGES = {'grid', 'jacks', 'ref_table', 'values', 'hip_values', 'opening', 'notes'}
+"""Kinds of page of which a standard book has so many that the quick way is worth having."""
+
+
+def one_of_each(planned: Plan) -> list[int]:
+    """Return the first page, from 0, of every kind, left and right, with and without what only some have below."""
+    found: dict[object, int] = {}
+    for place, page in enumerate(planned.pages()):
+        below = getattr(page.content, 'below', None) or getattr(page.content, 'caution', None)
+        found.setdefault((page.template, page.side, bool(below), page.tab and page.tab.turned), place)
+    return list(found.values())
+
+
+def dots(pdf: Path) -> Iterator[bytes]:
+    """Return the dots of every page."""
+    document = pypdfium2.PdfDocument(pdf)
+    for page in document:
+        yield page.render(scale=DPI / 72, grayscale=True).to_numpy().tobytes()
+    document.close()
+
+
+def told(pdf: Path) -> list[tuple[str, list[object]]]:
+    """Return the words of every page, in the order in which they are drawn, and where its links lead and lie."""
+    return [
+        (
+            ' '.join(page.extract_text().split()),
+            [
+                (link['/A']['/URI'], [round(float(edge), 2) for edge in link['/Rect']])
+                for link in (one.get_object() for one in page.get('/Annots', ()))
+            ],
+        )
+        for page in PdfReader(pdf).pages
+    ]
+
+
+def refuse(*_args: object) -> None:
+    raise NotPlain('everything')
+
+
+@pytest.mark.parametrize('name', BOOKS)
+def test_the_quick_way_and_the_slow_way_make_the_same_dots(name, tmp_path, monkeypatch):
+    planned = plan(read_settings(BOOKS[name], ''))
+    places = one_of_each(planned)
+    html = pages_html([planned.pages()[place] for place in places], 'pages')
+    quickly: list[int] = []
+    monkeypatch.setattr('layouts.quick.pages.Quick.page', counted(quickly))
+    files = [tmp_path / 'quick.pdf', tmp_path / 'slow.pdf']
+    set_document(Job(html, style(planned.trim), len(places), files[0]))
+    monkeypatch.setattr(typeset, 'quick_document', refuse)
+    set_document(Job(html, style(planned.trim), len(places), files[1]))
+
+    kinds = [(place + 1, planned.drafts[place].template) for place in places]
+    assert [kind for kind, a, b in zip(kinds, *map(dots, files), strict=True) if a != b] == []
+    assert [(kind, a, b) for kind, a, b in zip(kinds, *map(told, files), strict=True) if a != b] == []
+    slowly = {template for place, (_number, template) in enumerate(kinds) if place not in quickly}
+    assert not slowly & OF_MANY_PAGES
+
+
+def counted(quickly: list[int]):
+    """Return what sets a page and tells which, from 0, was set the quick way."""
+    from layouts.quick.pages import Quick
+
+    page, asked = Quick.page, iter(range(1000))
+
+    def counting(self, html):
+        place = next(asked)
+        made = page(self, html)
+        quickly.append(place)
+        return made
+
+    return counting
+
+
+def test_a_typesetter_that_is_built_otherwise_sets_the_slow_way_and_that_is_told(tmp_path, monkeypatch):
+    def gone(self, style):
+        raise AttributeError('no such layout')
+
+    planned = plan(read_settings(BOOKS['feet'], ''))
+    page = next(page for page in planned.pages() if page.template == 'grid')
+    job = Job(pages_html([page], 'page'), style(planned.trim), 1, tmp_path / 'quick.pdf')
+    set_document(job)
+    before = list(dots(job.out))
+    monkeypatch.setattr(Cut, '__init__', gone)
+    with pytest.warns(Remark, match='slow_way') as said:
+        set_document(job)
+
+    assert len(said) == 1
+    assert list(dots(job.out)) == before
