@@ -8,32 +8,30 @@ from fractions import Fraction
 
 from markupsafe import Markup
 
-from layouts.drawings.marked_board import BoardMarks, End, marked_board
+from layouts.pages.example_boards import otherwise
 from layouts.pages.example_places import Place, Places
 from layouts.pages.how_to_page import OPENING_PLACES, SHOWN_PLACES, unit_after
 from layouts.pages.part_tabs import part_tab
 from layouts.paper.page import Block, Draft, Index, Maker, Tab
 from layouts.paper.trim import trim_of
-from layouts.words.drawings import ENDS
-from layouts.words.examples import BOARD_TITLE, MARKS
+from layouts.words.examples import MARKS
 from layouts.words.pages import ALL_MEMBERS, heading
 from layouts.words.say import _, say
 from tablegen import examples as worked
 from tablegen.examples import Building
-from tablegen.examples.records import Example, HipExample, JackExample
+from tablegen.examples.records import Example, JackExample
 from tablegen.geometry import common
 from tablegen.numbers import text
 from tablegen.numbers.exact import nearest
-from tablegen.numbers.figure import Figure, Measure, decimal_figure, length_of_count
+from tablegen.numbers.figure import Measure, decimal_figure, length_of_count
 from tablegen.numbers.units import INCHES
 from tablegen.roof import cautions
-from tablegen.roof.member import Kind, Line, Member, Stop, known
+from tablegen.roof.member import Kind, Line, Member
 from tablegen.settings import Settings
 from tablegen.tables.opening_runs import reads_openings
 
 WHOLE, BOTH = ('table', 'mouth', 'board', 'steps'), ('table', 'board')
 FEW_MARKS = 4
-HEADS = {Kind.SHED_RAFTER: 'wall', Kind.HIP_JACK: 'hip'}
 """What stands at the upper end of a board, where it is no ridge."""
 Make = Callable[[Building, Settings], Example | JackExample | None]
 EXAMPLES: tuple[tuple[str, Make, str, tuple[str, ...]], ...] = (
@@ -165,10 +163,10 @@ def _maker(key: str, example: Example | JackExample, settings: Settings, keys: s
             _by_marks(member, numbers, settings.measure),
             _points(example, settings.measure) if isinstance(example, JackExample) else (),
             _by_hand(example, settings) if isinstance(example, JackExample) else (),
-            _board(
+            board_of(
                 member,
                 *_drawn(member, opened, settings.measure.style != text.INCHES),
-                _otherwise(example, roof),
+                otherwise(example, roof),
             ),
             index.get(f'example:store{keys}'),
             index.get(f'example:hip{keys}'),
@@ -260,56 +258,3 @@ def _words(example: Example | JackExample, settings: Settings, of: str) -> dict[
         'first': text.rational(jacks.first_in) if jacks else '',
         'ledger': text.rational(example.member.deductions[0].thickness_in),
     }
-
-
-def _inches(figure: Figure) -> float:
-    return figure.count / figure.per
-
-
-def _otherwise(example: Example | JackExample, roof: str) -> End | None:
-    """Return how the store's hip would be cut between commons, where it is cut at the ridge; None of another member."""
-    if roof or not isinstance(example, HipExample):
-        return None
-    off = example.member.head.off
-    if off is None or off.stop is not Stop.RIDGE:
-        return None
-    return _head({mark.line: _inches(mark.at) for mark in example.between.marks})
-
-
-def _board(member: Member, room: float, lengths: bool, otherwise: End | None) -> Markup:
-    at = {mark.line: _inches(mark.at) for mark in member.marks}
-    mouth = member.mouth
-    heel, seat = (known(mouth.heel), known(mouth.seat)) if mouth else (None, None)
-    board = BoardMarks(
-        float(member.slope),
-        float(member.stock.depth_in),
-        float(member.thickness_in) if member.head.cut else 0.0,
-        _head(at),
-        _tail(at),
-        at[Line.PLATE],
-        at.get(Line.HEEL, at[Line.PLATE]),
-        _inches(heel) if heel else 0.0,
-        _inches(seat) if seat else 0.0,
-        tuple(at.values()),
-        tuple(
-            (at[mark.line], mark.at.text)
-            for mark in member.marks
-            if lengths and mark.line in (Line.PLATE, Line.TAIL)
-        ),
-        otherwise,
-    )
-    words = (heel.text, seat.text) if heel and seat else ('', '')
-    return marked_board(board, words, BOARD_TITLE, ENDS[HEADS.get(member.kind, 'ridge')], room)
-
-
-def _head(at: dict[Line, float]) -> End:
-    if Line.LONG in at:
-        return End(at[Line.LONG], at[Line.CUT], at[Line.SHORT])
-    if Line.SIDE in at:
-        return End(at[Line.SIDE], at[Line.POINT], at[Line.SIDE])
-    return End(at[Line.CUT], at[Line.CUT], at[Line.CUT])
-
-
-def _tail(at: dict[Line, float]) -> End:
-    side = at.get(Line.TAIL_SIDE, at[Line.TAIL])
-    return End(side, at[Line.TAIL], side)
