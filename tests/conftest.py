@@ -1,5 +1,7 @@
 """How the tests run: no deadline for one example, since two cores are shared with other work."""
 
+import socket
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -28,6 +30,19 @@ def skewed(tmp_path_factory) -> SkewedBook:
 def openings(tmp_path_factory) -> MadeBook:
     """A compact edition of every pitch, made once a run."""
     return made_once(OPENINGS, tmp_path_factory)
+
+
+@pytest.fixture(scope='module')
+def no_network() -> Iterator[None]:
+    """Forbid sockets: nothing that is written anywhere may make the command reach out."""
+
+    def refuse(*words, **options):
+        raise AssertionError('a socket was asked for')
+
+    with pytest.MonkeyPatch.context() as patched:
+        for name in ('socket', 'create_connection', 'getaddrinfo'):
+            patched.setattr(socket, name, refuse)
+        yield
 
 
 @pytest.fixture

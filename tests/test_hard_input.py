@@ -6,7 +6,6 @@ Each is refused in lines, at once, with nothing on standard output and no file l
 from __future__ import annotations
 
 import os
-import socket
 import subprocess
 import sys
 from pathlib import Path
@@ -14,16 +13,12 @@ from time import monotonic
 
 import pytest
 from asking import ask
-from hypothesis import example, given, settings
-from hypothesis import strategies as st
 from quick_books import QUICK, names
 
-from tablegen.frame.roof_keys import KEYS
-from tablegen.settings import READERS, read_settings
+from tablegen.settings import read_settings
 
 MOST_SECONDS = 2
 MOST_LINES = 21
-ROOF = 'kind = "gable"\npitch = 6\nwidth = "24 ft"\nlength = "36 ft"\n'
 
 
 def command(*words: str, folder: Path, **streams) -> tuple[int, str]:
@@ -199,82 +194,6 @@ def test_a_letter_has_one_mark_at_most():
 def test_a_range_may_begin_with_a_fraction():
     rises = [pitch.rise_in for pitch in read_settings('pitches = ["1/2 to 24 by 1/2"]', '').pitches]
     assert rises == [place / 2 for place in range(1, 49)]
-
-
-# Any text at all ---------------------------------------------------------------------------------------------
-
-WORDS = ['1/2', '6', '-1', '0', '24 ft', '1 to 12', '1e9', 'inf', 'nan', '2x8', 'true', '[6]', '{a = 1}', '"', "'''", '½', '\x00', '</b>', '{{', '%s']  # fmt: skip
-ODD = st.text(st.characters(blacklist_categories=['Cs']), max_size=20)
-VALUE = st.one_of(
-    st.sampled_from(WORDS),
-    st.integers().map(str),
-    st.floats().map(str),
-    ODD.map(lambda text: f'"{text}"'),
-    st.lists(st.sampled_from(WORDS), max_size=4).map(lambda some: f'[{", ".join(some)}]'),
-    st.sampled_from(WORDS).map(lambda word: f'"{word}"'),
-)
-
-
-def files(keys) -> st.SearchStrategy[bytes]:
-    """Return files: keys that there are with any value, text, bytes."""
-    line = st.tuples(st.sampled_from(sorted(keys)), VALUE).map(' = '.join)
-    lines = st.lists(line, max_size=6).map('\n'.join)
-    return st.one_of(
-        lines.map(lambda text: text.encode('utf-8', 'replace')), ODD.map(str.encode), st.binary(max_size=40)
-    )
-
-
-FILES = st.one_of(
-    st.tuples(st.just('make'), files(READERS)), st.tuples(st.just('roof'), files([*KEYS, 'title']))
-)
-
-
-def refused_or_done(verb: str, content: bytes, folder: Path) -> None:
-    """Give a file to a verb: it is answered or refused in lines, at once, and reaches out to nothing."""
-    (folder / 'a.toml').write_bytes(content)
-    began = monotonic()
-    status, told, remarks = ask(verb, 'a.toml', *(['--plan'] if verb == 'make' else ['--show', 'heights']))
-
-    assert monotonic() - began < MOST_SECONDS
-    assert status in (0, 2)
-    assert (told == '') == (status == 2)
-    assert all(line.startswith('rafterbook: ') for line in remarks.splitlines())
-    assert names(folder) == ['a.toml']
-
-
-@pytest.fixture(scope='module')
-def no_network():
-    """Forbid sockets: nothing that is written in a file may make the command reach out."""
-
-    def refuse(*words, **options):
-        raise AssertionError('a socket was asked for')
-
-    with pytest.MonkeyPatch.context() as patched:
-        patched.setattr(socket, 'socket', refuse)
-        yield
-
-
-@pytest.fixture(scope='module')
-def empty(tmp_path_factory) -> Path:
-    with pytest.MonkeyPatch.context() as patched:
-        folder = tmp_path_factory.mktemp('files')
-        patched.chdir(folder)
-        yield folder
-
-
-@settings(max_examples=200)
-@given(FILES)
-@example(('make', b'title = "</title><script src=http://a/>"\npitches = [6]'))
-@example(('roof', ROOF.encode() + b'name = "<b>"'))
-def test_any_file_is_answered_or_refused(empty, no_network, asked):
-    refused_or_done(*asked, empty)
-
-
-@pytest.mark.thorough
-@settings(max_examples=20_000)
-@given(FILES)
-def test_twenty_thousand_files_are(empty, no_network, asked):
-    refused_or_done(*asked, empty)
 
 
 def test_names_never_become_markup_and_nothing_is_fetched(quick, no_network):
