@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from markupsafe import Markup
 
-from layouts.pages.example_boards import otherwise
+from layouts.pages.example_boards import board_of, otherwise
 from layouts.pages.example_places import Place, Places
 from layouts.pages.how_to_page import OPENING_PLACES, SHOWN_PLACES, unit_after
 from layouts.pages.part_tabs import part_tab
