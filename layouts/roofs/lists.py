@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from layouts.roofs.asked_lines import asked_lines
 from layouts.roofs.groups import Group, Marked
 from layouts.told.blocks import in_inches
 from layouts.told.roof_buy import CUT_HEADS, JOINTS, bought_words, cut_rows, has_joints, whole_words
@@ -55,6 +56,8 @@ class Lists:
     checks: tuple[str, ...]
     cautions: tuple[tuple[str, str, str], ...]
     """Who calls for it, what it says, its clause."""
+    asked: tuple[str, ...]
+    """Lines of the roof file that makes these sheets."""
 
 
 def lists_of(frame: Frame, buy: Buying, groups: list[tuple[str, Group]]) -> Lists:
@@ -77,6 +80,7 @@ def lists_of(frame: Frame, buy: Buying, groups: list[tuple[str, Group]]) -> List
             (in_rows(one.marks) or _('roof'), caution_text(one.caution), caution_source(one.caution))
             for one in frame.concerns
         ),
+        asked_lines(frame.asked),
     )
 
 

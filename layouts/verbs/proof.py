@@ -19,6 +19,7 @@ EXAMPLES = (
     'rafterbook proof',
     'rafterbook proof my-book/booklet.pdf',
     'rafterbook proof my-book/card.pdf',
+    'rafterbook proof my-roof.pdf',
 )
 USUAL, SHEETS = 'output/booklet.pdf', 'sheets.pdf'
 NOTES = N_("""\
@@ -30,7 +31,9 @@ of the page “How this copy was made”: whether these are yours is for you to 
 A sheets.pdf beside the booklet is cut, stacked and folded page by page, and its
 marks are held against where its pages lie.
 Of a card's sheets every figure is worked out by its row and head, and the line
-that is cut along is measured against the size in the margin.
+that is cut along is measured against the size in the margin. The sheets of a
+roof are worked out anew from the lines of what was asked for, which stand on
+them: places, every mark from both ends, cuts, lists, what is cut from a board.
 Exit status 0: nothing differs, 1: something does, 2: no book of this kind.""")
 TOLD = {
     'figure': N_('page {page}, {row}, “{head}”: printed {printed}, right {right}'),
@@ -60,9 +63,9 @@ NO_HEAD = N_('page {page}, {row}: printed {printed}, right {right}')
 
 def add(subparsers: Subparsers) -> None:
     """Declare the verb."""
-    summary = _('read a finished booklet or card back and check its figures')
+    summary = _('read a finished booklet, card or roof back and check its figures')
     parser = add_verb(subparsers, 'proof', summary, run, EXAMPLES, _(NOTES))
-    words = _('the booklet, or a card (default {usual})').format(usual=USUAL)
+    words = _('the booklet, a card or the sheets of a roof (default {usual})').format(usual=USUAL)
     parser.add_argument('booklet', nargs='?', default=USUAL, metavar='PDF', help=words)
 
 
@@ -70,7 +73,7 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     """Print what was read and what differs."""
     from layouts.pdf.proving import prove_pages  # slower than a look-up
     from layouts.pdf.read_back import pages_of
-    from layouts.words.proof_documents import other_document
+    from layouts.verbs.proof_documents import other_document
     from tablegen.proof.stated import NoBook
 
     given = Path(args.booklet)

@@ -37,4 +37,5 @@ def told_within(sentence: str, words: str) -> dict[str, str] | None:
 
 def before(sentence: str, name: str) -> str:
     """Return the words that lead to a place of a sentence: 'plumb cut' of 'side: plumb cut {plumb}'."""
-    return re.split(r'[}:;,.]', sentence.partition(f'{{{name}}}')[0])[-1].strip()
+    parts = re.split(r'[}:;,.]', sentence.partition(f'{{{name}}}')[0])
+    return next((part.strip() for part in reversed(parts) if part.strip()), '')

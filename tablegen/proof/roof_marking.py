@@ -1,0 +1,151 @@
+"""Reading the marking sheets: every mark from both ends of the board, its cuts, its bird's mouth, its steps."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from tablegen.proof.page import close
+from tablegen.proof.roof_boards import few_steps, place_of, timber_of
+from tablegen.proof.roof_facts import read_facts
+from tablegen.proof.roof_reading import Reading, marks_of
+from tablegen.proof.sentences import told, told_within
+from tablegen.proof.sheet_lines import Row, Sheet, Table, facts_in, tables_in
+from tablegen.proof.timber import Timber
+
+Numbers = dict[int, tuple[str, str]]
+"""What the numbers of a board's marks are."""
+
+
+def read_marking(sheet: Sheet, it: Reading) -> None:
+    """Read one sheet."""
+    marks = marks_of(sheet.title)
+    hand = _hand(sheet, it)
+    boards = {mark: board for mark in marks if (board := timber_of(mark, it, hand)) is not None}
+    if len(boards) < len(marks):
+        it.strange(sheet.page, sheet.title)
+        return
+    it.found.read |= sheet.pages
+    lines = sheet.lines
+    tables = {table.heads: table for table in tables_in(lines)}
+    name = it.names.heads
+    rows = next((one for heads, one in tables.items() if name['name'] in heads), None)
+    few = next((one for heads, one in tables.items() if name['few-overall'] in heads), None)
+    lead = boards[marks[-1]]
+    numbers = _marks(sheet, rows, few is not None, lead, it) if rows else {}
+    if few:
+        _few(few, boards, numbers, it)
+        there = {row.cells[few.heads.index(name['mark']) + 1] for row in few.rows}
+        for mark in boards:
+            if mark not in there:
+                it.missing(sheet.page, mark)
+    else:
+        _single(sheet, marks, lead, it)
+    read_facts(sheet.page, sheet.title, facts_in(lines), marks, lead, few is None, it)
+
+
+def _hand(sheet: Sheet, it: Reading) -> str:
+    """Return the one hand of all boards of a sheet, where it is of one."""
+    words = close(sheet.lines[0][1]) if sheet.lines else ''
+    there = [hand for hand in it.names.hands if hand in words.split()]
+    return there[0] if len(there) == 1 else ''
+
+
+def _marks(sheet: Sheet, table: Table, varied: bool, board: Timber, it: Reading) -> Numbers:
+    """Read the marks of a board; return what each number is."""
+    name = it.names.heads
+    columns = [table.column(name[one]) for one in ('name', 'first', 'last')]
+    numbers: Numbers = {}
+    for row in table.rows:
+        told_name, upper, lower = (row.cells[(column or 0) + 1] for column in columns)
+        if row.cells[0] == 'c':
+            _center(row.page, told_name, upper, board, it)
+            continue
+        if not row.cells[0].isdigit() and row.cells[0]:
+            break  # what is said of the cuts begins
+        where = it.names.marks.get(told_name)
+        if where is None:
+            it.strange(row.page, f'{row.cells[0]} {told_name} {upper} {lower}')
+            continue
+        if row.cells[0]:
+            numbers[int(row.cells[0])] = where
+        at = place_of(board, where)
+        for head, printed, value in (
+            (name['first'], upper, board.reach(board.head) - at),
+            (name['last'], lower, at - board.reach(board.tail, False)),
+        ):
+            if not (varied and printed == it.names.below):
+                it.length(row.page, f'{sheet.title}: {told_name}', head, printed, value)
+    if sorted(numbers) != list(range(1, len(numbers) + 1)):
+        it.missing(sheet.page, sheet.title)
+    wanted = {('plate', 'center'), *((end, 'center') for end in ('head', 'tail'))}
+    if not wanted <= set(numbers.values()):
+        it.missing(sheet.page, sheet.title)
+    return numbers
+
+
+def _center(page: int, row: str, printed: str, board: Timber, it: Reading) -> None:
+    assert board.center
+    line = board.to(board.center)
+    assert line is not None
+    off = line - board.reach(board.head)
+    sentence = it.names.sentences['before' if off > 0 else 'on']
+    words = told(sentence, printed)
+    it.length(page, row, sentence.partition('}')[2].strip(), words['length'] if words else '', abs(off))
+
+
+def _single(sheet: Sheet, marks: Sequence[str], board: Timber, it: Reading) -> None:
+    """Read how long the board is that one is cut from, and how many there are."""
+    for page, line in sheet.lines[:4]:
+        found = told_within(it.names.sentences['cut-from'], close(line))
+        if found:
+            square = it.asked.word('cuts.tails') == 'square'
+            it.length(
+                page,
+                sheet.title,
+                it.names.sentences['cut-from'].partition(' {')[0],
+                found['length'],
+                board.stick(square),
+                up=True,
+            )
+            return
+    it.missing(sheet.page, sheet.title)
+
+
+def _few(table: Table, boards: dict[str, Timber], numbers: Numbers, it: Reading) -> None:
+    """Read the table of members that differ in length."""
+    name = it.names.heads
+    for row in table.rows:
+        cells = dict(zip(table.heads, row.cells[1:], strict=True))
+        mark = cells.get(name['mark'], '')
+        board = boards.get(mark)
+        if board is None:
+            continue  # what is said of the cuts, or a mark that is then missing
+        for head, printed in cells.items():
+            if head in (name['mark'], *it.names.hands, name['number']):
+                continue
+            _cell(row, mark, head, printed, board, numbers, it)
+
+
+def _cell(row: Row, mark: str, head: str, printed: str, board: Timber, numbers: Numbers, it: Reading) -> None:
+    name, square = it.names.heads, it.asked.word('cuts.tails') == 'square'
+    if head == name['few-cut-from']:
+        it.length(row.page, mark, head, printed, board.stick(square), up=True)
+    elif head == name['few-overall']:
+        it.length(row.page, mark, head, printed, board.overall)
+    elif head == name['few-steps']:
+        it.figure(row.page, mark, head, printed, few_steps(board, mark, it))
+    else:
+        first, last = told(name['few-first'], head), told(name['few-last'], head)
+        number = (first or last or {}).get('number', '')
+        where = numbers.get(int(number)) if number.isdigit() else None
+        if where is None:
+            it.strange(row.page, f'{mark} {head} {printed}')
+            return
+        at = place_of(board, where)
+        it.length(
+            row.page,
+            mark,
+            head,
+            printed,
+            board.reach(board.head) - at if first else at - board.reach(board.tail, False),
+        )

@@ -1,0 +1,35 @@
+"""What is printed on the sheets of a roof: titles, heads, names of rows and sentences with their places; a room that knows the words gives it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class RoofNames:
+    """Every mapping leads from what a thing is to what it is called, but for those that are told otherwise."""
+
+    titles: Mapping[str, str]
+    """Of sheets and parts: plan, section, plates, members, boards, studs, buy, asked."""
+    heads: Mapping[str, str]
+    """Of columns."""
+    slopes: Mapping[str, str]
+    kinds: Mapping[str, str]
+    """From what members are called to what they are."""
+    marks: Mapping[str, tuple[str, str]]
+    """From the name of a mark to the end it is of and where across the board: 'center', 'side', 'long', 'short', 'left', 'right'."""
+    heights: Mapping[str, str]
+    """From the name of a height to what it is."""
+    facts: Mapping[str, str]
+    """From the name of a row of facts to what it tells."""
+    sentences: Mapping[str, str]
+    hands: tuple[str, str]
+    below: str
+    """What stands where a figure is in the table below."""
+    drawn: Mapping[str, str]
+    """Words of drawings with their one length, from what it is."""
+
+
+ROOF_KEYS = ('plates', 'members', 'buy', 'asked')
+"""Titles without which sheets are no roof's."""

@@ -1,0 +1,132 @@
+"""What the readers of a roof's sheets share: the roof worked out, the words, what is found, lengths as they are told."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+from decimal import Decimal
+from fractions import Fraction
+from math import ceil
+
+from tablegen.proof.digits import FOOT_IN, SLACK, decimals, named, nearest, real, written
+from tablegen.proof.found import Fault, Found
+from tablegen.proof.roof_names import RoofNames
+from tablegen.proof.roof_slopes import Roof, Slope
+from tablegen.proof.roof_stated import Asked, Unstated, inches_of
+
+MINUS = '−'
+MM, MM_ALONE = Fraction(254, 10), 127
+"""Of an inch; a prime of what is told in millimeters and is on no tape of inches."""
+
+
+@dataclass
+class Stood:
+    """A rafter where it stands, as the layout of plates has it."""
+
+    slope: Slope
+    along: Decimal
+    hand: str
+    """'' for one that has none."""
+
+
+@dataclass
+class Reading:
+    """All of it."""
+
+    asked: Asked
+    roof: Roof | None
+    """None of a kind that is not worked out."""
+    names: RoofNames
+    found: Found
+    stood: dict[str, list[Stood]] = field(default_factory=dict)
+    """By mark."""
+    kinds: dict[str, str] = field(default_factory=dict)
+    """What each mark is, as the list of members has it."""
+    sticks: dict[str, list[Decimal]] = field(default_factory=dict)
+    """How long the pieces of each mark are that are cut from boards, as they are told; of the level boards and studs too."""
+    counts: dict[str, int] = field(default_factory=dict)
+    """How many the lists tell."""
+
+    def figure(self, page: int, row: str, head: str, printed: str, *right: str) -> None:
+        """Take a figure down, however its sign stands."""
+        self.found.figure(page, row, head, plain(printed), *map(plain, right))
+
+    def length(self, page: int, row: str, head: str, printed: str, value: Decimal, up: bool = False) -> None:
+        """Take a length down.
+
+        Given:
+            up  whether it is one that is rounded to the next part
+        """
+        self.figure(page, row, head, printed, *self.told(value, up))
+
+    def told(self, value: Decimal, up: bool = False) -> list[str]:
+        """Return how a length may be told, without its unit."""
+        per = self.asked.per
+        if up:
+            value = self.rounded_up(value)
+        sign = MINUS if nearest(value, per) < 0 else ''
+        size = abs(Decimal(nearest(value, per)) / per)
+        return [sign + written(size, per), sign + written(size, per, True).removesuffix('″')]
+
+    def in_words(self, value: Decimal) -> str:
+        """Return a length with its unit, as it stands in a sentence."""
+        return f'{self.told(value)[1]}″' if self.asked.in_feet else f'{self.told(value)[0]} in'
+
+    def rounded_up(self, value: Decimal) -> Decimal:
+        """Return the next whole part up, so that a board is never cut short."""
+        return Decimal(ceil(value * self.asked.per - SLACK)) / self.asked.per
+
+    def degrees(self, page: int, row: str, head: str, printed: str, value: Decimal) -> None:
+        """Take an angle down."""
+        self.figure(page, row, head, printed, f'{decimals(value, 2)}°')
+
+    def strange(self, page: int, words: str) -> None:
+        """Take down what is not known."""
+        self.found.strange.append((page, words))
+
+    def missing(self, page: int, row: str) -> None:
+        """Take down that a row is missing."""
+        self.found.faults.append(Fault('gap', page, row, '', '', ''))
+
+
+def value_of(words: str) -> Decimal | None:
+    """Return the inches of a printed length; None where it is none."""
+    try:
+        return real(inches_of(plain(words)))
+    except Unstated:
+        return None
+
+
+def plain(words: str) -> str:
+    """Return a printed length without its unit, its sign close before it."""
+    bare = words.replace(f'{MINUS} ', MINUS).strip()
+    return re.sub(r' in$', '', bare).removesuffix('″')
+
+
+def run_told(inches: Fraction) -> str:
+    """Return a length that was given as it is told: '24 ft', '13 ft 5 1/2 in', '3 1/2 in'."""
+    if inches.denominator % MM_ALONE == 0 and (inches * 10 * MM).denominator == 1:
+        return f'{named(inches * MM)} mm'
+    feet, rest = divmod(inches, FOOT_IN)
+    words = [f'{feet} ft'] if feet else []
+    if rest or not feet:
+        words.append(f'{named(rest)} in')
+    return ' '.join(words)
+
+
+def marks_of(words: str) -> list[str]:
+    """Return the marks that a row of them names: 'C, HJ1–HJ3' are four."""
+    found = []
+    for one in words.split(', '):
+        first, dash, last = one.partition('–')
+        name = first.rstrip('0123456789')
+        if dash and last.startswith(name):
+            found += [f'{name}{n}' for n in range(int(first[len(name) :]), int(last[len(name) :]) + 1)]
+        else:
+            found.append(one)
+    return found
+
+
+def total(words: str) -> int:
+    """Return the sum of the counts that words tell: '4 left, 4 right' are eight."""
+    return sum(int(one) for one in re.findall(r'(?<!\S)\d+(?!\S)', words.replace(',', ' ')))

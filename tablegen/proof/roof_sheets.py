@@ -1,0 +1,90 @@
+"""Proof-reading the sheets of one roof: worked out anew, by planes and points, from the lines of what was asked for."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from tablegen.proof.digits import begin
+from tablegen.proof.found import Found
+from tablegen.proof.page import Page, close, lines_of
+from tablegen.proof.roof_buying import read_buying
+from tablegen.proof.roof_lists import members_told, read_checks, read_lists, read_plan, read_sections
+from tablegen.proof.roof_marking import read_marking
+from tablegen.proof.roof_names import ROOF_KEYS, RoofNames
+from tablegen.proof.roof_plates import read_plates
+from tablegen.proof.roof_reading import Reading, marks_of
+from tablegen.proof.roof_slopes import roof_of
+from tablegen.proof.roof_stated import Unstated, asked
+from tablegen.proof.sheet_lines import FOOT_PT, Sheet, sheets_of
+
+
+def read_roof(pages: Sequence[Page], names: RoofNames) -> Found | None:
+    """Read the sheets of a roof; None for what is none."""
+    sheets = sheets_of(pages)
+    titles = {sheet.title for sheet in sheets}
+    if not {names.titles[key] for key in ROOF_KEYS if key != 'asked'} <= titles:
+        return None
+    begin()
+    found = Found(pages=len(pages))
+    try:
+        told = asked(_asked_lines(pages, names.titles['asked']))
+        roof = roof_of(told)
+    except (Unstated, KeyError):
+        found.strange.append((len(pages), names.titles['asked']))
+        return found
+    it = Reading(told, roof, names, found)
+    by_title = {sheet.title: sheet for sheet in sheets}
+    if roof is None:
+        _unknown(told.word('kind'), by_title, it)
+        return found
+    members_told(by_title[names.titles['members']], it)
+    read_plan(sheets[0], it)
+    plates = by_title[names.titles['plates']]
+    read_plates(plates, it)
+    found.read |= plates.pages
+    if names.titles['section'] in by_title:
+        read_sections(by_title[names.titles['section']], {page.number: page for page in pages}, it)
+    for sheet in sheets[1:]:
+        if sheet.title not in names.titles.values():
+            read_marking(sheet, it)
+    _all_marked(sheets, it)
+    read_lists(by_title[names.titles['members']], it)
+    buy = by_title[names.titles['buy']]
+    read_buying(buy, it)
+    read_checks(buy, it)
+    return found
+
+
+def _unknown(kind: str, by_title: Mapping[str, Sheet], it: Reading) -> None:
+    """Read of a kind that is not worked out what is bought for it, by the lengths that the lists tell."""
+    it.strange(1, kind)
+    read_lists(by_title[it.names.titles['members']], it)
+    it.found.read.clear()
+    read_buying(by_title[it.names.titles['buy']], it)
+
+
+def _all_marked(sheets: Sequence[Sheet], it: Reading) -> None:
+    """See that every mark of the lists has its marking sheet."""
+    there = {mark for sheet in sheets for mark in marks_of(sheet.title)}
+    for mark in it.kinds:
+        if mark not in there:
+            it.missing(sheets[0].page, mark)
+
+
+def _asked_lines(pages: Sequence[Page], title: str) -> list[str]:
+    """Return the lines under a title, those of the right half of the page after those of the left."""
+    found: list[str] = []
+    middle = 0.0
+    for page in reversed(pages):
+        lines = lines_of([word for word in page.words if word.base > FOOT_PT])
+        place = next((n for n, line in enumerate(lines) if close(line) == title), None)
+        if place is None:
+            continue
+        middle = page.ink.size[0] / 2
+        words = [word for line in lines[place + 1 :] for word in line]
+        for half in (True, False):
+            found += [
+                close(line) for line in lines_of([word for word in words if (word.left < middle) is half])
+            ]
+        break
+    return found
