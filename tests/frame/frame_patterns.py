@@ -76,10 +76,21 @@ class Told:
             **{name: plane((mpf(0), y, mpf(0)), ACROSS) for name, y in sides.items()},
         }
 
-    def tilted(self, point, tilt) -> Plane:
-        """Return a plumb plane through a point; along its level line it comes nearer the tail by the tilt, to the right."""
-        aside = add(scaled(ACROSS, mp.cos(tilt)), scaled(self.level, mp.sin(tilt)))
-        return plane(point, cross(self.plumb, aside))
+    def tilted(self, point, tilt, lean=None) -> Plane:
+        """Return a plane through a point whose line on the sides leans so, plumb where nothing is told.
+
+        Square to that line, on a side, it comes nearer the tail by the tilt, to the right.
+        """
+        lean = self.radians('cut', 'plumb') if lean is None else lean
+        down, on = (mp.sin(lean), mpf(0), mp.cos(lean)), (mp.cos(lean), mpf(0), -mp.sin(lean))
+        aside = add(scaled(ACROSS, mp.cos(tilt)), scaled(on, mp.sin(tilt)))
+        return plane(point, cross(down, aside))
+
+    def cheek(self, end: str, name: str) -> tuple:
+        """Return the blade's tilt for a cheek, and how the saw's line on the side leans; None where it is plumb."""
+        leaning = 'side_leaning' in self.said[end][name]
+        lean = -self.radians(end, name, 'side_leaning') if leaning else None
+        return self.radians(end, name, 'side_blade_tilt'), lean
 
     def at_top(self, along, across) -> tuple:
         return (along, across, mpf(0))
@@ -94,24 +105,21 @@ class Told:
         cheeks = [told[name] for name in ('cheek', 'other_cheek') if told.get(name)]
         middle = self.at_top(self.marks.get(lines['one'], self.marks.get('point', mpf(0))), self.thick / 2)
         if not cheeks:
-            return [self.tilted(middle, mpf(0))]
-        tilts = [
-            self.radians(end, name, 'side_blade_tilt') for name in ('cheek', 'other_cheek')[: len(cheeks)]
-        ]
+            return [self.tilted(middle, mpf(0), mpf(0) if told.get('square') else None)]
+        cheeks = [self.cheek(end, name) for name in ('cheek', 'other_cheek')[: len(cheeks)]]
         if not {*lines['two']} & {*self.marks}:
             hand = -1 if told.get('long', 'right') == 'right' else 1
-            return [self.tilted(middle, hand * uphill * tilts[0])]
-        pointed = -1 if told.get('hollow') else 1
+            ((tilt, lean),) = cheeks
+            return [self.tilted(middle, hand * uphill * tilt, lean)]
+        pointed = -uphill if told.get('hollow') else uphill
         left, right = (self.marks.get(name, self.marks[lines['two'][0]]) for name in lines['two'])
-        cheeks = [
-            self.tilted(self.at_top(left, mpf(0)), -uphill * pointed * tilts[0]),
-            self.tilted(self.at_top(right, self.thick), uphill * pointed * tilts[-1]),
-        ]
-        return (
-            [cheeks[0], self.tilted(middle, mpf(0)), cheeks[1]]
-            if lines['one'] in self.marks and end == 'head'
-            else cheeks
+        (first, first_lean), (last, last_lean) = cheeks[0], cheeks[-1]
+        outer = (
+            self.tilted(self.at_top(left, mpf(0)), -pointed * first, first_lean),
+            self.tilted(self.at_top(right, self.thick), pointed * last, last_lean),
         )
+        blunt = lines['one'] in self.marks and end == 'head'
+        return [outer[0], self.tilted(middle, mpf(0)), outer[1]] if blunt else [*outer]
 
     def _laid(self, told) -> Plane:
         """Return the plane of a foot on another roof: level along the board, and tilted from square to its long side."""

@@ -90,6 +90,15 @@ length = "12 ft"
 ridge.thickness = "3/4 in"
 cuts = {hips = "backed", hip_heads = "single"}
 """,
+    'square tails': """
+kind = "hip"
+pitch = 6
+width = "10 ft"
+length = "14 ft"
+hip = {end_pitch = 9}
+cuts = {tails = "square"}
+overhang = {eave = "8 in", fascia = "3/4 in"}
+""",
     'gambrel': """
 kind = "gambrel"
 pitch = 18
@@ -122,6 +131,7 @@ MARKS = {
     'wing': ('C1', 'VJ1', 'CJ', 'CJ1', 'V1', 'V2'),
     'two pitches': ('E', 'H'),
     'on the ridge': ('E', 'HJ1', 'H'),
+    'square tails': ('C', 'H'),
     'bay': ('HJ2', 'H'),
     'post': ('H',),
 }
@@ -130,14 +140,14 @@ SMALL = """
 spacing = "24 in"
 stock.rafters = "2x4"
 stock.seat = "1 1/2 in"
-overhang.eave = "3 in"
 """
 """What makes patterns of few pages."""
+SHORT = 'overhang.eave = "3 in"\n'
 
 
 def made_of(name: str) -> str:
-    """Return a roof's file; keys of its tables before those of the others'."""
-    return ROOFS[name] + SMALL
+    """Return a roof's file."""
+    return ROOFS[name] + SMALL + ('' if 'overhang = ' in ROOFS[name] else SHORT)
 
 
 @pytest.fixture(scope='module')
