@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
+from html import unescape
 from math import atan, degrees
 
 import pseudo
@@ -63,6 +64,11 @@ def drawings(pattern, paper='letter'):
         [inked(page_drawing(one, page, pieces[-1].last)) for page in range(one.last - one.first + 1)]
         for one in pieces
     ]
+
+
+def typed_on(page):
+    """Return the lines of type that stand on a page beside its drawing."""
+    return [unescape(line) for line in re.findall(r'<p [^>]*>([^<]*)</p>', page)]
 
 
 @pytest.mark.parametrize(
@@ -132,6 +138,7 @@ def test_lengths_on_a_pattern_are_those_of_the_board():
     """Worked by hand of 7 in 12, a 2×6 on a seat of 3 in, a tail of 12 in; 12² + 7² is 193."""
     pattern = whole('common')
     said = {label.text for pages in drawings(pattern) for page in pages for label in page.labels}
+    said |= {line for one in shown_of(pattern, run_known=True) for line in one.lengths}
 
     assert (
         {
@@ -216,7 +223,9 @@ def test_it_refuses_in_a_line_and_writes_nothing(asked, line, tmp_path, monkeypa
 
 def test_a_language_of_longer_words_has_room_and_leaves_no_english(tmp_path):
     with pseudo.spoken(tmp_path):
-        pages = [page for pages in drawings(whole('hip', '8', '2x8')) for page in pages]
+        pieces = laid(shown_of(whole('hip', '8', '2x8'), run_known=True), 'letter')
+        made = [page_drawing(one, 0, 9) for one in pieces]
+        pages = [inked(one) for one in made]
         assert [one for page in pages for one in page.collisions() if not ON_THE_MAP.search(one)] == []
-        said = {label.text for page in pages for label in page.labels}
+        said = {label.text for page in pages for label in page.labels} | set(typed_on(''.join(made)))
     assert english_in(' '.join(said)) == ['left']  # as it is typed, after --long-side

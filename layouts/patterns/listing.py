@@ -14,22 +14,19 @@ from layouts.patterns.page import (
     BAR_MM,
     FACT,
     FACT_LEADING,
-    FOOT,
     SAFE_MM,
     STRONG,
     TITLE,
     TITLE_LEADING,
     WEIGHT,
     Laid,
-    Typed,
-    bars_and_foot,
-    foot_mm,
+    bars,
+    foot_of,
+    head_and_foot,
     head_mm,
-    set_in,
-    typed,
-    wrapped,
 )  # fmt: skip
 from layouts.patterns.shown import Shared
+from layouts.patterns.typed import Typed, high_mm, line_at, set_in
 from layouts.sheets.fold import PAPERS_MM
 from layouts.words import pattern_list as words
 from layouts.words.patterns import PAGE
@@ -51,7 +48,7 @@ class List:
     """All rows, cut into pages."""
 
     head: tuple[Typed, ...]
-    foot: tuple[str, ...]
+    foot: tuple[Typed, ...]
     size: tuple[float, float]
     rows: tuple[Framed, ...]
     a_page: int
@@ -72,8 +69,8 @@ def list_of(frame: Frame, paper: str) -> List:
         for one, type_mm, weight, after in said
         for line in set_in(one, wide - BAR_MM, type_mm, weight, after)
     )
-    foot = tuple(wrapped(' '.join(words.sentences_of(frame)), wide, FOOT, WEIGHT))
-    room = size[1] - 2 * SAFE_MM - head_mm(head) - BAR_MM - foot_mm(foot)
+    foot = foot_of(words.sentences_of(frame), wide)
+    room = size[1] - 2 * SAFE_MM - head_mm(head) - BAR_MM - high_mm(foot)
     return List(head, foot, size, frame.members, int(room / ROW_MM) - HEAD_ROWS - 1)
 
 
@@ -108,27 +105,29 @@ def _page(
     lefts: Sequence[float],
     size: float,
 ) -> Markup:
-    shapes, y = typed(of.head)
     right = of.size[0] - SAFE_MM - 2 * BAR_MM
-    shapes.append(
-        svg.text(
-            _(PAGE).format(page=number, pages=pages), (right, SAFE_MM + TITLE), FACT * 1.1, 'end', STRONG
-        )
-    )
-    y += FACT * FACT_LEADING
+    page = _(PAGE).format(page=number, pages=pages)
+    shapes = [svg.text(page, (right, SAFE_MM + TITLE), FACT * 1.1, 'end', STRONG)]
+    lines = []
+    y = SAFE_MM + high_mm(of.head) + FACT * FACT_LEADING
     for left, head in zip(lefts, heads, strict=True):
-        lines = head.split('\n')
-        for place, line in enumerate(lines, HEAD_ROWS - len(lines)):
-            shapes.append(svg.text(line, (left, y + (place + 0.7) * ROW_MM), size, weight=STRONG))
+        named = head.split('\n')
+        lines += [
+            line_at(line, (left, y + (place + 0.7) * ROW_MM), size, STRONG)
+            for place, line in enumerate(named, HEAD_ROWS - len(named))
+        ]
     y += HEAD_ROWS * ROW_MM
     for place, cells in enumerate(rows):
         shapes.append(svg.line((SAFE_MM, y), (right, y), BAR_INK if place == 0 else BAR_INK / 3))
-        for column, (left, cell) in enumerate(zip(lefts, cells, strict=True)):
-            weight = WEIGHT if column else STRONG
-            shapes += [svg.text(cell, (left, y + 0.7 * ROW_MM), size, weight=weight)] if cell else []
+        lines += [
+            line_at(cell, (left, y + 0.7 * ROW_MM), size, WEIGHT if column else STRONG)
+            for column, (left, cell) in enumerate(zip(lefts, cells, strict=True))
+            if cell
+        ]
         y += ROW_MM
-    shapes += bars_and_foot(of.size, head_mm(of.head), of.foot)
-    return svg.drawing(*of.size, of.head[0].words, shapes)
+    shapes += bars(of.size, head_mm(of.head), of.foot)
+    drawing = svg.drawing(*of.size, of.head[0].words, shapes)
+    return Markup().join([drawing, head_and_foot(of.size, of.head, of.foot), *lines])
 
 
 def _cells(framed: Framed, shared: Sequence[Shared], pieces: Sequence[Laid]) -> Iterator[str]:

@@ -12,7 +12,8 @@ from pypdf.generic import NameObject
 
 from layouts.html.page_html import document_html
 from layouts.paper.typeface import font_address
-from layouts.patterns.page import Laid, Shown, page_drawing, sheet_for
+from layouts.patterns import typed
+from layouts.patterns.page import STRONG, WEIGHT, Laid, Shown, page_drawing, sheet_for
 from layouts.pdf.typeset import Job, typeset
 from layouts.sheets.fold import PAPERS_MM
 from layouts.sheets.sheet_forms import identify, write_whole
@@ -100,7 +101,8 @@ html {{ font-size: 10mm; line-height: 0; }}
 body {{ margin: 0; }}
 .upright {{ page: upright; }}
 .across {{ page: across; }}
-div {{ break-after: page; }}
+div {{ break-after: page; position: relative; }}
 div:last-child {{ break-after: auto; }}
 img {{ display: block; }}
+{typed.style((WEIGHT, STRONG))}
 """

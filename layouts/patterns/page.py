@@ -13,6 +13,7 @@ from layouts.paper.typeface import advance_em
 from layouts.patterns.flat import Flat
 from layouts.patterns.ink import CUT, Tile, page_ink, width_of
 from layouts.patterns.tiles import Tiling, tiling
+from layouts.patterns.typed import Typed, high_mm, set_in, wrapped, written
 from layouts.sheets.fold import PAPERS_MM
 from layouts.sheets.strips import Strip, bar
 from layouts.words import patterns as words
@@ -31,8 +32,8 @@ TITLE, FACT, FOOT = 4.4, 2.7, 2.5
 """Sizes of type, mm."""
 LEADING, FACT_LEADING, TITLE_LEADING = 1.3, 1.4, 1.15
 WEIGHT, STRONG = 500, 800
-LEAST = 0.88
-"""Share of its size that a line at the head is set at."""
+FOOT_RISE = 0.2 * FOOT * LEADING
+"""What the last line at the foot stands over the lower margin."""
 BAR_INK = 0.2
 
 
@@ -59,26 +60,13 @@ class Shown:
 
 
 @dataclass(frozen=True, slots=True)
-class Typed:
-    """A line of type."""
-
-    words: str
-    size: float
-    """Mm."""
-    weight: int
-    after: float
-    """From the line before to this one, mm."""
-
-
-@dataclass(frozen=True, slots=True)
 class Sheet:
     """How a piece lies on the printer's paper."""
 
     size: tuple[float, float]
     """Width and height of the paper as it is printed, mm."""
     head: tuple[Typed, ...]
-    foot: tuple[str, ...]
-    """Lines of small type."""
+    foot: tuple[Typed, ...]
     tiling: Tiling
 
     @property
@@ -121,8 +109,8 @@ def _sheet(shown: Shown, size: tuple[float, float]) -> Sheet:
     flat, wide = shown.flat, size[0] - 2 * SAFE_MM
     head = _typed(shown, _head_room(size))
     for said in (shown.alone, shown.joined):
-        foot = tuple(wrapped(' '.join(said), wide, FOOT, WEIGHT))
-        high = size[1] - 2 * SAFE_MM - head_mm(head) - BAR_MM - foot_mm(foot)
+        foot = foot_of(said, wide)
+        high = size[1] - 2 * SAFE_MM - head_mm(head) - BAR_MM - high_mm(foot)
         tiles = tiling((flat.wide, flat.high), (wide - BAR_MM, high), flat.top_whole, flat.drawn_in)
         if tiles.count == 1:
             break
@@ -143,38 +131,20 @@ def _typed(shown: Shown, room: float) -> tuple[Typed, ...]:
     )
 
 
-def set_in(words: str, room: float, size: float, weight: int, after: float) -> list[Typed]:
-    """Return words in lines that have room; in one a little smaller, where that spares a line."""
-    fits = room / advance_em(words, svg.WIDTH, weight)
-    if LEAST <= fits / size < 1:
-        return [Typed(words, round(fits - 0.01, 2), weight, after)]
-    return [Typed(line, size, weight, after) for line in wrapped(words, room, size, weight)]
-
-
 def head_mm(lines: Sequence[Typed]) -> float:
     """Return how high a page's head is, with the line of its number."""
-    return sum(line.after for line in lines) + FACT * FACT_LEADING + UNDER_HEAD
+    return high_mm(lines) + FACT * FACT_LEADING + UNDER_HEAD
 
 
-def foot_mm(lines: Sequence[str]) -> float:
-    """Return how high lines at the foot of a page are."""
-    return len(lines) * FOOT * LEADING
-
-
-def wrapped(words: str, room: float, size: float, weight: int) -> list[str]:
-    """Return words in lines of a size of type that have room."""
-    lines = ['']
-    for word in words.split(' '):
-        longer = f'{lines[-1]} {word}'.strip()
-        if advance_em(longer, svg.WIDTH, weight) * size <= room or not lines[-1]:
-            lines[-1] = longer
-        else:
-            lines.append(word)
-    return lines
+def foot_of(sentences: Sequence[str], wide: float) -> tuple[Typed, ...]:
+    """Return sentences as they stand one after another at the foot of a page."""
+    return tuple(
+        Typed(line, FOOT, WEIGHT, FOOT * LEADING) for line in wrapped(' '.join(sentences), wide, FOOT, WEIGHT)
+    )
 
 
 def page_drawing(one: Laid, page: int, pages: int) -> Markup:
-    """Return a whole page.
+    """Return a whole page: a drawing, and the lines of type that stand on it.
 
     Given:
         page   within its piece, from 0
@@ -190,39 +160,32 @@ def page_drawing(one: Laid, page: int, pages: int) -> Markup:
         *_head(one, first + page, pages),
         *_map(tile, (width - SAFE_MM - MAP_MM[0], SAFE_MM)),
         *page_ink(tile),
-        *bars_and_foot(sheet.size, sheet.head_mm, sheet.foot),
+        *bars(sheet.size, sheet.head_mm, sheet.foot),
     ]
-    return svg.drawing(width, height, shown.title, shapes)
+    return svg.drawing(width, height, shown.title, shapes) + head_and_foot(sheet.size, sheet.head, sheet.foot)
 
 
-def bars_and_foot(size: tuple[float, float], head: float, foot: Sequence[str]) -> list[str]:
-    """Return both bars of a page, and the lines under them."""
+def head_and_foot(size: tuple[float, float], head: Sequence[Typed], foot: Sequence[Typed]) -> Markup:
+    """Return the lines of type at the head of a page and at its foot."""
+    base = size[1] - SAFE_MM - high_mm(foot)
+    return written(head, (SAFE_MM, SAFE_MM)) + written(foot, (SAFE_MM, base - FOOT_RISE))
+
+
+def bars(size: tuple[float, float], head: float, foot: Sequence[Typed]) -> list[str]:
+    """Return both bars of a page."""
     width, height = size
-    base = height - SAFE_MM - foot_mm(foot)
+    base = height - SAFE_MM - high_mm(foot)
     upright = base - BAR_MM - SAFE_MM - head
     return [
         *_bar(Strip(SAFE_MM, height - base, width - 2 * SAFE_MM, BAR_MM), height),
         *_bar(Strip(width - SAFE_MM, height - base + BAR_MM, upright, BAR_MM, True), height),
-        *(
-            svg.text(line, (SAFE_MM, base + (place + 0.8) * FOOT * LEADING), FOOT, weight=WEIGHT)
-            for place, line in enumerate(foot)
-        ),
     ]
-
-
-def typed(lines: Sequence[Typed]) -> tuple[list[str], float]:
-    """Return lines of type from the head of a page down, and where the last one stands."""
-    shapes, y = [], SAFE_MM
-    for line in lines:
-        y += line.after
-        shapes.append(svg.text(line.words, (SAFE_MM, y), line.size, weight=line.weight))
-    return shapes, y
 
 
 def _head(one: Laid, page: int, pages: int) -> list[str]:
     room = _head_room(one.sheet.size)
-    shapes, y = typed(one.sheet.head)
-    y += FACT * FACT_LEADING
+    shapes: list[str] = []
+    y = SAFE_MM + high_mm(one.sheet.head) + FACT * FACT_LEADING
     of = _(words.PAGE).format(page=page, pages=pages)
     upper, lower = one.shown.ends
     ends = [(upper, SAFE_MM, -1), (lower, SAFE_MM + room, 1)]

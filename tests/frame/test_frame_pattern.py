@@ -18,10 +18,12 @@ from printed_words import told
 from reading import mixed
 from roof_files import roof
 from test_longer_words import english_in
+from test_pattern_words import typed_on
 
 from layouts.patterns.listing import list_of, list_pages
 from layouts.patterns.make import laid, write_patterns
 from layouts.patterns.shown import shared_by
+from layouts.sheets.fold import PAPERS_MM
 from layouts.words import pattern_list as list_words
 from tablegen.frame.frame import frame
 from tablegen.frame.roof_file import read_roof
@@ -253,9 +255,11 @@ def test_a_list_of_longer_words_has_room_and_leaves_no_english(tmp_path):
     with pseudo.spoken(tmp_path):
         shared, listed = shared_by(framed.members), list_of(framed, 'a4')
         pieces = laid([one.shown for one in shared], 'a4', listed.pages)
-        (page,) = map(inked, list_pages(listed, shared, pieces))
-    assert page.collisions() == []
-    assert english_in(' '.join(label.text for label in page.labels)) == [
+        (page,) = list_pages(listed, shared, pieces)
+    lefts = {float(left) for left in re.findall(r'left:([\d.]+)mm', page)}
+    assert max(lefts) < PAPERS_MM['a4'][0] - 20
+    assert inked(page).collisions() == []
+    assert english_in(' '.join(typed_on(page))) == [
         'Gambrel',
         'LO',
         'UB',
