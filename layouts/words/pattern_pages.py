@@ -65,6 +65,9 @@ TO_PLATE = N_('From the cut to the {plate}, along the center of the top edge: {l
 TO_TAIL = N_('From the {plate} to the tail’s cut, along the center of the top edge: {length} in.')
 TO_FOOT = N_('From the upper cut to the lower one, along the center of the top edge: {length} in.')
 AS_LISTED = N_('How far apart its cuts and plate line lie on a board: by its mark, on page 1.')
+NO_MOUTH = N_(
+    'No bird’s mouth: its stock does not reach the plate, or the seat would cut it through or take half of its run.'
+)
 DROPPED = N_('Dropped, not backed: the top stays square.')
 BACKED = N_("""\
 Mark and cut it while its top is square, then back it: from the center of the top down to the dashed lines on the sides, \
@@ -138,7 +141,8 @@ def lengths_of(whole: Pattern, piece: Piece, run_known: bool) -> list[str]:
     """
     plate = plate_of(whole.member)
     if whole.head_to_plate is None or whole.plate_to_tail is None:
-        return [_(TO_FOOT).format(length=whole.head_to_foot.text)] if run_known else []
+        none = [_(NO_MOUTH)] if whole.member.kind in (Kind.HIP, Kind.VALLEY) else []
+        return none + ([_(TO_FOOT).format(length=whole.head_to_foot.text)] if run_known else [])
     said = []
     if piece.part is not Part.TAIL and run_known:
         said.append(_(TO_PLATE).format(plate=plate, length=whole.head_to_plate.text))

@@ -209,6 +209,8 @@ def test_what_the_pages_of_a_roof_say(printed):
         text += [board, *one.facts[1:], *one.lengths, *one.joined]
     framed = frame(read_roof(made_of('gambrel'), 'a.toml', {}))
     text += list_words.facts_of(framed) + list_words.sentences_of(framed)
+    *_others, bare = frame(roof('hip', 'stock = {rafters = "2x12", hips = "2x4"}')).members
+    text += [line for one in shared_by([bare]) for line in one.shown.lengths]
     wanted = claims('pattern')['pages'] + claims('pattern')['roofs']
     used: set[int] = set()
 
