@@ -32,17 +32,16 @@ def _area(slope: Slope, gable_in: Fraction) -> Exact:
 
 def _parts(region: Region, slope: Slope, gable_in: Fraction) -> Iterator[Exact]:
     """Return the areas in plan that make up a region: over the plate line, out to the eave, past the gables."""
-    out, slanted = (
-        slope.members.side.overhang_in,
-        [one for one in (*region.lower, *region.upper) if sign(one.rate)],
-    )
+    out, hips = slope.members.side.overhang_in, [one for one in region.upper if sign(one.rate)]
     bounds = region.lower[0].start_in, region.lower[-1].end_in
     yield _under(region.upper, *bounds) - _under(region.lower, *bounds)
     for plate in region.lower:
         if plate.edge is not Edge.PLATE or not region.tails:
             continue
         length = plate.end_in - plate.start_in
-        longer = _along(slanted, plate.start_in) - _along(slanted, plate.end_in)
+        before = [one for one in region.lower if sign(one.rate) and one.end_in <= plate.start_in]
+        after = [one for one in region.lower if sign(one.rate) and one.start_in >= plate.end_in]
+        longer = _along([*hips, *before], plate.start_in) - _along([*hips, *after], plate.end_in)
         yield out * length + longer * out * out * HALF
     for first, left in ((True, region.lower[0]), (False, region.lower[-1])):
         end = left.start_in if first else left.end_in

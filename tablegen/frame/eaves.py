@@ -9,8 +9,7 @@ from tablegen.frame.asked import Asked, Bay, ManySided, TailCut
 from tablegen.frame.plan import Level, LevelBoard, Plan, Point
 from tablegen.frame.wood import boards_of
 from tablegen.numbers.angles import Angle
-from tablegen.numbers.exact import Exact, exact, one_term
-from tablegen.roof.figures import size
+from tablegen.numbers.exact import Exact, exact, one_term, sign
 from tablegen.roof.side import Side
 
 
@@ -32,7 +31,9 @@ def fascias(asked: Asked, plan: Plan) -> Iterator[LevelBoard]:
                 long = slope.length_in * _grown(plan, reach(False, slope.members.side))
             else:
                 right, up = _outwards(plan, place)
-                long = size((end[0] - start[0]) * up + (end[1] - start[1]) * right)
+                long = (start[0] - end[0]) * up + (end[1] - start[1]) * right
+            if sign(long) <= 0:
+                continue  # an L's wing, flush with a gable whose overhang ends over its eave: no main eave is left there
             yield LevelBoard(
                 'F', Level.FASCIA, long, start, end, asked.fascia_in, boards_of(asked).tail_face_in
             )
@@ -102,6 +103,13 @@ def _is_inside(asked: Asked, plan: Plan, place: int) -> bool:
 
 def _outwards(plan: Plan, edge: int) -> tuple[int, int]:
     """Return the direction out of the building, square to an edge of the framing, which runs with the building at its left."""
-    (x, y), (to_x, to_y) = plan.plates[edge], plan.plates[(edge + 1) % len(plan.plates)]
-    east, north = (to_x > x) - (to_x < x), (to_y > y) - (to_y < y)
+    east, north = _along(plan, edge)
     return north, -east
+
+
+def _along(plan: Plan, edge: int) -> tuple[int, int]:
+    """Return the direction of an edge of the framing; the main front's, where a wing flush with its end leaves nothing of it."""
+    (x, y), (to_x, to_y) = plan.plates[edge], plan.plates[(edge + 1) % len(plan.plates)]
+    if (x, y) == (to_x, to_y):
+        return 1, 0
+    return (to_x > x) - (to_x < x), (to_y > y) - (to_y < y)

@@ -11,7 +11,8 @@ from dataclasses import replace
 from tablegen.errors import BookError
 from tablegen.frame.asked import HipHead
 from tablegen.frame.hips import end_slope, hip_stop, jacks_of
-from tablegen.frame.joined import Joined, down_to_a_part
+from tablegen.frame.joined import Joined
+from tablegen.frame.limits import greatest
 from tablegen.frame.plan import EAST, SOUTH, ZERO, CornerBoard, Edge, Plan, Point, Reach, Region, Slope
 from tablegen.frame.stations import Places, between, clear_between, mirrored
 from tablegen.frame.wing_parts import (
@@ -36,10 +37,8 @@ def ell(of: Joined) -> Plan:
     """Return the plan of an L: its outer corner has the main roof's hip, its inside corner a valley.
 
     Errors:
-        BookError for a wing that is laid on the main roof, or whose ridge is so little lower that no hip goes on from it
+        BookError for a wing whose ridge is so little lower that no hip goes on from it
     """
-    if of.blind:
-        raise BookError('wing.valleys', message('frame.unlike_ell'), "'both'")
     base, out = of.base, exact(of.wing.out_in)
     front, back, left, *rest = base.slopes
     slopes = [_front(of, front), back, _left(of, left), *rest, wing_right(of)]
@@ -75,8 +74,8 @@ def _upper_hip(of: Joined) -> CornerBoard:
         most = 2 * (of.base.ridge_run_in - least + passed) / one_term(of.rate)
         allowed = message(
             'frame.up_to_or_level',
-            most=down_to_a_part(most, of.asked),
-            level=down_to_a_part(of.level_width_in, of.asked),
+            most=greatest(most, of.asked),
+            level=greatest(of.level_width_in, of.asked),
         )
         raise BookError('wing.width', message('frame.no_upper_hip'), allowed)
     start = of.half_in - of.ridge_in / 2, of.passed_in

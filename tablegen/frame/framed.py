@@ -86,7 +86,7 @@ def _placed(asked: Asked, plan: Plan) -> Iterator[tuple[Member, tuple[Hand | Non
         for one in rafters_of(slope, asked, plan.lift_in, main):
             yield one.member, one.hands, _standing(one, asked)
     for member, of, (start, end) in barges(asked, plan):
-        yield member, (member.head.long,), Standing(of.name, None, None, start, end)
+        yield member, (member.head.long, member.tail.long), Standing(of.name, None, None, start, end)
     for board in plan.corners:
         yield board.member, (board.hand,), Standing('', None, None, board.start, board.end)
 

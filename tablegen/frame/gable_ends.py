@@ -9,7 +9,7 @@ from typing import ClassVar
 
 from tablegen.frame.asked import Asked
 from tablegen.frame.plan import ZERO, Edge, Level, LevelBoard, Plan, Point, Reach, Region, Slope
-from tablegen.frame.rafters import head_of
+from tablegen.frame.rafters import head_of, tail_of
 from tablegen.frame.stations import clear_of
 from tablegen.frame.wood import free_tail
 from tablegen.geometry import common, shortening, tail
@@ -20,6 +20,7 @@ from tablegen.numbers.units import INCHES
 from tablegen.roof.figures import Degrees, Length
 from tablegen.roof.framing import rafter
 from tablegen.roof.member import Kind, Member, Stop
+from tablegen.roof.members import Members
 from tablegen.roof.plane import Plane
 from tablegen.roof.stopped import square_end
 from tablegen.written.stocks import stock
@@ -151,13 +152,15 @@ def barges(asked: Asked, plan: Plan) -> Iterator[tuple[Member, Slope, tuple[Poin
         side = rake.slope.members.side
         along = rake.end_in + rake.outwards * middle
         run, head = rake.upper.at(along) - rake.foot_in, head_of(side, rake.upper)
-        foot = (
-            free_tail(asked, rake.slope)
-            if rake.lower.edge is Edge.PLATE
-            else square_end(side, Stop.PURLIN, rake.lower.thickness_in)
-        )
-        kind = Kind.BARGE if rake.lower.edge is Edge.PLATE else Kind.UPPER_BARGE
-        member = rafter('', kind, Plane(rake.slope.members, run, asked.measure), run, head, foot)
+        members, kind = rake.slope.members, Kind.BARGE
+        if (
+            rake.lower.edge is Edge.PLATE
+        ):  # a valley at the corner of the plates there may stop it before the eave
+            out, foot = tail_of(rake.region, along, side, free_tail(asked, rake.slope))
+            members = Members(replace(side, overhang_in=out))
+        else:
+            kind, foot = Kind.UPPER_BARGE, square_end(side, Stop.PURLIN, rake.lower.thickness_in)
+        member = rafter('', kind, Plane(members, run, asked.measure), run, head, foot)
         points = rake.slope.on_plan(along, rake.foot_in), rake.slope.on_plan(along, rake.foot_in + run)
         yield replace(member, mouth=None, cautions=()), rake.slope, points
 

@@ -8,6 +8,7 @@ from fractions import Fraction
 from tablegen.errors import BookError
 from tablegen.frame.asked import Asked, Eaves, HalfHip, Hip, HipHead
 from tablegen.frame.gables import outline, ridge_board
+from tablegen.frame.limits import least
 from tablegen.frame.plan import (
     EAST,
     NORTH,
@@ -28,7 +29,7 @@ from tablegen.geometry import corner, ridge, shortening, tail
 from tablegen.geometry.pitch import Pitch
 from tablegen.messages import message
 from tablegen.numbers import text
-from tablegen.numbers.exact import Exact, exact, floor_of
+from tablegen.numbers.exact import Exact, exact
 from tablegen.roof.framing import hip
 from tablegen.roof.member import Hand, Member, Stop
 from tablegen.roof.members import Members
@@ -142,13 +143,7 @@ def half_hipped(asked: Asked) -> Plan:
 
 def _roof(of: Ends) -> Plan:
     asked, long = of.asked, of.asked.length_in
-    if of.end_run_in * of.number >= long:
-        least = text.in_units(Fraction(floor_of(of.end_run_in * of.number) + 1))
-        raise BookError(
-            'length',
-            message('frame.hips_meet', length=text.in_units(long)),
-            message('frame.over', least=least),
-        )
+    _checked_length(of)
     slopes = [*_main(of), end_slope(of, 'left', (ZERO, asked.width_in - of.on_plate_in), SOUTH)]
     if of.number > 1:
         slopes.append(end_slope(of, 'right', (exact(long), of.on_plate_in), NORTH))
@@ -163,6 +158,34 @@ def _roof(of: Ends) -> Plan:
     points: tuple[Point, Point] = ((left, of.run_in), (right, of.run_in))
     levels = (ridge_board(asked, 'R', *points, right - left),) if asked.ridge else ()
     return Plan(tuple(slopes), corners, levels, of.run_in, plates=outline(asked), edges=edges)
+
+
+def _checked_length(of: Ends) -> None:
+    """Refuse a roof on whose ridge the commons that its hips' heads ask for have no room.
+
+    Errors:
+        BookError for that
+
+    Notes:
+        1. One common may serve both ends where hips stand clear of it, with one cheek each; and a gable's own serves a hip's head
+           that is cut to it, where it stands on the ridge's very end.
+    """
+    asked, wood, first = of.asked, of.asked.rafters.thickness_in, of.first_common_in
+    single = asked.hip_head is HipHead.SINGLE
+    if of.number > 1:
+        shortest = 2 * first if single else 2 * first + wood
+    else:
+        shortest = first + wood / 2
+        if asked.length_in != shortest:
+            shortest += wood
+    if asked.length_in < shortest:
+        meet = of.end_run_in * of.number >= asked.length_in
+        problem = 'frame.hips_meet' if meet else 'frame.short_ridge'
+        raise BookError(
+            'length',
+            message(problem, length=text.in_units(asked.length_in)),
+            message('frame.over', least=least(shortest, asked)),
+        )
 
 
 def _main(of: Ends) -> tuple[Slope, Slope]:
@@ -209,9 +232,9 @@ def _along(of: Ends) -> Places:
     asked, long, half = of.asked, exact(of.asked.length_in), of.asked.rafters.thickness_in / 2
     two, start = of.number > 1, of.first_common_in
     last = long - start if two else long - half
+    if two and start < last < start + asked.rafters.thickness_in and asked.hip_head is HipHead.SINGLE:
+        start = last = (start + last) / 2  # one common for both ends
     jacks = jacks_of(of, start)
-    if start > last:
-        start = last = (start + last) / 2
     # from the hipped end: the odd bay stands at the other
     middle = between(start, last, asked.spacing_in, asked.rafters.thickness_in)
     return (*jacks, *middle, *(mirrored(jacks, long) if two else ()))

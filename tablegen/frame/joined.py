@@ -11,15 +11,9 @@ from tablegen.frame.stations import Places, clear_of
 from tablegen.frame.wood import ridge_in
 from tablegen.geometry import shortening
 from tablegen.geometry.corner import Corner
-from tablegen.numbers import text
 from tablegen.numbers.angles import Angle
-from tablegen.numbers.exact import Exact, exact, floor_of
+from tablegen.numbers.exact import Exact, exact
 from tablegen.roof.members import Members
-
-
-def down_to_a_part(inches: Exact, asked: Asked) -> str:
-    """Return a greatest length in its unit, no greater by its rounding."""
-    return text.in_units(Fraction(floor_of(inches, asked.measure.per), asked.measure.per))
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,6 +110,16 @@ class Joined:
     def beside_in(self) -> Exact:
         """Return how far from an inside corner of the plates a rafter of the main front stands clear of the valley."""
         return self._beside(self.at.plan_a)
+
+    def shortest_jack_in(self, plan: Angle) -> Exact:
+        """Return the run of a valley jack, from center line to center line, whose shorter side is as long as it is thick, level.
+
+        Given:
+            plan  of its eave to the valley
+        """
+        thick = self.asked.rafters.thickness_in
+        off = self.ridge_in / 2 + shortening.jack_at(self.asked.valleys.thickness_in, plan)
+        return off + shortening.points_apart(thick, plan) / 2 + thick
 
     def _beside(self, plan: Angle) -> Exact:
         half = self.asked.rafters.thickness_in / 2

@@ -80,7 +80,7 @@ def rafters_of(slope: Slope, asked: Asked, lift_in: Exact, main_slope: Exact) ->
         if lower.edge is Edge.BOARD:
             foot = replace(laid_end(side, lift_in, main_slope), long=foot.long)
         if lower.edge is Edge.PLATE:
-            out, foot = _tail(region, along, side, free_tail(asked, slope))
+            out, foot = tail_of(region, along, side, free_tail(asked, slope))
             members = members if out is side.overhang_in else Members(replace(side, overhang_in=out))
         run = upper.at(along) - lower.at(along)
         head = head_of(side, upper)
@@ -91,7 +91,7 @@ def rafters_of(slope: Slope, asked: Asked, lift_in: Exact, main_slope: Exact) ->
             yield Stood(member, slope, along, lower.at(along), upper.at(along))
 
 
-def _tail(region: Region, along: Exact, side: Side, free: End) -> tuple[Exact, End]:
+def tail_of(region: Region, along: Exact, side: Side, free: End) -> tuple[Exact, End]:
     """Return a tail's level length and its end: beside an inside corner the valley's tail stops it.
 
     Given:

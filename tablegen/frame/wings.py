@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from fractions import Fraction
 
 from tablegen.errors import BookError
-from tablegen.frame.asked import EIGHTH_IN, Asked, Gable, Hip, Wing
+from tablegen.frame import limits
+from tablegen.frame.asked import Asked, Gable, Hip, Wing
 from tablegen.frame.ells import ell
 from tablegen.frame.gables import gable
 from tablegen.frame.hips import hipped
-from tablegen.frame.joined import Joined, down_to_a_part
+from tablegen.frame.joined import Joined
 from tablegen.frame.plan import (
     ZERO,
     Edge,
@@ -20,8 +20,17 @@ from tablegen.frame.plan import (
     Region,
     Slope,
 )
-from tablegen.frame.stations import clear_of
-from tablegen.frame.wing_parts import cut, level_boards, turned_over, valleys, wing_hips, wing_slopes, within
+from tablegen.frame.stations import clear_between, clear_of
+from tablegen.frame.wing_parts import (
+    cut,
+    level_boards,
+    turned_over,
+    valleys,
+    wing_ends,
+    wing_hips,
+    wing_slopes,
+    within,
+)
 from tablegen.frame.wood import ridge_in, two_pitches
 from tablegen.geometry import shortening
 from tablegen.messages import message
@@ -48,20 +57,12 @@ def winged(asked: Asked) -> Plan:
     main, own = two_pitches(asked, kind.pitch or asked.pitch)
     of = Joined(asked, kind, base, main, own)
     if of.reach_in > base.ridge_run_in:
-        widest = down_to_a_part(of.level_width_in, asked)
+        widest = limits.greatest(of.level_width_in, asked)
         raise BookError(
             'wing.width', message('frame.wing_over_the_ridge'), message('frame.up_to', most=widest)
         )
-    least, most = (
-        Fraction(0) if flush else asked.overhang_in,
-        asked.length_in - asked.overhang_in - kind.width_in,
-    )
-    if not least <= kind.from_left_in <= most:
-        raise BookError(
-            'wing.from_left',
-            message('frame.wing_past_the_front', from_left=text.in_units(kind.from_left_in)),
-            message('error.between', least=text.in_units(least), most=text.in_units(most)),
-        )
+    _checked_place(of)
+    _checked_out(of)
     if flush:
         return ell(of)
     long_left = _long_valley_is_left(of)
@@ -84,6 +85,49 @@ def winged(asked: Asked) -> Plan:
         edges=_edges(of),
         lift_in=of.lift_in,
     )
+
+
+def _checked_place(of: Joined) -> None:
+    """Refuse a wing that stands neither on the front, clear of its ends by the overhang, nor flush with one of them.
+
+    Errors:
+        BookError for that, and for one that cannot be flush
+    """
+    asked, kind = of.asked, of.wing
+    start, last, out = kind.from_left_in, asked.length_in - kind.width_in, asked.overhang_in
+    flush = not start, start == last and kind.main_ends < 2
+    if all(flush) or not (out <= start or flush[0]) or not (start <= last - out or flush[1]):
+        raise BookError(
+            'wing.from_left',
+            message('frame.wing_past_the_front', from_left=text.in_units(start)),
+            message('error.between', least=text.in_units(out), most=text.in_units(last - out)),
+            message('frame.or_flush'),
+        )
+    if not any(flush):
+        return
+    if of.blind:
+        raise BookError('wing.valleys', message('frame.flush_laid_on'), 'both')
+    own = of.own.side.overhang_in
+    if (flush[1] or not kind.main_ends) and asked.gable_overhang_in < own:
+        least = message('frame.over', least=limits.least(own, asked))
+        raise BookError('overhang.gable', message('frame.gable_over_the_eave'), least)
+
+
+def _checked_out(of: Joined) -> None:
+    """Refuse a wing that stands out too little.
+
+    Errors:
+        BookError for one within the main eaves, or whose hipped end leaves no ridge before the main roof
+    """
+    asked, kind = of.asked, of.wing
+    if kind.out_in <= asked.overhang_in:
+        more = message('roof_file.more_than', least=text.in_units(asked.overhang_in))
+        raise BookError('wing.out', message('frame.wing_within_the_eaves'), more)
+    if kind.hipped:
+        shortest = wing_ends(of).first_common_in - of.reach_in + of.shortest_jack_in(of.at.plan_b) * of.rate
+        if kind.out_in < shortest:
+            allowed = message('frame.over', least=limits.least(shortest, asked))
+            raise BookError('wing.out', message('frame.no_wing_ridge'), allowed)
 
 
 def _long_valley_is_left(of: Joined) -> bool:
@@ -126,22 +170,24 @@ def _main_front(of: Joined, front: Slope) -> Slope:
     shorter = Reach(Edge.VALLEY, 'V', middle, right, of.reach_in, -of.rate, thick)
     half = exact(of.asked.rafters.thickness_in / 2)
     at_ridge = thick / 2 / of.at.plan_a.sine() - shortening.set_back_at_ridge(ridge_in(of.asked), of.at)
-    places = of.clear_of_corner(of.clear_of_corner(whole.stations, left), right)
+    places = whole.stations
+    for inside in (left, right):
+        if 0 < inside < long:  # at a gable that the wing is flush with, its rafter is cut to the valley
+            places = of.clear_of_corner(places, inside)
+    line = top + at_ridge  # there the longer valley's side comes to the ridge's
+    places = clear_between(
+        places, top - of.shortest_jack_in(of.at.plan_a) / of.rate, line + half, of.asked.rafters.thickness_in
+    )
     above = Region(
         (plate.part(ZERO, left), longer),
         cut(whole.upper, ZERO, top),
         within(places, ZERO, top),
     )
     under = longer.part(middle, top)
-    line = top + at_ridge  # there the longer valley's side comes to the ridge's
-    stand = tuple(
-        min(place, top - EIGHTH_IN) if place <= line - half else place
-        for place in clear_of(places, line, half)
-    )
     below = Region(
         (shorter, plate.part(right, long)),
         (*((under,) if middle < top else ()), *cut(whole.upper, top, long)),
-        within(stand, middle, long),
+        within(places, middle, long),
     )
     return replace(front, regions=(above, below))
 

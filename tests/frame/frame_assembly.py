@@ -244,7 +244,7 @@ class Roof:
     def _met(self, slope: Slope, center: float, start) -> float:
         """Return how far inward the line of a hip or valley crosses a place along, above where a member starts."""
         found = []
-        for corner in self.lay.corners:
+        for corner in (one for one in self.lay.corners if slope.name in (one.right, one.left)):
             (x, y), (right, up) = (
                 slope.placed(corner.start),
                 slope.placed(np.array(slope.origin) + corner.way),

@@ -86,6 +86,16 @@ FIXED = {
         hips=stock('2×10'),
         ridge=RidgeBoard(F(3, 4)),
     ),
+    'ell at a gable': asked(Wing(F(84), F(60), F(0)), 6, 144, 220, spacing_in=F(24), gable_overhang_in=F(14)),
+    'ell at the right gable, one ridge height': asked(
+        Wing(F(80), F(60), F(140), pitch=pitch('9')),
+        6,
+        120,
+        220,
+        spacing_in=F(24),
+        gable_overhang_in=F(8),
+        ridge=RidgeBoard(F(3, 4)),
+    ),
     'six sides': asked(ManySided(6, across_flats_in=F(144)), 8, 0, 0, spacing_in=F(24), hips=stock('2×10')),
     'eight sides around a post': asked(
         ManySided(8, side_in=F(50), post_across_flats_in=F(6)), 8, 0, 0, spacing_in=F(24), hips=stock('2×10')
@@ -206,7 +216,8 @@ class Drawn(Random):
         widest = wide * F(pitch(pitched).rise_in) / F((own or pitch(pitched)).rise_in)
         if self.randint(0, 3) == 0:
             width = self.choice([widest, widest * F(self.randint(3, 6), 8)])
-            return Wing(width, out, F(0), own, self.choice([1, 2]), hipped)
+            ends = self.choice([0, 0, 1, 2])
+            return Wing(width, out, F(0), own, ends, hipped)
         width = self.choice([widest, widest * F(self.randint(5, 7), 8)])
         return Wing(
             width, out, (long - width) / 2, own, self.choice([0, 0, 2]), hipped,
@@ -229,6 +240,11 @@ def drawn(number: int) -> Asked:
     if isinstance(kind, Wing):  # room for its valleys between the ends of the ridge
         long += wide
         kind = replace(kind, from_left_in=kind.from_left_in and kind.from_left_in + wide / 2)
+    eave, gable = draw.inches(2, 18), draw.inches(2, 12)
+    if isinstance(kind, Wing) and not kind.from_left_in and not kind.main_ends:  # an L at a gable
+        kind = replace(kind, from_left_in=draw.choice([F(0), long - kind.width_in]))
+        aside = eave * F(pitch(rise).rise_in) / F((kind.pitch or pitch(rise)).rise_in)
+        gable = aside + draw.choice([F(0), draw.inches(0, 6)])
     ridge = RidgeBoard(
         draw.choice([F(3, 4), F(3, 2)]), F(draw.choice([37, 45]), 4), draw.choice(list(RidgeTop))
     )
@@ -245,8 +261,8 @@ def drawn(number: int) -> Asked:
         rafters=stock(name),
         hips=stock(DEEPER[name]),
         seat_in=draw.inches(2, 4),
-        overhang_in=draw.inches(2, 18),
-        gable_overhang_in=draw.inches(2, 12),
+        overhang_in=eave,
+        gable_overhang_in=gable,
         hip_top=draw.choice(list(HipTop)),
         hip_head=draw.choice(list(HipHead)) if ridge else HipHead.BETWEEN,
         tail=draw.choice(list(TailCut)),

@@ -84,17 +84,28 @@ def test_a_roof_is_as_large_as_its_planes(name):
 
 
 @pytest.mark.parametrize(
-    ('wing', 'plan_in2'),
+    ('wing', 'gable', 'plan_in2'),
     [
         # of one pitch all planes are stretched alike: the outline of main eaves and barges, and of the wing's
-        ('width = 192, out = 120, from_left = 48', 312 * 448 + 216 * (120 - 12 + 8)),
-        ('width = 192, out = 120, from_left = 48, end = "hip"', 312 * 448 + 216 * 120),
-        ('width = 192, out = 120, from_left = 48, end = "hip", main_ends = 2', 312 * 456 + 216 * 120),
-        ('width = 288, out = 300, from_left = 0, main_ends = 1', 312 * (12 + 432 + 8) + 312 * (300 - 12 + 8)),
+        ('width = 192, out = 120, from_left = 48', 8, 312 * 448 + 216 * (120 - 12 + 8)),
+        ('width = 192, out = 120, from_left = 48, end = "hip"', 8, 312 * 448 + 216 * 120),
+        ('width = 192, out = 120, from_left = 48, end = "hip", main_ends = 2', 0, 312 * 456 + 216 * 120),
+        (
+            'width = 288, out = 300, from_left = 0, main_ends = 1',
+            8,
+            312 * (12 + 432 + 8) + 312 * (300 - 12 + 8),
+        ),
+        (
+            'width = 192, out = 120, from_left = 0, main_ends = 1',
+            8,
+            312 * (12 + 432 + 8) + 216 * (120 - 12 + 8),
+        ),
+        ('width = 192, out = 120, from_left = 0', 12, 312 * (12 + 432 + 12) + 216 * 120),
+        ('width = 192, out = 120, from_left = 240', 20, 312 * (20 + 432 + 20) + 216 * (120 - 12 + 20)),
     ],
 )
-def test_a_roof_with_a_wing_of_its_pitch_is_as_large_as_its_outline(wing, plan_in2):
-    barge = '' if 'end = "hip", main_ends = 2' in wing else 'overhang.gable = 8'
+def test_a_roof_with_a_wing_of_its_pitch_is_as_large_as_its_outline(wing, gable, plan_in2):
+    barge = f'overhang.gable = {gable}' if gable else ''
     asked = read_roof(f'kind = "wing"\n{HOUSE}wing = {{{wing}}}\n{barge}', '')
 
     found = float(area_in2(frame(asked).plan, asked.gable_overhang_in))
