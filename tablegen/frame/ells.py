@@ -10,7 +10,7 @@ from dataclasses import replace
 
 from tablegen.errors import BookError
 from tablegen.frame.asked import HipHead
-from tablegen.frame.hips import end_slope, hip_stop, jacks_of
+from tablegen.frame.hip_ends import end_slope, hip_stop, jacks_of
 from tablegen.frame.joined import Joined
 from tablegen.frame.limits import greatest
 from tablegen.frame.plan import EAST, SOUTH, ZERO, CornerBoard, Edge, Plan, Point, Reach, Region, Slope

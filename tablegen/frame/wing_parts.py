@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from tablegen.frame.asked import HipHead, RidgeTop
 from tablegen.frame.gables import ridge_board
-from tablegen.frame.hips import Ends, end_slope, hip_member, jacks_of
+from tablegen.frame.hip_ends import Ends, end_slope, hip_member, jacks_of
 from tablegen.frame.joined import Joined
 from tablegen.frame.plan import (
     EAST,
