@@ -56,6 +56,8 @@ ON_TOP = {
     Name.TAIL: N_('lower cheek, top edge'),
 }
 BLUNT_ON_TOP, LEVEL_ON_TOP = N_('upper cut, top edge'), N_('lower cut, top edge')
+SHORT = {Name.HEAD: N_('cut'), Name.TAIL: N_('cut'), 'middle': N_('center')}
+"""What lines of the top edge are called where they are short."""
 FACES = {
     Face.LEFT: N_('LEFT SIDE'),
     Face.TOP: N_('TOP EDGE'),
@@ -85,7 +87,7 @@ def center_name(member: Member) -> str:
 
 
 def line_names(whole: Pattern, name: str, face: Face) -> list[str]:
-    """Return what a line of a piece is called, with its length where it has one, and without."""
+    """Return what a line of a piece is called, in full and, where it may find no room so, in less."""
     mouth = whole.member.mouth
     plain = _line_name(whole.member, name, face)
     lengths = {
@@ -94,10 +96,11 @@ def line_names(whole: Pattern, name: str, face: Face) -> list[str]:
         Name.SEAT: (LEVEL, mouth.seat),
         Name.HEEL: (PLUMB, mouth.heel),
     } if mouth else {}  # fmt: skip
-    if name not in lengths:
-        return [plain]
-    words, length = lengths[Name(name)]
-    return [_(words).format(line=plain, length=figure_text(length)), plain]
+    if name in lengths:
+        words, length = lengths[Name(name)]
+        return [_(words).format(line=plain, length=figure_text(length)), plain]
+    short = SHORT.get(name) if face is Face.TOP else None
+    return [plain, _(short)] if short else [plain]
 
 
 def _line_name(member: Member, name: str, face: Face) -> str:

@@ -12,9 +12,11 @@ from fifty_digits import mpf
 from frame_patterns import Told
 from frame_roofs import FIXED
 from full_size import TRUE, datums_off, flat, joined, off_by, pages_of
+from inked import inked
 from roof_files import roof
 
 from layouts.patterns.make import laid, write_patterns
+from layouts.patterns.page import page_drawing
 from layouts.patterns.shown import shared_by
 from layouts.words import pattern_list as list_words
 from layouts.words.patterns import line_names
@@ -199,6 +201,18 @@ def test_no_member_of_any_kind_of_roof_lacks_a_part_or_a_name(name):
         for one in shared
         for line in one.shown.flat.lines
     )
+
+
+def test_every_line_of_a_roof_s_patterns_is_named_and_all_waste_is_crossed(printed):
+    """On one page at least of its piece, beside it; the lines over the top edge in less words where they are short."""
+    for one in laid([shown for _inks, shown, _of in printed], 'a4'):
+        pages = [inked(page_drawing(one, page, 99)) for page in range(one.sheet.tiling.count)]
+        said = Counter(label.text for page in pages for label in page.labels)
+        for line in one.shown.flat.lines:
+            assert any(name in said for name in line_names(one.shown.whole, line.name, line.face)), (
+                one.shown.title
+            )
+        assert said['waste'] >= len(one.shown.flat.wastes)
 
 
 def test_what_the_pages_of_a_roof_say(printed):
