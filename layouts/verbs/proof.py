@@ -20,6 +20,7 @@ EXAMPLES = (
     'rafterbook proof my-book/booklet.pdf',
     'rafterbook proof my-book/card.pdf',
     'rafterbook proof my-roof.pdf',
+    'rafterbook proof pattern.pdf',
 )
 USUAL, SHEETS = 'output/booklet.pdf', 'sheets.pdf'
 NOTES = N_("""\
@@ -34,6 +35,8 @@ Of a card's sheets every figure is worked out by its row and head, and the line
 that is cut along is measured against the size in the margin. The sheets of a
 roof are worked out anew from the lines of what was asked for, which stand on
 them: places, every mark from both ends, cuts, lists, what is cut from a board.
+Of a pattern bars, angles and lengths are measured in the drawing, against what
+is printed beside them, and pages are laid on one another.
 Exit status 0: nothing differs, 1: something does, 2: no book of this kind.""")
 TOLD = {
     'figure': N_('page {page}, {row}, “{head}”: printed {printed}, right {right}'),
@@ -63,9 +66,9 @@ NO_HEAD = N_('page {page}, {row}: printed {printed}, right {right}')
 
 def add(subparsers: Subparsers) -> None:
     """Declare the verb."""
-    summary = _('read a finished booklet, card or roof back and check its figures')
+    summary = _('read a finished booklet, card, roof or pattern back and check its figures')
     parser = add_verb(subparsers, 'proof', summary, run, EXAMPLES, _(NOTES))
-    words = _('the booklet, a card or the sheets of a roof (default {usual})').format(usual=USUAL)
+    words = _('the booklet, a card, the sheets of a roof or a pattern (default {usual})').format(usual=USUAL)
     parser.add_argument('booklet', nargs='?', default=USUAL, metavar='PDF', help=words)
 
 
