@@ -22,8 +22,9 @@ from layouts.patterns.make import laid, write_patterns
 from layouts.patterns.page import Laid
 from layouts.patterns.shown import shared_by, shown_of
 from layouts.pdf.booklet import join
+from layouts.pdf.kept import Kept
 from layouts.pdf.progress import Progress
-from layouts.pdf.typeset import Job, parts, typeset
+from layouts.pdf.typeset import Job, Part, parts, typeset
 from layouts.pdf.workplace import put_in_place, workplace
 from layouts.roofs.make import write_roof
 from layouts.sheets.counted import sheet_layout
@@ -136,12 +137,15 @@ def build_roof(framed: Frame, buy: Buying, paper: str, file: Path) -> int:
     return pages
 
 
-def build(settings: Settings, folder: Path, progress: Progress, tagged: bool = False) -> Built:
+def build(
+    settings: Settings, folder: Path, progress: Progress, tagged: bool = False, kept: Kept | None = None
+) -> Built:
     """Make a booklet and its sheets.
 
     Given:
         folder    where the files go; made if it is not there
         tagged    whether the booklet has tags for a screen reader: it is then set in one process
+        kept      documents of earlier books, of which what has not changed is taken
 
     Errors:
         BookError if anything fails, or the settings' language has no catalogue; files of an earlier build are then as
@@ -155,10 +159,17 @@ def build(settings: Settings, folder: Path, progress: Progress, tagged: bool = F
         cards = card_work(settings, USUAL[settings.trim], work)
         progress.stage(_('typesetting'), planned.index.total + 1 + (cards.job.pages or 0))
         guide = instructions_job(planned, work)
-        of_book: list[Path] = []
-        typeset(_documents(planned, [guide, cards.job], work, of_book, tagged), progress.advance)
+        of_book: list[Part] = []
+        typeset(_documents(planned, [guide, cards.job], work, of_book, tagged), progress.advance, kept)
         progress.stage(_('joining'))
-        join(of_book, settings.title, settings.owner, outline(planned), work / BOOKLET, tagged)
+        join(
+            [(part.job.out, part.places) for part in of_book],
+            settings.title,
+            settings.owner,
+            outline(planned),
+            work / BOOKLET,
+            tagged,
+        )
         progress.stage(_('imposing'))
         sections = [(first - 1, count) for first, count in planned.index.sections]
         layout = sheet_layout(planned)
@@ -190,13 +201,16 @@ def _tabs(planned: Plan) -> dict[int, tuple[float, float]]:
 
 
 def _documents(
-    planned: Plan, small: Sequence[Job], work: Path, of_book: list[Path], tagged: bool
+    planned: Plan, small: Sequence[Job], work: Path, of_book: list[Part], tagged: bool
 ) -> Iterator[Job]:
     """Return all documents, small ones first: they are set while the book's pages are still being made."""
     yield from small
-    for job in parts(planned.pages(), planned.trim, planned.settings.title, work, tagged):
-        of_book.append(job.out)
-        yield job
+    kinds = [draft.template for draft in planned.drafts]
+    # Their own title says nothing: the booklet bears the book's, and a document without it stays what it was.
+    title = planned.settings.title if tagged else ''
+    for part in parts(planned.pages(), kinds, planned.trim, title, work, tagged):
+        of_book.append(part)
+        yield part.job
 
 
 def _check_names(settings: Settings) -> None:

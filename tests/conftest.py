@@ -1,5 +1,6 @@
 """How the tests run: no deadline for one example, since two cores are shared with other work."""
 
+import os
 import socket
 from collections.abc import Iterator
 from pathlib import Path
@@ -10,6 +11,7 @@ from made_books import OPENINGS, SMALL, MadeBook, made_once
 from quick_books import QUICK
 from skewed import SKEWED, SkewedBook
 
+os.environ['XDG_CACHE_HOME'] = os.path.join(os.devnull, 'none')  # nothing of a user's is taken or left
 settings.register_profile('book', deadline=None, max_examples=40, print_blob=True)
 settings.load_profile('book')
 

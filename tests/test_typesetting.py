@@ -84,7 +84,7 @@ def test_pages_and_sheets_have_their_sizes(small_book):
 
 def test_two_builds_are_the_same_to_the_byte_on_however_many_cores(tmp_path, monkeypatch):
     """Of a book set in several documents, one after the other and side by side, and joined."""
-    monkeypatch.setattr(typesetting, 'PAGES_WORTH_A_DOCUMENT', 6)
+    monkeypatch.setattr(typesetting, 'PAGES_OF_A_DOCUMENT', {False: 6, True: 6})
     books = []
     for cores in (1, 3):
         monkeypatch.setattr(workers, 'cores', lambda cores=cores: cores)
@@ -134,11 +134,11 @@ EDITIONS = [
 
 
 @pytest.mark.parametrize('written', EDITIONS)
-def test_every_edition_keeps_to_its_pages(written, tmp_path, monkeypatch):
+def test_every_edition_keeps_to_its_pages(written, tmp_path):
     """As many pages as planned, each word in the text, the tab or the folio, and none on another."""
-    monkeypatch.setattr(typesetting, 'MOST_DOCUMENTS', 1)
     planned = plan(read_settings(written, ''))
-    (whole,) = parts(planned.pages(), planned.trim, '', tmp_path)
+    html = pages_html(planned.pages(), '')
+    whole = Job(html, style(planned.trim), planned.index.total, tmp_path / 'book.pdf')
     set_document(whole)
 
     assert strayed(planned.pages(), whole, planned.trim) == []
@@ -222,13 +222,23 @@ def test_every_page_laid_out_is_told(cores, tmp_path, monkeypatch):
     assert (tmp_path / 'other.pdf').exists()
 
 
-@pytest.mark.parametrize(('pages', 'shares'), [(12, [12]), (60, [21, 20, 19]), (80, [22, 20, 20, 18])])
-def test_documents_are_cut_by_the_pages_where_that_pays(pages, shares, tmp_path):
-    jobs = list(parts([empty(number) for number in range(1, pages + 1)], POCKET, 'Notes', tmp_path))
+@pytest.mark.parametrize(
+    ('kinds', 'shares'),
+    [
+        (['cover', *['how'] * 3, 'made'], [3, 2]),
+        (['cover', *map(str, range(40)), *['grid'] * 130, 'made'], [20, 20, 2, 65, 65]),
+        (['grid'] * 12, [12]),
+    ],
+)
+def test_documents_are_cut_by_the_kinds_of_their_pages(kinds, shares, tmp_path):
+    """What says title, owner or paper apart; many of a kind apart from few; as many documents as pay."""
+    pages = [empty(number) for number in range(1, len(kinds) + 1)]
+    made = list(parts(pages, kinds, POCKET, 'Notes', tmp_path))
 
-    assert [one.pages for one in jobs] == shares
-    assert [one.html.count('<section ') for one in jobs] == shares
-    assert len({one.out for one in jobs}) == len(jobs)
+    assert [one.job.pages for one in made] == shares
+    assert [one.job.html.count('<section ') for one in made] == shares
+    assert sorted(place for one in made for place in one.places) == [*range(len(kinds))]
+    assert len({one.job.out for one in made}) == len(made)
 
 
 class Refusing(MetaPathFinder):

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from itertools import groupby
 from pathlib import Path
 
 from pypdf import PdfReader, PdfWriter
@@ -23,7 +24,7 @@ PRODUCER = 'rafterbook'
 
 
 def join(
-    parts: Sequence[Path],
+    parts: Sequence[tuple[Path, Sequence[int]]],
     title: str,
     owner: str,
     outline: Sequence[Entry],
@@ -33,19 +34,19 @@ def join(
     """Write one PDF of some parts.
 
     Given:
-        parts    PDF files in reading order
+        parts    PDF files, each with the places of its pages in the book, from 0
         outline  its first level
         out      the file to write
         tagged   whether the only part has tags, which are kept
     """
     if tagged:
-        (part,) = parts
+        ((part, _places),) = parts
         writer = PdfWriter(clone_from=PdfReader(part))
         del writer.root_object[NameObject('/Outlines')]
     else:
         writer = PdfWriter()
-        for part in parts:
-            writer.append(PdfReader(part), import_outline=False)
+        for reader, first, last in _runs(parts):
+            writer.append(reader, pages=(first, last), import_outline=False)
     _add_outline(writer, outline)
     _lead_links(writer)
     name_file(writer, title, owner)
@@ -58,6 +59,17 @@ def join(
     writer.compress_identical_objects(remove_duplicates=not tagged, remove_unreferenced=True)
     writer._ID = None
     writer.write(out)
+
+
+def _runs(parts: Sequence[tuple[Path, Sequence[int]]]) -> Iterator[tuple[PdfReader, int, int]]:
+    """Return the book's pages as pages of their parts that follow one another there too: first and past the last."""
+    readers = [PdfReader(part) for part, _places in parts]
+    where = sorted(
+        (place, number, at) for number, (_part, places) in enumerate(parts) for at, place in enumerate(places)
+    )
+    for number, run in groupby(enumerate(where), lambda one: (one[1][1], one[1][2] - one[0])):
+        listed = [at for _place, (_at, _number, at) in run]
+        yield readers[number[0]], listed[0], listed[-1] + 1
 
 
 def name_file(writer: PdfWriter, title: str, owner: str = '') -> None:

@@ -5,10 +5,11 @@ from __future__ import annotations
 import logging
 import os
 import warnings
+from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
-from itertools import accumulate, pairwise
+from itertools import pairwise
 from pathlib import Path
 from types import ModuleType
 from typing import Protocol
@@ -16,6 +17,7 @@ from typing import Protocol
 from layouts.html.page_html import pages_html, style
 from layouts.paper.page import Page
 from layouts.paper.trim import Trim
+from layouts.pdf.kept import Kept, name_of
 from layouts.pdf.workers import side_by_side
 from layouts.pdf.workplace import passing_files_in
 from layouts.quick.pages import quick_document
@@ -26,11 +28,13 @@ from tablegen.messages import message
 
 EPOCH = '1735689600'
 """The fixed moment (2025-01-01) that PDFs bear, so that the same settings give the same bytes."""
-PAGES_WORTH_A_DOCUMENT = 20
-"""Fewer pages than this a process and starting it costs more than it saves."""
-MOST_DOCUMENTS = 8
-LESS_FOR_THE_NEXT = 0.95
-"""Pages of a document, of those of the one before: it begins later, by what its HTML takes, and all should end together."""
+OF_THE_COPY = frozenset(('cover', 'section_cover', 'made'))
+"""Kinds of page that say the title, the owner or the paper: a document of their own, so that all others stay what they were."""
+MANY = 6
+"""Pages of a kind that come in such numbers are set the quick way, as a rule."""
+PAGES_OF_A_DOCUMENT = {False: 14, True: 60}
+"""Fewer pages than this a process, and starting it costs more than it saves; True where there are many of their kind."""
+MOST_DOCUMENTS = 4
 REPORT = message('making.report')
 SHORTEN = message('making.fewer_words')
 LOOK_OVER = message('making.look_over')
@@ -71,46 +75,121 @@ class SetDocument(Protocol):
         """Write it."""
 
 
-def parts(pages: Sequence[Page], trim: Trim, title: str, folder: Path, tagged: bool = False) -> Iterator[Job]:
-    """Return a book's pages as documents, in reading order, each made when it is asked for.
+@dataclass(frozen=True, slots=True)
+class Part:
+    """A document of some pages of a book."""
+
+    job: Job
+    places: Sequence[int]
+    """Of its pages in the book, from 0."""
+
+
+def parts(
+    pages: Sequence[Page],
+    kinds: Sequence[str],
+    trim: Trim,
+    title: str,
+    folder: Path,
+    tagged: bool = False,
+) -> Iterator[Part]:
+    """Return a book's pages as documents, each made when it is asked for.
 
     Given:
         pages   in order; only those of one document are taken at a time
+        kinds   the template of each
         folder  where the documents will be written
         tagged  whether they are to be: then they are one document, since tags of several cannot be joined
 
     Notes:
         How many there are is of the book and not of the machine: where a document begins can be told from its bytes.
     """
-    count = 1 if tagged else max(1, min(MOST_DOCUMENTS, len(pages) // PAGES_WORTH_A_DOCUMENT))
     css = style(trim)
-    shares = [*accumulate(LESS_FOR_THE_NEXT**place for place in range(count))]
-    bounds = [0, *(round(len(pages) * share / shares[-1]) for share in shares)]
-    for place, (start, stop) in enumerate(pairwise(bounds)):
-        yield Job(
-            pages_html((pages[at] for at in range(start, stop)), title),
-            css,
-            stop - start,
-            folder / f'part-{place}.pdf',
-            tagged,
-        )
+    for number, places in enumerate([range(len(pages))] if tagged else _shares(kinds)):
+        html = pages_html((pages[place] for place in places), title)
+        yield Part(Job(html, css, len(places), folder / f'part-{number}.pdf', tagged), places)
 
 
-def typeset(jobs: Iterable[Job], tell: Callable[[int], None] = lambda pages: None) -> None:
+def _shares(kinds: Sequence[str]) -> Iterator[Sequence[int]]:
+    """Return the places of pages that go into one document: those that take longest first, then those of this copy."""
+    counts = Counter(kinds)
+
+    def of(group: bool | None) -> list[int]:
+        return [
+            place
+            for place, kind in enumerate(kinds)
+            if group == (None if kind in OF_THE_COPY else counts[kind] >= MANY)
+        ]
+
+    for many in (False, True):
+        listed = of(many)
+        count = max(1, min(MOST_DOCUMENTS, len(listed) // PAGES_OF_A_DOCUMENT[many]))
+        bounds = [round(len(listed) * share / count) for share in range(count + 1)]
+        yield from (listed[start:stop] for start, stop in pairwise(bounds) if start < stop)
+        if not many and of(None):
+            yield of(None)
+
+
+def typeset(
+    jobs: Iterable[Job], tell: Callable[[int], None] = lambda pages: None, kept: Kept | None = None
+) -> None:
     """Typeset documents, side by side where that pays, and write them.
 
     Given:
         jobs  documents; where they are made one by one, those before are being set meanwhile
         tell  told how many more pages have been laid out
+        kept  documents that were set before, which are taken as they are; those that are set now are kept too
 
     Errors:
         BookError if the typesetter lacks something, cannot be loaded, or sets another number of pages
 
     Notes:
-        What it merely remarks on is a warning, a Remark; a new release of it has new ones.
+        What it merely remarks on is a warning, a Remark; a new release of it has new ones. Nothing is kept then, so that it is
+        told again.
     """
     load_typesetter()  # once, before there are processes
-    side_by_side(set_document, jobs, tell)
+    made: list[tuple[str, Path]] = []
+
+    def new() -> Iterator[Job]:
+        for job in jobs:
+            name = name_of((job.html, job.css, str(job.pages), str(job.tagged))) if kept else ''
+            if kept and kept.take(name, job.out):
+                tell(job.pages or 0)
+                continue
+            made.append((name, job.out))
+            _make_ready(job)
+            yield job
+
+    try:
+        with warnings.catch_warnings(record=True) as remarks:
+            side_by_side(set_document, new(), tell)
+    finally:
+        _READY.clear()
+    for remark in remarks:
+        warnings.warn(remark.message, stacklevel=2)
+    if kept and not remarks:
+        for name, out in made:
+            kept.put(name, out)
+        kept.trim()
+
+
+_READY: dict[str, tuple[object, object]] = {}
+"""Style sheets that are read, and their fonts, for processes that begin as copies of this one."""
+
+
+def _make_ready(job: Job) -> None:
+    if job.css not in _READY:
+        with _listening(lambda pages: None) as heard, passing_files_in(job.out.parent):
+            styled = _styled(job.css)
+        if not heard.lacking and not heard.remarks:  # else the process hears it, and tells
+            _READY[job.css] = styled
+
+
+def _styled(css: str) -> tuple[object, object]:
+    """Return the fonts of a style sheet, and the sheet as the typesetter has read it."""
+    from weasyprint.text.fonts import FontConfiguration
+
+    fonts = FontConfiguration()
+    return fonts, load_typesetter().CSS(string=css, font_config=fonts)
 
 
 def set_document(job: Job, tell: Callable[[int], None] = lambda pages: None) -> None:
@@ -122,11 +201,8 @@ def set_document(job: Job, tell: Callable[[int], None] = lambda pages: None) -> 
     """
     os.environ['SOURCE_DATE_EPOCH'] = EPOCH
     weasyprint = load_typesetter()
-    from weasyprint.text.fonts import FontConfiguration
-
     with _listening(tell) as heard, passing_files_in(job.out.parent):
-        fonts = FontConfiguration()
-        sheet = weasyprint.CSS(string=job.css, font_config=fonts)
+        fonts, sheet = _READY.get(job.css) or _styled(job.css)
         if job.tagged or not _set_quickly(weasyprint, job, sheet, fonts, tell):
             _write(weasyprint.HTML(string=job.html).render(stylesheets=[sheet], font_config=fonts), job)
     for words in heard.lacking:

@@ -48,6 +48,9 @@ def add(subparsers: Subparsers) -> None:
     parser.add_argument(
         '--tagged', action='store_true', help=_('tag the booklet for screen readers, which takes longer')
     )
+    parser.add_argument(
+        '--fresh', action='store_true', help=_('set every page anew, and keep none for the next time')
+    )
     parser.add_argument('--open', action='store_true', help=_('show the booklet when it is made'))
 
 
@@ -72,12 +75,13 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
 def _make(settings: Settings, folder: Path, args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     from layouts.build import build
     from layouts.paper.trim import trim_of
+    from layouts.pdf.kept import Kept, user_folder
     from layouts.pdf.leaving import clearing
     from layouts.pdf.progress import Progress
 
     progress = Progress(err)
     with clearing(progress.done):  # nothing is told behind half a bar
-        made = build(settings, folder, progress, args.tagged)
+        made = build(settings, folder, progress, args.tagged, None if args.fresh else Kept(user_folder()))
     print(_('made in {seconds:.1f} s').format(seconds=made.seconds), file=err)
     booklet = _('{file}: {pages} pages in {sections}, {figures:,} figures in its pitches’ tables')
     sections = _sections(made.sections)
