@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from layouts.roofs.groups import lines_on
 from layouts.told.blocks import in_inches
+from layouts.words.frame import HANDS
 from layouts.words.marking import STOPS
 from layouts.words.patterns import center_name
 from layouts.words.say import N_, _
@@ -16,6 +17,7 @@ from tablegen.numbers import text
 from tablegen.numbers.figure import Measure, length_figure
 from tablegen.roof.cheeks import CheekCut, OneCheek
 from tablegen.roof.member import Deduction, End, Kind, Member, Stop, known
+from tablegen.roof.seat import Mouth
 
 SQUARE_ACROSS = N_('plumb on the side, {plumb} from square across; blade square, 0°')
 CHEEK = N_(
@@ -71,6 +73,14 @@ def cuts_of(member: Member) -> Iterator[Fact]:
     else:
         yield Fact(_('Upper end'), ends[0])
         yield Fact(lower, ends[1])
+    head = member.head
+    if head.other and head.off and head.off.stop is Stop.WALL and head.long:
+        yield Fact(
+            _('Wall'),
+            _('the {hand} cheek lies against it, the other against the next hip').format(
+                hand=_(HANDS[head.long])
+            ),
+        )
     yield from _past_scale(member)
     if member.mouth is not None:
         seat = _('level, {level} from square across; heel plumb, {plumb}; stop the saw short of the corner')
@@ -157,20 +167,34 @@ def facts_of(member: Member, asked: Asked, single: bool, plate: int) -> Iterator
         yield Fact(_('Top edge'), top)
     mouth = member.mouth
     if mouth is not None:
-        told = _(MOUTH).format(
-            height=mouth.height_above_plate.text,
-            heel=known(mouth.heel).text,
-            seat=known(mouth.seat).text,
-            notch=known(mouth.notch_depth).text,
-            left=known(mouth.stock_left).text,
-        )
+        told = _(MOUTH).format(**_sizes_of(mouth))
         if mouth.heel_back:
             back = _('{mouth}; the heel stands {out} outwards of the inside corner, level')
             told = back.format(mouth=told, out=in_inches(mouth.heel_back))
         yield Fact(_('Bird’s mouth'), told)
+    if member.upper_mouth is not None:
+        yield Fact(_('On the beam'), _on_beam(member.upper_mouth))
     for name, end in ((_('Comes off above'), member.head), (_('Comes off below'), member.tail)):
         if end.off and end.off.along.count:
             yield Fact(name, _deduction(end.off))
+
+
+def _on_beam(mouth: Mouth) -> str:
+    words = _(
+        'a second bird’s mouth, its heel at the face of the beam: height above the beam {height}, heel {heel}, both plumb; seat {seat}, '
+        'level; notch {notch} and wood left {left}, square to the edge'
+    )
+    return words.format(**_sizes_of(mouth))
+
+
+def _sizes_of(mouth: Mouth) -> dict[str, str]:
+    return {
+        'height': mouth.height_above_plate.text,
+        'heel': known(mouth.heel).text,
+        'seat': known(mouth.seat).text,
+        'notch': known(mouth.notch_depth).text,
+        'left': known(mouth.stock_left).text,
+    }
 
 
 def _steps(member: Member, plate: int, measure: Measure) -> str:

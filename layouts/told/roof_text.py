@@ -2,19 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Hashable, Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from typing import Any
 
 from layouts.told.blocks import (
-    CHEEKS_ARE,
     Block,
-    cheeks_block,
-    cuts_block,
     in_inches,
-    mouths_block,
     paragraph,
 )
 from layouts.told.columns import LEFT, MIXED, RIGHT, columns
+from layouts.told.roof_cuts import cuts_blocks
 from layouts.told.walk import wrapped
 from layouts.words.caution import caution_source, caution_text
 from layouts.words.frame import (
@@ -30,11 +27,8 @@ from layouts.words.frame import (
 )
 from layouts.words.say import N_, _
 from tablegen.frame.cut_list import CutList, CutMember, OfRoof
-from tablegen.frame.roof_keys import HALF_HIP
 from tablegen.numbers import text
-from tablegen.roof.cheeks import CheekCut
 from tablegen.roof.member import Kind, Line
-from tablegen.roof.seat import Mouth
 
 MARKS_ARE = N_(
     'Marks run along the top edge, on its center, from the center line of what stops the member at its upper end (at a '
@@ -66,23 +60,6 @@ def head(roof: OfRoof, stocks: Sequence[str]) -> Block:
     return [*([roof.name] if roof.name else []), said, size + more]
 
 
-LEANING_ARE = N_(
-    'Cheeks that lean, at a fascia square to the roof: as the others, but on the side degrees past the line square across: the '
-    'line’s lower end lies towards the ridge.'
-)
-SQUARE_TAILS = N_(
-    'Square tails: sawn square to the top edge, blade square. The overhang goes to the upper corner of that cut, which stands farthest '
-    'out; the lower corner so far in of it and under it. The fascia lies flat on the tails and leans as they do, the upper edge of its '
-    'back along their upper corners.'
-)
-PLUMB_OVER_GABLES = N_(
-    'Over a half-hip’s gables tails and fascia stay plumb, the fascia in one plane with the barge rafters.'
-)
-BACKED = N_(
-    'Back {marks}: from the center line of its top, {left} down to the left side and {right} to the right, from the square top.'
-)
-
-
 def members_blocks(found: CutList) -> Iterator[Block]:
     """Return the members: how many, of what, every mark, and their cuts."""
     rows = []
@@ -99,23 +76,7 @@ def members_blocks(found: CutList) -> Iterator[Block]:
     for kind in dict.fromkeys(one.kind for one in found.members):
         yield _marks([one for one in found.members if one.kind is kind], kind)
     yield paragraph(_(MARKS_ARE))
-    yield cuts_block(
-        [
-            (marks, one.cut, one.held)
-            for marks, one in _alike(found.members, lambda one: (one.cut.plumb.text, one.held.held))
-        ]
-    )
-    cheeks = list(_cheeks(found.members))
-    for leaning, words in ((False, CHEEKS_ARE), (True, LEANING_ARE)):
-        if some := [one for one in cheeks if (one[1].side_leaning is not None) is leaning]:
-            yield cheeks_block(some, _('--format json'), leaning)
-            yield paragraph(_(words))
-    yield from _square_tails(found)
-    for marks, one in _alike([one for one in found.members if one.backs], _backs_key):
-        yield paragraph(_backed(marks, one))
-    mouths = [one for one in found.members if one.mouth]
-    if mouths:
-        yield mouths_block([(marks, one.mouth) for marks, one in _alike(mouths, _mouth_key) if one.mouth])
+    yield from cuts_blocks(found)
 
 
 def _by_mark(members: Iterable[CutMember]) -> list[tuple[str, list[CutMember]]]:
@@ -123,35 +84,6 @@ def _by_mark(members: Iterable[CutMember]) -> list[tuple[str, list[CutMember]]]:
     for one in members:
         found.setdefault(one.mark, []).append(one)
     return list(found.items())
-
-
-def _alike(members: Iterable[CutMember], key: Callable[[CutMember], Hashable]) -> list[tuple[str, CutMember]]:
-    """Return one member of each that are alike, with the marks of all of them."""
-    found: dict[Hashable, list[CutMember]] = {}
-    for one in members:
-        found.setdefault(key(one), []).append(one)
-    return [(in_rows(dict.fromkeys(one.mark for one in some)), some[0]) for some in found.values()]
-
-
-def _backs_key(one: CutMember) -> Hashable:
-    assert one.backs
-    left, right = one.backs.left.text, one.backs.right.text
-    return left, right, one.hand if left != right else None
-
-
-def _backed(marks: str, one: CutMember) -> str:
-    """Return how a hip's top is planed; the two hands of a pair are told apart where their sides are not alike."""
-    assert one.backs
-    left, right = one.backs.left.text, one.backs.right.text
-    if one.hand and left != right:
-        marks = f'{marks} {_(HANDS[one.hand])}'
-    return _(BACKED).format(marks=marks, left=left, right=right)
-
-
-def _mouth_key(one: CutMember) -> Hashable:
-    mouth = one.mouth
-    assert isinstance(mouth, Mouth)
-    return mouth.stock, str(mouth.seat), mouth.height_above_plate.text, str(mouth.heel), str(mouth.heel_back)
 
 
 def _marks(members: Sequence[CutMember], kind: Kind) -> Block:
@@ -179,33 +111,6 @@ def _at(one: CutMember, line: Line) -> Any:
 
 def _mark(one: CutMember, line: Line) -> str:
     return next((mark.at.text for mark in one.marks if mark.line is line), '')
-
-
-def _cheeks(members: Iterable[CutMember]) -> list[tuple[str, CheekCut]]:
-    """Return the cheeks of all members, those alike in one row, by which end they are at."""
-    found: dict[Hashable, tuple[str, CheekCut, dict[str, None]]] = {}
-    for one in members:
-        for end, words in ((one.head, N_('{marks}, upper end')), (one.tail, N_('{marks}, lower end'))):
-            for cheek in (end.cheek, end.other_cheek):
-                if cheek is not None:
-                    key = words, cheek.top_from_square.text, cheek.side_line.text, cheek.side_blade_tilt.text
-                    found.setdefault(key, (words, cheek, {}))[2][one.mark] = None
-    return [(_(words).format(marks=in_rows(marks)), cheek) for words, cheek, marks in found.values()]
-
-
-def _square_tails(of: CutList) -> Iterator[Block]:
-    """Return where the lower corner of tails is that are cut square to the top edge."""
-    found: dict[tuple[str, str], dict[str, None]] = {}
-    for one in of.members:
-        if lower := one.tail.lower:
-            found.setdefault((lower.set_in.text, lower.below.text), {})[one.mark] = None
-    if found:
-        heads = (_('Square tails, the lower corner'), _('level, in'), _('plumb, under'))
-        yield columns(
-            [heads, *((in_rows(marks), *sizes) for sizes, marks in found.items())], (LEFT, MIXED, MIXED)
-        )
-        plumb = (_(PLUMB_OVER_GABLES),) if of.roof.kind == HALF_HIP else ()
-        yield paragraph(_(SQUARE_TAILS), *plumb)
 
 
 def boards_block(found: CutList) -> Block:

@@ -83,8 +83,8 @@ def slope_name(name: str) -> str:
 
 def ends_of(member: Member) -> tuple[str, str]:
     """Return the words at the two ends of a drawn board."""
-    stop = member.head.off.stop if member.head.off else None
-    upper = UPPER_ENDS.get(stop, 'ridge') if stop else 'ridge'
+    stop, at_peak = member.head.off.stop if member.head.off else None, isinstance(member.head.cut, TwoCheeks)
+    upper = UPPER_ENDS.get(stop, 'ridge') if stop else 'upper' if at_peak else 'ridge'
     return ENDS[upper], ENDS['tail' if member.kind.stands_on_plate else 'lower']
 
 

@@ -78,6 +78,8 @@ class CutMember:
     head: CutEnd
     tail: CutEnd
     mouth: Mouth | None
+    upper_mouth: Mouth | None
+    """Over a beam."""
     backs: Backs | None
     """Of a backed hip."""
     marks: tuple[Mark, ...]
@@ -200,6 +202,7 @@ def _member(framed: Framed, measure: Measure) -> CutMember:
         _end(one.head),
         _end(one.tail),
         one.mouth,
+        one.upper_mouth,
         one.backs,
         one.marks,
         taped(one, measure),

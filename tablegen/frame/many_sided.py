@@ -17,6 +17,7 @@ from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, one_term
 from tablegen.numbers.figure import length_rounded_up
 from tablegen.roof.framing import hip
+from tablegen.roof.member import Hand
 from tablegen.roof.members import Members
 from tablegen.roof.side import side
 from tablegen.roof.stopped import peak_end, post_end
@@ -101,7 +102,7 @@ def bay(asked: Asked) -> Plan:
     slopes = tuple(
         _slope(of, place, f'side_{place + 1}', place, region) for place, region in enumerate(regions)
     )
-    hips = tuple(_hip(of, place) for place in range(1, count))
+    hips = tuple(_hip(of, place, wall=_wall_beside(place, count)) for place in range(1, count))
     return Plan(
         slopes,
         hips,
@@ -109,6 +110,11 @@ def bay(asked: Asked) -> Plan:
         plates=tuple(_corner(of, place) for place in range(count + 1)),
         edges=_names(slopes),
     )
+
+
+def _wall_beside(place: int, count: int) -> Hand | None:
+    """Return on which hand of a hip, between so many sides, the wall is next; None where another hip is on both."""
+    return Hand.LEFT if place == 1 else Hand.RIGHT if place == count - 1 else None
 
 
 def _bay_at_middles(of: Round) -> Plan:
@@ -200,20 +206,25 @@ def _half_side(of: Round, at_right: bool) -> Region:
     return Region((plate,), (one.mirrored(long),), mirrored(tuple(places), long))
 
 
-def _hip(of: Round, place: int, post_in: Fraction | None = None) -> CornerBoard:
+def _hip(of: Round, place: int, post_in: Fraction | None = None, wall: Hand | None = None) -> CornerBoard:
     """Return the hip at the left corner of a side.
+
+    Given:
+        wall  on which hand of it the wall runs in the place of the next hip
 
     Errors:
         BookError for a post that is too small for square-ended hips
     """
-    one, thick = of.members.side, of.asked.hips.thickness_in
-    point = many_sided.peak_point(thick, of.sides)
-    if post_in is None:
-        head = peak_end(one, many_sided.peak_cheek(one.slope, of.sides), point)
-    else:
+    one, half = of.members.side, of.half_central
+    if post_in is not None:
+        point = many_sided.peak_point(of.asked.hips.thickness_in, of.sides)
         if post_in < 2 * point:
             least = length_rounded_up(2 * point, of.asked.measure)
             raise BookError('post', message('frame.small_post'), message('frame.over', least=least))
         head = post_end(one, post_in)
+    elif wall:
+        head = peak_end(one, half, wall, Angle(2 * half.tan() / (1 - half.tan().squared())))
+    else:
+        head = peak_end(one, half)
     member = hip('', at_corner(of.asked, of.apothem_in, of.members, of.members), head=head)
-    return CornerBoard(member, _corner(of, place), (ZERO, ZERO))
+    return CornerBoard(member, _corner(of, place), (ZERO, ZERO), wall)

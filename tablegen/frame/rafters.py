@@ -16,6 +16,7 @@ from tablegen.roof.framing import rafter
 from tablegen.roof.member import End, Hand, Kind, Line, Mark, Member, Stop
 from tablegen.roof.members import Members
 from tablegen.roof.plane import Plane
+from tablegen.roof.seat import common_notch
 from tablegen.roof.side import Side
 from tablegen.roof.stopped import FREE, cheek_end, clipped_end, faced_end, laid_end, square_end
 
@@ -154,10 +155,16 @@ def _plan(reach: Reach) -> Angle:
 
 
 def _over_beam(member: Member, beam_in: Fraction, side: Side) -> Member:
-    """Return a rafter that runs over a beam to its far face: its second heel stands at the near one, the seats are alike."""
+    """Return a rafter that runs over a beam to its far face, where it ends: its second heel stands at the near one, the seats are alike."""
     near = Mark(Line.UPPER_PLATE, side.length(shortening.along(beam_in, side.slope)))
     first, *rest = member.marks
-    return replace(member, marks=(first, *rest[:1], near, *rest[1:]))
+    called = (*member.cautions, *(common_notch(side).cautions(Fraction(0)) if member.mouth else ()))
+    return replace(
+        member,
+        marks=(first, *rest[:1], near, *rest[1:]),
+        upper_mouth=member.mouth,
+        cautions=tuple(dict.fromkeys(called)),
+    )
 
 
 def _is_board(member: Member) -> bool:

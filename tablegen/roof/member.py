@@ -178,7 +178,8 @@ class End:
     hollow: bool = False
     """Whether two cheeks have their long points on the sides, as at a valley's tail."""
     long: Hand | None = None
-    """The side where one cheek has its long point; None where none has, or either hand is wanted."""
+    """The side where one cheek has its long point, or where one of two lies against a wall; None where none does, or either hand
+    is wanted."""
     other: OneCheek | TwoCheeks | None = None
     """The right one of two cheeks that are not alike: `cut` is then the left one."""
     other_back: TwoWays | None = None
@@ -249,6 +250,8 @@ class Member:
     """What its numbers call for."""
     backs: Backs | None = None
     """Of a backed hip; None where the top stays square."""
+    upper_mouth: Mouth | None = None
+    """The second one of a shed's rafter that runs over a beam, its heel at Line.UPPER_PLATE."""
 
     @property
     def deductions(self) -> tuple[Deduction, ...]:

@@ -6,17 +6,16 @@ from dataclasses import replace
 from fractions import Fraction
 
 from tablegen.geometry import cheeks, shortening, tail
-from tablegen.geometry.cheeks import Cheek
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact
 from tablegen.numbers.figure import degree_figure
 from tablegen.roof.cheeks import (
     JACK_TOP,
-    SQUARE_TOP,
     OneCheek,
     TwoCheeks,
     cut_of,
     jack_cheek_against,
+    two_cheeks,
 )
 from tablegen.roof.figures import TwoWays
 from tablegen.roof.member import Deduction, End, Hand, LowerCorner, Stop, inches_of
@@ -72,14 +71,27 @@ def met_end(
     return replace(cheeked(side, cut, off), long=long) if cut else End(off)
 
 
-def peak_end(side: Side, cheek: Cheek, point_in: Exact) -> End:
+def peak_end(side: Side, plan: Angle, wall: Hand | None = None, wall_plan: Angle | None = None) -> End:
     """Return the upper end of a hip at a peak where all hips meet: two cheeks to a point on the axis.
 
     Given:
-        point_in  level, from the axis back to where the hip is full width
+        plan             the angle in plan from it to the plane half way to the next hip
+        wall, wall_plan  the hand on which a wall stands in the place of that hip, and the angle to it
     """
-    back = side.both(point_in, side.at.hip_slope)
-    return End(None, TwoCheeks(*cut_of(side, cheek, SQUARE_TOP, side.boards.hip_in / 2), back), back)
+    cheek = _peak_cheek(side, plan)
+    end = End(None, cheek, cheek.point_to_side)
+    if wall_plan is None:
+        return end
+    at_wall = _peak_cheek(side, wall_plan)
+    left, right = (at_wall, cheek) if wall is Hand.LEFT else (cheek, at_wall)
+    off = taken_off(Stop.WALL, Fraction(0), side.both(exact(0), side.at.hip_slope))
+    return End(off, left, left.point_to_side, long=wall, other=right, other_back=right.point_to_side)
+
+
+def _peak_cheek(side: Side, plan: Angle) -> TwoCheeks:
+    """Return one of a hip's two cheeks to a point, against a plumb plane through that at an angle in plan to the hip."""
+    back = side.boards.hip_in / 2 / plan.tan()
+    return two_cheeks(side, cheeks.hip_against(plan, side.at), side.boards.hip_in, back)
 
 
 def post_end(side: Side, post_in: Fraction) -> End:

@@ -78,7 +78,7 @@ def sawn(read: Reading, sort: Sort, by_heel: bool, told: dict[str, Place]) -> Bo
         own = ('heel', 'seat') if by_heel else ('height',)
         told |= {name: Place(sort.page, 'mouth', key) for name, key in MOUTH.items() if name not in own}
         if 'upper_plate' in sort.lines:
-            board = _over_beam(board, sheet.at('upper_plate'), printed['height'])
+            board = _over_beam(board, sheet, by_heel)
         depth = sort.depth / lines.up()[2]
         board = board.told(**sheet.tell('plumb depth', depth, 'mouth', 'plumb_depth'))
     else:
@@ -95,12 +95,23 @@ def sawn(read: Reading, sort: Sort, by_heel: bool, told: dict[str, Place]) -> Bo
     return board.marked(center=np.array([sheet.at('center'), 0, 0]), zero=np.zeros(3))
 
 
-def _over_beam(board: Board, at: float, height: float) -> Board:
-    """Cut a second bird's mouth as high as the first, its heel at a mark farther up."""
-    line = np.array([at, 0.0, 0.0])
-    twice = board._mouth(line - height * board.lines.up(), line, None)
+def _over_beam(board: Board, sheet: Sheet, by_heel: bool) -> Board:
+    """Cut a second bird's mouth by its own figures, its heel at a mark farther up, and measure the others."""
+    printed = {name: sheet.value('upper_mouth', key) for name, key in MOUTH.items()}
+    line, up = np.array([sheet.at('upper_plate'), 0.0, 0.0]), board.lines.up()
+    down = board.depth / up[2] - printed['heel'] if by_heel else printed['height']
+    twice = board._mouth(line - down * up, line, printed['seat'] if by_heel else None)
+    sizes = twice.mouth() | {'height': -twice.points['corner'][2] / up[2]}
+    told = {}
+    for name, key in MOUTH.items():
+        if name not in (('heel', 'seat') if by_heel else ('height',)):
+            told |= sheet.tell(f'upper {name}', sizes[name], 'upper_mouth', key)
+    if by_heel:
+        end = twice.points['corner'] + printed['seat'] * board.lines.uphill()
+        told |= {'upper seat to underside': twice.faces['under'].height(end) / up[2]}
+    told |= sheet.tell('upper plumb depth', board.depth / up[2], 'upper_mouth', 'plumb_depth')
     upper = {f'upper_{face}': twice.faces[face] for face in ('seat', 'heel')}
-    return replace(twice, faces={**board.faces, **upper}, points=board.points)
+    return replace(twice, faces={**board.faces, **upper}, points=board.points).told(**told)
 
 
 def _upper(board: Board, sheet: Sheet) -> Board:

@@ -10,7 +10,7 @@ from boards import NEAR
 from frame_joints import ends_of
 from frame_placed import Placed
 
-from tablegen.frame.asked import Bay, Wing
+from tablegen.frame.asked import Wing
 
 LEAST_BORNE, LEAST_OF_A_HIP, LEAST_OF_A_STUD = 0.4, 0.05, 0.3
 """Share of a face that bears: what an end is cut to need not be as deep; a hip's seat is over a corner of plates; a stud is
@@ -138,9 +138,9 @@ class Together(Built):
         return found
 
     def _alone(self, sort) -> bool:
-        """Return whether a member may have a cheek that nothing lies on: a bay's hip beside the wall, an L's end common with one hip."""
+        """Return whether a member may have a cheek that nothing lies on: an L's end common with one hip."""
         kind = self.build.asked.kind
-        return (sort.corner and isinstance(kind, Bay)) or (sort.head.blunt and isinstance(kind, Wing))
+        return sort.head.blunt and isinstance(kind, Wing)
 
     def _too_little(self, key: str, faces: dict[str, float], by_face) -> list[str]:
         found = []

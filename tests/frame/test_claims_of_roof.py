@@ -16,6 +16,7 @@ from tablegen.frame import buying
 
 HIP = ('--kind', 'hip', '--pitch', '7', '--width', '24 ft', '--length', '36 ft')
 CHANGED = {
+    'shed': (('upper = "ledger"', 'upper = "over-beam"'), ('thickness = "1 1/2 in"', 'thickness = "3 1/2 in"')),
     'gable': (
         ('gable = "0"', 'gable = "16 in"'),
         ('lengths = ["8 ft", "10 ft", "12 ft", "14 ft", "16 ft", "18 ft", "20 ft", "24 ft"]', 'lengths = ["16 ft"]'),
@@ -68,7 +69,9 @@ def test_the_words_of_the_answers(tmp_path, monkeypatch):
         told = {
             'past': re.sub('[,;]', '', past[1]) if past else '',
             'valleys': 'V1 V2’s' if 'V2' in answer else 'V’s',
-            'hips': 'H',
+            'hips': hips[1].replace(',', '')
+            if (hips := re.search(r'^Back (.*?): from', answer, flags=re.M))
+            else '',
         }
         unknown += strange(prose(without_the_head(answer)), wanted, told, used, in_order=False)
 

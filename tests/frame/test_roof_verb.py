@@ -226,6 +226,14 @@ def test_heights_of_second_ridges_and_of_other_plates(kind, tmp_path):
         assert figure == ('−' if height < 0 else '') + sixteenths(abs(height)), name
 
 
+def test_the_two_cheeks_of_a_hip_are_told_by_their_sides(file):
+    """Eight sides against a wall through two corners: up the left one of its hips the wall is on the left, 45 degrees in plan from
+    the hip; on the right the plane half way to the next hip, 22 1/2 degrees. The blade is tilted by what is left of 90."""
+    found = rows(ask('roof', file('bay'), '--show', 'members')[1].partition('  Past')[0], 'Cheeks')
+
+    assert [found[f'H1 left, upper {side}']['blade'] for side in ('left', 'right')] == ['45.00°', '67.50°']
+
+
 def test_every_member_is_cut_from_a_board_that_is_bought():
     told = json.loads(ask(*HIP, '--format', 'json')[1])
     wanted = {}
