@@ -64,7 +64,7 @@ LAID = N_('The foot is cut level on both sides, its blade tilted {bevel}, to lie
 TO_PLATE = N_('From the cut to the {plate}, along the center of the top edge: {length} in.')
 TO_TAIL = N_('From the {plate} to the tail’s cut, along the center of the top edge: {length} in.')
 TO_FOOT = N_('From the upper cut to the lower one, along the center of the top edge: {length} in.')
-AS_LISTED = N_('How far apart its cuts and plate line lie on a board: by its mark, on page 1.')
+AS_LISTED = N_('How far apart its cuts and plate line lie on a board: by its mark, in the list at the front.')
 NO_MOUTH = N_(
     'No bird’s mouth: its stock does not reach the plate, or the seat would cut it through or take half of its run.'
 )
