@@ -108,8 +108,9 @@ class Settings:
     trim: str = 'pocket'
     parts: tuple[str, ...] = USUAL_PARTS
     """Parts of the book that are in."""
-    roofs: tuple[str, ...] = ()
-    """Roof files whose roofs are worked through in place of the garden store, as they were named."""
+    roofs: tuple[str, ...] | None = None
+    """Roof files whose roofs are worked through in place of the garden store and all else, as they were named; () for the
+    garden store alone, None for it and the roofs that `tablegen/examples/shipped.py` has beside it."""
     own_roofs: tuple[Asked, ...] = ()
     """What they ask: read where files are, by `tablegen/frame/of_book.py`."""
     language: str = 'en'
@@ -177,7 +178,7 @@ def _parts(value: object, place: str) -> tuple[str, ...]:
 
 
 def _roofs(value: object, place: str) -> tuple[str, ...]:
-    named = each_of(listed(value, place), place, _file)
+    named = each_of(listed(value, place) if value != [] else [], place, _file)
     return tuple(dict.fromkeys(named))
 
 

@@ -9,7 +9,7 @@ import pytest
 from claimed import claims, page_text, strange
 from complete import COMPLETE
 from labels.in_words import figures
-from own_roofs import PORCH, STORE, WING
+from own_roofs import GAMBREL, PORCH, SALTBOX, STORE, WING
 from skewed import SKEWED
 
 from layouts.html.page_html import environment
@@ -24,20 +24,26 @@ BOOKS = {
     'plain': f'{COMPLETE}pitches = [2, 4, 6, 8, 17]',
     'feet': f'{COMPLETE}pitches = ["30 deg"]\nlengths = "feet-inches"\ntrim = "large"\nruns = {{to = "12 ft", by = "2 1/4 in"}}',
     'cuts': 'pitches = [6]\nparts = ["values"]',
-    'compact': 'edition = "compact"\npitches = [2, 6, 17]',
+    'compact': 'edition = "compact"\npitches = [2, 6, 9, 17]',
+    'store alone': 'edition = "compact"\npitches = [6]\nroofs = []',
     'deep rafters': f'{COMPLETE}pitches = [12]\nstock = {{rafters = "2x12", hips = "2x6", valleys = "2x6"}}',
     'cut through': f'{COMPLETE}pitches = [24]\nstock = {{rafters = "2x4", seat = "5 1/2"}}',
 }
 """Books that together say all that a page may say."""
-OWN = {'own roofs': ([STORE, PORCH, WING], 'compact'), 'own, complete': ([STORE, WING], 'complete')}
+OWN = {
+    'own roofs': ([STORE, PORCH, WING, SALTBOX, GAMBREL], 'compact'),
+    'own, complete': ([STORE, WING], 'complete'),
+}
 """Books of roofs of the reader's own, by their edition; their other pages are those of any book."""
 OF_A_ROOF = ('example_', 'own_')
 NOT_PROSE = {'grid', 'ref_table', 'contents', 'cover', 'section_cover', 'made', 'notes'}
 """Figures, and what leads to them, are proven by themselves."""
 
 
-FIGURES = re.compile(r'<pre style=.*?</pre>|<div class="over.*?</div>', re.DOTALL)
-"""Lines and heads of an opening, which test_opening.py reads back."""
+FIGURES = re.compile(
+    r'<pre style=.*?</pre>|<div class="over.*?</div>|<div class="setting">.*?</div>', re.DOTALL
+)
+"""Lines and heads of an opening, which test_opening.py reads back, and settings, which test_colophon.py does."""
 CITED = {
     'cautions': {'ref_past_scale'},
     'how_to': {'grid', 'values'},
@@ -56,7 +62,12 @@ CITED = {
     'ref_unequal': {'ref_past_scale'},
     'ref_many_sided': {'ref_past_scale'},
     'ref_jack_deductions': {'jacks'},
-    'example_jacks_table': {'example_store_table', 'ref_care', 'own_members'},
+    'example_store_opening': {'one_rafter_left', 'one_rafter_right'},
+    'example_saltbox_table': {'cautions'},
+    'example_gambrel_table': {'cautions'},
+    'example_saltbox_first': {'ref_care', 'cautions'},
+    'example_gambrel_first': {'ref_care', 'cautions'},
+    'example_jacks_table': {'example_store_table', 'one_rafter_right', 'ref_care', 'own_members'},
     'example_hip_opening': {'cautions', 'example_jacks_table'},
     'own_members': {'ref_care', 'cautions'},
     'example_porch_board': {'cautions'},

@@ -54,9 +54,10 @@ def printed_lines(planned: Plan, folder: Path) -> list[str]:
     set_document(Job(pages_html([page], 'made'), style(planned.trim), 1, out))
     lines: list[str] = []
     for line in told('pdftotext', '-layout', out, '-').splitlines():
-        if re.match(r'\s*(\w+ = |# )', line):
+        key = re.match(r'\s*(\w+) = |\s*# ', line)
+        if key and key[1] in {None, *(one.partition('.')[0] for one in READERS)}:
             lines.append(line.strip())
-        elif lines and (not line.strip() or re.search(r'\d pages', line)):
+        elif lines and (not line.strip() or re.search(r'\d pages|One roof', line)):
             break
         elif lines:
             lines[-1] += f' {line.strip()}'

@@ -110,7 +110,8 @@ def test_every_entry_of_the_contents_leads_to_its_heading(small_book):
 WANTS = {
     'cut a common rafter': 'one_rafter_left', 'cut a shed’s rafter': 'example_porch_table', 'cut a hip': 'example_hip_table',
     'cut jacks': 'example_jacks_table', 'cut a valley': 'example_valley_table',
-    'set a shed on a ledger': 'example_porch_table', 'fill in my own marks': 'marking_sheet', 'check my square': 'true_square',
+    'set a shed on a ledger': 'example_porch_table', 'frame a saltbox': 'example_saltbox_table',
+    'frame a gambrel': 'example_gambrel_table', 'fill in my own marks': 'marking_sheet', 'check my square': 'true_square',
     'read an old square’s figure': 'engraved', 'find an old roof’s pitch': 'existing_pitch',
     'know what steps add up to': 'drift', 'print this book again': 'made',
 }  # fmt: skip

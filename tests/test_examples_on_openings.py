@@ -8,6 +8,7 @@ import pytest
 from labels.example_roof import Roof
 from labels.examples import jack_table, marks
 from labels.opened_examples import steps
+from labels.two_slopes import STANDARD
 from opening_places import cited_wrongly, figures_on_opening
 from skewed import HIP, HIPS, RAFTER, RAFTERS, RIDGE, SEAT, VALLEYS, SkewedBook
 from worked_books import examples_of
@@ -16,7 +17,7 @@ from worked_pages import jack_rows
 from layouts.pages.book import plan
 from tablegen.settings import read_settings
 
-ROOF = Roof(6, 4, RIDGE, HIP, RAFTER, RAFTERS, HIPS, VALLEYS, SEAT)
+ROOF = Roof(6, 4, RIDGE, HIP, RAFTER, RAFTERS, HIPS, VALLEYS, SEAT, slopes=STANDARD, opened=True)
 
 
 @pytest.fixture(scope='module')
@@ -59,8 +60,14 @@ def test_readings_that_are_added_are_told_and_their_sum_where_it_is_a_part_off(b
     for page in pages.values():
         for step in page.steps:
             runs = [place for place in step.places if place.kind == 'runs']
+            numbers = {place.page for place in runs}
             read = [figure for place in runs for figure in figures_on_opening(book.made, place)]
-            if len(runs) > 1:
+            if len(numbers) > 1:  # of two rafters
+                for number in numbers:
+                    of = [place for place in runs if place.page == number]
+                    added = [figure for place in of for figure in figures_on_opening(book.made, place)]
+                    assert ' + '.join(added) in (step.words if len(of) > 1 else f'{step.words} {step.figure}')
+            elif len(runs) > 1:
                 assert ' + '.join(read) in step.words
             elif runs and 'steps of' not in step.words:
                 assert (
@@ -80,7 +87,7 @@ def test_a_step_that_stands_on_the_opening_has_its_place(pages):
     }
     assert without == {
         'Run: half of ', 'Run: level, o', 'Then the tail', 'Off at mark 1', 'Off at mark 2', 'Heel, plumb, ', 'Seat: level, ',
-        'Tail: two che', 'Overall, from', 'steps of for ',
+        'Tail: two che', 'Overall, from', 'steps of for ', 'Run: ft × ÷ (', 'Run: to the p',
     }  # fmt: skip
 
 

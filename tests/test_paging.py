@@ -17,7 +17,7 @@ def section_cover(place, count, names) -> Draft:
     return Draft('section_cover', lambda index: (place, count, tuple(names)), f'section:{place}')
 
 
-FURNITURE = Furniture(NOTES, CLOSING, section_cover)
+FURNITURE = Furniture(NOTES, CLOSING, CLOSING, section_cover)
 
 
 def block(name: str, pages: int, opens_left: bool = False) -> Block:

@@ -5,10 +5,11 @@ from __future__ import annotations
 from fractions import Fraction
 
 from labels.example_roof import Roof
+from labels.two_slopes import SMALL
 from skewed import HIP, HIPS, RAFTER, RAFTERS, RIDGE, SEAT, VALLEYS, SkewedBook
 from worked_pages import WorkedPage, worked_page
 
-PLAIN = Roof(Fraction(6), Fraction(4))
+PLAIN = Roof(Fraction(6), Fraction(4), slopes=SMALL)
 """The book of three pitches, its settings as they come."""
 SHORT = Fraction(36)
 """The skewed book's runs end at 4 ft: every run is cut to leave room for an overhang."""

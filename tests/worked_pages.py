@@ -15,15 +15,15 @@ PLACE_REM = 0.72
 """Places are set as small as that."""
 PROSE_REM = 0.77
 """Small print, smaller than a step."""
-ENDS = {'RIDGE', 'WALL', 'HIP', 'TAIL'}
+ENDS = {'RIDGE', 'WALL', 'HIP', 'PURLIN', 'TAIL'}
 """Written up along a board."""
 QUOTED = '“[^”]+”(?:, “[^”]+”)*(?: and “[^”]+”)?'
 PLACE = re.compile(
-    rf'(?:page (?P<page>\d+), )?(?:“(?P<title>[^”]+)”, )?'
+    rf'(?:(?:page|pages (?P<also>\d+) and) (?P<page>\d+), )?(?:“(?P<title>[^”]+)”, )?'
     rf'(?:rows? (?P<rows>[^;]+?), under (?P<heads>{QUOTED}|[^;]+)|at the foot, for (?P<add>[^;]+)|'
     rf'(?P<names>“[^”]+”(?: and “[^”]+”)?)(?:, under (?P<columns>{QUOTED}))?)(?:; |$)'
 )
-"""A page is not said again where the next place is on it too."""
+"""A page is not said again where the next place is on it too; two have the figures of two rafters alike."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,7 +120,8 @@ def _places(written: str) -> tuple[Place, ...]:
         if not match or not (page or match['page']):
             raise NotTold(f'no place: "{written[at:]}"')
         page = int(match['page'] or page)
-        found += _place(page, match)
+        for one in filter(None, (int(match['also'] or 0), page)):
+            found += _place(one, match)
         at = match.end() + (match.end() < len(written) and written[match.end()] == ' ')
     return tuple(found)
 

@@ -115,7 +115,7 @@ def square_on_board(hold: Hold, title: str) -> Markup:
         svg.shape([at(point) for point in outline], svg.LINE, '#fff'),
         *ticks,
         svg.line((ends[0], edge), (ends[1], edge), svg.HEAVY),
-        *ends_named(ends, (edge + bottom) / 2, ENDS['ridge'], 6.5),
+        *ends_named(ends, (edge + bottom) / 2, ENDS['ridge'], size=6.5),
         svg.dot((left, edge), 1.6),
         svg.dot((right, edge), 1.6),
         svg.text(LABELS['tongue'], (tongue_top[0], tongue_top[1] - 5.5), 7, 'middle'),

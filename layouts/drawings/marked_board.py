@@ -93,13 +93,17 @@ class _Sheet:
 
 
 def marked_board(
-    board: BoardMarks, words: tuple[str, str], title: str, head: str = ENDS['ridge'], room: float = 1.0
+    board: BoardMarks,
+    words: tuple[str, str],
+    title: str,
+    ends: tuple[str, str] = (ENDS['ridge'], ENDS['tail']),
+    room: float = 1.0,
 ) -> Markup:
     """Return the board.
 
     Given:
         words  the heel's and the seat's figures
-        head   what stands at the board's upper end
+        ends   what stands at the board's upper end, and at its lower
         room   how much higher than usual it may be
     """
     sheet = _sheet(board, room)
@@ -109,7 +113,7 @@ def marked_board(
     edge = top + strip
     foot = edge + board.depth * sheet.units
     shapes = _wood(sheet, top, edge, foot)
-    shapes += ends_named((SIDE - 2, WIDTH - SIDE + 2), (edge + foot) / 2, head)
+    shapes += ends_named((SIDE - 2, WIDTH - SIDE + 2), (edge + foot) / 2, *ends)
     shapes += _side(board, sheet, edge, foot, words)
     if strip:
         shapes += _top_edge(board, sheet, top, edge)
@@ -118,11 +122,13 @@ def marked_board(
     return svg.drawing(WIDTH, max(foot + BELOW, (edge + foot) / 2 + NAME_HALF) + 3, title, shapes)
 
 
-def ends_named(ends: tuple[float, float], middle: float, head: str, size: float = 7.0) -> list[str]:
+def ends_named(
+    ends: tuple[float, float], middle: float, head: str, tail: str = ENDS['tail'], size: float = 7.0
+) -> list[str]:
     """Return the names of a board's two ends, written up along them, outside of the board."""
     return [
         svg.text(name, (x, middle), size, 'middle', 800, 90)
-        for name, x in ((head, ends[0] - 2.5), (ENDS['tail'], ends[1] + 2.5 + size * 0.72))
+        for name, x in ((head, ends[0] - 2.5), (tail, ends[1] + 2.5 + size * 0.72))
     ]
 
 

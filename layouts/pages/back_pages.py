@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
 from layouts.pages import colophon
+from layouts.pages.example_pages import on_one_opening
 from layouts.pages.how_to_page import unit_after
 from layouts.paper.page import Block, Draft, Index
 from layouts.words.pages import heading
@@ -23,8 +25,8 @@ from tablegen.tables.runs import head_of
 TWELVE_STEPS_IN = 144 * INCHES.unit_run / INCHES.group
 BY_RUN = ('common', 'hip-valley', 'rise')
 """Tables, one of which shows a sum that is a part off."""
-LETTERS_A_LINE, MOST_LINES = 55, 15
-"""Of the settings, about, where there is room below them."""
+LETTERS_A_LINE, MOST_LINES, MOST_LAST_LINES = 55, 15, 14
+"""Of the settings, about, where there is room below them; and on the book's last page."""
 LONGEST_WHOLE = 24
 """Letters of a word that is not broken."""
 
@@ -66,29 +68,41 @@ class MadePage:
 
 @dataclass(frozen=True, slots=True)
 class ClosingPage:
-    """What is said once more on the last page of every section."""
+    """What is said once more on the last page of every section; on that of the book, the settings may stand below it."""
 
     hips: bool
     cheeks: bool
+    made: MadePage | None = None
 
 
 def back_block(settings: Settings, figures: int) -> Block:
-    """Return the last pages; figures is how many are printed in the tables."""
+    """Return the last pages but the very last; figures is how many are printed in the tables."""
     whole = any(table in settings.parts for table in BY_RUN)
     keys = (
         ('numbers', 'checked') if whole else ('rounded',)
     )  # without a sum to show both have room on one page
     drafts = [Draft(key, lambda index: _numbers(settings, index), key, heading(key)) for key in keys]
     made = Draft('made', lambda index: _made(settings, index, figures), 'made', heading('made'))
-    return Block((*drafts, made))
+    return Block((*drafts, *([] if is_made_last(settings) else [made])))
 
 
-def closing_draft(settings: Settings) -> Draft:
-    """Return the last page of every section: it speaks of what this book has."""
+def is_made_last(settings: Settings) -> bool:
+    """Return whether the settings of a copy stand on the book's last page: of a book of openings, where they are short."""
+    return on_one_opening(settings) and _lines(colophon.lines(settings)) <= MOST_LAST_LINES
+
+
+def closing_draft(settings: Settings, figures: int = 0, last: bool = False) -> Draft:
+    """Return the last page of every section, or of the book: it speaks of what this book has."""
     parts = set(settings.parts)
     hips = bool(parts & {'hip-valley', 'values', 'glance'})
     cheeks = bool(parts & {'values', 'glance', 'square', 'cheeks'})
-    return Draft('closing', lambda index: ClosingPage(hips, cheeks), '', heading('closing'))
+    if not (last and is_made_last(settings)):
+        return Draft('closing', lambda index: ClosingPage(hips, cheeks), '', heading('closing'))
+
+    def make(index: Index) -> ClosingPage:
+        return ClosingPage(hips, cheeks, _made(settings, index, figures))
+
+    return Draft('closing_made', make, '', heading('closing'), also=('made',))
 
 
 def _numbers(settings: Settings, index: Index) -> NumbersPage:
@@ -130,5 +144,9 @@ def _made(settings: Settings, index: Index, figures: int) -> MadePage:
     counts.append(n_('{count} page', '{count} pages', index.total).format(count=index.total))
     if sections > 1:
         counts.append(n_('{count} section', '{count} sections', sections).format(count=sections))
-    taken = sum(-(-len(line) // LETTERS_A_LINE) for line in told)
-    return MadePage(lines, ', '.join(counts), taken <= MOST_LINES)
+    return MadePage(lines, ', '.join(counts), _lines(told) <= MOST_LINES)
+
+
+def _lines(told: Sequence[str]) -> int:
+    """Return how many lines settings take, about."""
+    return sum(-(-len(line) // LETTERS_A_LINE) for line in told)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from layouts.pages.back_pages import back_block, closing_draft
+from layouts.pages.back_pages import back_block, closing_draft, is_made_last
 from layouts.pages.covers import cover_draft
 from layouts.pages.example_pages import example_blocks
 from layouts.pages.front_pages import front_block
@@ -60,7 +60,11 @@ def plan(settings: Settings) -> Plan:
     blocks: list[Block] = [front_block(settings, trim)]
     blocks += [pitch_block(pitch, place, settings, trim) for place, pitch in enumerate(settings.pitches)]
     blocks += reference_blocks(settings, trim)
-    ends = (*example_blocks(settings), marking_block(settings), back_block(settings, figures))
+    marking, back = marking_block(settings), back_block(settings, figures)
+    ends = (
+        *example_blocks(settings),
+        *((back, marking) if is_made_last(settings) else (marking, back)),
+    )
     blocks += [block for block in ends if block]
     pages = sum(len(block.drafts) for block in blocks)
     if pages > MOST_PAGES:
@@ -78,6 +82,7 @@ def plan(settings: Settings) -> Plan:
     furniture = Furniture(
         Draft('notes', lambda index: None, '', heading('notes')),
         closing_draft(settings),
+        closing_draft(settings, figures, last=True),
         lambda place, count, names: cover_draft(settings, place, count, names),
     )
     drafts, index = lay_out([block for block in blocks if block.drafts], furniture)

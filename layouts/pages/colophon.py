@@ -24,15 +24,15 @@ MOST_LETTERS = 700
 """Of the pitches: with more, the page would run over."""
 
 
-def lines(settings: Settings, index: Index) -> tuple[str, ...]:
+def lines(settings: Settings, index: Index | None = None) -> tuple[str, ...]:
     """Return the lines; those of what the book has no use for are left out.
 
     Notes:
         1. A part that was asked for but has no page, since the runs or the other parts are not enough
-           for it, is not named. Those of an edition are named by it.
+           for it, is not named; before pages have their numbers, all are. Those of an edition are named by it.
         2. Pitches too many to be named are those of the contents.
     """
-    parts = [part for part in BOOK_PARTS if part in settings.parts and _is_in(part, index)]
+    parts = [part for part in BOOK_PARTS if part in settings.parts and (index is None or _is_in(part, index))]
     runs, pitches = settings.runs, _pitches(settings.pitches)
     named = {
         'title': settings.title,
@@ -64,7 +64,7 @@ def lines(settings: Settings, index: Index) -> tuple[str, ...]:
     named |= {'paper': settings.paper, 'trim': settings.trim}
     edition = next((name for name, usual in EDITIONS.items() if usual == settings.parts), None)
     named |= {'edition': edition} if edition else {'parts': parts}
-    if settings.roofs:
+    if settings.roofs is not None:
         named['roofs'] = [_file(one) for one in settings.roofs]
     said = {key: f'{key} = {_written(value)}' for key, value in named.items()}
     if len(said['pitches']) > MOST_LETTERS:

@@ -26,6 +26,8 @@ WANTED = {
     'jacks': ('example:jacks',),
     'valley': ('example:valley',),
     'ledger': ('example:porch',),
+    'saltbox': ('example:saltbox',),
+    'gambrel': ('example:gambrel',),
     'marks': ('marking-sheet',),
     'square': ('square',),
     'old-square': ('engraved',),
@@ -60,7 +62,7 @@ CONTENTS_KEYS = (
     'checked',
     'made',
 )
-"""In the order of their pages; each is headed by its word."""
+"""Each is headed by its word."""
 
 Listed = tuple[tuple[tuple[str, PageNumber], ...], ...]
 """Columns of name and page."""
@@ -97,7 +99,9 @@ def _maker(settings: Settings, start: int, stop: int) -> Callable[[Index], Conte
             for want, keys in WANTED.items()
             if any(key in index for key in keys)
         ]
-        entries = [(heading(key), index[key]) for key in CONTENTS_KEYS if key in index]
+        entries = sorted(
+            ((heading(key), index[key]) for key in CONTENTS_KEYS if key in index), key=lambda entry: entry[1]
+        )
         listed = [(pitch.text, _first_page(index, pitch)) for pitch in settings.pitches[start:stop]]
         listed = [(name, page) for name, page in listed if page]
         groups = [

@@ -2,24 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from markupsafe import Markup
 
-from layouts.pages.example_boards import board_of, otherwise
+from layouts.pages.example_boards import Rows, board_of, by_marks, marks_in_rows, numbers_of, otherwise
 from layouts.pages.example_places import Place, Places
 from layouts.pages.how_to_page import OPENING_PLACES, SHOWN_PLACES, unit_after
 from layouts.pages.part_tabs import part_tab
-from layouts.paper.page import Block, Draft, Index, Maker, Tab
+from layouts.pages.slopes_pages import slopes_maker
+from layouts.paper.page import Block, Draft, Index, Maker
 from layouts.paper.trim import trim_of
-from layouts.words.examples import MARKS
 from layouts.words.pages import ALL_MEMBERS, heading
-from layouts.words.say import _, say
+from layouts.words.say import say
 from tablegen import examples as worked
 from tablegen.examples import Building
-from tablegen.examples.records import Example, JackExample
+from tablegen.examples.records import Example, JackExample, SlopesExample
 from tablegen.geometry import common
 from tablegen.numbers import text
 from tablegen.numbers.exact import nearest
@@ -30,16 +30,19 @@ from tablegen.roof.member import Kind, Line, Member
 from tablegen.settings import Settings
 from tablegen.tables.opening_runs import reads_openings
 
-WHOLE, BOTH = ('table', 'mouth', 'board', 'steps'), ('table', 'board')
+WHOLE, BOTH, EACH = ('table', 'mouth', 'board', 'steps'), ('table', 'board'), ('table', 'first', 'second')
 FEW_MARKS = 4
-"""What stands at the upper end of a board, where it is no ridge."""
-Make = Callable[[Building, Settings], Example | JackExample | None]
+ONE_PAGE = 'example_store_opening'
+Made = Example | JackExample | SlopesExample
+Make = Callable[[Building, Settings], Made | None]
 EXAMPLES: tuple[tuple[str, Make, str, tuple[str, ...]], ...] = (
     ('store', worked.common_rafter, 'common', BOTH),
     ('hip', worked.whole_hip, 'hip-valley', WHOLE),
     ('jacks', worked.hip_jacks, 'jacks', BOTH),
     ('valley', worked.whole_valley, 'hip-valley', WHOLE),
     ('porch', worked.ledger_rafter, 'common', BOTH),
+    ('saltbox', worked.saltbox_rafters, 'common', EACH),
+    ('gambrel', worked.gambrel_rafters, 'common', EACH),
 )
 """Key, what makes it, the part of the book that it needs where pitches have no openings, and its pages.
 
@@ -60,8 +63,7 @@ class ExamplePage:
     """What follows a length: ' in', or nothing where its text has its units."""
     opened: bool
     """Whether all figures stand on its pitch's one opening."""
-    marks: tuple[tuple[tuple[int | str, str, str], ...], ...]
-    """Rows of number, what it is, distance; a few marks stand two in a row."""
+    marks: Rows
     zero: int
     plate: int
     """Numbers of the mark that all is measured from, and of the one at the plate line."""
@@ -72,7 +74,10 @@ class ExamplePage:
     by_hand: tuple[str, ...]
     """Run to its short point, the exact foot and their product, in inches as decimals; none where points are not added up."""
     board: Markup
-    store_page: int
+    drawn_page: int
+    """Where the store's common is drawn, 0 for nowhere."""
+    mouth_page: int
+    """Where the bird's mouth of the store's common is worked, 0 for nowhere."""
     """Where the store's common is worked, 0 for nowhere."""
     hip_page: int
     jacks_page: int
@@ -84,27 +89,42 @@ class ExamplePage:
 
 
 def example_blocks(settings: Settings) -> list[Block]:
-    """Return the openings of the examples whose tables are in the book: of the roofs that it is asked for, or of the garden store.
+    """Return the openings of the examples whose tables are in the book: of the roofs that it is asked for, or of our own.
 
     Errors:
         SettingsFaults for a roof whose pitch or spacing is not in the book
     """
     if 'examples' not in settings.parts:
         return []
-    tab = part_tab('examples', trim_of(settings))
     if not settings.own_roofs:
-        drafts = _drafts(worked.store_and_porch(settings), '', settings, tab)
+        drafts = _of_our_own(settings)
         return [_block(drafts)] if drafts else []
-    from layouts.pages import own_roof_pages as own  # a garden store waits for no frame
+    from layouts.pages import own_roof_pages as own  # the garden store waits for no frame
     from tablegen.examples.own_roof import own_roof
 
     found = []
-    for place, (file, asked) in enumerate(zip(settings.roofs, settings.own_roofs, strict=True)):
+    for place, (file, asked) in enumerate(zip(settings.roofs or (), settings.own_roofs, strict=True)):
         roof, name, keys = own_roof(file, asked, settings), own.called(file, asked), own.keys_of(place)
-        drafts = _drafts(roof.building, keys, settings, tab, name)
-        drafts += own.members_drafts(roof, name, f'{ALL_MEMBERS}{keys}', settings, tab)
+        drafts = _drafts(roof.building, keys, settings, name)
+        drafts += own.members_drafts(roof, name, keys, settings)
         found.append(_block(drafts, '' if place else 'examples'))
     return found
+
+
+def _of_our_own(settings: Settings) -> list[Draft]:
+    """Return the pages of the garden store and its porch, then of the roofs beside them: one each where a pitch has one opening.
+
+    Where the store's common then has one page too, that faces the first of them.
+    """
+    beside: list[Draft] = []
+    if settings.roofs is None:
+        from tablegen.examples.shipped import shipped_roofs
+
+        for one in shipped_roofs(settings):
+            beside += _drafts(one.building, '', settings, one.frame.asked.name, one.file)
+    store = _drafts(worked.store_and_porch(settings), '', settings, faced=bool(beside))
+    at = 1 if store and store[0].template == ONE_PAGE else len(store)
+    return [*store[:at], *beside[:1], *store[at:], *beside[1:]]
 
 
 def _block(drafts: Sequence[Draft], key: str = 'examples') -> Block:
@@ -112,25 +132,50 @@ def _block(drafts: Sequence[Draft], key: str = 'examples') -> Block:
     return Block((replace(first, key=key), *others), opens_left=True)
 
 
-def _drafts(building: Building, keys: str, settings: Settings, tab: Tab, roof: str = '') -> list[Draft]:
+def _drafts(
+    building: Building,
+    keys: str,
+    settings: Settings,
+    roof: str = '',
+    shipped: str = '',
+    faced: bool = False,
+) -> list[Draft]:
     """Return the pages of the members that are worked through.
 
     Given:
-        keys  what the names of its pages end with
-        roof  its name, '' for the garden store
+        keys     what the names of its pages end with
+        roof     its name, '' for the garden store
+        shipped  its file, where it is one of our own
+        faced    whether another roof's page may face that of the common
     """
     drafts: list[Draft] = []
-    opened = on_one_opening(settings)
+    single = False
+    opened, tab = on_one_opening(settings), part_tab('examples', trim_of(settings))
     for key, make_example, needs, sides in EXAMPLES:
         stands = needs in settings.parts or reads_openings(settings)
         example = make_example(building, settings) if stands else None
         if example is None:  # its table is left out, or the book ends before it
             continue
-        maker = _maker(key, example, settings, keys, roof)
-        for place, side in enumerate(('opening', 'board') if opened and sides is WHOLE else sides):
+        if opened and sides is WHOLE:
+            sides = ('opening', 'board')
+        elif opened and shipped:
+            sides = ('table',)
+        if isinstance(example, SlopesExample):
+            maker = slopes_maker(example, settings, keys, roof, shipped, opened, not (opened and shipped))
+        else:
+            single = single or (faced and key == 'store' and _has_one_page(example.member, settings))
+            maker = _maker(key, example, settings, keys, roof, single)
+            sides = ('opening',) if key == 'store' and single else sides
+        for place, side in enumerate(sides):
             known = () if place else (f'example:{key}{keys}',)
             drafts.append(Draft(f'example_{key}_{side}', maker, '', heading('examples'), tab, known))
     return drafts
+
+
+def _has_one_page(member: Member, settings: Settings) -> bool:
+    """Return whether the store's common has room on one page: where it is drawn before the pitches."""
+    plain = not member.cautions and member.mouth is not None and member.hold.holds == 1
+    return plain and on_one_opening(settings) and 'how-to' in settings.parts
 
 
 def on_one_opening(settings: Settings) -> bool:
@@ -138,7 +183,11 @@ def on_one_opening(settings: Settings) -> bool:
     return reads_openings(settings) and 'values' not in settings.parts
 
 
-def _maker(key: str, example: Example | JackExample, settings: Settings, keys: str, roof: str) -> Maker:
+def _maker(
+    key: str, example: Example | JackExample, settings: Settings, keys: str, roof: str, single: bool
+) -> Maker:
+    """Return what makes a page; single tells whether the store's common has one page."""
+
     def make(index: Index) -> ExamplePage:
         member = example.member
         words, opened = _words(example, settings, roof), on_one_opening(settings)
@@ -146,10 +195,7 @@ def _maker(key: str, example: Example | JackExample, settings: Settings, keys: s
         at = places.of(example.stands)
         if isinstance(example, JackExample):
             at |= {'lines': places.of_rows([one.source for one in example.jacks])}
-        numbers = {mark.line: number for number, mark in enumerate(member.marks, 1)}
-        numbered = tuple(
-            (numbers[mark.line], _(MARKS[member.kind][mark.line]), mark.at.text) for mark in member.marks
-        )
+        numbers = numbers_of(member)
         return ExamplePage(
             key,
             example,
@@ -157,10 +203,10 @@ def _maker(key: str, example: Example | JackExample, settings: Settings, keys: s
             words,
             unit_after(settings),
             opened,
-            _in_rows(numbered, _paired(member, opened)),
+            marks_in_rows(member, (single and key == 'store') or _paired(member, opened)),
             numbers[Line.CENTER],
             numbers[Line.PLATE],
-            _by_marks(member, numbers, settings.measure),
+            by_marks(member, numbers, settings.measure),
             _points(example, settings.measure) if isinstance(example, JackExample) else (),
             _by_hand(example, settings) if isinstance(example, JackExample) else (),
             board_of(
@@ -168,7 +214,8 @@ def _maker(key: str, example: Example | JackExample, settings: Settings, keys: s
                 *_drawn(member, opened, settings.measure.style != text.INCHES),
                 otherwise(example, roof),
             ),
-            index.get(f'example:store{keys}'),
+            index.get('one-rafter'),
+            index.get('seat-cut-try') if single else index.get(f'example:store{keys}'),
             index.get(f'example:hip{keys}'),
             index.get(f'example:jacks{keys}'),
             index.get(f'{ALL_MEMBERS}{keys}'),
@@ -196,23 +243,6 @@ def _drawn(member: Member, opened: bool, feet: bool) -> tuple[float, bool]:
         return 0.5 if feet or member.hold.holds > 1 else 0.75, False
     more = 1.0 if member.kind == Kind.VALLEY else 1.4
     return 0.7 * more if member.cautions else more, True
-
-
-def _in_rows(
-    numbered: tuple[tuple[int, str, str], ...], paired: bool
-) -> tuple[tuple[tuple[int | str, str, str], ...], ...]:
-    if not paired:
-        return tuple((one,) for one in numbered)
-    half = -(-len(numbered) // 2)
-    blanks: tuple[tuple[int | str, str, str], ...] = (('', '', ''),) * (2 * half - len(numbered))
-    padded = (*numbered, *blanks)
-    return tuple(padded[place::half] for place in range(half))
-
-
-def _by_marks(member: Member, numbers: Mapping[Line, int], measure: Measure) -> tuple[int, int, str] | None:
-    first, *_between, last = (mark for mark in member.marks if mark.line != Line.CENTER)
-    apart = length_of_count(last.at.count - first.at.count, measure).text
-    return None if apart == member.overall.text else (numbers[first.line], numbers[last.line], apart)
 
 
 def _points(example: JackExample, measure: Measure) -> tuple[str, ...]:

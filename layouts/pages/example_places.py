@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from layouts.grid.reference_tables import cell_key
@@ -33,6 +33,8 @@ class Place:
     row: str
     column: str
     """'' where the row has one figure."""
+    other: int = 0
+    """Another page where one stands in a row and column of the same names; 0 for none."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,6 +48,13 @@ class _Spot:
     """Finished words, '' for none."""
     said: str = 'row'
     """How PLACES says the row."""
+
+
+def on_both(first: tuple[Place, ...], second: tuple[Place, ...]) -> tuple[Place, ...]:
+    """Return the places of two pitches' figures; where they are called alike, they are told together."""
+    if len(first) == len(second) == 1 and replace(first[0], page=second[0].page) == second[0]:
+        return (replace(first[0], other=second[0].page),)
+    return first + second
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,7 +13,7 @@ from tablegen.groups import GROUPS
 
 OF_A_PITCH = ('values', 'hip-values', 'jacks', 'common', 'hip-valley', 'rise')
 OF_REFERENCE = ('after-the-length', 'care')
-EXAMPLES = ('store', 'hip', 'jacks', 'valley', 'porch')
+EXAMPLES = ('store', 'hip', 'jacks', 'valley', 'porch', 'saltbox', 'gambrel')
 
 
 def outline(planned: Plan) -> tuple[Entry, ...]:
@@ -45,7 +45,7 @@ def _examples(planned: Plan) -> tuple[Entry, ...]:
     for place, asked in enumerate(settings.own_roofs):
         keys = keys_of(place)
         below = {f'example:{key}{keys}': OUTLINE[f'own_{key}'] for key in EXAMPLES}
-        name = called(settings.roofs[place], asked)
+        name = called((settings.roofs or ())[place], asked)
         found += _above(name, _entries(index, below | {f'{ALL_MEMBERS}{keys}': WORDS[ALL_MEMBERS]}))
     return tuple(found)
 

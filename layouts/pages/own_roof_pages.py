@@ -6,8 +6,9 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from pathlib import PurePath
 
+from layouts.pages.part_tabs import part_tab
 from layouts.paper.longer import CUTS, lines_in
-from layouts.paper.page import Draft, Index, Maker, Tab
+from layouts.paper.page import Draft, Index, Maker
 from layouts.paper.trim import Trim, trim_of
 from layouts.paper.typeface import advance_em
 from layouts.words.caution import caution_text
@@ -85,8 +86,8 @@ def called(file: str, asked: Asked) -> str:
     return asked.name or PurePath(file).stem
 
 
-def members_drafts(roof: OwnRoof, name: str, key: str, settings: Settings, tab: Tab) -> list[Draft]:
-    """Return the pages of a roof's cut list, the cautions after its last group."""
+def members_drafts(roof: OwnRoof, name: str, keys: str, settings: Settings) -> list[Draft]:
+    """Return the pages of a roof's cut list, the cautions after its last group; keys is what their names end with."""
     found, trim = cut_list(roof.frame, None), trim_of(settings)
     said, told = _(MARKS_ARE), ' '.join(_told_caution(one) for one in found.caution)
     pages = _packed(_groups(found, trim.text_width / 10), (f'{name}: {said}', name, told), trim)
@@ -96,8 +97,8 @@ def members_drafts(roof: OwnRoof, name: str, key: str, settings: Settings, tab: 
             _maker(name, '' if place else said, tuple(groups), told if groups is pages[-1] else ''),
             '',
             heading(ALL_MEMBERS),
-            tab,
-            () if place else (key,),
+            part_tab('examples', trim),
+            () if place else (f'{ALL_MEMBERS}{keys}',),
         )
         for place, groups in enumerate(pages)
     ]

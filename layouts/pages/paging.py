@@ -18,7 +18,9 @@ class Furniture:
 
     notes: Draft
     closing: Draft
-    """Last page of every section."""
+    """Last page of every section but the last."""
+    last: Draft
+    """Last page of the book."""
     section_cover: Callable[[int, int, Sequence[str]], Draft]
     """Cover of a later section: its number, how many there are, the pitches in it."""
 
@@ -112,4 +114,4 @@ def _section(blocks: Sequence[Block], place: int, count: int, furniture: Furnitu
         drafts += block.drafts
     while (len(drafts) + 1) % 4:
         drafts.append(furniture.notes)
-    return [*drafts, furniture.closing]
+    return [*drafts, furniture.last if place == count else furniture.closing]

@@ -9,6 +9,7 @@ ENDS, SQUARE_DRAWING, TURN_OVER_DRAWING = _ALL['ends'], _ALL['square'], _ALL['tu
 GAUGES_DRAWING, RAFTER_DRAWING, CORNER_DRAWING = _ALL['gauges'], _ALL['rafter'], _ALL['corner']
 COVER_DRAWING, RUN_DRAWING, SHED_RUN_DRAWING = _ALL['cover'], _ALL['run'], _ALL['shed_run']
 ONE_RAFTER_DRAWING, RIDGE_ENDS_DRAWING = _ALL['one-rafter'], _ALL['ridge_ends']
+TWO_SLOPES = _ALL['two_slopes']
 ROOF_DRAWINGS = {
     name.removeprefix('roof.'): words for name, words in _ALL.items() if name.startswith('roof.')
 }

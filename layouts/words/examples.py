@@ -124,6 +124,10 @@ JACK_MARKS = {
 MARKS: dict[Kind, dict[Line, str]] = {
     Kind.COMMON: COMMON_MARKS,
     Kind.SHED_RAFTER: COMMON_MARKS | {Line.CENTER: N_('face of the wall'), Line.CUT: N_('cut at the ledger')},
+    Kind.LOWER_RAFTER: COMMON_MARKS
+    | {Line.CENTER: N_('purlin center line'), Line.CUT: N_('cut at the purlin')},
+    Kind.UPPER_RAFTER: COMMON_MARKS
+    | {Line.FOOT_CUT: N_('cut at the purlin'), Line.FOOT: N_('purlin center line')},
     Kind.HIP: HIP_MARKS,
     Kind.HIP_JACK: HIP_MARKS | JACK_MARKS,
     Kind.VALLEY: {

@@ -8,7 +8,7 @@ from fractions import Fraction
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.units import INCHES
-from tablegen.roof.member import Stop
+from tablegen.roof.member import Member, Stop
 from tablegen.roof.members import Members
 from tablegen.roof.plane import Plane
 from tablegen.roof.question import boards_of
@@ -58,6 +58,16 @@ class Stations:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Slopes:
+    """Two rafters of a roof whose slopes differ: a saltbox's front and back, a gambrel's lower and upper."""
+
+    roofs: tuple[Roof, Roof]
+    members: tuple[Member, Member]
+    width_in: Fraction
+    """Of the roof, outside to outside of the plates."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Building:
     """What is worked through: each member by the roof that it stands in, None for what the building does not have."""
 
@@ -70,6 +80,7 @@ class Building:
     shed: Roof | None = None
     ledger_in: Fraction = Fraction(0)
     """Thickness of the shed's ledger."""
+    slopes: Slopes | None = None
 
 
 def store_and_porch(settings: Settings) -> Building:

@@ -7,8 +7,8 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from tablegen.errors import BookError, SettingsFaults
-from tablegen.examples.building import Building, Roof, Stations
-from tablegen.frame.asked import Asked
+from tablegen.examples.building import Building, Roof, Slopes, Stations
+from tablegen.frame.asked import Asked, Gambrel, Saltbox, TailCut
 from tablegen.frame.frame import Frame, frame
 from tablegen.geometry.pitch import Pitch
 from tablegen.messages import message
@@ -59,15 +59,55 @@ def _building(framed: Frame, settings: Settings) -> Building:
     hips, sheds = _first(framed, Kind.HIP, settings, _hip), _first(framed, Kind.SHED_RAFTER, settings, _shed)
     commons = _first(framed, Kind.COMMON, settings, lambda mark, of, member: common(mark, of))
     valleys = _first(framed, Kind.VALLEY, settings, lambda mark, of, member: valley(mark, of))
+    slopes = _slopes(framed, settings)
     return Building(
-        common=commons and commons[0],
+        common=commons and commons[0] if slopes is None else None,
         hip=hips and hips[0],
         hip_stop=_stop(hips[1]) or Stop.RIDGE if hips else Stop.RIDGE,
         jacks=_jacks(framed, settings),
         valley=valleys and valleys[0],
         shed=sheds and sheds[0],
         ledger_in=sheds[1].deductions[0].thickness_in if sheds else Fraction(0),
+        slopes=slopes,
     )
+
+
+def _slopes(framed: Frame, settings: Settings) -> Slopes | None:
+    """Return both rafters of a gambrel, or of a saltbox whose plates are of one height; they are marked as the frame's."""
+    asked, kind = framed.asked, framed.asked.kind
+    if isinstance(kind, Gambrel):
+        kinds = (Kind.LOWER_RAFTER, Kind.UPPER_RAFTER)
+    elif isinstance(kind, Saltbox) and kind.back.slope != asked.pitch.slope and not kind.back_plate_below_in:
+        kinds = (Kind.COMMON, Kind.COMMON)
+    else:
+        return None
+    if asked.ridge is None or asked.tail is TailCut.SQUARE:
+        return None
+    found = {one.member.kind: one.member for one in framed.members}
+    if kinds[0] is Kind.COMMON:
+        front, back = sorted(
+            (one.member for one in framed.members if one.member.kind is Kind.COMMON),
+            key=lambda member: member.pitch.slope != asked.pitch.slope,
+        )
+    else:
+        front, back = (found[one] for one in kinds)
+    roofs = [_of_slope(member, settings) for member in (front, back)]
+    if None in roofs or any(one.kind.stands_on_plate and not one.mouth for one in (front, back)):
+        return None
+    first, second = roofs
+    assert first
+    assert second
+    return Slopes(roofs=(first, second), members=(front, back), width_in=asked.width_in)
+
+
+def _of_slope(member: Member, settings: Settings) -> Roof | None:
+    pitch, run, out = (
+        _in_book(member.pitch, settings),
+        _rational(member.run_in),
+        _rational(member.overhang_in),
+    )
+    tail = out if member.kind.stands_on_plate else Fraction(0)
+    return None if pitch is None or run is None or tail is None else Roof(pitch, run, tail, member.name)
 
 
 def _hip(mark: str, of: Plane, member: Member) -> Member | None:
@@ -134,4 +174,6 @@ def _in_book(pitch: Pitch, settings: Settings) -> Pitch | None:
 
 def _rational(run: Exact | Fraction) -> Fraction | None:
     terms = exact(run).terms
+    if not terms:
+        return Fraction(0)
     return terms[0][0] if len(terms) == 1 and terms[0][1] == 1 else None

@@ -101,7 +101,25 @@ class Example(Worked):
     odd: Length | None = None
     """The rise of the odd remainder, where the book's pages for a pitch are one opening and have it."""
     ledger: Length | None = None
-    """What comes off at a ledger, ALONG the top edge, where it is read as a run."""
+    """What comes off at a ledger or purlin, ALONG the top edge, where it is read as a run."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SlopesExample:
+    """Two rafters of one roof whose slopes differ: a saltbox's front and back, a gambrel's lower and upper."""
+
+    rafters: tuple[Example, Example]
+    rises: tuple[Length, Length]
+    """Of each over its run."""
+    rise: Length
+    """Of both, one over the other."""
+    width_in: Fraction
+    """Of the roof, outside to outside of the plates."""
+
+    @property
+    def meets(self) -> bool:
+        """Return whether both meet at the ridge, as a saltbox's do; a gambrel's meet at a purlin."""
+        return self.rafters[0].member.kind is self.rafters[1].member.kind
 
 
 @dataclass(frozen=True, slots=True)

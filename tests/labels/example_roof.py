@@ -34,6 +34,10 @@ class Roof:
     run: Fraction = STORE_RUN
     porch_run: Fraction = PORCH_RUN
     spacing: Fraction = Fraction(16)
+    slopes: object = None
+    """Of the roofs beside it, `labels.two_slopes`; None where the book has neither."""
+    opened: bool = False
+    """Whether a pitch has one opening, and each of those roofs one page."""
 
     @property
     def at(self):

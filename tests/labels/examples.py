@@ -22,6 +22,8 @@ from labels.example_hips import (
 )
 from labels.example_roof import PORCH_OUT, STAMPED, STORE_OUT, Roof, feet, lean, signed, stepped
 from labels.expected import DEPTHS
+from labels.two_slopes import GAMBREL, SALTBOX, boards, tables
+from labels.two_slopes import marks as marks_of_slopes
 
 
 def _mouth(at, depth, seat) -> dict[str, str]:
@@ -82,6 +84,19 @@ def steps(roof: Roof) -> dict[str, dict[str, str]]:
         'The wing’s valley: cuts and steps': hip_cuts(roof),
         'A shed’s rafter: the porch': {'Run: level': feet(roof.porch_run), **shed_table},
         'A shed’s rafter: marks': shed_stepped,
+        **_beside(roof),
+    }
+
+
+def _beside(roof: Roof) -> dict[str, dict[str, str]]:
+    """Return the pages of both roofs of two slopes, a table before its boards."""
+    if roof.slopes is None:
+        return {}
+    table, board = tables(roof, roof.slopes), boards(roof, roof.slopes)
+    return {
+        title: steps
+        for of, kind in ((SALTBOX, 'A saltbox'), (GAMBREL, 'A gambrel'))
+        for title, steps in ((of, table[of]), *(one for one in board.items() if one[0].startswith(kind)))
     }
 
 
@@ -168,6 +183,7 @@ def marks(roof: Roof) -> dict[str, dict[str, str]]:
             shed,
             ('face of the wall', 'cut at the ledger', 'plate line: heel', 'tail cut'),
         ),
+        **(marks_of_slopes(roof, roof.slopes) if roof.slopes and not roof.opened else {}),
     }
 
 

@@ -11,6 +11,7 @@ from oracle.rounding import degrees, least, part
 from labels.example_roof import PORCH_OUT, STORE_OUT, Roof, feet, lean, stepped
 from labels.examples import _jack_cuts as jack_cuts
 from labels.expected import DEPTHS
+from labels.two_slopes import tables
 
 
 def steps(roof: Roof) -> dict[str, dict[str, str]]:
@@ -40,6 +41,7 @@ def steps(roof: Roof) -> dict[str, dict[str, str]]:
             ),
         },
         'A shed’s rafter: marks': _mouth(roof, roof.porch),
+        **tables(roof, roof.slopes),
     }  # fmt: skip
 
 

@@ -1,0 +1,191 @@
+"""The pages of a roof whose rafters have two slopes: how both are had, each from its pitch's pages, and their boards."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from markupsafe import Markup
+
+from layouts.drawings.two_slopes import Slope, two_slopes
+from layouts.pages.example_boards import Rows, board_of, by_marks, marks_in_rows, numbers_of
+from layouts.pages.example_places import Place, Places, on_both
+from layouts.pages.how_to_page import unit_after
+from layouts.paper.longer import lines_in
+from layouts.paper.page import Index, Maker
+from layouts.paper.trim import trim_of
+from layouts.words.drawings import TWO_SLOPES
+from layouts.words.pages import ALL_MEMBERS
+from layouts.words.say import say
+from tablegen.examples.records import Example, SlopesExample
+from tablegen.numbers import text
+from tablegen.roof import cautions
+from tablegen.roof.cautions import Caution
+from tablegen.roof.member import Line
+from tablegen.settings import Settings
+
+NOTE_REM, MOST_LINES = 0.75, 2
+"""Size of the cautions, and how many lines they may take before what is said after them."""
+
+
+@dataclass(frozen=True, slots=True)
+class Rafter:
+    """One of the two rafters."""
+
+    example: Example
+    at: dict[str, tuple[Place, ...]]
+    """Places of each step's figures."""
+    words: dict[str, str]
+    """Runs, finished."""
+    unit: str
+    """What follows a length: ' in', or nothing where its text has its units."""
+    opened: bool
+    zero: int
+    plate: int
+    """Numbers of the mark that all is measured from, and of the one at the plate line or the purlin's center line."""
+    line: dict[str, str]
+    """Where its marks are: both cuts, and the line at which it stands."""
+    marks: Rows
+    by_marks: tuple[int, int, str] | None
+    """Numbers of the first and the last mark of the cut board, and what they are apart; None where that is its length."""
+    board: Markup
+
+
+@dataclass(frozen=True, slots=True)
+class SlopesPage:
+    """One page of a roof with two slopes."""
+
+    example: SlopesExample
+    rafters: tuple[Rafter, ...]
+    at: dict[str, tuple[Place, ...]]
+    """Places of figures of both together."""
+    words: dict[str, str]
+    unit: str
+    opened: bool
+    section: Markup
+    cautions: str
+    """The first sentence of each that has room, where no page of one rafter follows; else ''."""
+    all_page: int
+    """Where all members stand, 0 for nowhere."""
+    care_page: int
+    """Where the clauses of the cautions stand, 0 for nowhere."""
+    defers: str
+
+
+def slopes_maker(
+    example: SlopesExample,
+    settings: Settings,
+    keys: str,
+    roof: str,
+    shipped: str,
+    opened: bool,
+    followed: bool,
+) -> Maker:
+    """Return what makes a page of a roof with two slopes.
+
+    Given:
+        keys    what the names of its pages end with
+        roof    its name
+        shipped its file, where it is one of the book's own; else ''
+        followed whether pages of each rafter follow
+        opened  whether all figures of a pitch stand on its one opening
+    """
+
+    def make(index: Index) -> SlopesPage:
+        rafters = tuple(_rafter(one, index, settings, opened) for one in example.rafters)
+        first, second = (
+            rafter.at | Places(one.roof.pitch, index, settings, trim_of(settings)).of({'rise': rise.sources})
+            for rafter, one, rise in zip(rafters, example.rafters, example.rises, strict=True)
+        )
+        together = {
+            name: on_both(first.get(name, ()), second.get(name, ()))
+            for name in dict.fromkeys((*first, *second))
+        }
+        together['mouth'] = together.get('height', ()) + together.get('heel', ())
+        called = [one for rafter in example.rafters for one in rafter.member.cautions]
+        return SlopesPage(
+            example,
+            rafters,
+            together,
+            _words(example, settings, roof, shipped),
+            unit_after(settings),
+            opened,
+            _section(example, settings),
+            '' if followed else _told(called, trim_of(settings).text_width / 10),
+            index.get(f'{ALL_MEMBERS}{keys}'),
+            next((index[name] for name in ('care', 'cautions') if name in index), 0),
+            say(cautions.DEFERS),
+        )
+
+    return make
+
+
+def _told(called: Iterable[Caution], wide_rem: float) -> str:
+    """Return the first sentence of each caution, as many as have room; the page of cautions has them all."""
+    told = list(dict.fromkeys(say(one.says[0]) for one in called))
+    while len(told) > 1 and lines_in(' '.join(told), NOTE_REM, wide_rem) > MOST_LINES:
+        told.pop()
+    return ' '.join(told)
+
+
+def _rafter(example: Example, index: Index, settings: Settings, opened: bool) -> Rafter:
+    member, roof = example.member, example.roof
+    numbers, at = numbers_of(member), {mark.line: mark.at.text for mark in member.marks}
+    called = bool(member.cautions)
+    stands = Line.PLATE if Line.PLATE in at else Line.FOOT
+    return Rafter(
+        example,
+        Places(roof.pitch, index, settings, trim_of(settings)).of(example.stands),
+        {
+            'pitch': roof.pitch.text,
+            'short': roof.pitch.short,
+            'run': text.run(roof.run_in),
+            'whole_run': text.run(roof.run_in + roof.overhang_in),
+            'odd': text.run(roof.run_in % member.hold.run_in),
+        },
+        unit_after(settings),
+        opened,
+        numbers[Line.CENTER],
+        numbers[stands],
+        {
+            'cut': at[Line.CUT],
+            'stands': at[stands],
+            'end': at.get(Line.TAIL) or at[Line.FOOT_CUT],
+        },
+        marks_in_rows(member, True),
+        by_marks(member, numbers, settings.measure),
+        board_of(member, 0.7 if called else 1.0, settings.measure.style == text.INCHES and not called),
+    )
+
+
+def _words(example: SlopesExample, settings: Settings, roof: str, shipped: str) -> dict[str, str]:
+    first = example.rafters[0]
+    return {
+        'roof': roof,
+        'shipped': shipped,
+        'width': text.run(example.width_in),
+        'half': text.run(example.width_in / 2),
+        'overhang': text.run(first.roof.overhang_in),
+        'seat': text.run(settings.seat),
+        'ridge': text.rational(settings.ridge_thickness),
+        'rafter': text.rational(settings.rafter_thickness),
+        'half_purlin': text.rational(settings.rafter_thickness / 2),
+        'rafters': settings.rafters.name,
+    }
+
+
+def _section(example: SlopesExample, settings: Settings) -> Markup:
+    """Return the roof cut through."""
+    first, second = example.rafters
+    return two_slopes(
+        (_slope(first), _slope(second)),
+        example.meets,
+        float(first.member.stock.depth_in),
+        float(first.roof.overhang_in),
+        TWO_SLOPES,
+        1.0 if settings.measure.style == text.INCHES else 0.7,
+    )
+
+
+def _slope(one: Example) -> Slope:
+    return Slope(float(one.member.slope), float(one.roof.run_in), one.member.name, text.run(one.roof.run_in))
