@@ -139,7 +139,7 @@ def _left(of: Joined, left: Slope) -> Slope:
     commons = tuple(place for place in whole.stations if place <= middle)
     if of.level_ridges:
         end, aside = _with_one_hip(of, end)
-        commons = (*commons[:-1], middle + aside)
+        commons = _up_to(of, commons[:-1], middle + aside)
     edge = Edge.RIDGE if asked.ridge else Edge.MATE
     ridge = Reach(edge, 'R2', turn, long, inward, ZERO, of.ridge_in)
     upper, last = [hip, end, *cut((on,), middle, turn), ridge], long - of.half_rafter_in
@@ -171,6 +171,13 @@ def _with_one_hip(of: Joined, end: Reach) -> tuple[Reach, Exact]:
         return end, ZERO
     aside = exact((thick - of.ridge_in) / 2)
     return replace(end, start_in=end.start_in + aside, end_in=end.end_in + aside, clipped=False), aside
+
+
+def _up_to(of: Joined, places: Places, last: Exact) -> Places:
+    """Return places and a last one, one more beside those where the bay before the last would be too wide."""
+    if places and last - places[-1] > of.asked.spacing_in:
+        places = (*places, places[-1] + of.asked.rafters.thickness_in)
+    return (*places, last)
 
 
 def _at_upper_hip(of: Joined, places: Places, wide_in: Exact) -> Places:

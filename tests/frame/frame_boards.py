@@ -261,6 +261,8 @@ def _lines_told(plane, sheet: Sheet, section: str, crossed: float) -> dict[str, 
 def _off_told(board: Board, sheet: Sheet, end: str, how: EndOf | None, cut: float) -> Board:
     """Tell what comes off, from the center line of what stops it to the cut, along the edge and level."""
     section = f'{end}.off'
+    if end == 'tail' and 'foot' in sheet.sort.lines and not sheet.has(section, 'along'):
+        return board.told(**sheet.tell_mark('foot', cut, 'foot'))
     if not sheet.has(section, 'along') or (end == 'tail' and 'foot' not in sheet.sort.lines):
         return board
     off = abs(sheet.at('center' if end == 'head' else 'foot') - cut)

@@ -72,6 +72,15 @@ FIXED = {
         ridge=RidgeBoard(top=RidgeTop.BEVELED),
     ),
     'ell': asked(Wing(F(120), F(90), F(0), main_ends=1), 6, 120, 220, spacing_in=F(24)),
+    'ell, one hip on the ridge': asked(
+        Wing(F(120), F(90), F(0), main_ends=1),
+        6,
+        120,
+        220,
+        spacing_in=F(24),
+        hip_head=HipHead.SINGLE,
+        ridge=RidgeBoard(F(3, 4)),
+    ),
     'ell of two pitches': asked(
         Wing(F(80), F(90), F(0), pitch=pitch('9'), main_ends=1), 6, 120, 220, spacing_in=F(24)
     ),

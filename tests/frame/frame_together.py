@@ -122,8 +122,6 @@ class Together(Built):
             one = self.assembly.members[key]
             free = self._free(key, sort, one)
             ends = [face for face in ends_of(one) if face not in free]
-            if self._alone(sort):
-                ends = [face for face in ends if ' ' not in face or 'lower' in face or (key, face) in by_face]
             faces = dict.fromkeys(ends, LEAST_BORNE)
             if sort.mouth:
                 faces['seat'] = LEAST_OF_A_HIP if sort.corner else LEAST_BORNE
@@ -136,11 +134,6 @@ class Together(Built):
             for n in range(len(self.build.stud_places(one))):
                 found += self._too_little(f'{one.mark} {n}', {'cut': LEAST_OF_A_STUD}, by_face)
         return found
-
-    def _alone(self, sort) -> bool:
-        """Return whether a member may have a cheek that nothing lies on: an L's end common with one hip."""
-        kind = self.build.asked.kind
-        return sort.head.blunt and isinstance(kind, Wing)
 
     def _too_little(self, key: str, faces: dict[str, float], by_face) -> list[str]:
         found = []

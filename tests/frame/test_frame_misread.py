@@ -18,7 +18,7 @@ from tablegen.frame.frame import frame
 
 MISREAD = (
     'hip on the ridge, dropped', 'hip between commons, backed', 'hip of two pitches', 'wing, lower ridge', 'wing laid on', 'half-hip', 'gambrel',
-    'eight sides around a post', 'shed over a beam', 'hip of two pitches, square tails', 'wing, square tails',
+    'eight sides around a post', 'shed over a beam', 'ell, lower ridge, two pitches', 'ell at a gable', 'hip of two pitches, square tails', 'wing, square tails',
 )  # fmt: skip
 NOT_SAWN_BY = {
     'depth': 'of the stock, which is measured',
