@@ -81,7 +81,7 @@ def figure_text(figure: object) -> str:
 def center_name(member: Member) -> str:
     """Return what the line is that a member's marks are measured from."""
     stop = member.head.off.stop if member.head.off else None
-    if stop is None and isinstance(member.head.cut, TwoCheeks):
+    if _at_peak(member):
         return _(PEAK)
     return _(CENTERS.get(stop, CENTER)) if stop else _(CENTER)
 
@@ -111,7 +111,7 @@ def _line_name(member: Member, name: str, face: Face) -> str:
         case Name.CENTER:
             return center_name(member)
         case Name.HEAD:
-            return _(_head_cut(member))
+            return _(_head_cut(member, face))
         case Name.PLATE:
             return plate_of(member)
         case Name.FOOT:
@@ -125,7 +125,14 @@ def _line_name(member: Member, name: str, face: Face) -> str:
             return _(OTHERS[name])
 
 
-def _head_cut(member: Member) -> str:
-    if member.head.off:
-        return HEADS.get(member.head.off.stop, HEAD)
-    return PEAK_CUT if isinstance(member.head.cut, TwoCheeks) else HEAD
+def _head_cut(member: Member, face: Face) -> str:
+    if _at_peak(member):  # of a bay's hip beside the wall that stands on one hand of it
+        at_wall = member.head.long and member.head.long.value == face.value
+        return HEADS[Stop.WALL] if at_wall else PEAK_CUT
+    return HEADS.get(member.head.off.stop, HEAD) if member.head.off else HEAD
+
+
+def _at_peak(member: Member) -> bool:
+    """Return whether a hip comes to the point where others do."""
+    stop = member.head.off.stop if member.head.off else Stop.WALL
+    return stop is Stop.WALL and isinstance(member.head.cut, TwoCheeks)

@@ -24,7 +24,7 @@ from tablegen.frame.frame import frame
 from tablegen.frame.roof_file import read_roof
 from tablegen.roof.ends import crossings
 from tablegen.roof.member import Hand
-from tablegen.roof.pattern import Name, Part
+from tablegen.roof.pattern import Face, Name, Part
 
 
 @pytest.mark.parametrize('kind', ['wing', 'hip', 'bay'])
@@ -114,7 +114,7 @@ MARKS = {
     'two pitches': ('E', 'H'),
     'on the ridge': ('E', 'HJ1', 'H'),
     'square tails': ('C', 'H'),
-    'bay': ('HJ2', 'H'),
+    'bay': ('HJ2', 'H1', 'H2'),
     'post': ('H',),
 }
 """Members that are printed, where not all are."""
@@ -201,6 +201,14 @@ def test_no_member_of_any_kind_of_roof_lacks_a_part_or_a_name(name):
         for one in shared
         for line in one.shown.flat.lines
     )
+
+
+@pytest.mark.parametrize('hand', list(Hand))
+def test_a_bay_s_hip_beside_the_wall_is_cut_to_it_on_the_wall_s_side(printed, hand):
+    (one,) = [shown for _inks, shown, _of in printed if shown.title == f'H1 {hand}: upper end']
+    cuts = {face: line_names(one.whole, Name.HEAD, Face(face))[0] for face in Hand}
+
+    assert cuts == {hand: 'plumb cut at the wall', hand.other: 'plumb cut at the peak'}
 
 
 def test_every_line_of_a_roof_s_patterns_is_named_and_all_waste_is_crossed(printed):
