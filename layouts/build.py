@@ -34,6 +34,7 @@ from layouts.words.pattern_pages import title_of
 from layouts.words.say import _, speaking
 from tablegen.frame.buying import Buying
 from tablegen.frame.frame import Frame
+from tablegen.roof.member import Hand
 from tablegen.roof.pattern import Pattern
 from tablegen.settings import Settings
 
@@ -86,18 +87,21 @@ def build_cards(settings: Settings, size: str, folder: Path) -> BuiltCard:
     return BuiltCard(folder / CARD, tuple(said), monotonic() - began)
 
 
-def build_pattern(whole: Pattern, paper: str, file: Path, run_known: bool) -> list[Laid]:
+def build_pattern(
+    whole: Pattern, paper: str, file: Path, run_known: bool, hand: Hand | None = None
+) -> list[Laid]:
     """Write a member's pattern at full size, and return how its pieces lie on pages.
 
     Given:
         file       the PDF; its folder is made if it is not there
         run_known  whether lengths that the run makes are to be told
+        hand       of a roof's member that has a mate cut the other way
 
     Errors:
         BookError if anything fails; a file made earlier is then as it was
     """
-    pieces = laid(shown_of(whole, run_known), paper)
-    _write_patterns(title_of(whole.member, whole.member.name), [], pieces, paper, file)
+    pieces = laid(shown_of(whole, run_known, hand), paper)
+    _write_patterns(title_of(whole.member, hand), [], pieces, paper, file)
     return pieces
 
 

@@ -12,7 +12,7 @@ from layouts.words import pattern_pages as words
 from layouts.words.patterns import line_names
 from layouts.words.say import _
 from tablegen.frame.framed import Framed
-from tablegen.roof.member import Member
+from tablegen.roof.member import Hand, Member
 from tablegen.roof.pattern import Pattern, Piece, pattern_of
 
 MICRONS = 3
@@ -55,14 +55,14 @@ def _rounded(point: tuple[float, float]) -> tuple[float, float]:
     return round(point[0], MICRONS), round(point[1], MICRONS)
 
 
-def shown_of(whole: Pattern, run_known: bool) -> list[Shown]:
+def shown_of(whole: Pattern, run_known: bool, hand: Hand | None = None) -> list[Shown]:
     """Return all of one member.
 
     Given:
         run_known  whether lengths that the run makes are to be told
+        hand       of a roof's member that has a mate cut the other way
     """
-    member = whole.member
-    title = words.title_of(member, member.name)
+    title = words.title_of(whole.member, hand)
     return [
         _shown([whole], piece, folded_flat(whole, piece), title, words.lengths_of(whole, piece, run_known))
         for piece in whole.pieces

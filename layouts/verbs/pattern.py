@@ -71,13 +71,17 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     framed = None if args.roof is None else roof_of(args)
     if framed and args.member is None:
         return _all_of_roof(framed, args, file, settings.paper, out)
-    member = member_of_roof(framed, args) if framed else member_of_pitch(args, settings)
+    if framed:
+        one = member_of_roof(framed, args)
+        member, hand = one.member, one.hand
+    else:
+        member, hand = member_of_pitch(args, settings), None
     if args.open:
         opener()
     from layouts.build import build_pattern
 
     run_known = args.run_ is not None or args.roof is not None
-    pieces = build_pattern(pattern_of(member), settings.paper, file, run_known)
+    pieces = build_pattern(pattern_of(member), settings.paper, file, run_known, hand)
     _tell([member], file, settings.paper, pieces, out)
     if args.open:
         show(file)

@@ -30,6 +30,7 @@ from tablegen.written.pitches import pitch
 
 if TYPE_CHECKING:
     from tablegen.frame.frame import Frame
+    from tablegen.frame.framed import Framed
 
 LONG_RUN_IN = 100 * INCHES.unit_run
 """Of a pattern whose run is not said: no line of it depends on the run."""
@@ -146,14 +147,14 @@ def roof_of(args: argparse.Namespace) -> Frame:
     return frame(read_roof(written_in(args.roof, _(A_ROOF), _(START_A_ROOF)), args.roof, over))
 
 
-def member_of_roof(framed: Frame, args: argparse.Namespace) -> Member:
+def member_of_roof(framed: Frame, args: argparse.Namespace) -> Framed:
     """Return the member that bears a mark of a roof's cut list; of a pair that of the hand that is asked for.
 
     Errors:
         BookError for a mark that is no member's
     """
     marks = tuple(dict.fromkeys(one.member.name for one in framed.members))
-    of_mark = {one.hand: one.member for one in framed.members if one.member.name == args.member}
+    of_mark = {one.hand: one for one in framed.members if one.member.name == args.member}
     if args.member in {*(one.mark for one in framed.levels), *(one.mark for one in framed.studs)}:
         needless = _('{mark} needs no pattern: it is level or stands plumb').format(mark=args.member)
         words = _('rafterbook roof {file} tells its length and how its ends are sawn')

@@ -9,7 +9,7 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from layouts.words.caution import caution_text
 from layouts.words.drawings import ENDS
-from layouts.words.frame import HANDS, MEMBERS, in_rows
+from layouts.words.frame import HANDS, MEMBERS, in_rows, with_hand
 from layouts.words.lists import capital
 from layouts.words.patterns import figure_text, plate_of
 from layouts.words.say import N_, _, say
@@ -75,13 +75,13 @@ Mark and cut it while its top is square, then back it: from the center of the to
 NOT_STRENGTH = N_('Geometry, not strength. {defers}')
 
 
-def title_of(member: Member, name: str = '') -> str:
-    """Return what a pattern is of, in a line: its mark, if one is told, before it."""
+def title_of(member: Member, hand: Hand | None = None) -> str:
+    """Return what a pattern is of, in a line: its mark, if it has one, with its hand before it."""
     called = _(MEMBERS[member.kind])
     title = _(TITLE).format(
-        member=called if name else capital(called), pitch=member.pitch.text, stock=member.stock.name
+        member=called if member.name else capital(called), pitch=member.pitch.text, stock=member.stock.name
     )
-    return _(MARKED).format(mark=name, title=title) if name else title
+    return _(MARKED).format(mark=with_hand(member.name, hand), title=title) if member.name else title
 
 
 def head_of(title: str, whole: Pattern, piece: Piece) -> str:

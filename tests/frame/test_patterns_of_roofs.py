@@ -36,7 +36,7 @@ def test_a_member_of_a_roof_file_has_its_mark_and_its_hand(tmp_path, monkeypatch
         page = ' '.join(told('pdftotext', '-l', '1', 'a.pdf', '-').split())
 
         assert (status, said.splitlines()[1]) == (0, 'pages 1 to 3: upper end')
-        assert 'HJ3, hip jack, 7 in 12, 2×8: upper end' in page
+        assert f'HJ3 {hand}, hip jack, 7 in 12, 2×8: upper end' in page
         assert f'The long point is on the {hand} side. Geometry' in page
 
 
