@@ -175,9 +175,13 @@ def _main_front(of: Joined, front: Slope) -> Slope:
         if 0 < inside < long:  # at a gable that the wing is flush with, its rafter is cut to the valley
             places = of.clear_of_corner(places, inside)
     line = top + at_ridge  # there the longer valley's side comes to the ridge's
-    places = clear_between(
-        places, top - of.shortest_jack_in(of.at.plan_a) / of.rate, line + half, of.asked.rafters.thickness_in
-    )
+    if not of.level_ridges:  # else nothing stands between two valleys that end together
+        places = clear_between(
+            places,
+            top - of.shortest_jack_in(of.at.plan_a) / of.rate,
+            line + half,
+            of.asked.rafters.thickness_in,
+        )
     above = Region(
         (plate.part(ZERO, left), longer),
         cut(whole.upper, ZERO, top),
