@@ -337,14 +337,20 @@ def check_typesetter() -> None:
 
 def run_verb(verb: str, arguments: list) -> int:
     """Run a verb in the environment and return its exit status, as a shell tells it."""
+    values = surroundings()
     if verb == 'test':
-        return status_of([inside('python'), '-m', 'pytest', *arguments], ROOT)
-    return 0 if verb == 'setup' else status_of([inside('rafterbook'), verb, *arguments], None)
+        # Tests start many programs: what all of them import is compiled once, also where that is switched off.
+        values.pop('PYTHONDONTWRITEBYTECODE', None)
+        return status_of([inside('python'), '-m', 'pytest', *arguments], ROOT, values)
+    return 0 if verb == 'setup' else status_of([inside('rafterbook'), verb, *arguments], None, values)
 
 
-def status_of(command: list, folder: Path) -> int:
-    """Run a command in the reader's own terminal and return its exit status, 128 + n for a signal n."""
-    process = subprocess.Popen(command, cwd=folder, env=surroundings())
+def status_of(command: list, folder: Path, values: dict) -> int:
+    """Run a command in the reader's own terminal and return its exit status, 128 + n for a signal n.
+
+    Given: the folder that it runs in, None for the reader's, and its environment variables.
+    """
+    process = subprocess.Popen(command, cwd=folder, env=values)
     for name in ('SIGTERM', 'SIGHUP'):  # sent to this process alone, they are meant for the command
         if getattr(signal, name, None) and signal.getsignal(getattr(signal, name)) != signal.SIG_IGN:
             signal.signal(getattr(signal, name), lambda number, frame: process.send_signal(number))

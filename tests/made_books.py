@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 import pickle
 from dataclasses import dataclass
 from functools import cached_property
@@ -15,6 +14,7 @@ from time import monotonic, sleep
 import pytest
 from complete import COMPLETE
 from printed_words import Word, lines_of, words_of
+from set_once import shared
 
 from layouts.build import Built, build
 from layouts.html.page_html import pages_html, style
@@ -90,8 +90,7 @@ def set_alone(written: str, folder: Path) -> MadeBook:
 
 def made_once(written: str, factory: pytest.TempPathFactory) -> MadeBook:
     """Return a book that one process of a run makes for all of them: the first that asks; others wait for it."""
-    top = factory.getbasetemp().parent if 'PYTEST_XDIST_WORKER' in os.environ else factory.getbasetemp()
-    folder = top / f'book-{sha256(written.encode()).hexdigest()[:16]}'
+    folder = shared(factory) / f'book-{sha256(written.encode()).hexdigest()[:16]}'
     done, failed = folder / 'built.pickle', folder / 'failed'
     try:
         folder.mkdir()

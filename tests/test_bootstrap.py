@@ -527,9 +527,21 @@ def test_an_unwritable_folder_is_told_in_one_line(monkeypatch, capsys):
 def test_further_words_and_the_exit_status_are_passed_on(words, command, monkeypatch, steps):
     run = []
     monkeypatch.setattr(bootstrap, 'inside', lambda program: program)
-    monkeypatch.setattr(bootstrap, 'status_of', lambda command, folder: run.append(command) or 5)
+    monkeypatch.setattr(bootstrap, 'status_of', lambda command, folder, values: run.append(command) or 5)
     assert bootstrap.main(words) == 5
     assert run == [command]
+
+
+def test_what_tests_start_is_compiled_once(monkeypatch, steps):
+    """Other verbs leave what is switched off as it is."""
+    seen = {}
+    monkeypatch.setenv('PYTHONDONTWRITEBYTECODE', '1')
+    monkeypatch.setattr(bootstrap, 'status_of', lambda command, folder, values: seen.update({command[1]: values}) or 0)
+    for words in (['test'], ['find', '6']):
+        bootstrap.main(words)
+
+    assert 'PYTHONDONTWRITEBYTECODE' not in seen['-m']
+    assert seen['find']['PYTHONDONTWRITEBYTECODE'] == '1'
 
 
 @pytest.mark.parametrize(
@@ -549,7 +561,7 @@ def test_the_status_is_the_commands_own(ends, status, monkeypatch):
 
     monkeypatch.setattr(bootstrap.subprocess, 'Popen', Process)
     monkeypatch.setattr(bootstrap.signal, 'signal', lambda number, heard: None)
-    assert bootstrap.status_of(['any'], None) == status
+    assert bootstrap.status_of(['any'], None, {}) == status
 
 
 @pytest.mark.parametrize(
@@ -594,7 +606,7 @@ def test_a_signal_to_end_is_passed_on_to_the_command(sent):
         'import signal, sys, time; [signal.signal(one, lambda n, f: sys.exit(n + 40)) for one in (1, 15)]; '
     )
     inner = f"{hears}print('on', flush=True); time.sleep(60)"
-    run = f'from layouts import bootstrap; raise SystemExit(bootstrap.status_of([{sys.executable!r}, "-c", {inner!r}], None))'
+    run = f'from layouts import bootstrap; raise SystemExit(bootstrap.status_of([{sys.executable!r}, "-c", {inner!r}], None, None))'
     with subprocess.Popen([sys.executable, '-c', run], cwd=TOP, stdout=subprocess.PIPE, text=True) as process:
         assert process.stdout.readline() == 'on\n'
         process.send_signal(sent)

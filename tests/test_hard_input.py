@@ -99,7 +99,7 @@ def test_memory_that_runs_out_is_told_in_a_line(quick, monkeypatch):
     assert names(quick) == ['book.toml']
 
 
-def test_a_working_process_that_is_killed_is_told_in_a_line(quick, monkeypatch):
+def test_a_working_process_that_is_killed_is_told_in_a_line(quick, set_anew, monkeypatch):
     monkeypatch.setattr('layouts.pdf.typeset.passing_files_in', lambda folder: os.kill(os.getpid(), 9))
 
     assert ask('make', 'book.toml') == (

@@ -26,6 +26,7 @@ from layouts.words.error import error_line
 from tablegen.errors import BookError
 from tablegen.settings import Settings, read_settings
 
+pytestmark = pytest.mark.usefixtures('set_anew')
 POCKET = trim_of(Settings())
 FACES = 'Open-Sans', 'Table'
 
