@@ -7,33 +7,24 @@ from pathlib import Path
 
 import pytest
 from hypothesis import settings
-from made_books import OPENINGS, SMALL, MadeBook, made_once
+from made_books import OPENINGS, SMALL, MadeBook, made_once, shared
 from quick_books import QUICK
-from set_once import set_once, shared
 from skewed import SKEWED, SkewedBook
 
-from layouts.pdf import typeset
-from layouts.pdf.typeset import set_document
-
-os.environ['XDG_CACHE_HOME'] = os.path.join(os.devnull, 'none')  # nothing of a user's is taken or left
 settings.register_profile('book', deadline=None, max_examples=40, print_blob=True)
 settings.load_profile('book')
 
 
 @pytest.fixture(scope='session', autouse=True)
-def documents(tmp_path_factory) -> Iterator[None]:
-    """Let books share documents that are alike."""
-    folder = shared(tmp_path_factory) / 'documents'
-    folder.mkdir(exist_ok=True)
-    with pytest.MonkeyPatch.context() as patched:
-        patched.setattr(typeset, 'set_document', set_once(folder))
-        yield
+def kept_documents(tmp_path_factory) -> None:
+    """Let the books of a run, in whatever process, share the documents that are alike; nothing of a user's is taken or left."""
+    os.environ['XDG_CACHE_HOME'] = str(shared(tmp_path_factory) / 'kept')
 
 
 @pytest.fixture
 def set_anew(monkeypatch) -> None:
-    """Have every document of a book set by the typesetter."""
-    monkeypatch.setattr(typeset, 'set_document', set_document)
+    """Have every document of a book set."""
+    monkeypatch.setenv('XDG_CACHE_HOME', os.path.join(os.devnull, 'none'))
 
 
 @pytest.fixture(scope='session')

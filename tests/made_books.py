@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import pickle
 from dataclasses import dataclass
 from functools import cached_property
@@ -14,7 +15,6 @@ from time import monotonic, sleep
 import pytest
 from complete import COMPLETE
 from printed_words import Word, lines_of, words_of
-from set_once import shared
 
 from layouts.build import Built, build
 from layouts.html.page_html import pages_html, style
@@ -86,6 +86,12 @@ def set_alone(written: str, folder: Path) -> MadeBook:
     out = folder / 'booklet.pdf'
     set_document(Job(pages_html(planned.pages(), ''), style(planned.trim), planned.index.total, out))
     return MadeBook(planned, Booklet(out))
+
+
+def shared(factory: pytest.TempPathFactory) -> Path:
+    """Return a folder that all processes of a run have."""
+    base = factory.getbasetemp()
+    return base.parent if 'PYTEST_XDIST_WORKER' in os.environ else base
 
 
 def made_once(written: str, factory: pytest.TempPathFactory) -> MadeBook:

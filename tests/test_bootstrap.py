@@ -536,7 +536,9 @@ def test_what_tests_start_is_compiled_once(monkeypatch, steps):
     """Other verbs leave what is switched off as it is."""
     seen = {}
     monkeypatch.setenv('PYTHONDONTWRITEBYTECODE', '1')
-    monkeypatch.setattr(bootstrap, 'status_of', lambda command, folder, values: seen.update({command[1]: values}) or 0)
+    monkeypatch.setattr(
+        bootstrap, 'status_of', lambda command, folder, values: seen.update({command[1]: values}) or 0
+    )
     for words in (['test'], ['find', '6']):
         bootstrap.main(words)
 

@@ -27,7 +27,7 @@ STATUSES = {signal.SIGINT: 130, signal.SIGTERM: 143, signal.SIGHUP: 129, signal.
 
 def make(folder: Path) -> subprocess.Popen[str]:
     """Begin a build in a session of its own, so that its processes can be told, as the terminal's job would be."""
-    surroundings = os.environ | {'TMPDIR': str(folder / 'passing')}
+    surroundings = os.environ | {'TMPDIR': str(folder / 'passing'), 'XDG_CACHE_HOME': str(folder / 'kept')}
     words = [sys.executable, '-m', 'layouts.command', 'make', str(folder / 'book.toml'), '--out']
     return subprocess.Popen(
         [*words, str(folder / 'output')],

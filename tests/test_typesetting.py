@@ -26,7 +26,6 @@ from layouts.words.error import error_line
 from tablegen.errors import BookError
 from tablegen.settings import Settings, read_settings
 
-pytestmark = pytest.mark.usefixtures('set_anew')
 POCKET = trim_of(Settings())
 FACES = 'Open-Sans', 'Table'
 
@@ -118,10 +117,10 @@ EDITIONS = [
     'parts = ["glance"]\npitches = ["1 to 12 by 1/8", "42.123456 deg"]\njacks.spacings = [96, 95.5, 90, 80.25]\n'
     'smallest_part = "1/64"',
     'pitches = [0.5, "26.565 deg"]\nsmallest_part = "1/64"\nlengths = "feet-inches"\nstock.rafters = "2x12"',
-    'pitches = [24]\nsmallest_part = "1/32"\ntrim = "large"\npaper = "a4"\njacks.spacings = ["2 in", 95.5]',
     *(
         pytest.param(written, marks=pytest.mark.thorough)
         for written in (
+            'pitches = [24]\nsmallest_part = "1/32"\ntrim = "large"\npaper = "a4"\njacks.spacings = ["2 in", 95.5]',
             'parts = ["values", "jacks", "common", "rise", "examples"]\npitches = [20]\nlengths = "feet-inches"\n'
             'jacks.spacings = ["2 in", "24 in"]',
             'parts = ["values", "hip-valley", "examples"]\npitches = [24]\nruns = {by = "4 in"}\npaper = "a4"',
