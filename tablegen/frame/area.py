@@ -17,21 +17,28 @@ HALF = Fraction(1, 2)
 
 def area_in2(plan: Plan, gable_overhang_in: Fraction) -> Exact:
     """Return the area of all slopes, square inches."""
-    return sum((_area(slope, gable_overhang_in) for slope in plan.slopes), exact(0))
+    hipped = 'left' in plan.edges
+    return sum((_area(slope, gable_overhang_in, hipped) for slope in plan.slopes), exact(0))
 
 
-def _area(slope: Slope, gable_in: Fraction) -> Exact:
+def _area(slope: Slope, gable_in: Fraction, hipped: bool) -> Exact:
     """Return the area of one slope.
 
     Source: a plane that rises m to one of run is √(1 + m²) as large as its plan.
     """
     m = one_term(slope.members.side.slope)
-    in_plan = sum((part for region in slope.regions for part in _parts(region, slope, gable_in)), exact(0))
+    in_plan = sum(
+        (part for region in slope.regions for part in _parts(region, slope, gable_in, hipped)), exact(0)
+    )
     return in_plan * root(1 + m.squared())
 
 
-def _parts(region: Region, slope: Slope, gable_in: Fraction) -> Iterator[Exact]:
-    """Return the areas in plan that make up a region: over the plate line, out to the eave, past the gables."""
+def _parts(region: Region, slope: Slope, gable_in: Fraction, hipped: bool) -> Iterator[Exact]:
+    """Return the areas in plan that make up a region: over the plate line, out to the eave, past the gables.
+
+    Given:
+        hipped  whether the roof's ends are eaves
+    """
     out, hips = slope.members.side.overhang_in, [one for one in region.upper if sign(one.rate)]
     bounds = region.lower[0].start_in, region.lower[-1].end_in
     yield _under(region.upper, *bounds) - _under(region.lower, *bounds)
@@ -48,10 +55,29 @@ def _parts(region: Region, slope: Slope, gable_in: Fraction) -> Iterator[Exact]:
         if (end if first else slope.length_in - end).terms:
             continue  # this region ends within the slope
         upper = region.upper[0 if first else -1]
+        if hipped and upper.edge is Edge.HIP:
+            yield _at_raised(upper, upper.start_in if first else slope.length_in - upper.end_in, out)
+            continue
         top, rate = upper.at(end), upper.rate if first else -upper.rate
         if sign(top - left.at(end)):
             base = -out if left.edge is Edge.PLATE else left.at(end)
             yield gable_in * (top - base) - rate * gable_in**2 * HALF
+
+
+def _at_raised(hip: Reach, along_in: Exact, out: Exact) -> Exact:
+    """Return what more there is, in plan, where a hip crosses a raised plate and not the corner of the plates.
+
+    Given:
+        along_in  from the end of the slope's plate line to where the hip begins
+
+    Source: of the slope whose end it passes, the triangle on from there to the eaves' corner; of the one whose plate it crosses, the
+    strip of eave less up to there.
+    """
+    rate = one_term(hip.rate if sign(hip.rate) > 0 else -hip.rate)
+    up = hip.at(hip.start_in) if sign(hip.rate) > 0 else hip.at(hip.end_in)
+    if sign(along_in):
+        return out * out * HALF / rate - out * along_in
+    return (up + out) * (up + out) * HALF / rate if sign(up) else exact(0)
 
 
 def _under(reaches: tuple[Reach, ...], start_in: Exact, end_in: Exact) -> Exact:

@@ -67,6 +67,11 @@ ROOFS = {
     # eaves of one height: the steeper end comes out less
     'hip of two pitches': ('hip.end_pitch = 9', both(M, M) + ends(9 / 12), (-12 * 7 / 9, -12, LONG + 12 * 7 / 9, WIDE + 12)),
     'hip at one end': ('hip.ends = 1\noverhang.gable = 8', both(M, M) + ends(M)[:1], (-12, -12, LONG + 8, WIDE + 12)),
+    # eaves and overhangs of one height: the steeper ends' plates are raised by what they rise more over the overhang
+    'hip of raised ends': ('hip.end_pitch = 9\nhip.eaves = "equal"', both(M, M) + ends(9 / 12, 12 * (9 / 12 - M)),
+                           (-12, -12, LONG + 12, WIDE + 12)),
+    'hip at one raised end': ('hip.ends = 1\nhip.end_pitch = 9\nhip.eaves = "equal"\noverhang.gable = 8',
+                              both(M, M) + ends(9 / 12, 12 * (9 / 12 - M))[:1], (-12, -12, LONG + 8, WIDE + 12)),
     'half-hip': ('overhang.gable = 8', both(M, M) + ends(M, 36), (-8, -12, LONG + 8, WIDE + 12)),
     'gambrel': ('overhang.gable = 8', [*both(M, M), (0, 4 / 12, 72 * (M - 4 / 12)), (0, -4 / 12, WIDE * 4 / 12 + 72 * (M - 4 / 12))],
                 (-8, -12, LONG + 8, WIDE + 12)),
