@@ -108,9 +108,14 @@ def _sentences() -> dict[str, str]:
         'before': _('{length} before the board begins'),
         'on': _('{length} on from the first point'),
         'square': square,
-        'square-tail': _('square to the top edge, through its mark; blade square, 0°'),
+        'square-tail': _(
+            'square to the top edge, through its mark; blade square, 0°; the lower corner then stands {level} inwards of the mark, level, and '
+            '{plumb} under it, plumb'
+        ),
         'cheek': _(cuts.CHEEK),
         'past': _(cuts.PAST),
+        'leaning': _(cuts.LEANING),
+        'leaning-past': _(cuts.LEANING_PAST),
         'to-a-point': _('two cheeks to a point, from each side: {cheek}'),
         'hollow': _('two hollow cheeks, from each side: {cheek}'),
         'blunt': _('{square}; then both corners off: {cheek}').replace('{square}', square),
@@ -164,5 +169,6 @@ def _marks() -> Iterator[tuple[str, tuple[str, str]]]:
     yield capital(_(HIP_MARKS[Line.PLATE])), ('plate', 'center')
     yield capital(_(marking.NO_HEEL)), ('plate', 'center')
     yield capital(_('where the two cheeks meet, aside of the center')), ('head', 'tip')
+    yield capital(_('where the tail’s two cheeks meet, aside of the center')), ('tail', 'tip')
     yield capital(_('upper cheek, left side')), ('head', 'left')
     yield capital(_('tail, left side')), ('tail', 'left')

@@ -8,6 +8,7 @@ from tablegen.proof.digits import FOOT_IN, SLACK, real, written
 from tablegen.proof.roof import arms
 from tablegen.proof.roof_reading import Reading
 from tablegen.proof.roof_slopes import MAIN, run_of
+from tablegen.proof.space import dot
 from tablegen.proof.timber import Timber
 
 SQUARE_PARTS = 16
@@ -52,9 +53,9 @@ def run_to_step(board: Timber, mark: str, it: Reading) -> tuple[Decimal, Decimal
     whole = board.to(board.center)
     assert whole is not None
     if kind == 'hip':
-        left, right = it.roof.hips[0]
-        main = left if left.name in MAIN else right
-        run = run_of(main)
+        mains = [one for one in it.roof.slopes if one.name in MAIN]
+        starts = [dot(one.inward, board.foot) - dot(one.inward, one.origin) for one in mains]
+        run = run_of(mains[0]) - min(starts, key=abs)
         return run, _level(board, whole) / run
     return _level(board, whole), Decimal(1)
 
@@ -75,7 +76,7 @@ def place_of(board: Timber, where: tuple[str, str]) -> Decimal:
     if end == 'plate':
         return Decimal(0)
     if across == 'tip':
-        return board.reach(board.head)
+        return board.reach(board.head) if end == 'head' else board.reach(board.tail, False)
     cut, upper, half = (
         (board.head, True, real(board.thick) / 2)
         if end == 'head'

@@ -63,26 +63,31 @@ def _board(row: Row, cut: Counter[str], it: Reading) -> tuple[int, Fraction]:
     except Unstated:
         it.figure(row.page, pieces, it.names.heads['length'], length, '')
         return count, Fraction(0)
-    lengths: list[Decimal] = []
+    sums, number_cut = {Decimal(0)}, 0
     for mark, times, part in _pieces(pieces, it):
-        if part is None:
-            lengths += (it.sticks.get(mark) or [Decimal(0)]) * times
-            cut[mark] += times * count
-        else:
-            lengths += [part[1]] * times
-            cut[mark] += times * count * (part[0] == 1)
-    kerf, whole = real(it.asked.inches('buy.kerf')), sum(lengths, Decimal(0))
-    over = real(long) - whole - kerf * len(lengths)
-    if -kerf - SLACK <= over < 0:  # the last piece ends at the board's end
-        over = Decimal(0)
+        lengths = (it.sticks.get(mark) or [Decimal(0)]) if part is None else [part[1]]
+        for _piece in range(times):
+            sums = {whole + one for whole in sums for one in lengths}
+        number_cut += times
+        cut[mark] += times * count * (part is None or part[0] == 1)
+    kerf, per = real(it.asked.inches('buy.kerf')), it.asked.per
+    overs = [_left(real(long) - whole, kerf, number_cut) for whole in sums]
     spare = (
-        0 if it.roof else len(lengths)
+        0 if it.roof else number_cut
     )  # of what is not worked out a piece may be a part longer than it is told
-    right = [one for parts in range(spare + 1) for one in it.told(over - Decimal(parts) / it.asked.per)]
+    right = [
+        one for over in overs for parts in range(spare + 1) for one in it.told(over - Decimal(parts) / per)
+    ]
     it.figure(row.page, pieces, it.names.heads['left'], left, *right)
     if long not in it.asked.lengths:
         it.figure(row.page, pieces, it.names.heads['length'], length, '')
     return count, long
+
+
+def _left(whole: Decimal, kerf: Decimal, pieces: int) -> Decimal:
+    """Return what is left of a board: a kerf goes with every piece but one that ends at the board's end."""
+    over = whole - kerf * pieces
+    return Decimal(0) if -kerf - SLACK <= over < 0 else over
 
 
 def _pieces(words: str, it: Reading) -> list[tuple[str, int, tuple[int, Decimal] | None]]:

@@ -6,11 +6,12 @@ from collections.abc import Sequence
 from decimal import Decimal
 
 from tablegen.proof.digits import FOOT_IN, SLACK, read, real, written
+from tablegen.proof.roof import UP
 from tablegen.proof.roof_boards import kind_of, run_to_step, square_of, steps_of
 from tablegen.proof.roof_reading import Reading
 from tablegen.proof.roof_slopes import gables
 from tablegen.proof.sentences import before, told
-from tablegen.proof.space import Plane
+from tablegen.proof.space import Plane, dot, size
 from tablegen.proof.timber import End, Timber
 
 Said = tuple[int, str, str]
@@ -41,8 +42,13 @@ class _Facts:
     def end(self, page: int, name: str, words: str, end: End, tail: bool) -> None:
         """Read how an end is sawn."""
         board, row = self.board, self.row(name)
-        if tail and self.it.asked.word('cuts.tails') == 'square' and self.kind != 'hip':
-            self.it.figure(page, row, '', words, self.sentences['square-tail'])
+        if tail and self.it.asked.square and len(end.faces) == 1:
+            found = self.places(page, name, 'square-tail', words)
+            for place, way in (('level', board.ahead), ('plumb', UP)):
+                value = abs(dot(board.top, way)) / size(board.top) * real(board.depth)
+                self.it.length(
+                    page, row, before(self.sentences['square-tail'], place), found.get(place, ''), value
+                )
             return
         if len(end.faces) == 1 and abs(board.tilt(end.faces[0])) < SLACK:
             found = self.places(page, name, 'square', words)
@@ -64,10 +70,11 @@ class _Facts:
     def cheek(self, page: int, row: str, words: str, face: Plane) -> None:
         """Read how one cheek is sawn."""
         board = self.board
-        name = 'cheek' if board.tilt(face) <= STEEPEST_TILT + SLACK else 'past'
+        leaning, steep = abs(face.normal[2]) > SLACK, board.tilt(face) > STEEPEST_TILT + SLACK
+        name = ('leaning-past' if leaning else 'past') if steep else ('leaning' if leaning else 'cheek')
         found = self.places(page, row, name, words)
         for place, value in (
-            ('plumb', board.plumb_cut),
+            ('line' if leaning else 'plumb', board.side_line(face)),
             ('tilt', board.tilt(face)),
             ('top', board.cheek(face)),
         ):

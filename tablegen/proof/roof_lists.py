@@ -1,4 +1,4 @@
-"""Reading a roof's plan, sections, lists of members, boards and studs, and what is measured before more is cut."""
+"""Reading a roof's lists of members, boards and studs, and what is measured before more is cut."""
 
 from __future__ import annotations
 
@@ -7,97 +7,18 @@ from decimal import Decimal
 from fractions import Fraction
 
 from tablegen.proof.digits import nearest, real
-from tablegen.proof.page import Page, close
+from tablegen.proof.page import close
 from tablegen.proof.roof_boards import kind_of, timber_of
-from tablegen.proof.roof_plates import slopes_named
-from tablegen.proof.roof_reading import Reading, plain, run_told, total, value_of
-from tablegen.proof.roof_slopes import MAIN, Slope, gables, ridge_past, run_of
+from tablegen.proof.roof_heights import heights_of
+from tablegen.proof.roof_reading import Reading, plain, total, value_of
+from tablegen.proof.roof_slopes import MAIN, Slope, gables, ridge_past
 from tablegen.proof.roof_stated import THICK
 from tablegen.proof.sentences import told, told_within
 from tablegen.proof.sheet_lines import Sheet, Table, tables_in
+from tablegen.proof.space import dot, meet
 
 LENGTH = re.compile(r'(?<=[\d″]) (?=\D).*')
 """What is said after a length of how an end is sawn."""
-
-
-def read_plan(sheet: Sheet, it: Reading) -> None:
-    """Hold what stands over the plan against the lines of what was asked for."""
-    it.found.read |= sheet.pages
-    asked, sentences = it.asked, it.names.sentences
-    words = sheet.more.split(', ')
-    pitch = asked.word('pitch')
-    it.figure(sheet.page, '', sentences['title'].partition(' {')[2].partition('}')[0], words[1] if len(words) > 1 else '', pitch, pitch.removesuffix(' deg') + '°')  # fmt: skip
-    sizes = told(sentences['sizes'], ', '.join(words[2:]))
-    for key in ('width', 'length') if 'width' in asked.told else ():
-        it.figure(sheet.page, '', key, sizes[key] if sizes else '', run_told(asked.inches(key)))
-    lines = ' '.join(close(line) for _page, line in sheet.lines)
-    found = told_within(sentences['spacing'], lines) or {}
-    for key, right in (('spacing', 'spacing'), ('overhang', 'overhang.eave')):
-        it.figure(sheet.page, '', key, found.get(key, ''), run_told(asked.inches(right)))
-    it.figure(sheet.page, '', 'part', found.get('part', ''), f'1/{asked.per}')
-
-
-def read_sections(sheet: Sheet, pages: dict[int, Page], it: Reading) -> None:
-    """Read the heights of every slope, and the lengths that are drawn."""
-    values: dict[int, list[dict[str, Decimal]]] = {}
-    for heading, lines in sheet.parts():
-        slopes = slopes_named(heading, it)
-        if not slopes or not lines:
-            continue
-        right, there = heights_of(slopes[0], it), set()
-        values.setdefault(lines[0][0], []).append(right)
-        for page, line in lines:
-            words = close(line)
-            name = next((one for one in it.names.heights if words.startswith(f'{one} ')), None)
-            key = it.names.heights[name] if name else ''
-            if name and key in right:
-                there.add(key)
-                it.length(page, heading, name, words.removeprefix(name), right[key])
-            elif name:
-                it.strange(page, words)
-        if not {'above', 'meet', 'tail'} <= there:
-            it.missing(lines[0][0], heading)
-    for page, some in values.items():
-        it.found.read.add(page)
-        _drawn(pages[page], some, it)
-
-
-def heights_of(slope: Slope, it: Reading) -> dict[str, Decimal]:
-    """Return what stands plumb over the main plates."""
-    assert it.roof
-    run, base = run_of(slope), slope.origin[2]
-    meet = base + slope.above + run * slope.rise
-    found = {
-        'above': slope.above,
-        'meet': meet,
-        'tail': base + slope.above - slope.overhang * slope.rise,
-        'run': run,
-        'overhang': slope.overhang,
-    }
-    if base:
-        found['plate'] = base
-    if it.asked.ridge and it.asked.word('kind') != 'shed':
-        steeper = max(one.rise for one in it.roof.slopes if one.name in ('front', 'back'))
-        down = Decimal(0) if it.asked.word('ridge.top') == 'beveled' else real(it.asked.ridge) / 2 * steeper
-        found['ridge-top'] = meet - down
-        found['ridge-bottom'] = meet - down - real(it.asked.inches('ridge.depth'))
-    return found
-
-
-def _drawn(page: Page, some: list[dict[str, Decimal]], it: Reading) -> None:
-    keys = {'run': 'run', 'overhang': 'overhang', 'above_plate': 'above', 'ridge_top': 'ridge-top', 'ridge_bottom': 'ridge-bottom', 'meet': 'meet', 'tail': 'tail'}  # fmt: skip
-    for said in page.ink.said:
-        for name, sentence in it.names.drawn.items():
-            found = told(sentence, said.text)
-            if found:
-                right = [
-                    one for values in some if keys[name] in values for one in it.told(values[keys[name]])
-                ]
-                if right:
-                    it.figure(page.number, '', sentence.partition(' {')[0], found['length'], *right)
-
-
-# Lists ------------------------------------------------------------------------------------------------------
 
 
 def members_told(sheet: Sheet, it: Reading) -> None:
@@ -124,7 +45,7 @@ def read_lists(sheet: Sheet, it: Reading) -> None:
 
 
 def _members(table: Table, it: Reading) -> None:
-    name, square = it.names.heads, it.asked.word('cuts.tails') == 'square'
+    name, square = it.names.heads, it.asked.square
     for row in table.rows:
         it.found.read.add(row.page)
         cells = dict(zip(table.heads, row.cells[1:], strict=True))
@@ -146,7 +67,7 @@ def _members(table: Table, it: Reading) -> None:
             mark,
             name['cut-from'],
             cells.get(name['cut-from'], ''),
-            board.stick(square and not is_hip),
+            board.stick(square),
             up=True,
         )
         it.length(row.page, mark, name['overall'], cells.get(name['overall'], ''), board.overall)
@@ -190,7 +111,8 @@ def _boards(table: Table, it: Reading) -> None:
         cells = dict(zip(table.heads, row.cells[1:], strict=False))
         mark, printed = cells.get(name['mark'], ''), LENGTH.sub('', cells.get(name['sawn'], ''))
         it.counts[mark] = it.counts.get(mark, 0) + total(cells.get(name['number'], ''))
-        it.sticks[mark] = _read_length(printed)
+        told_length = _read_length(printed)
+        it.sticks.setdefault(mark, []).extend(told_length)
         if it.roof is None:
             continue
         right = [] if mark != 'R' else [one for one in [ridge_length(it)] if one is not None]
@@ -198,6 +120,10 @@ def _boards(table: Table, it: Reading) -> None:
         if not right:
             it.strange(row.page, ' '.join(row.cells))
             continue
+        near = [one for one in right if told_length and abs(one - told_length[0]) < 1]
+        it.sticks[mark][len(it.sticks[mark]) - len(told_length) :] = map(
+            it.rounded_up, near[:1] or told_length
+        )
         it.figure(
             row.page, mark, name['sawn'], printed, *(one for length in right for one in it.told(length))
         )
@@ -217,15 +143,25 @@ def ridge_length(it: Reading) -> Decimal | None:
 
 
 def fascia_lengths(it: Reading) -> list[Decimal]:
-    """Return how long fascias are: to the points of their outer faces at a hipped end, over the barge rafters at a gable."""
+    """Return how long fascias are: to where their outer faces' upper edges meet the next one's outer face, or over the barge
+    rafters at a gable.
+    """
     assert it.roof
     thick, out = real(it.asked.inches('overhang.fascia')), real(it.asked.inches('overhang.gable'))
     named, found = {one.name: one for one in it.roof.slopes}, []
     for slope in it.roof.slopes:
-        others = ('left', 'right') if slope.name in MAIN else ('front', 'back')
-        found.append(
-            slope.length + sum(named[one].overhang + thick if one in named else out for one in others)
-        )
+        ends = {
+            dot(slope.along, meet(slope.tail.moved(-thick), slope.top, named[key].tail.moved(-thick)))
+            for key in (('left', 'right') if slope.name in MAIN else MAIN)
+            if key in named
+        }
+        plate = dot(slope.along, slope.origin)
+        if len(ends) < 2:  # the other end is a gable
+            ends |= {plate - out, plate + slope.length + out} if not ends else set()
+            ends |= (
+                {plate + slope.length + out if min(ends) < plate else plate - out} if len(ends) < 2 else set()
+            )
+        found.append(max(ends) - min(ends))
     return found
 
 

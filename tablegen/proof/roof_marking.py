@@ -98,7 +98,7 @@ def _single(sheet: Sheet, marks: Sequence[str], board: Timber, it: Reading) -> N
     for page, line in sheet.lines[:4]:
         found = told_within(it.names.sentences['cut-from'], close(line))
         if found:
-            square = it.asked.word('cuts.tails') == 'square'
+            square = it.asked.square
             it.length(
                 page,
                 sheet.title,
@@ -127,7 +127,7 @@ def _few(table: Table, boards: dict[str, Timber], numbers: Numbers, it: Reading)
 
 
 def _cell(row: Row, mark: str, head: str, printed: str, board: Timber, numbers: Numbers, it: Reading) -> None:
-    name, square = it.names.heads, it.asked.word('cuts.tails') == 'square'
+    name, square = it.names.heads, it.asked.square
     if head == name['few-cut-from']:
         it.length(row.page, mark, head, printed, board.stick(square), up=True)
     elif head == name['few-overall']:

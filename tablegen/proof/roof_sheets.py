@@ -8,7 +8,8 @@ from tablegen.proof.digits import begin
 from tablegen.proof.found import Found
 from tablegen.proof.page import Page, close, lines_of
 from tablegen.proof.roof_buying import read_buying
-from tablegen.proof.roof_lists import members_told, read_checks, read_lists, read_plan, read_sections
+from tablegen.proof.roof_heights import read_plan, read_sections
+from tablegen.proof.roof_lists import members_told, read_checks, read_lists
 from tablegen.proof.roof_marking import read_marking
 from tablegen.proof.roof_names import ROOF_KEYS, RoofNames
 from tablegen.proof.roof_plates import read_plates

@@ -47,6 +47,8 @@ class Slope:
     overhang: Decimal
     above: Decimal
     """Its top over its plate line, plumb."""
+    square: bool = False
+    """Whether tails are cut square to it."""
     stops: list[Stop] = field(default_factory=list)
 
     def on_plate(self, along: Decimal) -> Vector:
@@ -74,8 +76,12 @@ class Slope:
 
     @property
     def tail(self) -> Plane:
-        """Return the plumb plane of its tails."""
-        return self.line(-self.overhang)
+        """Return the plane of its tails: plumb, or square to the slope through the same line of its tops."""
+        if not self.square:
+            return self.line(-self.overhang)
+        x, y, z = self.on_plate(ZERO)
+        out = tuple(at - self.overhang * way for at, way in zip((x, y, z), self.edge, strict=True))
+        return plane(self.edge, (out[0], out[1], out[2]))
 
     def stop_at(self, along: Decimal) -> tuple[Stop, Decimal]:
         """Return what a rafter there comes to first, and the level run to its center line."""
@@ -121,8 +127,8 @@ class Roof:
         """Return the height above plate of all rafters, plumb: the main ones' seat says it."""
         return above_plate(self.asked)
 
-    def hip(self, number: int) -> Timber:
-        """Return a hip, its center line where the two slopes meet."""
+    def hip(self, number: int, dropped: bool = True) -> Timber:
+        """Return a hip, its center line where the two slopes meet, or under it by as much as it is dropped."""
         left, right = self.hips[number]
         main, end = (left, right) if left.name in MAIN else (right, left)
         edge, foot = hip_line(left, right)
@@ -131,11 +137,13 @@ class Roof:
         if self.asked.word('cuts.hip_heads') == 'single':
             faces = (past(at_ridge, self.asked.ridge, foot),)
         deep = self.asked.depth('stock.hips')
+        if dropped and self.asked.word('cuts.hips', 'dropped') == 'dropped':
+            foot = foot[0], foot[1], foot[2] - self.hip_drop(number)
         return Timber(foot, edge, THICK, deep, End(faces), End((left.tail, right.tail)), at_ridge)
 
     def hip_drop(self, number: int) -> Decimal:
         """Return how far a hip's square top lies under the line where its slopes meet: until its edges are in them, or under."""
-        board, drops = self.hip(number), []
+        board, drops = self.hip(number, dropped=False), []
         square = plane(board.top, board.foot)
         for slope, aside in zip(self.hips[number], (1, -1), strict=True):
             side = plane(board.left, board.foot).moved(aside * real(THICK) / 2)
@@ -182,7 +190,7 @@ def _slope(
 ) -> Slope:
     rise = asked.slope(key) if key else asked.slope()
     out = real(asked.inches('overhang.eave'))
-    return Slope(name, origin, *ways, rise, real(length), out, above_plate(asked))
+    return Slope(name, origin, *ways, rise, real(length), out, above_plate(asked), asked.square)
 
 
 def _shed(asked: Asked) -> Roof | None:
@@ -214,17 +222,19 @@ def _gable(asked: Asked) -> Roof:
     return Roof(asked, [front, back], ends=(ZERO, front.length))
 
 
-def _hip(asked: Asked) -> Roof | None:
-    if asked.word('hip.eaves', 'matched') == 'equal' and 'hip.end_pitch' in asked.told:
-        return None
+def _hip(asked: Asked) -> Roof:
     front, back = _two_sides(asked)
     long, wide, number = asked.inches('length'), asked.inches('width'), int(asked.told.get('hip.ends', 2))
     left = _slope(asked, 'left', (ZERO, real(wide), ZERO), (SOUTH, EAST), wide, 'hip.end_pitch')
     ends = [left]
     if number > 1:
         ends.append(_slope(asked, 'right', (real(long), ZERO, ZERO), (NORTH, WEST), wide, 'hip.end_pitch'))
-    for one in ends:  # eaves of one height: the steeper overhang is the shorter
-        one.overhang = one.overhang * front.rise / one.rise
+    for one in ends:  # eaves of one height: the steeper overhang is the shorter, or its plate the higher
+        if asked.word('hip.eaves') == 'equal':
+            x, y, z = one.origin
+            one.origin = x, y, z + one.overhang * (one.rise - front.rise)
+        else:
+            one.overhang = one.overhang * front.rise / one.rise
     slopes = [front, back, *ends]
     pairs = (
         [(left, front), (back, left)]

@@ -69,6 +69,11 @@ class Asked:
         return self.inches('ridge.thickness') if self.told.get('ridge.board') else Fraction(0)
 
     @property
+    def square(self) -> bool:
+        """Return whether tails are cut square to the slope."""
+        return self.word('cuts.tails') == 'square'
+
+    @property
     def lengths(self) -> list[Fraction]:
         """Return the lengths of boards that can be bought."""
         return [inches_of(one) for one in self.told.get('buy.lengths', [])]

@@ -17,7 +17,7 @@ PARALLEL = Decimal('1e-30')
 
 @dataclass(frozen=True)
 class End:
-    """What cuts an end off: plumb planes, each by itself or, where hollow, all of them at once."""
+    """What cuts an end off: planes, each by itself or, where hollow, all of them at once."""
 
     faces: tuple[Plane, ...]
     hollow: bool = False
@@ -56,13 +56,15 @@ class Timber:
         return cross(self.edge, self.left)
 
     def to(self, face: Plane, aside: Decimal = Decimal(0)) -> Decimal | None:
-        """Return how far along the top edge a plumb plane crosses a line of the top, so far to the left of the center."""
+        """Return how far along the top edge a plane crosses a line of the top, so far to the left of the center; None where
+        it never does.
+        """
         start = tuple(at + aside * way for at, way in zip(self.foot, self.left, strict=True))
-        rate = dot(face.normal, self.ahead)
+        rate = dot(face.normal, self.edge)
         if abs(rate) < PARALLEL:
             return None
-        run = (face.offset - dot(face.normal, (start[0], start[1], start[2]))) / rate
-        return run * size(self.edge) / size(level(self.edge))
+        share = (face.offset - dot(face.normal, (start[0], start[1], start[2]))) / rate
+        return share * size(self.edge)
 
     def at(self, end: End, aside: Decimal = Decimal(0), upper: bool = True) -> Decimal:
         """Return where an end is on a line of the top: the first plane that one comes to, the last where it is hollow."""
@@ -74,12 +76,12 @@ class Timber:
         half = real(self.thick) / 2
         yield from (-half, Decimal(0), half)
         if len(end.faces) == 2:
-            one, other = end.faces
-            line = cross(one.normal, other.normal)
-            if size(line) > PARALLEL:
-                where = dot(between(self.foot, meet(one, other, Plane(UP, self.foot[2]))), self.left)
-                if abs(where) < half:
-                    yield where
+            at, beside = ([self.to(face, aside) for face in end.faces] for aside in (Decimal(0), Decimal(1)))
+            if None not in at:
+                (a, b), (c, d) = ([one or Decimal(0) for one in some] for some in (at, beside))
+                rate = (c - a) - (d - b)
+                if abs(rate) > PARALLEL and abs((b - a) / rate) < half:
+                    yield (b - a) / rate
 
     def reach(self, end: End, upper: bool = True) -> Decimal:
         """Return where the board begins or ends: the furthest that any line of its top reaches."""
@@ -108,13 +110,17 @@ class Timber:
         """Return that of a level line."""
         return angle(self.top, self.ahead)
 
+    def side_line(self, face: Plane) -> Decimal:
+        """Return the angle on a side from the line square across."""
+        return angle(self.top, cross(self.left, face.normal))
+
     def tilt(self, face: Plane) -> Decimal:
         """Return the blade's tilt from square, for a saw on the side."""
         return 90 - angle(face.normal, self.left)
 
-    def cheek(self, face: Plane, top: Vector | None = None) -> Decimal:
+    def cheek(self, face: Plane) -> Decimal:
         """Return the angle on the top from the line square across."""
-        return 90 - angle(cross(top or self.top, face.normal), self.edge)
+        return 90 - angle(cross(self.top, face.normal), self.edge)
 
     def held(self, face: Plane) -> tuple[Decimal, Decimal]:
         """Return the body's and the tongue's figures for that line, marked along the body."""

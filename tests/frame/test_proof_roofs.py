@@ -35,6 +35,8 @@ KINDS = {
     'feet and inches': 'kind = "gable"\npitch = 7\nlengths = "feet-inches"\nspacing = "19.2 in"\n' + HOUSE,
     'metric': 'kind = "gable"\npitch = 7\nwidth = "7000 mm"\nlength = "9 m"\nspacing = "600 mm"\n',
     'saltbox': 'kind = "saltbox"\npitch = 9\nsaltbox.back_pitch = 5\nsaltbox.back_plate_below = 16\n' + HOUSE,
+    'square tails, a fascia': 'kind = "hip"\npitch = 7\ncuts.tails = "square"\noverhang.fascia = "3/4 in"\n' + HOUSE,
+    'raised ends': 'kind = "hip"\npitch = 7\nhip.end_pitch = 9\nhip.eaves = "equal"\n' + HOUSE,
     'against a beam': 'kind = "shed"\npitch = 4\nwidth = "10 ft"\nlength = "20 ft"\nshed.upper = "against-beam"\nshed.thickness = "3 1/2"\n',
 }  # fmt: skip
 """Roofs that are worked out, by what is unlike in each."""
