@@ -170,10 +170,9 @@ def _spans(board: CutBoard) -> list[tuple[float, float]]:
         toe = one.heel_at + one.left * board.slope - one.seat / cos(atan(board.slope))
         spans.append((toe - PAST, one.heel_at + board.lean + PAST))
     spans += [(at - PAST, at + PAST) for at in board.plates]
-    feet = [at for _, _, foot in board.tops if foot for at in foot.marks]
-    if feet:
-        leans = [foot.lean * board.depth for _, _, foot in board.tops if foot]
-        spans.append((min(feet) + min(0.0, *leans) - PAST, max(feet) + max(0.0, *leans) + PAST))
+    ends = [(foot, at) for _, _, foot in board.tops if foot for at in foot.marks]
+    if feet := [at + foot.lean * down for foot, at in ends for down in (0.0, board.depth)]:
+        spans.append((min(feet) - PAST, max(feet) + PAST))
     if board.level_foot is not None:
         spans.append((board.level_foot - board.depth / board.slope - PAST, board.level_foot + PAST))
     return spans
@@ -205,11 +204,10 @@ def _side(board: CutBoard, sheet: _Sheet, edge: float, foot: float, width: float
     shapes.append(svg.hatch([(first, edge), *head, (first, foot)], 7))
     cuts = [head]
     if board.level_foot is not None:
-        lower = (sheet.x(board.level_foot) - board.depth / slope * units, foot)
-        cuts.append((at(board.level_foot), lower))
+        cuts.append((at(board.level_foot), (sheet.x(board.level_foot) - board.depth / slope * units, foot)))
     elif board.foot:
-        low = sheet.x(board.foot.left) + board.foot.lean * board.depth * units
-        cuts.append((at(board.foot.left), (low, foot)))
+        out = board.foot.lean * board.depth * units
+        cuts.append((at(board.foot.left), (sheet.x(board.foot.left) + out, foot)))
     if len(cuts) > 1:
         shapes.append(svg.hatch([(last, edge), *cuts[1], (last, foot)], 7))
     if board.center:

@@ -111,7 +111,7 @@ def line_name(member: Member, line: Line, pair: bool) -> str:
             alike = Line.SIDE_RIGHT not in {mark.line for mark in member.marks}
             return _(MARKS[Kind.VALLEY][Line.SIDE]) if alike else _('upper cheek, left side')
         case Line.TAIL if end.cut is not None:
-            if isinstance(end.cut, TwoCheeks):
+            if isinstance(end.cut, TwoCheeks) and not end.tip:
                 return _(MARKS[Kind.VALLEY if end.hollow else Kind.HIP][Line.TAIL])
             return _(ON_CENTER[line])
         case Line.TAIL_SIDE if Line.TAIL_RIGHT in {mark.line for mark in member.marks}:

@@ -1,0 +1,112 @@
+"""The drawings of a roof's sheets by their ink: plan, boards and section to scale, each name where it belongs."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from inked import Inked, inked
+from mpmath import cos, mpf, pi, tan
+from roof_files import roof
+from test_roof_sheets import HALF, SLOPE, STEEP, WIDE
+from test_roof_verb import sixteenths
+
+from layouts.drawings.svg import HEAVY
+from layouts.roofs.make import roof_bodies
+from tablegen.frame.frame import frame
+from tablegen.frame.pieces import to_buy
+
+
+def drawings(sheet: int) -> list[Inked]:
+    """Return the drawings of one sheet of a hip roof."""
+    framed = frame(roof('hip', **WIDE))
+    return [
+        inked(image)
+        for image in re.findall('<img[^>]*>', roof_bodies(framed, to_buy(framed), 'letter')[sheet])
+    ]
+
+
+def feet(inches: mpf) -> str:
+    """Return a length in feet and inches, to the nearest sixteenth."""
+    odd = sixteenths(mpf(inches) % 12)
+    return f'{int(inches // 12)} ft' + (f' {odd} in' if odd != '0' else '')
+
+
+def test_the_plan_is_to_scale_and_names_every_board():
+    (plan,) = drawings(0)
+    units = plan.dimension('36 ft').length / 432
+
+    assert plan.dimension('24 ft').length == pytest.approx(288 * units, abs=0.1)
+    assert plan.dimension('R, sawn: 12 ft 1 1/2 in').length == pytest.approx(145.5 * units, abs=0.1)
+    assert plan.dimension('first: 1 ft 4 in').length == pytest.approx(16 * units, abs=0.1)
+    assert plan.dimension('then 1 ft 4 in on center').length == pytest.approx(16 * units, abs=0.1)
+    named = [one.text for one in plan.labels]
+    assert [named.count(mark) for mark in ('C', 'E', 'H', 'R', 'HJ1 L', 'HJ8 R')] == [20, 2, 4, 1, 4, 4]
+
+
+@pytest.mark.parametrize('through', ['corners', 'middles'])
+def test_a_bay_s_plan_tells_its_first_jack_and_their_spacing(through):
+    """Source: on eight sides, 9 ft across their flats, jacks stand half a space from the middle of each, and a space apart."""
+    framed = frame(roof('bay', **{'bay.wall_through': through}))
+    (image,) = re.findall('<img[^>]*>', roof_bodies(framed, to_buy(framed), 'letter')[0])
+    plan = inked(image)
+    across = 108 if through == 'middles' else 108 / cos(pi / 8)
+    units, first = plan.dimension(feet(across)).length / float(across), 54 * tan(pi / 8) - 8
+
+    assert plan.dimension(f'first: {feet(first)}').length == pytest.approx(float(first) * units, abs=0.1)
+    assert plan.dimension('then 1 ft 4 in on center').length == pytest.approx(16 * units, abs=0.1)
+
+
+def test_jacks_have_their_hands_on_the_plan():
+    """Source: up the front, a hip at the left runs away to the right: there the jack's right side is the longer one."""
+    (plan,) = drawings(0)
+    middle = plan.label('R').at[0]
+    for mark, far_left in (('HJ1 R', True), ('HJ1 L', False)):
+        front = max(
+            (one for one in plan.labels if one.text == mark and one.turn == 90), key=lambda one: one.at[1]
+        )
+        assert (front.at[0] < middle) is far_left, mark
+
+
+def test_the_long_point_is_drawn_on_its_hand():
+    """Source: the ridge at the left, the top edge up and folded away, the side to you is the left one: below its top edge."""
+    (board,) = drawings(4)
+    for name, is_lower in (('left', True), ('right', False)):
+        level = board.label(name).at[1]
+        cheeks = [
+            stroke.points
+            for stroke in board.drawn.strokes
+            if len(stroke.points) == 2
+            and stroke.width == HEAVY
+            and abs(sum(y for _, y in stroke.points) / 2 - level) < 8
+        ]
+        long, short = sorted(min(cheeks, key=lambda points: points[0][0]))
+        assert (long[1] > short[1]) is is_lower, name
+
+
+def test_a_section_is_to_scale():
+    (section,) = drawings(1)
+    units = section.dimension('run 144').length / 144
+
+    above = mpf('6.3725')
+    for word, inches in {
+        'overhang 16': 16,
+        'height above plate 6 3/8': above,
+        'planes meet 90 3/8': above + 84,
+        'top of the ridge 89 15/16': above + 84 - HALF * SLOPE,
+        'underside of the ridge 80 11/16': above + 84 - HALF * SLOPE - mpf('9.25'),
+    }.items():
+        assert section.dimension(word).length == pytest.approx(float(inches) * units, abs=0.3), word
+    assert 'tail’s upper corner −3' in [word for word, _ in section.pointers]
+
+
+def test_a_marked_board_measures_from_both_ends():
+    board = drawings(3)[0]
+    whole, plate, tail = (
+        board.dimension(sixteenths(level * STEEP)).ends for level in (160 - HALF, 144 - HALF, mpf(16))
+    )
+
+    assert (whole[0][0], plate[1][0], whole[1][0]) == (plate[0][0], tail[0][0], tail[1][0])
+    for word in ('1', '2', '3'):
+        at = {'1': whole[0], '2': plate[1], '3': whole[1]}[word][0]
+        assert board.label(word).at[0] == pytest.approx(at, abs=6)
