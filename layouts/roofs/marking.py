@@ -30,6 +30,9 @@ from tablegen.roof.figures import size
 from tablegen.roof.member import Hand, Kind, Line
 from tablegen.roof.taped import Taped, points_of, taped
 
+MANY = 13
+"""From so many members of one sheet on their rows stand closer."""
+
 
 @dataclass(frozen=True, slots=True)
 class MarkRow:
@@ -70,6 +73,8 @@ class MarkingSheet:
     heads: tuple[str, ...]
     """Of the members' table; empty where the sheet is of one mark."""
     members: tuple[MemberRow, ...]
+    many: bool
+    """Whether those are so many that their rows stand closer."""
     cut_from: Figure | None
     overall: Figure | None
     facts: tuple[Fact, ...]
@@ -98,6 +103,7 @@ def marking_sheet(group: Group, frame: Frame, width: float) -> MarkingSheet:
         members=()
         if single
         else tuple(_member_row(one, varying, same, hands, asked.measure) for one in group),
+        many=len(group) >= MANY,
         cut_from=lead.stick if single else None,
         overall=lead.overall if single else None,
         facts=(*cuts_of(lead), *facts_of(lead, asked, single, _last_number(group))),

@@ -229,7 +229,7 @@ class Plan:
         Notes:
             1. Of a longer valley the wing's slope is there near its foot only, of an upper hip the front from its foot's middle on.
         """
-        shares = Fraction(1, 16), Fraction(1, 2)
+        shares = Fraction(1, 20), Fraction(1, 2)
         return tuple(
             slope.name
             for slope in self.slopes
