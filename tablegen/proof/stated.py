@@ -136,13 +136,16 @@ def _settings_lines(page: Page) -> list[str]:
     found: list[str] = []
     for words in page.lines:
         line = said(words)
-        if KEY.match(line):
-            found.append(line)
-        elif (found and (found[-1].count('{') > found[-1].count('}') or found[-1].count('"') % 2)) or (
-            found and found[-1].count('[') > found[-1].count(']')
-        ):
+        if found and _is_open(found[-1]):
             found[-1] += f' {line}'
+        elif KEY.match(line):
+            found.append(line)
     return found
+
+
+def _is_open(line: str) -> bool:
+    """Return whether a value goes on in the next line, which may begin with what looks like a key."""
+    return line.count('{') > line.count('}') or line.count('[') > line.count(']') or line.count('"') % 2 == 1
 
 
 def _stated(written: str) -> Stated:

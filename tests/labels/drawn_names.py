@@ -7,6 +7,7 @@ NAMES: dict[str, dict[str, str]] = {
         'ridge': 'RIDGE',
         'wall': 'WALL',
         'hip': 'HIP',
+        'purlin': 'PURLIN',
         'tail': 'TAIL',
         'top_edge': 'top edge',
         'upper': 'UPPER END',
