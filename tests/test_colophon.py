@@ -44,6 +44,7 @@ BOOKS = {
     'steep': 'pitches = [30, 36]\nsteep = true\nparts = ["glance", "rise"]',
     'plain': 'pitches = [4]\njacks.spacings = ["13 in"]\nstock.ridge = "2 in"\nparts = ["rise", "words", "square"]',
     'compact': 'pitches = [4]',
+    'store alone': 'owner = "Somebody with a long name"\npitches = ["1 to 24"]\nroofs = []',
 }  # fmt: skip
 
 

@@ -105,6 +105,7 @@ def test_the_standard_book_has_the_roof_of_the_file(file):
         ('pitches = [5, 9]', {'saltbox', 'gambrel'}),
         ('runs.to = "6 ft"', {'gambrel'}),
         ('pitches = [5, "33 deg"]', set()),
+        ('stock.seat = "2 15/16"', set()),  # whose common is cautioned on two pages: the roofs would make 88
     ],
 )
 def test_a_book_has_those_that_its_pitches_and_runs_allow(written, kinds):
@@ -115,4 +116,4 @@ def test_a_book_has_those_that_its_pitches_and_runs_allow(written, kinds):
 
     assert found & {'saltbox', 'gambrel'} == kinds
     assert {'store', 'hip', 'jacks', 'valley', 'porch'} >= found - kinds
-    assert ('example:store' in planned.index) is True
+    assert planned.index.total <= 80

@@ -25,8 +25,10 @@ from tablegen.tables.runs import head_of
 TWELVE_STEPS_IN = 144 * INCHES.unit_run / INCHES.group
 BY_RUN = ('common', 'hip-valley', 'rise')
 """Tables, one of which shows a sum that is a part off."""
-LETTERS_A_LINE, MOST_LINES, MOST_LAST_LINES = 55, 15, 14
-"""Of the settings, about, where there is room below them; and on the book's last page."""
+LETTERS_A_LINE, MOST_LINES = 55, 15
+"""Of the settings, about, where there is room below them."""
+LAST_LETTERS, MOST_LAST_LINES = 75, 13
+"""The same on the book's last page, whose type is smaller."""
 LONGEST_WHOLE = 24
 """Letters of a word that is not broken."""
 
@@ -88,7 +90,7 @@ def back_block(settings: Settings, figures: int) -> Block:
 
 def is_made_last(settings: Settings) -> bool:
     """Return whether the settings of a copy stand on the book's last page: of a book of openings, where they are short."""
-    return on_one_opening(settings) and _lines(colophon.lines(settings)) <= MOST_LAST_LINES
+    return on_one_opening(settings) and _lines(colophon.lines(settings), LAST_LETTERS) <= MOST_LAST_LINES
 
 
 def closing_draft(settings: Settings, figures: int = 0, last: bool = False) -> Draft:
@@ -147,6 +149,6 @@ def _made(settings: Settings, index: Index, figures: int) -> MadePage:
     return MadePage(lines, ', '.join(counts), _lines(told) <= MOST_LINES)
 
 
-def _lines(told: Sequence[str]) -> int:
+def _lines(told: Sequence[str], letters: int = LETTERS_A_LINE) -> int:
     """Return how many lines settings take, about."""
-    return sum(-(-len(line) // LETTERS_A_LINE) for line in told)
+    return sum(-(-len(line) // letters) for line in told)

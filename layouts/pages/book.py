@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from layouts.pages.back_pages import back_block, closing_draft, is_made_last
 from layouts.pages.covers import cover_draft
-from layouts.pages.example_pages import example_blocks
+from layouts.pages.example_pages import example_blocks, on_one_opening
 from layouts.pages.front_pages import front_block
 from layouts.pages.marking_sheets import marking_block
 from layouts.pages.paging import Furniture, Pages, lay_out
@@ -52,7 +52,18 @@ def plan(settings: Settings) -> Plan:
 
     Errors:
         BookError if it would be over 1,000 pages, saying how many; if it has openings and its runs cannot be their rows
+
+    Notes:
+        1. The roofs beside the garden store are left out of a book of openings that would be one section without them.
     """
+    made = _plan(settings)
+    if settings.roofs is None and on_one_opening(settings) and len(made.index.sections) > 1:
+        alone = _plan(replace(settings, roofs=()))
+        return alone if len(alone.index.sections) == 1 else made
+    return made
+
+
+def _plan(settings: Settings) -> Plan:
     trim = trim_of(settings)
     if 'opening' in settings.parts:
         _check_rows_of_openings(settings)
