@@ -24,6 +24,7 @@ from layouts.patterns.shown import shared_by, shown_of
 from layouts.pdf.booklet import join
 from layouts.pdf.kept import Kept
 from layouts.pdf.progress import Progress
+from layouts.pdf.proving import prove_made
 from layouts.pdf.typeset import Job, Part, parts, typeset
 from layouts.pdf.workplace import put_in_place, workplace
 from layouts.roofs.make import write_roof
@@ -34,6 +35,7 @@ from layouts.words.pattern_pages import title_of
 from layouts.words.say import _, speaking
 from tablegen.frame.buying import Buying
 from tablegen.frame.frame import Frame
+from tablegen.proof.found import Found
 from tablegen.roof.member import Hand
 from tablegen.roof.pattern import Pattern
 from tablegen.settings import Settings
@@ -55,6 +57,8 @@ class Built:
     """Figures in the tables of the pitches."""
     seconds: float
     card: BuiltCard
+    found: Found | None = None
+    """What the proof-reader read; None where it was not asked."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -142,7 +146,12 @@ def build_roof(framed: Frame, buy: Buying, paper: str, file: Path) -> int:
 
 
 def build(
-    settings: Settings, folder: Path, progress: Progress, tagged: bool = False, kept: Kept | None = None
+    settings: Settings,
+    folder: Path,
+    progress: Progress,
+    tagged: bool = False,
+    kept: Kept | None = None,
+    proven: bool = False,
 ) -> Built:
     """Make a booklet and its sheets.
 
@@ -150,6 +159,7 @@ def build(
         folder    where the files go; made if it is not there
         tagged    whether the booklet has tags for a screen reader: it is then set in one process
         kept      documents of earlier books, of which what has not changed is taken
+        proven    whether it is read back before it is put in place
 
     Errors:
         BookError if anything fails, or the settings' language has no catalogue; files of an earlier build are then as
@@ -180,6 +190,10 @@ def build(
         tabs = _tabs(planned)
         count = impose(work / BOOKLET, sections, layout, work / SHEETS, settings.title, tabs, guide.out)
         said = finish_cards(cards, work / CARD)
+        found = None
+        if proven:
+            progress.stage(_('proof-reading'))
+            found = prove_made(work / BOOKLET, work / SHEETS, work / CARD)
         put_in_place(work, [BOOKLET, SHEETS, CARD])
     progress.done()
     seconds = monotonic() - began
@@ -192,6 +206,7 @@ def build(
         planned.figures,
         seconds,
         BuiltCard(folder / CARD, tuple(said), seconds),
+        found,
     )
 
 

@@ -20,7 +20,7 @@ from layouts.pdf.progress import Progress
 
 def test_it_says_what_it_has_made(quick):
     status, told, remarks = ask('make', 'book.toml', '--out', 'mine')
-    booklet, sheets, card, printing = told.splitlines()
+    booklet, sheets, card, proven, printing = told.splitlines()
 
     assert status == 0
     assert booklet == f'mine/booklet.pdf: {PAGES} pages in 1 section, 55 figures in its pitches’ tables'
@@ -29,6 +29,10 @@ def test_it_says_what_it_has_made(quick):
         == f'mine/sheets.pdf: {1 + -(-PAGES // 8)} sheets of paper, the first says how to fold the rest'
     )
     assert card.startswith('mine/card.pdf: ')
+    assert re.fullmatch(
+        rf'proof: 55 figures worked out once more by other means, \d+ links followed, {-(-PAGES // 8)} sheets folded; nothing differs',
+        proven,
+    )
     assert printing == (
         'to print: sheets.pdf on both sides, flip on the long edge, at 100 % (“actual size”); '
         'then cut, fold and staple as its first sheet shows'
@@ -45,7 +49,7 @@ def test_what_the_typesetter_merely_warns_of_is_told_in_a_few_lines_and_the_book
     status, told, remarks = ask('make', 'book.toml', '--out', 'mine')
     made, *lines = remarks.splitlines()
 
-    assert (status, len(told.splitlines()), names(quick / 'mine')) == (0, 4, FILES)
+    assert (status, len(told.splitlines()), names(quick / 'mine')) == (0, 5, FILES)
     assert made.startswith('made in ')
     assert lines[3:] == ['rafterbook: and 2 more']
     for number, line in enumerate(lines[:3]):
@@ -91,9 +95,10 @@ def test_a_terminal_sees_the_stages_and_is_left_clean(quick):
     assert main(['make', 'book.toml'], out, err) == 0
     shown = err.getvalue()
 
-    assert [shown.index(stage) for stage in ('planning', 'typesetting', 'joining', 'imposing')] == sorted(
-        shown.index(stage) for stage in ('planning', 'typesetting', 'joining', 'imposing')
-    )
+    stages = [
+        shown.index(stage) for stage in ('planning', 'typesetting', 'joining', 'imposing', 'proof-reading')
+    ]
+    assert stages == sorted(stages)
     assert shown.rsplit('\r', 1)[1].startswith('made in ')
     assert '\n' not in shown.rstrip('\n')
 

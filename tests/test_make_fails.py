@@ -6,6 +6,7 @@ import errno
 import os
 import re
 import sys
+from decimal import Decimal
 from pathlib import Path
 
 import pytest
@@ -16,6 +17,8 @@ from layouts import build as building
 from layouts.pages.book import plan
 from layouts.paper import typeface
 from layouts.pdf.typeset import OF_THE_COPY, load_typesetter
+from tablegen.proof.figures import figures
+from tablegen.proof.roof import Corner
 from tablegen.settings import read_settings
 
 REPORT = 'next: this is a fault of the program: report it with the settings file'
@@ -50,6 +53,24 @@ def test_a_full_disk_leaves_the_earlier_booklet(stage, quick, monkeypatch):
         'output: writing failed: No space left on device; next: make room there or give another folder with --out'
     )
     assert contents(quick / 'output') == good
+
+
+def test_a_figure_that_differs_stops_the_book(quick, monkeypatch):
+    good = earlier(quick)
+    monkeypatch.setattr(Corner, 'jack_difference', lambda corner, spacing: Decimal(5))
+    figures.cache_clear()
+    try:
+        told = fails('book.toml')
+    finally:
+        figures.cache_clear()
+
+    assert re.fullmatch(
+        rf'proof: page \d+, .*: printed [\d/ ]+, right 5; \d+ more differ; nothing was put in place; {REPORT}; '
+        '--no-proof makes the book without a proof',
+        told,
+    )
+    assert contents(quick / 'output') == good
+    assert ask('make', 'book.toml', '--no-proof')[0] == 0
 
 
 def test_a_failed_first_build_leaves_nothing(quick, monkeypatch):

@@ -9,8 +9,12 @@ from pypdf.errors import PyPdfError
 
 from layouts.pdf.read_back import Pdf, pages_of
 from layouts.words.proof import names
-from layouts.words.say import speaking
+from layouts.words.proof_cards import card_names
+from layouts.words.proof_told import told
+from layouts.words.say import _, n_, speaking
 from layouts.words.sheets import sheet_names
+from tablegen.errors import BookError
+from tablegen.proof.cards import read_card
 from tablegen.proof.folded import Folder
 from tablegen.proof.found import Found
 from tablegen.proof.ink import Ink
@@ -35,6 +39,36 @@ def prove_pages(pages: list[Page], sheets: Path | None = None) -> Found:
     if sheets is not None:
         with speaking(stated(pages).language):
             Folder(pages, sheet_names(), found).fold(_inks(sheets))
+    return found
+
+
+def prove_made(booklet: Path, sheets: Path, card: Path) -> Found | None:
+    """Return what is found in what was just made, before anybody sees it; None where its settings cannot be read back.
+
+    Errors:
+        BookError that tells what differs
+    """
+    try:
+        found = prove(booklet, sheets)
+    except NoBook:
+        return None
+    of_card = read_card(pages_of(card), card_names())
+    faults = [*found.faults, *(of_card.faults if of_card else ())]
+    if faults:
+        more = n_('; {count} more differs', '; {count} more differ', len(faults) - 1).format(
+            count=len(faults) - 1
+        )
+        problem = _('{first}{more}; nothing was put in place').format(
+            first=told(faults[0]), more=more if faults[1:] else ''
+        )
+        raise BookError(
+            _('proof'),
+            problem,
+            '',
+            _(
+                'this is a fault of the program: report it with the settings file; --no-proof makes the book without a proof'
+            ),
+        )
     return found
 
 

@@ -26,10 +26,10 @@ OPERATION = re.compile(
     re.MULTILINE,
 )
 """What moves or writes letters, each on a line of its own, as the typesetter writes them."""
-PIECE = re.compile(rb'<([0-9a-f]*)>([-.\d]*)')
-"""Codes of letters, and how far back the next begin, in thousandths of their size."""
-TAB = 120
-"""Letters that begin so much further on, in the same thousandths, stand past a tab stop."""
+PIECE = re.compile(rb'<([0-9a-f]*)>|(-?[.\d]+)')
+"""Codes of letters, or how far back the next begin, in thousandths of their size."""
+TAB = 10
+"""In the same thousandths: letters that begin so much further on stand past a tab stop; there is no other gap."""
 TURNED = 0.001
 """Letters that stand on their side, as those of a tab, are left out."""
 
@@ -153,7 +153,7 @@ def _typeface(font: Any) -> Typeface:
 
 def words_in(contents: bytes, fonts: dict[str, Typeface], placed: Matrix = SAME) -> Iterator[Word]:
     """Follow the page's state from one string to the next."""
-    matrix, kept, text, face, size, run = placed, [], SAME, None, 0.0, 0
+    matrix, kept, face, size, pen = placed, [], None, 0.0, _Pen()
     for found in OPERATION.finditer(contents):
         name = found.lastgroup
         if name == 'q':
@@ -163,36 +163,64 @@ def words_in(contents: bytes, fonts: dict[str, Typeface], placed: Matrix = SAME)
         elif name == 'cm':
             matrix = times(as_matrix(found['cm'].split()), matrix)
         elif name == 'Tm':
-            text = as_matrix(found['Tm'].split())
+            yield from pen.ended()
+            pen.begin(times(as_matrix(found['Tm'].split()), matrix))
         elif name == 'Tf':
             face, size = fonts.get(f'/{found["face"].decode("latin-1")}'), float(found['Tf'])
-        elif name == 'TJ' and face:
-            run += 1
-            yield from _string(found['TJ'], face, size, times(text, matrix), run)
+        elif name == 'TJ' and face and not pen.turned:
+            yield from pen.write(found['TJ'], face, size)
+    yield from pen.ended()
 
 
-def _string(pieces: bytes, face: Typeface, size: float, at: Matrix, run: int) -> Iterator[Word]:
-    if abs(at[1]) > TURNED or at[0] <= 0:
-        return
-    wide, x, base, high = at[0] * size / 1000, at[4], at[5], abs(at[3]) * size
-    letters, begun, stops = '', x, 0
-    for codes, back in PIECE.findall(pieces.replace(b'>0<', b'')):
-        for code in [codes[n : n + 4] for n in range(0, len(codes), 4)]:
-            letter, width = face.glyph(code)
-            if not letter.isspace():
-                begun, letters = (begun, letters + letter) if letters else (x, letter)
-            elif letters:
-                yield Word(letters, begun, x, base, high, face.bold, run, stops)
-                letters = ''
-            x += width * wide
-        if back and float(back) < -TAB:
-            if letters:
-                yield Word(letters, begun, x, base, high, face.bold, run, stops)
-            letters, stops = '', stops + 1
-        if back:
-            x -= float(back) * wide
-    if letters:
-        yield Word(letters, begun, x, base, high, face.bold, run, stops)
+@dataclass
+class _Pen:
+    """Writes one run of text, whatever typefaces its letters are of."""
+
+    at: Matrix = SAME
+    x: float = 0.0
+    letters: str = ''
+    begun: float = 0.0
+    high: float = 0.0
+    bold: bool = False
+    run: int = 0
+    stops: int = 0
+
+    @property
+    def turned(self) -> bool:
+        """Return whether letters stand on their side or on their head."""
+        return abs(self.at[1]) > TURNED or self.at[0] <= 0
+
+    def begin(self, at: Matrix) -> None:
+        """Begin another run at a place."""
+        self.at, self.x, self.run, self.stops = at, at[4], self.run + 1, 0
+
+    def write(self, pieces: bytes, face: Typeface, size: float) -> Iterator[Word]:
+        """Write a string, and yield the words that end in it."""
+        wide, high = self.at[0] * size / 1000, abs(self.at[3]) * size
+        for codes, back in PIECE.findall(pieces.replace(b'>0<', b'')):
+            for code in [codes[n : n + 4] for n in range(0, len(codes), 4)]:
+                letter, width = face.glyph(code)
+                if letter.isspace():
+                    yield from self.ended()
+                elif self.letters:
+                    self.letters += letter
+                else:
+                    self.letters, self.begun, self.high, self.bold = letter, self.x, high, face.bold
+                self.x += width * wide
+            if back:
+                ahead = -float(back)
+                if ahead > TAB:
+                    yield from self.ended()
+                    self.stops += 1
+                self.x += ahead * wide
+
+    def ended(self) -> Iterator[Word]:
+        """Yield the word that has been written, if there is one."""
+        if self.letters:
+            yield Word(
+                self.letters, self.begun, self.x, self.at[5], self.high, self.bold, self.run, self.stops
+            )
+            self.letters = ''
 
 
 def as_matrix(given: Any) -> Matrix:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import argparse
 from pathlib import Path
-from typing import TextIO
+from typing import TYPE_CHECKING, TextIO
 
 from layouts.verbs.book_options import add_book
 from layouts.verbs.opening import OPTION, opener, show
@@ -13,6 +13,9 @@ from layouts.verbs.settings_file import STANDARD_INPUT, add_settings_file, setti
 from layouts.words.say import N_, _, n_
 from tablegen.errors import BookError
 from tablegen.settings import EDITIONS, Settings
+
+if TYPE_CHECKING:
+    from tablegen.proof.found import Found
 
 NOTES = N_("""\
 Options go over the settings file, and that over the usual settings. What no
@@ -51,6 +54,13 @@ def add(subparsers: Subparsers) -> None:
     parser.add_argument(
         '--fresh', action='store_true', help=_('set every page anew, and keep none for the next time')
     )
+    parser.add_argument(
+        '--no-proof',
+        action='store_true',
+        help=_(
+            'leave out reading the book back, each figure worked out once more, before it is put in place'
+        ),
+    )
     parser.add_argument('--open', action='store_true', help=_('show the booklet when it is made'))
 
 
@@ -81,7 +91,8 @@ def _make(settings: Settings, folder: Path, args: argparse.Namespace, out: TextI
 
     progress = Progress(err)
     with clearing(progress.done):  # nothing is told behind half a bar
-        made = build(settings, folder, progress, args.tagged, None if args.fresh else Kept(user_folder()))
+        kept = None if args.fresh else Kept(user_folder())
+        made = build(settings, folder, progress, args.tagged, kept, not args.no_proof)
     print(_('made in {seconds:.1f} s').format(seconds=made.seconds), file=err)
     booklet = _('{file}: {pages} pages in {sections}, {figures:,} figures in its pitches’ tables')
     sections = _sections(made.sections)
@@ -91,10 +102,22 @@ def _make(settings: Settings, folder: Path, args: argparse.Namespace, out: TextI
     sheets = _('{file}: {sheets} sheets of paper, the first says how to fold the rest')
     print(sheets.format(file=made.sheets, sheets=made.sheets_of_paper), file=out)
     print(f'{made.card.path}: {made.card.said[0]}', file=out)
+    if not args.no_proof:
+        print(_proven(made.found), file=out)
     print(_how_to_print(trim_of(settings).up).format(file=made.sheets.name), file=out)
     if args.open:
         show(made.booklet)
     return 0
+
+
+def _proven(found: Found | None) -> str:
+    if found is None:
+        return _('proof: none, since the settings on its last pages cannot be read back')
+    said = _(
+        'proof: {figures:,} figures worked out once more by other means, {links} links followed, {sheets} sheets folded; '
+        'nothing differs'
+    )
+    return said.format(figures=found.figures, links=found.links, sheets=found.sheets)
 
 
 def _refuse_what_cannot_be_done(args: argparse.Namespace) -> None:

@@ -25,6 +25,7 @@ def names(book: Stated) -> Names:
         _('in'),
         _('parts of an inch'),
         _('exact foot'),
+        _('body: level'),
         _('tongue: plumb'),
         _('a step: {run} of run'),
         (_left(book), _right(book)) if book.boards else (Side('', (), '', ()),) * 2,
@@ -75,7 +76,7 @@ def _right(book: Stated) -> Side:
     return Side(
         _('Hip, valley, jacks'),
         ((_('hip, valley'), 'hip'),),
-        _('body: level'),
+        _('body: level (√288)'),
         (
             Rows(
                 '',

@@ -21,7 +21,7 @@ from layouts.words.members import (
     groups,
 )
 from layouts.words.pages import LENGTHS
-from layouts.words.runs import JACK, JACK_HEADS, JACKS, LIST, OVER, RUN, SMALL_RUNS
+from layouts.words.runs import INCHES, JACK, JACK_HEADS, JACKS, LIST, OVER, RUN, SMALL_RUNS
 from layouts.words.say import _, said, say
 from tablegen.geometry.pitch import Pitch
 from tablegen.messages import message
@@ -46,6 +46,7 @@ ONE = ('',)
 def table_names(book: Stated) -> TableNames:
     """Return them for a copy of these settings, in the language in use."""
     return TableNames(
+        _(INCHES),
         _members(book) if book.boards else (),
         _run_tables(book),
         (_('for'), _('add')),

@@ -11,7 +11,7 @@ from tablegen.proof.page import Page, Phrase, nearest_head, said
 from tablegen.proof.roof import Corner
 from tablegen.proof.stated import Pitch, Stated, called, pitch_of
 
-NEXT_LINE = 1.5
+NEXT_LINE = 2.0
 """The upper line of a head is no further above its lower line than so many sizes."""
 
 

@@ -27,7 +27,7 @@ class Side:
     lengths: tuple[tuple[str, str], ...]
     """Head of each column of lengths and the name of its figures."""
     body: str
-    """What is said after the figure of the arm that lies level."""
+    """What is said after the figure of the arm that lies level, where a step is a foot of run."""
     rows: tuple[Rows, ...]
 
 
@@ -106,6 +106,8 @@ class Sheet:
 class TableNames:
     """All of the tables."""
 
+    inches: str
+    """A number of inches as a head, with {number}."""
     members: tuple[Member, ...]
     """Pages of an opening by member, left and right."""
     run_tables: tuple[RunTable, ...]
@@ -124,7 +126,9 @@ class Names:
     inch: str
     parts: str
     exact_foot: str
+    body: str
     tongue: str
+    """What is said after the figures of a square's arms, where a step is less than a foot of run, or any."""
     step: str
     """With {run} for the run of a step that is not a foot."""
     sides: tuple[Side, Side]

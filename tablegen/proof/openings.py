@@ -12,14 +12,12 @@ from tablegen.proof.found import Fault, Found
 from tablegen.proof.names import Names, Side
 from tablegen.proof.page import SAME_LINE, Page, Phrase, before, lines_of, under
 from tablegen.proof.roof import Corner
-from tablegen.proof.rows import RowsReader
+from tablegen.proof.rows import NOTES, RowsReader
 from tablegen.proof.stated import Pitch, Stated, called, pitch_of
 from tablegen.proof.word import Word
 
 EDGE = 0.4
 """How far left of a title words beside the lengths begin, a share of its size."""
-NOTES = 1.01
-"""Figures are set larger than so many times the size of notes."""
 
 
 def side_of(page: Page, names: Names) -> int | None:
@@ -71,11 +69,13 @@ class _Reader:
         """Read all of it."""
         self._lengths()
         name, beside = self.side.lengths[0][1], self.beside
-        for label, key in ((self.side.body, f'{name}-body'), (self.names.tongue, f'{name}-tongue')):
+        whole = self.right['step'] == f'{FOOT_IN} in'
+        body = self.side.body if whole else self.names.body
+        for label, key in ((body, f'{name}-body'), (self.names.tongue, f'{name}-tongue')):
             told = [(line, one) for line in beside.lines if (one := before(line, label)) is not None]
             beside.known |= {id(line) for line, _figure in told}
             self._figure(label, '', told[0][1] if len(told) == 1 else '', self.right[key])
-        if self.right['step'] != f'{FOOT_IN} in':
+        if not whole:
             beside.sentence(self.names.step, {'run': 'step'})
         beside.read(self.side.rows)
         lengths = self.page.named(self.names.foot)

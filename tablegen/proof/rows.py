@@ -12,6 +12,8 @@ from tablegen.proof.page import SAME_LINE, Line, Page, Phrase, after, said, unde
 SIGNS = ('†', '‡', '§')
 """What stands beside a figure, and begins a line that says what a sign means."""
 NOTHING = '—'
+NOTES = 1.01
+"""Figures are set larger than so many times the size of notes."""
 
 
 class RowsReader:
@@ -34,6 +36,7 @@ class RowsReader:
             right,
             found,
         )
+        self.rows = [line for line in lines if max(word.size for word in line) > NOTES * page.notes_size]
         self.known: set[int] = set()
         """Lines that were read."""
 
@@ -104,7 +107,7 @@ class RowsReader:
     def _under_title(self, rows: Rows, bases: Sequence[float]) -> tuple[list[Phrase], list[Line]]:
         """Return the heads beside a title, and the lines down to the next title; for no title all lines."""
         if not rows.title:
-            return [], list(self.lines)
+            return [], self.rows
         titles = self._titles(rows)
         if len(titles) != 1:
             return [], []
@@ -117,7 +120,7 @@ class RowsReader:
         ]
         heads.sort(key=lambda phrase: phrase.left)
         foot = next((base for base in bases if base < top.base - near), 0.0)
-        lines = [line for line in self.lines if foot < line[0].base < top.base - 1]
+        lines = [line for line in self.rows if foot < line[0].base < top.base - 1]
         if rows.second and lines:
             second = after(lines[0], rows.second)
             said_below = under(heads, second) if second is not None else [''] * len(heads)

@@ -13,6 +13,7 @@ from tablegen.proof.laid import cells_of, laid, stand_under
 from tablegen.proof.names import Names, RunTable
 from tablegen.proof.page import Page, Phrase
 from tablegen.proof.roof import Boards, Corner
+from tablegen.proof.sentences import told
 from tablegen.proof.stated import Pitch, Stated, called, pitch_of
 
 VALUE, SMALL = '{value}', 'small'
@@ -74,9 +75,7 @@ class RunReader:
         self.found.read.add(page.number)
         small = next((line[0].base for line in page.lines if line[0].text == self.names.tables.small[0]), 0.0)
         found = laid(page, title.base, small, paired=False)
-        offsets = (
-            [read(head.text.removesuffix(f' {self.names.inch}')) for head in found.heads] if found else []
-        )
+        offsets = [read(self._inches(head.text)) for head in found.heads] if found else []
         if not found or found.corner != self.names.foot or None in offsets or offsets != sorted(set(offsets)):  # type: ignore[type-var]
             self.found.faults.append(Fault('pitch', page.number, title.text, '', '', ''))
             return
@@ -92,6 +91,11 @@ class RunReader:
                     page, pitch, f'{label} {self.names.foot}', head.text, printed, at, table.kind, run, seen
                 )
         self._small(page, pitch, at, table)
+
+    def _inches(self, head: str) -> str:
+        """Return the number of a head; beside a fraction its unit has no room."""
+        found = told(self.names.tables.inches, head)
+        return found['number'] if found else head
 
     def _length(
         self,
@@ -154,9 +158,7 @@ class RunReader:
         found, columns = laid(page, title.base, paired=False), dict(self.names.tables.jacks.columns)
         self.found.read.add(page.number)
         spacings = (
-            [self.book.exactly(found.group(head).removesuffix(f' {self.names.inch}')) for head in found.heads]
-            if found
-            else []
+            [self.book.exactly(self._inches(found.group(head))) for head in found.heads] if found else []
         )
         if (
             not found

@@ -15,6 +15,7 @@ from tablegen.proof.page import Page, said
 from tablegen.proof.roof import DEPTHS, Boards
 
 KEY = re.compile(r'[a-z_]+ = |# ')
+STRING = re.compile(r'"(?:[^"\\]|\\.)*"')
 NEEDED = ('smallest_part', 'lengths')
 COARSEST_PART, FINEST_PART, EIGHTH, MOST_FEET = 16, 64, 8, 24
 
@@ -145,7 +146,8 @@ def _settings_lines(page: Page) -> list[str]:
 
 def _is_open(line: str) -> bool:
     """Return whether a value goes on in the next line, which may begin with what looks like a key."""
-    return line.count('{') > line.count('}') or line.count('[') > line.count(']') or line.count('"') % 2 == 1
+    bare = STRING.sub('', line)
+    return '"' in bare or bare.count('{') > bare.count('}') or bare.count('[') > bare.count(']')
 
 
 def _stated(written: str) -> Stated:
