@@ -157,9 +157,10 @@ class Slope:
 
 
 def _last(reaches: tuple[Reach, ...], along_in: Exact) -> Reach | None:
-    """Return the stretch at a place along: where two meet, the one that is level, or else the first."""
+    """Return the stretch at a place along: where some meet, a ridge's end, or else the one that is level, or the first."""
     found = [reach for reach in reaches if reach.spans(along_in)]
-    return next((reach for reach in found if not sign(reach.rate)), found[0] if found else None)
+    found.sort(key=lambda reach: (reach.off_in is None, sign(reach.rate) != 0))
+    return found[0] if found else None
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
 
 from tablegen.errors import BookError
 from tablegen.frame import limits
@@ -21,6 +22,7 @@ from tablegen.frame.plan import (
     Slope,
 )
 from tablegen.frame.stations import clear_between, clear_of
+from tablegen.frame.turned import turned
 from tablegen.frame.wing_parts import (
     cut,
     level_boards,
@@ -48,6 +50,8 @@ def winged(asked: Asked) -> Plan:
     assert isinstance(kind, Wing)
     if asked.ridge is None:  # not every rafter has a mate over against it
         raise BookError('ridge.board', message('frame.no_ridge_for_a_wing'), 'true')
+    if kind.main_ends > 1 and 0 < kind.from_left_in == asked.length_in - kind.width_in:
+        return turned(winged(replace(asked, kind=replace(kind, from_left_in=Fraction(0)))), asked.length_in)
     flush = not kind.from_left_in and kind.main_ends > 0
     base = (
         hipped(replace(asked, kind=Hip(kind.main_ends, kind.pitch if flush else None)))
@@ -67,13 +71,13 @@ def winged(asked: Asked) -> Plan:
         return ell(of)
     long_left = _long_valley_is_left(of)
     front = base.slopes[0]
-    turned = front if long_left else turned_over(front)
+    seen_front = front if long_left else turned_over(front)
     seen = (
         of
         if long_left
         else replace(of, wing=replace(kind, from_left_in=asked.length_in - kind.width_in - kind.from_left_in))
     )
-    cut = _main_front(seen, turned)
+    cut = _main_front(seen, seen_front)
     slopes = (cut if long_left else turned_over(cut), *base.slopes[1:], *wing_slopes(of))
     corners = (*base.corners, *valleys(of, long_left), *wing_hips(of))
     return replace(

@@ -32,7 +32,7 @@ def level_board(roof, read: Reading, one: LevelSort):
         of = 'ridge' if one.mark == 'R' else 'second'
         top, under = (read.value(Place('heights', '', f'{of}_{end}')) for end in ('top', 'bottom'))
         if of == 'second':
-            slope = roof.lay.slopes[place.sides[1]]  # an L's other side may go on up to the main ridge
+            slope = min((roof.lay.slopes[side] for side in place.sides), key=lambda one: one.top)
             told = {
                 'meet': roof.above(read)
                 + slope.rise * slope.top

@@ -95,6 +95,14 @@ FIXED = {
         hips=stock('2×10'),
         ridge=RidgeBoard(F(3, 4)),
     ),
+    'ell at the right, two pitches': asked(
+        Wing(F(84), F(90), F(136), pitch=pitch('8'), main_ends=2),
+        6,
+        144,
+        220,
+        spacing_in=F(24),
+        hip_top=HipTop.BACKED,
+    ),
     'ell at a gable': asked(Wing(F(84), F(60), F(0)), 6, 144, 220, spacing_in=F(24), gable_overhang_in=F(14)),
     'ell at the right gable, one ridge height': asked(
         Wing(F(80), F(60), F(140), pitch=pitch('9')),
@@ -250,10 +258,11 @@ def drawn(number: int) -> Asked:
         long += wide
         kind = replace(kind, from_left_in=kind.from_left_in and kind.from_left_in + wide / 2)
     eave, gable = draw.inches(2, 18), draw.inches(2, 12)
-    if isinstance(kind, Wing) and not kind.from_left_in and not kind.main_ends:  # an L at a gable
+    if isinstance(kind, Wing) and not kind.from_left_in and kind.main_ends != 1:  # an L at either end
         kind = replace(kind, from_left_in=draw.choice([F(0), long - kind.width_in]))
-        aside = eave * F(pitch(rise).rise_in) / F((kind.pitch or pitch(rise)).rise_in)
-        gable = aside + draw.choice([F(0), draw.inches(0, 6)])
+        if not kind.main_ends:
+            aside = eave * F(pitch(rise).rise_in) / F((kind.pitch or pitch(rise)).rise_in)
+            gable = aside + draw.choice([F(0), draw.inches(0, 6)])
     ridge = RidgeBoard(
         draw.choice([F(3, 4), F(3, 2)]), F(draw.choice([37, 45]), 4), draw.choice(list(RidgeTop))
     )

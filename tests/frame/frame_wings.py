@@ -16,6 +16,8 @@ def winged(asked: Asked) -> Lay:
     wing, (_, long, rise, out) = asked.kind, sizes_of(asked)
     if wing.main_ends and not wing.from_left_in:
         return _ell(asked)
+    if wing.main_ends == 2 and wing.from_left_in == asked.length_in - wing.width_in:
+        return _turned(_ell(asked), long)
     if wing.main_ends:
         base = hip_ends(asked, rise, wing.main_ends, 0.0, out, False)
     else:
@@ -122,6 +124,48 @@ def _ell(asked: Asked) -> Lay:
     }
     lay = replace(lay, slopes={**slopes, **cut_off})
     return _wing_hips(lay, 0.0, half, stands, own, aside, _past(asked), left='left')
+
+
+OTHER = {'left': 'right', 'right': 'left', 'wing_left': 'wing_right', 'wing_right': 'wing_left'}
+
+
+def _turned(lay: Lay, long: float) -> Lay:
+    """Return a roof seen in a mirror that stands square to its main ridge."""
+
+    def ends(slope: Slope, pairs):
+        return pairs and tuple((slope.length - end, slope.length - start) for start, end in reversed(pairs))
+
+    slopes = {}
+    for one in lay.slopes.values():
+        name, (x, y, _) = OTHER.get(one.name, one.name), one.at(one.length, 0)
+        slopes[name] = replace(
+            one,
+            name=name,
+            origin=(long - x, y),
+            along=(one.along[0], -one.along[1]),
+            outline=tuple((one.length - x, y) for x, y in one.outline),
+            plates=ends(one, one.plates),
+            eaves=ends(one, one.eaves),
+            gables=tuple(OTHER[end] for end in one.gables),
+        )
+    corners = tuple(
+        Corner(
+            (long - one.start[0], one.start[1]), (-one.way[0], one.way[1]),
+            OTHER.get(one.left, one.left), OTHER.get(one.right, one.right), one.plate, one.inside,
+        )
+        for one in lay.corners
+    )  # fmt: skip
+    ridges = {
+        mark: replace(
+            one,
+            at=(long - one.at[0], one.at[1]),
+            way=(-one.way[0], one.way[1]),
+            sides=tuple(OTHER.get(side, side) for side in reversed(one.sides)),
+        )
+        for mark, one in lay.ridges.items()
+    }
+    (x, y), sides = lay.peak
+    return Lay(slopes, corners, ridges, ((long - x, y), sides))
 
 
 def _wing_hips(
