@@ -10,7 +10,7 @@ from boards import Flat
 
 NEAR_END = 0.15
 """A face within so much of an end's cut may be what it is cut to, in."""
-NEAR_FASCIA = 0.06
+NEAR_FASCIA = 0.07
 """The same of a tail at a fascia: one that ends farther before it is cut short of a valley, in."""
 BESIDE = 0.1
 """Faces in one plane by which a cut lies are off by no more than this of one another, in."""
