@@ -23,9 +23,10 @@ from layouts.patterns.page import Laid
 from layouts.patterns.shown import shared_by, shown_of
 from layouts.pdf.booklet import join
 from layouts.pdf.kept import Kept
+from layouts.pdf.parts import parts
 from layouts.pdf.progress import Progress
 from layouts.pdf.proving import prove_made
-from layouts.pdf.typeset import Job, Part, parts, typeset
+from layouts.pdf.typeset import Job, typeset
 from layouts.pdf.workplace import put_in_place, workplace
 from layouts.roofs.make import write_roof
 from layouts.sheets.counted import sheet_layout
@@ -173,11 +174,11 @@ def build(
         cards = card_work(settings, USUAL[settings.trim], work)
         progress.stage(_('typesetting'), planned.index.total + 1 + (cards.job.pages or 0))
         guide = instructions_job(planned, work)
-        of_book: list[Part] = []
+        of_book: list[tuple[Path, Sequence[int]]] = []
         typeset(_documents(planned, [guide, cards.job], work, of_book, tagged), progress.advance, kept)
         progress.stage(_('joining'))
         join(
-            [(part.job.out, part.places) for part in of_book],
+            of_book,
             settings.title,
             settings.owner,
             outline(planned),
@@ -220,7 +221,7 @@ def _tabs(planned: Plan) -> dict[int, tuple[float, float]]:
 
 
 def _documents(
-    planned: Plan, small: Sequence[Job], work: Path, of_book: list[Part], tagged: bool
+    planned: Plan, small: Sequence[Job], work: Path, of_book: list[tuple[Path, Sequence[int]]], tagged: bool
 ) -> Iterator[Job]:
     """Return all documents, small ones first: they are set while the book's pages are still being made."""
     yield from small
@@ -228,7 +229,7 @@ def _documents(
     # Their own title says nothing: the booklet bears the book's, and a document without it stays what it was.
     title = planned.settings.title if tagged else ''
     for part in parts(planned.pages(), kinds, planned.trim, title, work, tagged):
-        of_book.append(part)
+        of_book.append((part.job.out, part.places))  # and not its HTML
         yield part.job
 
 

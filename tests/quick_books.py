@@ -6,7 +6,7 @@ from io import StringIO
 from pathlib import Path
 
 from layouts.pages.book import plan
-from layouts.pdf import typeset
+from layouts.pdf import parts
 from tablegen.settings import read_settings
 
 FILES = ['booklet.pdf', 'card.pdf', 'sheets.pdf']
@@ -35,8 +35,8 @@ def earlier(quick: Path) -> dict[str, bytes]:
 
 
 def add_style(monkeypatch, css: str) -> None:
-    style = typeset.style
-    monkeypatch.setattr(typeset, 'style', lambda trim: style(trim) + css)
+    style = parts.style
+    monkeypatch.setattr(parts, 'style', lambda trim: style(trim) + css)
 
 
 class Terminal(StringIO):

@@ -16,7 +16,8 @@ from quick_books import LACKS, QUICK, add_style, contents, earlier, names
 from layouts import build as building
 from layouts.pages.book import plan
 from layouts.paper import typeface
-from layouts.pdf.typeset import OF_THE_COPY, load_typesetter
+from layouts.pdf.parts import OF_THE_COPY
+from layouts.pdf.typeset import load_typesetter
 from tablegen.proof.figures import figures
 from tablegen.proof.roof import Corner
 from tablegen.settings import read_settings

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from contextlib import nullcontext
 from pathlib import Path
 
 import pypdfium2
@@ -114,3 +115,15 @@ def test_a_typesetter_that_is_built_otherwise_sets_the_slow_way_and_that_is_told
 
     assert len(said) == 1
     assert list(dots(job.out)) == before
+
+
+def test_fonts_that_are_cut_quickly_are_the_same_to_the_byte(tmp_path, monkeypatch):
+    planned = plan(read_settings(BOOKS['compact'], ''))
+    places = one_of_each(planned)[:12]
+    html = pages_html([planned.pages()[place] for place in places], 'pages')
+    files = [tmp_path / 'quick.pdf', tmp_path / 'slow.pdf']
+    set_document(Job(html, style(planned.trim), len(places), files[0]))
+    monkeypatch.setattr(typeset, 'quick_cuts', nullcontext)
+    set_document(Job(html, style(planned.trim), len(places), files[1]))
+
+    assert files[0].read_bytes() == files[1].read_bytes()

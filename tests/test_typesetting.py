@@ -19,9 +19,10 @@ from layouts.html.page_html import pages_html, style
 from layouts.pages.book import plan
 from layouts.paper.page import Draft, Page, page_side
 from layouts.paper.trim import trim_of
-from layouts.pdf import typeset as typesetting
+from layouts.pdf import parts as cut
 from layouts.pdf import workers
-from layouts.pdf.typeset import Job, Remark, load_typesetter, parts, set_document, typeset
+from layouts.pdf.parts import parts
+from layouts.pdf.typeset import Job, Remark, load_typesetter, set_document, typeset
 from layouts.words.error import error_line
 from tablegen.errors import BookError
 from tablegen.settings import Settings, read_settings
@@ -84,7 +85,7 @@ def test_pages_and_sheets_have_their_sizes(small_book):
 
 def test_two_builds_are_the_same_to_the_byte_on_however_many_cores(tmp_path, monkeypatch):
     """Of a book set in several documents, one after the other and side by side, and joined."""
-    monkeypatch.setattr(typesetting, 'PAGES_OF_A_DOCUMENT', {False: 6, True: 6})
+    monkeypatch.setattr(cut, 'PAGES_OF_A_DOCUMENT', {False: 6, True: 6})
     books = []
     for cores in (1, 3):
         monkeypatch.setattr(workers, 'cores', lambda cores=cores: cores)
@@ -226,7 +227,7 @@ def test_every_page_laid_out_is_told(cores, tmp_path, monkeypatch):
     ('kinds', 'shares'),
     [
         (['cover', *['how'] * 3, 'made'], [3, 2]),
-        (['cover', *map(str, range(40)), *['grid'] * 130, 'made'], [20, 20, 2, 65, 65]),
+        (['cover', *map(str, range(40)), *['grid'] * 130, 'made'], [10, 10, 10, 10, 2, 65, 65]),
         (['grid'] * 12, [12]),
     ],
 )

@@ -5,21 +5,17 @@ from __future__ import annotations
 import logging
 import os
 import warnings
-from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
-from itertools import pairwise
 from pathlib import Path
 from types import ModuleType
 from typing import Protocol
 
-from layouts.html.page_html import pages_html, style
-from layouts.paper.page import Page
-from layouts.paper.trim import Trim
 from layouts.pdf.kept import Kept, name_of
 from layouts.pdf.workers import side_by_side
 from layouts.pdf.workplace import passing_files_in
+from layouts.quick.cuts import quick_cuts
 from layouts.quick.pages import quick_document
 from layouts.quick.refusal import NotPlain
 from layouts.words.say import SOURCE, language
@@ -28,13 +24,6 @@ from tablegen.messages import message
 
 EPOCH = '1735689600'
 """The fixed moment (2025-01-01) that PDFs bear, so that the same settings give the same bytes."""
-OF_THE_COPY = frozenset(('cover', 'section_cover', 'made'))
-"""Kinds of page that say the title, the owner or the paper: a document of their own, so that all others stay what they were."""
-MANY = 6
-"""Pages of a kind that come in such numbers are set the quick way, as a rule."""
-PAGES_OF_A_DOCUMENT = {False: 14, True: 60}
-"""Fewer pages than this a process, and starting it costs more than it saves; True where there are many of their kind."""
-MOST_DOCUMENTS = 4
 REPORT = message('making.report')
 SHORTEN = message('making.fewer_words')
 LOOK_OVER = message('making.look_over')
@@ -73,60 +62,6 @@ class SetDocument(Protocol):
 
     def write_pdf(self, target: Path, *, pdf_identifier: bytes, pdf_tags: bool) -> None:
         """Write it."""
-
-
-@dataclass(frozen=True, slots=True)
-class Part:
-    """A document of some pages of a book."""
-
-    job: Job
-    places: Sequence[int]
-    """Of its pages in the book, from 0."""
-
-
-def parts(
-    pages: Sequence[Page],
-    kinds: Sequence[str],
-    trim: Trim,
-    title: str,
-    folder: Path,
-    tagged: bool = False,
-) -> Iterator[Part]:
-    """Return a book's pages as documents, each made when it is asked for.
-
-    Given:
-        pages   in order; only those of one document are taken at a time
-        kinds   the template of each
-        folder  where the documents will be written
-        tagged  whether they are to be: then they are one document, since tags of several cannot be joined
-
-    Notes:
-        How many there are is of the book and not of the machine: where a document begins can be told from its bytes.
-    """
-    css = style(trim)
-    for number, places in enumerate([range(len(pages))] if tagged else _shares(kinds)):
-        html = pages_html((pages[place] for place in places), title)
-        yield Part(Job(html, css, len(places), folder / f'part-{number}.pdf', tagged), places)
-
-
-def _shares(kinds: Sequence[str]) -> Iterator[Sequence[int]]:
-    """Return the places of pages that go into one document: those that take longest first, then those of this copy."""
-    counts = Counter(kinds)
-
-    def of(group: bool | None) -> list[int]:
-        return [
-            place
-            for place, kind in enumerate(kinds)
-            if group == (None if kind in OF_THE_COPY else counts[kind] >= MANY)
-        ]
-
-    for many in (False, True):
-        listed = of(many)
-        count = max(1, min(MOST_DOCUMENTS, len(listed) // PAGES_OF_A_DOCUMENT[many]))
-        bounds = [round(len(listed) * share / count) for share in range(count + 1)]
-        yield from (listed[start:stop] for start, stop in pairwise(bounds) if start < stop)
-        if not many and of(None):
-            yield of(None)
 
 
 def typeset(
@@ -221,7 +156,8 @@ def _set_quickly(
         A typesetter that is not built as the quick way knows it sets the document its own way, and that is remarked on.
     """
     try:
-        _write(quick_document(weasyprint, job.html, sheet, fonts, tell), job)
+        with quick_cuts():
+            _write(quick_document(weasyprint, job.html, sheet, fonts, tell), job)
     except NotPlain:
         return False
     except NOT_AS_KNOWN as fault:
