@@ -20,7 +20,7 @@ def pattern_names() -> PatternNames:
         patterns.FOOT_CUT, patterns.PEAK_CUT, patterns.PLATE, patterns.OTHERS[Name.HEEL], patterns.OTHERS[Name.TAIL],
     ]  # fmt: skip
     level = [patterns.LEVEL_CUT, patterns.OTHERS[Name.SEAT]]
-    top = [*patterns.ON_TOP.values(), patterns.BLUNT_ON_TOP, patterns.LEVEL_ON_TOP, patterns.SQUARE_TAIL]
+    top = [*patterns.ON_TOP.values(), patterns.BLUNT_ON_TOP, patterns.LEVEL_ON_TOP]
     edges = [patterns.OTHERS[name] for name in ('top_edge', 'bottom_edge', 'fold', 'middle', 'backing')]
     return PatternNames(
         _(pattern_pages.PRINT)[:FIRST_WORDS],
@@ -31,7 +31,13 @@ def pattern_names() -> PatternNames:
         (_(patterns.ABOVE), _(patterns.LEVEL), _(patterns.PLUMB)),
         {
             _(words): what
-            for what, some in (('plumb', plumb), ('level', level), ('top', top), ('edge', edges))
+            for what, some in (
+                ('plumb', plumb),
+                ('level', level),
+                ('top', top),
+                ('leaning', [patterns.SQUARE_TAIL]),
+                ('edge', edges),
+            )
             for words in some
         },
         (_(edges[0]), _(edges[1]), _(edges[2])),

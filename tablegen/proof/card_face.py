@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cached_property
@@ -47,9 +48,11 @@ class CardFace:
 
     @cached_property
     def _rows(self) -> list[Line]:
-        below = self.lines[2:]
-        largest = max((line[0].size for line in below), default=0.0)
-        return [line for line in below if line[0].size > largest - HAIR]
+        """Return the lines that begin with a number in the type of most of these."""
+        below = [line for line in self.lines[2:] if line[0].text[0].isdigit()]
+        sizes = Counter(round(line[0].size, 1) for line in below)
+        usual = max(sizes, key=lambda size: (sizes[size], size), default=0.0)
+        return [line for line in below if abs(line[0].size - usual) < HAIR * 2]
 
     @cached_property
     def heads(self) -> list[Phrase]:

@@ -133,7 +133,7 @@ def _figures(
     title = face.title
     if face.what in dict(names.tables) or face.heads[0].text in dict(names.runs):
         pitch = pitch_of(title)
-        if pitch is None:
+        if pitch is None or not pitch.slope:
             found.faults.append(Fault('pitch', face.page, '', '', title, ''))
             return
         at = Corner(pitch.slope, boards)
@@ -143,7 +143,7 @@ def _figures(
     in_base = title.endswith(f' in {FOOT_IN}')
     for row in face.rows:
         pitch = pitch_of(row.label)
-        if pitch is None:
+        if pitch is None or not pitch.slope:
             found.faults.append(Fault('pitch', face.page, '', '', row.label, ''))
             continue
         for head, printed in zip(face.heads[1:], row.cells, strict=True):

@@ -20,7 +20,7 @@ class PatternNames:
     lengths: tuple[str, str, str]
     """Names of lines with their {length}: plumb over the seat, level, plumb."""
     lines: Mapping[str, str]
-    """From the name of a line to what it is: plumb, level, top or edge."""
+    """From the name of a line to what it is: plumb, level, leaning, top or edge."""
     edges: tuple[str, str, str]
     """Top edge, bottom edge, fold."""
     kinds: tuple[str, ...]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 from math import atan, degrees, hypot
+from statistics import median
 
 from tablegen.proof.digits import begin, read, real
 from tablegen.proof.found import Fault, Found
@@ -25,8 +26,8 @@ from tablegen.proof.pattern_page import (
 from tablegen.proof.sentences import told, told_within
 
 INCH, HALF_SIXTEENTH = 25.4, 1 / 32
-TRUE_MM, TRUE_DEGREES = 0.06, 0.06
-"""What ink may be off, and an angle between two lines that are each so true."""
+TRUE_MM, TRUE_DEGREES, ROUNDED_DEGREES = 0.06, 0.06, 1.0
+"""What ink may be off, an angle between two lines that are each so true, and one by a heel and a seat that are rounded."""
 BARS = (90.0, 115.0)
 TICK = (0.5, 2.5)
 
@@ -116,6 +117,8 @@ class _Reader:
                 self.found.strange.append((self.page, line.words))
             if what in ('plumb', 'level') and not self._on_top(line):
                 self._angle(line, name, what, slopes)
+        if not any(self.names.lines.get(name) == 'leaning' for _line, name, *_rest in self.labelled):
+            self._unnamed(slopes)
         self._lengths()
         self._seat()
         self._to_tail()
@@ -129,9 +132,20 @@ class _Reader:
         self.found.figure(self.page, f'{self.title}: {row}' if row else self.title, head, printed, right)
 
     def slope(self) -> float | None:
-        """Return the angle from level of the board's edge that its own heel and seat make; None where it has not both."""
+        """Return the angle from level of the board's edge as its plumb lines are drawn, where its own heel and seat agree with it
+        but for their rounding; None where it has not both.
+        """
         lengths = {which: _inches(printed) for _line, _name, which, printed in self.labelled if which}
-        return degrees(atan(lengths['2'] / lengths['1'])) if lengths.get('1') and lengths.get('2') else None
+        if not lengths.get('1') or not lengths.get('2'):
+            return None
+        told_by = degrees(atan(lengths['2'] / lengths['1']))
+        leaning = [
+            abs(90 - line.turn)
+            for line, name, _which, _printed in self.labelled
+            if self.names.lines.get(name) == 'plumb' and not self._on_top(line)
+        ]
+        drawn = median(leaning) if leaning else told_by
+        return drawn if abs(drawn - told_by) < ROUNDED_DEGREES else told_by
 
     def _slopes(self) -> list[float]:
         """Return the angles from level that its edge may have: by its pitch, and of a hip or valley, whose corner may be of two
@@ -143,19 +157,25 @@ class _Reader:
         common = float(pitch.slope)
         if called not in self.names.corner:
             return [degrees(atan(common))]
-        return [degrees(atan(common / 2**0.5)), *self.others]
+        regular = degrees(atan(common / 2**0.5))
+        return [regular, *(one for one in self.others if abs(one - regular) > ROUNDED_DEGREES)]
 
     def _angle(self, line: Drawn, name: str, what: str, slopes: list[float]) -> None:
         """Hold a line on a side against the slope: plumb leans off square by it, level lies off the edge by it."""
         drawn = abs(90 - line.turn) if what == 'plumb' else min(line.turn, 180 - line.turn)
-        if not slopes:
-            return
-        wanted = min(slopes, key=lambda one: abs(one - drawn))
-        loose = TRUE_DEGREES + degrees(atan(TRUE_MM / max(line.long, 1.0)))
-        if wanted in slopes[1:]:
-            loose += 1.0  # from a heel and a seat that are rounded
-        right = f'{wanted:.2f}°' if abs(drawn - wanted) < loose else f'{drawn:.2f}°'
-        self.found.figure(self.page, f'{self.title}: {name}', '∠', right, f'{wanted:.2f}°')
+        if slopes:
+            wanted = min(slopes, key=lambda one: abs(one - drawn))
+            right = f'{wanted:.2f}°' if abs(drawn - wanted) < _loose(line) else f'{drawn:.2f}°'
+            self.found.figure(self.page, f'{self.title}: {name}', '∠', right, f'{wanted:.2f}°')
+
+    def _unnamed(self, slopes: list[float]) -> None:
+        """See that what is sawn on a side without a name, for want of room, is plumb or level all the same."""
+        for line in self.piece.lines:
+            if line.ink != SAWN or line.words or self._on_top(line) or not slopes:
+                continue
+            turns = abs(90 - line.turn), min(line.turn, 180 - line.turn)
+            if all(abs(turn - one) > _loose(line) for turn in turns for one in slopes):
+                self.found.faults.append(Fault('ink', self.page, self.title, '', SAWN, f'{turns[0]:.2f}°'))
 
     def _on_top(self, line: Drawn) -> bool:
         """Return whether a line is on the top edge of a strip that is folded round the board."""
@@ -227,6 +247,11 @@ class _Reader:
                 others = [other for one in sawn if one is not line for other in (one.start, one.end)]
                 if on and not any(hypot(end[0] - x, end[1] - y) < MEET_MM for x, y in others):
                     self.found.faults.append(Fault('ink', self.page, self.title, '', line.words or SAWN, f'{end[0]:.1f}, {end[1]:.1f} mm'))  # fmt: skip
+
+
+def _loose(line: Drawn) -> float:
+    """Return how far off an angle may be that is drawn by two points."""
+    return TRUE_DEGREES + degrees(atan(TRUE_MM / max(line.long, 1.0)))
 
 
 def _on(edge: Drawn, line: Drawn) -> float | None:
