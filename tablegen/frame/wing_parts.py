@@ -45,7 +45,7 @@ def turned_over(slope: Slope) -> Slope:
             mirrored(region.stations, long),
             region.tails,
         )
-        for region in slope.regions
+        for region in reversed(slope.regions)  # the first one stands at the left end
     )
     return replace(slope, regions=regions)
 

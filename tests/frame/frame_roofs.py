@@ -59,6 +59,9 @@ FIXED = {
     'shed against a beam': asked(Shed(Upper.BEAM_AGAINST, F(7, 2)), 7, 100, 90, spacing_in=F(24)),
     'wing, one ridge height': asked(Wing(F(120), F(60), F(40)), 6, 120, 210, spacing_in=F(24)),
     'wing, lower ridge': asked(Wing(F(96), F(60), F(60)), 6, 144, 220, spacing_in=F(24)),
+    'wing near the right end': asked(
+        Wing(F(60), F(60), F(148)), 6, 144, 220, spacing_in=F(24), gable_overhang_in=F(8)
+    ),
     'wing, steeper, hipped': asked(
         Wing(F(80), F(80), F(60), pitch=pitch('9'), hipped=True), 6, 120, 220, spacing_in=F(24)
     ),

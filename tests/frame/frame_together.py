@@ -45,7 +45,21 @@ class Together(Built):
 
     def faults(self) -> list[str]:
         """Return everything that keeps the roof from going together."""
-        return [*self.open(), *self.bare(), *self.passing()]
+        return [*self.open(), *self.bare(), *self.passing(), *self.gables()]
+
+    def gables(self) -> list[str]:
+        """Return the gables without studs, and those with another number of barge rafters than the overhang asks for."""
+        lay, asked, barges = self.build.lay, self.build.asked, []
+        for _, sort, name, start in self.build.standing():
+            if sort.barge:
+                slope = lay.slopes[name]
+                barges.append((name, 'left' if slope.placed(start)[0] < slope.length / 2 else 'right'))
+        studded = {name for one in self.build.printed.studs for name in one.slopes}
+        ends = [(name, end) for name, slope in lay.slopes.items() for end in slope.gables]
+        wanted = ends if asked.gable_overhang_in else []
+        found = [] if sorted(barges) == sorted(wanted) else [f'barges stand outside of {barges}']
+        high = {name for name, _ in ends if lay.slopes[name].top > 2 * asked.spacing_in}
+        return [*found, *(f'{name}: no studs' for name in sorted(high - studded))]
 
     @cached_property
     def _rounding(self) -> dict[str, float]:
