@@ -16,7 +16,12 @@ UNIT = 0.06
 """Units: what two points may differ by where both were written to hundredths."""
 DEPTH, OUT = 7.25, 8.0
 SALTBOXES = [((0.75, 60), (5 / 12, 108)), ((2 / 3, 60), (1 / 3, 120)), ((5 / 6, 36), (1 / 4, 120))]
-GAMBRELS = [((4 / 3, 36), (5 / 12, 60)), ((2 / 3, 36), (1 / 3, 60)), ((11 / 12, 36), (1 / 2, 60))]
+GAMBRELS = [
+    ((4 / 3, 36), (5 / 12, 60)),
+    ((2 / 3, 36), (1 / 3, 60)),
+    ((11 / 12, 36), (1 / 2, 60)),
+    ((4 / 3, 84), (5 / 12, 24)),
+]
 
 
 def drawn(slopes, meet: bool) -> Inked:

@@ -84,22 +84,16 @@ def two_slopes(
         )
         for x in lines
     ]
-    runs = zip(lines, lines[1:], slopes, strict=False)
-    for start, stop, one in runs:
+    for start, stop, one in zip(lines, lines[1:], slopes, strict=False):
         a, b = at((start, 0))[0], at((stop, 0))[0]
         shapes.append(svg.arrow((a, floor + 12), (b, floor + 12), both=True))
-        shapes.append(
-            svg.text(
-                one.run_words, ((a + b) / 2, floor + 9), fitting(one.run_words, b - a - 5), 'middle', 700
-            )
-        )
+        if advance_em(one.run_words, svg.WIDTH, 700) * SIZE < b - a - 3:
+            shapes.append(svg.text(one.run_words, ((a + b) / 2, floor + 9), SIZE, 'middle', 700))
+        else:  # a short run is told beside its arrow
+            x, side = (a - 3, 'end') if start == lines[0] else (b + 3, 'start')
+            shapes.append(svg.text(one.run_words, (x, floor + 15), SIZE, side, 700))
     shapes += [shape for band in bands[: 2 if meet else len(left)] for shape in _mark(band, at)]
     return svg.drawing(WIDTH, floor + 18, words['title'], shapes)
-
-
-def fitting(words: str, room: float) -> float:
-    """Return the size in which words have room."""
-    return round(min(SIZE, room / advance_em(words, svg.WIDTH, 700)), 2)
 
 
 def run_up(slopes: Sequence[Slope]) -> float:
@@ -154,5 +148,6 @@ def _mark(band: Band, at: Place) -> list[str]:
     angle = atan((low - high) / (b - a))
     away = 5.0
     x, y = (a + b) / 2 - away * sin(angle), (low + high) / 2 - away * cos(angle)
-    side = 'end' if b > a and angle > 0.5 else 'middle'
+    short = b - a < advance_em(band.of.mark, svg.WIDTH, 700) * SIZE + away
+    side = 'end' if b > a and (angle > 0.5 or short) else 'middle'
     return [svg.text(band.of.mark, (x, y), SIZE, side, 700)]
