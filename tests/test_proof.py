@@ -54,6 +54,8 @@ def test_nothing_differs_in_a_good_book_and_every_figure_is_read(openings):
 MEMBER, RUNS, SMALL_RUNS = 13 + 42, 24 * 12, 15
 """Figures of an opening by member; tabled runs, and small runs below them."""
 SPACINGS = (12, 16, 19.2, 24)
+RISES, ENGRAVED, DRIFT = 24, 7, 7
+"""Rows and columns of the two pages on a square's figures."""
 
 
 def test_the_ten_pages_of_a_pitch_and_the_reference_tables_are_read(whole, small_book):
@@ -69,7 +71,7 @@ def test_the_ten_pages_of_a_pitch_and_the_reference_tables_are_read(whole, small
     first = min(page for key, page in index.pages.items() if key.endswith(':4 in 12'))
 
     assert (found.faults, found.strange) == ([], [])
-    assert found.figures == pitches + reference
+    assert found.figures == pitches + reference + RISES * (ENGRAVED + DRIFT)
     assert {*range(first, first + 30)} | {
         index[key] for key in index.pages if key.startswith('table-')
     } <= found.read

@@ -7,9 +7,10 @@ from itertools import zip_longest
 from layouts.words.pages import AT_A_SPACING, GLANCE_HEADS, heading
 from layouts.words.proof_tables import table_names
 from layouts.words.say import _
+from layouts.words.square import ENGRAVED, STEP, STEPS
 from tablegen.numbers.units import INCHES
 from tablegen.proof.digits import named
-from tablegen.proof.figures import COMMON_OVERHANGS, HIP_OVERHANGS
+from tablegen.proof.figures import COMMON_OVERHANGS, HIP_OVERHANGS, STEP_COUNTS
 from tablegen.proof.names import Glance, Names, Rows, Side
 from tablegen.proof.roof import DEPTHS, Boards
 from tablegen.proof.stated import Stated
@@ -163,4 +164,17 @@ def _glances(book: Stated) -> tuple[Glance, ...]:
                 spaced if heads is None else [(_(head), key) for head, key in zip(heads, some, strict=True)]
             )
         found.append(Glance(heading(page), tuple((head.replace('\n', ' '), key) for head, key in columns)))
-    return tuple(found)
+    return (*found, *_of_a_square())
+
+
+def _of_a_square() -> tuple[Glance, Glance]:
+    """Return the pages of what a square should carry, and of what rounded steps add up to."""
+    heads = [_(head) for _over, heads in ENGRAVED for head in heads]
+    carried = zip(heads, ('common', 'hip', 'by-17', 'jacks-16', 'jacks-24', 'jack', 'hip-cheek'), strict=True)
+    step = ' '.join(map(_, STEP))
+    steps = tuple((f'{count} {_(STEPS)}', f'drift-{count}') for count in STEP_COUNTS)
+    rises = tuple(range(1, 25))
+    return (
+        Glance(heading('engraved'), tuple((head, f'square-{key}') for head, key in carried), rises),
+        Glance(heading('drift'), ((step, 'drift-step'), *steps), rises),
+    )

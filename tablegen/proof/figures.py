@@ -7,20 +7,22 @@ from decimal import ROUND_FLOOR, Decimal
 from fractions import Fraction
 from functools import cache
 
-from tablegen.proof.digits import FOOT_IN, SLACK, decimals, named, real, written
-from tablegen.proof.roof import DEPTHS, IN_A, UP, Corner, arms, both_written, marks
+from tablegen.proof.digits import FOOT_IN, SLACK, decimals, named, nearest, real, written
+from tablegen.proof.roof import DEPTHS, EAVE, IN_A, UP, Corner, arms, both_written, marks
 from tablegen.proof.space import level, size, vector
 from tablegen.proof.stated import Stated
 
 NOTHING, EXACT_PLACES, SQUARE = '—', 4, 16
 """What stands for no figure; decimals of the exact foot; parts of an inch on a framing square."""
+OLD_RUN, STEP_COUNTS, DRIFT_PLACES = 17, (4, 8, 12, 16, 20, 24), 3
+"""What old squares take for a hip's run in a foot; counts of steps; decimals of what they add up to."""
 COMMON_OVERHANGS, HIP_OVERHANGS = (8, 12, 16, 18, 24), (12, 16, 18, 24)
 
 
 @cache
 def figures(at: Corner, book: Stated) -> dict[str, str]:
     """Return every figure of a pitch but its lengths by run."""
-    makers = _holds, _cuts, _off, _mouths, _sided, _apart
+    makers = _holds, _cuts, _off, _mouths, _sided, _apart, _on_a_square
     return dict(one for maker in makers for one in maker(at, book))
 
 
@@ -130,6 +132,28 @@ def _apart(at: Corner, book: Stated) -> Iterator[tuple[str, str]]:
     for out in HIP_OVERHANGS:
         yield f'hip-tail-{out}', written(at.hip_length(out), book.per)
         yield f'overhang-{out}', str(out)
+
+
+def _on_a_square(at: Corner, book: Stated) -> Iterator[tuple[str, str]]:
+    """Yield what a square should carry under a rise, and what steps of rounded length add up to."""
+    up, common = at.rise(FOOT_IN), vector(0, 1, at.slope)
+    lengths = {
+        'common': at.common_length(FOOT_IN),
+        'hip': at.hip_length(FOOT_IN),
+        'by-17': (OLD_RUN**2 + up * up).sqrt(),
+        **{f'jacks-{apart}': at.jack_difference(Fraction(apart)) for apart in (16, 24)},
+    }
+    for name, value in lengths.items():
+        yield f'square-{name}', decimals(value, 2)
+    yield 'square-jack', written(at.against_12(common, at.a, at.center.normal), SQUARE)
+    yield 'square-hip-cheek', written(at.against_12(at.hip, at.top, EAVE), SQUARE)
+    step = at.step_length(arms(Decimal(FOOT_IN), up)[0])
+    rounded = Decimal(nearest(step, book.per)) / book.per
+    yield 'drift-step', written(step, book.per)
+    for count in STEP_COUNTS:
+        off = (rounded - step) * count
+        told = f'{"−+"[off > 0]}{decimals(abs(off), DRIFT_PLACES)}'
+        yield f'drift-{count}', told if nearest(abs(off), 10**DRIFT_PLACES) else '0'
 
 
 def _degrees(value: Decimal) -> str:

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from fractions import Fraction
 
 from tablegen.proof.figures import figures
 from tablegen.proof.found import Fault, Found
 from tablegen.proof.names import Glance, Names
 from tablegen.proof.page import Page, Phrase, nearest_head, said
-from tablegen.proof.roof import Corner
+from tablegen.proof.roof import ANY_BOARDS, Corner
 from tablegen.proof.stated import Pitch, Stated, called, pitch_of
 
 NEXT_LINE = 2.0
@@ -23,7 +24,8 @@ def read_glances(pages: Sequence[Page], names: Names, book: Stated, found: Found
         for page in read:
             found.read.add(page.number)
             there |= _read(page, glance, book, found)
-        for pitch in book.pitches if read else ():
+        wanted = [Pitch(Fraction(rise), False) for rise in glance.rises] or book.pitches
+        for pitch in wanted if read else ():
             if pitch not in there:
                 found.faults.append(Fault('opening', read[0].number, called(pitch), glance.title, '', ''))
 
@@ -31,7 +33,7 @@ def read_glances(pages: Sequence[Page], names: Names, book: Stated, found: Found
 def _read(page: Page, glance: Glance, book: Stated, found: Found) -> set[Pitch]:
     heads = _heads(page, glance)
     there: set[Pitch] = set()
-    if not heads or book.boards is None:
+    if not heads:
         found.faults.append(Fault('pitch', page.number, glance.title, '', '', ''))
         return there
     for line in page.lines:
@@ -42,7 +44,7 @@ def _read(page: Page, glance: Glance, book: Stated, found: Found) -> set[Pitch]:
         if pitch is None or first == len(line) or line[first].text.isalpha():
             continue
         there.add(pitch)
-        right = figures(Corner(pitch.slope, book.boards), book)
+        right = figures(Corner(pitch.slope, book.boards or ANY_BOARDS), book)
         cells = nearest_head(heads, line[first:])
         for (head, key), printed in zip(glance.columns, cells, strict=True):
             found.figure(page.number, said(line[:first]), head, printed, right[key])
@@ -57,7 +59,10 @@ def _heads(page: Page, glance: Glance) -> list[Phrase]:
         low = [phrase for phrase in page.phrases if abs(phrase.base - base) < 0.3]
         low.sort(key=lambda phrase: phrase.left)
         for place in range(len(low) - len(wanted) + 1):
-            some = [_with_upper(page, phrase) for phrase in low[place : place + len(wanted)]]
+            some = [
+                phrase if phrase.text == head else _with_upper(page, phrase)
+                for phrase, head in zip(low[place:], wanted, strict=False)
+            ]
             if [phrase.text for phrase in some] == wanted:
                 return some
     return []

@@ -38,6 +38,8 @@ class Glance:
     title: str
     columns: tuple[tuple[str, str], ...]
     """Head, its two lines with a word space between, and the name of the figure."""
+    rises: tuple[int, ...] = ()
+    """Whole rises that have a row each; none where a book's pitches have."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -136,7 +136,8 @@ def under(heads: Sequence[Phrase], words: Sequence[Word]) -> list[str]:
 
 
 def nearest_head(heads: Sequence[Phrase], words: Sequence[Word]) -> list[str]:
-    """Return what stands under each head: a number, its fraction with it, under the one nearest to it from side to side."""
+    """Return what stands under each head: a number, its fraction with it, under the one nearest to it from side to side;
+    where there is one a head, each in its turn."""
     cells: list[Line] = []
     for word in words:
         last = cells[-1][-1] if cells else word
@@ -144,6 +145,8 @@ def nearest_head(heads: Sequence[Phrase], words: Sequence[Word]) -> list[str]:
             cells[-1].append(word)
         else:
             cells.append([word])
+    if len(cells) == len(heads):
+        return [said(cell) for cell in cells]
     found: list[Line] = [[] for _head in heads]
     for cell in cells:
         middle = (cell[0].left + cell[-1].right) / 2

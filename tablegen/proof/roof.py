@@ -39,6 +39,10 @@ class Boards:
     seat: Fraction
 
 
+ANY_BOARDS = Boards(*(Fraction(3, 2),) * 3, *('2×8',) * 3, Fraction(7, 2))
+"""For a book that has no use for lumber: its lengths do not depend on it."""
+
+
 def _both(start: Vector, end: Vector) -> tuple[Decimal, Decimal]:
     """Return the distance of two points level, and along the line through them."""
     way = between(start, end)
@@ -100,6 +104,10 @@ class Corner:
     def common_length(self, run: Fraction | int) -> Decimal:
         """Along the top edge, plate line to ridge center line."""
         return size(between(self.common_at(Decimal(0)), self.common_at(real(run))))
+
+    def step_length(self, run: Decimal) -> Decimal:
+        """Along the top edge of a common, of one step of a square set to so much run."""
+        return size(between(self.common_at(Decimal(0)), self.common_at(run)))
 
     def rise(self, run: Fraction | int) -> Decimal:
         """Plumb, the same two points."""

@@ -12,13 +12,11 @@ from tablegen.proof.found import Fault, Found
 from tablegen.proof.laid import cells_of, laid, stand_under
 from tablegen.proof.names import Names, RunTable
 from tablegen.proof.page import Page, Phrase
-from tablegen.proof.roof import Boards, Corner
+from tablegen.proof.roof import ANY_BOARDS, Corner
 from tablegen.proof.sentences import told
 from tablegen.proof.stated import Pitch, Stated, called, pitch_of
 
 VALUE, SMALL = '{value}', 'small'
-ANY_BOARDS = Boards(*(Fraction(3, 2),) * 3, *('2×8',) * 3, Fraction(7, 2))
-"""For a book that has no use for lumber: its lengths do not depend on it."""
 
 
 class RunReader:
@@ -40,7 +38,9 @@ class RunReader:
             for run in self._wanted(pitch, kind, more):
                 if run not in seen:
                     near = [seen[run + far] for far in (-FOOT_IN, FOOT_IN, -1, 1) if run + far in seen]
-                    place = next(iter(near or seen.values()), 0)
+                    whole = self.seen.get((pitch, kind, ''), {}).values() if more == SMALL else ()
+                    without = [page for page in whole if page not in seen.values()]
+                    place = next(iter(near or without or seen.values()), 0)
                     self._missing(place, f'{called(pitch)}, {named(run)}', kind, more)
         for kind, more in dict.fromkeys((kind, more) for _pitch, kind, more in self.seen):
             for pitch in self.book.pitches:

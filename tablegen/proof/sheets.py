@@ -12,9 +12,8 @@ from tablegen.proof.found import Fault, Found
 from tablegen.proof.laid import Laid, laid
 from tablegen.proof.names import Sheet
 from tablegen.proof.page import Page, Phrase
-from tablegen.proof.roof import Boards, Corner
+from tablegen.proof.roof import ANY_BOARDS, Boards, Corner
 from tablegen.proof.rows import with_signs
-from tablegen.proof.run_tables import ANY_BOARDS
 from tablegen.proof.sentences import told
 from tablegen.proof.stated import Pitch, Stated, pitch_of
 from tablegen.proof.tabled import KNOWN, Asked, right
