@@ -46,7 +46,7 @@ def test_nothing_differs_in_a_good_book_and_every_figure_is_read(openings):
     assert lines[1].endswith('amiss: 0')
     assert lines[2] == '9 sheets folded: order, fold, cuts, staples, bar and margins amiss: 0'
     assert lines[3:] == [
-        f'not read: figures of pages 1–{first - 1}, {first + 50}–{openings.planned.index.total}',
+        f'not read: figures in words, examples and drawings of pages 1–{first - 1}, {first + 50}–{openings.planned.index.total}',
         'not read: drawings, notes and what they count',
     ]
 

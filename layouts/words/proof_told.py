@@ -29,6 +29,7 @@ TOLD = {
     'sheet-bar': N_('sheets, page {page}: the bar is not as long as it says'),
     'missing': N_('page {page}: {row} of “{head}” is not there'),
 }
+UNREAD_PAGES = N_('not read: figures of pages {pages}')
 UNREAD = N_('not read: drawings, notes and what they count')
 NO_HEAD = N_('page {page}, {row}: printed {printed}, right {right}')
 """What is said of a fault of each kind, and of a figure that has no head."""
@@ -57,8 +58,18 @@ def lines(found: Found, unread: str) -> list[str]:
     found_lines += [
         _('not read: page {page}, “{words}”').format(page=page, words=words) for page, words in found.strange
     ]
-    if found.unread:
-        found_lines.append(_('not read: figures of pages {pages}').format(pages=ranges(found.unread)))
+    if found.other_tables:
+        pages = ranges(sorted(found.other_tables))
+        found_lines.append(
+            _('not read: tables of pages {pages}, which nothing else works out').format(pages=pages)
+        )
+    if rest := [page for page in found.unread if page not in found.other_tables]:
+        said = (
+            N_('not read: figures in words, examples and drawings of pages {pages}')
+            if found.folios
+            else UNREAD_PAGES
+        )
+        found_lines.append(_(said).format(pages=ranges(rest)))
     if found.read:
         found_lines.append(unread)
     return found_lines

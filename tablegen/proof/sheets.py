@@ -34,6 +34,7 @@ class SheetReader:
 
     def __init__(self, sheets: Sequence[Sheet], book: Stated, found: Found):
         self.sheets = [sheet for sheet in sheets if sheet.key in KNOWN]
+        self.others = [sheet for sheet in sheets if sheet.key not in KNOWN]
         self.book, self.found = book, found
         self.seen: dict[str, dict[tuple[str, str], int]] = {}
         """Row and head of every cell that was read, and its page, by the title of its table."""
@@ -42,7 +43,9 @@ class SheetReader:
         """Read every page that has such a table, and say what of them is nowhere."""
         for page in pages:
             large = [phrase for phrase in page.phrases if phrase.size > TITLE * page.notes_size]
-            titles = [(phrase, sheet) for phrase in large if (sheet := self._sheet(phrase))]
+            titles = [(phrase, sheet) for phrase in large if (sheet := _sheet(self.sheets, phrase))]
+            if any(_sheet(self.others, phrase) for phrase in large):
+                self.found.other_tables.add(page.number)
             bases = [phrase.base for phrase, _sheet in titles]
             for title, sheet in titles:
                 self.found.read.add(page.number)
@@ -57,12 +60,6 @@ class SheetReader:
         for sheet in self.sheets:
             if sheet.group in groups:
                 self._missing(sheet)
-
-    def _sheet(self, phrase: Phrase) -> Sheet | None:
-        for sheet in self.sheets:
-            if phrase.text == sheet.title or told(sheet.part, phrase.text):
-                return sheet
-        return None
 
     def _known(self, found: Laid, sheet: Sheet) -> bool:
         over = ' '.join(one.text for one in found.above) if sheet.span else ''
@@ -120,3 +117,8 @@ class SheetReader:
                     near = [one for one in (*rows[place::-1], *rows[place:]) if (one, head) in seen]
                     page = seen[near[0], head] if near else next(iter(seen.values()), 0)
                     self.found.faults.append(Fault('missing', page, f'{row}, {head}', sheet.title, '', ''))
+
+
+def _sheet(sheets: Sequence[Sheet], title: Phrase) -> Sheet | None:
+    """Return the table that a title names, whole or a part of it."""
+    return next((one for one in sheets if title.text == one.title or told(one.part, title.text)), None)
