@@ -45,7 +45,7 @@ PLANTED = {
     'pages out of order': pages_swapped,
     'a page missing': page_missing,
     'a page cited wrong': cited_wrong,
-    **{f'a digit changed, {seed}': change_a_digit(seed) for seed in range(10)},
+    **{f'a digit changed, {seed}': change_a_digit(seed) for seed in range(3)},
 }  # fmt: skip
 
 
@@ -64,7 +64,7 @@ def test_a_planted_error_is_found_where_it_is(read, planted):
         assert [(fault.head, fault.printed) for fault in found.faults] == [('level', ''), ('along top', '')]
 
 
-@pytest.mark.parametrize('seed', range(10))
+@pytest.mark.parametrize('seed', range(5))
 def test_an_error_planted_in_a_table_is_found_where_it_is(whole, seed):
     found, page = with_planted(whole, in_a_table(seed))
     assert page in {fault.page for fault in found.faults}
