@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import multiprocessing
 import os
 import sys
@@ -16,6 +17,8 @@ from layouts.pdf.leaving import clearing, end_with_parent, stops_held_back
 from tablegen.errors import BookError
 from tablegen.messages import message
 
+RUBBISH = (150_000, 30, 1_000)
+"""Objects that are made before rubbish is looked for among them; how often that is done before older ones are looked through."""
 Item = TypeVar('Item')
 Tell = Callable[[int], None]
 Work = Callable[[Item, Tell], None]
@@ -73,6 +76,10 @@ def _start(running: dict[Connection, BaseProcess], work: Work[Item], item: Item)
 def _work(home: Connection, work: Work[Item], item: Item) -> None:
     """Do the work in a new process, and send home how far it has come, what it warns of, then None or what went wrong."""
     end_with_parent()
+    # Rubbish is looked for now and then, among what this process makes: laying pages out leaves a lot.
+    gc.freeze()
+    gc.set_threshold(*RUBBISH)
+    gc.enable()
     try:
         with warnings.catch_warnings(record=True) as heard:
             work(item, home.send)
