@@ -138,8 +138,8 @@ class Wing:
     out_in: Fraction
     """How far the wing stands out of the main building's front, outside of framing."""
     from_left_in: Fraction
-    """From the main building's left end, seen from the front, to the wing's left side; 0 for an L, whose outer corner is
-    hipped."""
+    """From the main building's left end, seen from the front, to the wing's left side; flush with an end it makes an L, whose
+    outer corner is hipped where that end is."""
     pitch: Pitch | None = None
     """None for that of the main roof."""
     main_ends: int = 0

@@ -50,9 +50,8 @@ def winged(asked: Asked) -> Plan:
     assert isinstance(kind, Wing)
     if asked.ridge is None:  # not every rafter has a mate over against it
         raise BookError('ridge.board', message('frame.no_ridge_for_a_wing'), 'true')
-    if kind.main_ends > 1 and 0 < kind.from_left_in == asked.length_in - kind.width_in:
-        return turned(winged(replace(asked, kind=replace(kind, from_left_in=Fraction(0)))), asked.length_in)
-    flush = not kind.from_left_in and kind.main_ends > 0
+    at_right = kind.main_ends > 1 and kind.from_left_in == asked.length_in - kind.width_in
+    flush = at_right or (not kind.from_left_in and kind.main_ends > 0)
     base = (
         hipped(replace(asked, kind=Hip(kind.main_ends, kind.pitch if flush else None)))
         if kind.main_ends
@@ -67,6 +66,9 @@ def winged(asked: Asked) -> Plan:
         )
     _checked_place(of)
     _checked_out(of)
+    if at_right:
+        at_left = replace(of, wing=replace(kind, from_left_in=Fraction(0)))
+        return turned(ell(at_left), asked.length_in)
     if flush:
         return ell(of)
     long_left = _long_valley_is_left(of)
@@ -95,11 +97,14 @@ def _checked_place(of: Joined) -> None:
     """Refuse a wing that stands neither on the front, clear of its ends by the overhang, nor flush with one of them.
 
     Errors:
-        BookError for that, and for one that cannot be flush
+        BookError for that, for one so wide that no overhang is left on the front, and for one that cannot be flush
     """
     asked, kind = of.asked, of.wing
     start, last, out = kind.from_left_in, asked.length_in - kind.width_in, asked.overhang_in
-    flush = not start, start == last and kind.main_ends < 2
+    if last < out:
+        widest = message('frame.up_to', most=text.in_units(asked.length_in - out))
+        raise BookError('wing.width', message('frame.no_front_left'), widest)
+    flush = not start, start == last
     if all(flush) or not (out <= start or flush[0]) or not (start <= last - out or flush[1]):
         raise BookError(
             'wing.from_left',
@@ -112,7 +117,8 @@ def _checked_place(of: Joined) -> None:
     if of.blind:
         raise BookError('wing.valleys', message('frame.flush_laid_on'), 'both')
     own = of.own.side.overhang_in
-    if (flush[1] or not kind.main_ends) and asked.gable_overhang_in < own:
+    at_gable = not kind.main_ends or (flush[1] and kind.main_ends < 2)
+    if at_gable and asked.gable_overhang_in < own:
         least = message('frame.over', least=limits.least(own, asked))
         raise BookError('overhang.gable', message('frame.gable_over_the_eave'), least)
 

@@ -106,6 +106,20 @@ FIXED = {
         spacing_in=F(24),
         hip_top=HipTop.BACKED,
     ),
+    'ell at the right, hipped': asked(
+        Wing(F(72), F(100), F(148), main_ends=2, hipped=True),
+        6,
+        144,
+        220,
+        spacing_in=F(24),
+        first_in=F(10),
+        hip_head=HipHead.SINGLE,
+        hips=stock('2×10'),
+        tail=TailCut.SQUARE,
+    ),
+    'ell at the right, one ridge height': asked(
+        Wing(F(80), F(90), F(140), pitch=pitch('9'), main_ends=2), 6, 120, 220, spacing_in=F(24)
+    ),
     'ell at a gable': asked(Wing(F(84), F(60), F(0)), 6, 144, 220, spacing_in=F(24), gable_overhang_in=F(14)),
     'ell at the right gable, one ridge height': asked(
         Wing(F(80), F(60), F(140), pitch=pitch('9')),

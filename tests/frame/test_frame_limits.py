@@ -103,6 +103,9 @@ NOT_IN = (
 )
 
 
+NO_FRONT = 'wing.width: the wing leaves no room for the overhang on the front; allowed: up to 208 in'
+
+
 def test_a_wing_s_hips_that_leave_no_ridge():
     """At 4 in 12 it reaches 2/3 of its half width into the main front of 6, 24 in; its hips meet 36 in from its end, and on either
     side of the ridge there has to be a jack."""
@@ -121,6 +124,7 @@ def test_a_wing_s_hips_that_leave_no_ridge():
         (Wing(F(84), F(60), F(11)), NOT_IN.format(place=11)),
         (Wing(F(84), F(60), F(125)), NOT_IN.format(place=125)),
         (Wing(F(84), F(60), F(133), main_ends=2), NOT_IN.format(place=133)),
+        *((Wing(F(209), F(60), F(place), pitch('4'), main_ends=2), NO_FRONT) for place in (0, 5, 11)),
         (
             Wing(F(84), F(60), F(0), main_ends=1, valleys=Valleys.BLIND),
             'wing.valleys: a wing flush with the main roof’s end cannot be laid on its roof: it needs valley rafters; allowed: both',
