@@ -130,12 +130,6 @@ def refused_or_done(words: list[str], content: bytes, folder: Path) -> None:
     assert names(folder) == ['a.toml'], words
 
 
-def unwritten(whole, pieces, paper: str, folder: Path) -> Path:
-    """Stand in for the writing of a pattern."""
-    (folder / 'pattern.pdf').touch()
-    return folder / 'pattern.pdf'
-
-
 @pytest.fixture(scope='module')
 def empty(tmp_path_factory) -> Path:
     """A folder to work in; nobody answers, and nothing is typeset: cards and patterns are laid out."""
@@ -146,7 +140,7 @@ def empty(tmp_path_factory) -> Path:
         patched.setattr(build, 'typeset', lambda jobs, tell=None: None)
         patched.setattr(build, 'finish_cards', lambda cards, out: ['a card'])
         patched.setattr(build, 'put_in_place', lambda work, names: None)
-        patched.setattr(build, 'write_pattern', unwritten)
+        patched.setattr(build, '_write_patterns', lambda *asked: None)
         yield folder
 
 
