@@ -71,6 +71,11 @@ class Slope:
         """Return how far inward it goes."""
         return max(inward for _, inward in self.outline)
 
+    def gable_top(self, end: str) -> float:
+        """Return how far inward its gable at an end goes."""
+        at = 0.0 if end == 'left' else self.length
+        return max(inward for along, inward in self.outline if abs(along - at) < 1e-9)
+
 
 @dataclass(frozen=True)
 class Corner:

@@ -58,7 +58,7 @@ class Together(Built):
         ends = [(name, end) for name, slope in lay.slopes.items() for end in slope.gables]
         wanted = ends if asked.gable_overhang_in else []
         found = [] if sorted(barges) == sorted(wanted) else [f'barges stand outside of {barges}']
-        high = {name for name, _ in ends if lay.slopes[name].top > 2 * asked.spacing_in}
+        high = {name for name, end in ends if lay.slopes[name].gable_top(end) > 2 * asked.spacing_in}
         return [*found, *(f'{name}: no studs' for name in sorted(high - studded))]
 
     @cached_property
