@@ -184,7 +184,7 @@ def test_without_a_birds_mouth_none_is_drawn():
 @pytest.mark.parametrize('head', ['RIDGE', 'HIP', 'WALL'])
 @BOARDS
 def test_every_board_has_its_upper_end_at_the_left_and_its_tail_at_the_right(marks, head):
-    drawing = read(marked_board(marks, ('HEEL', 'SEAT'), 'board', head))
+    drawing = read(marked_board(marks, ('HEEL', 'SEAT'), 'board', (head, 'TAIL')))
     wood = [x for stroke in drawing.strokes if stroke.width == svg.LINE for x, _ in stroke.points]
 
     assert drawing.words[head][0] <= min(wood)

@@ -156,5 +156,8 @@ def test_no_word_of_an_examples_board_lies_on_another_or_on_a_line(settings):
     ]
     found = {place: [one.collisions() for one in drawings_on(planned.pages()[place])] for place in boards}
 
-    assert len(boards) == 5
+    on_one_page = any(
+        draft.template == 'example_store_opening' for draft in planned.drafts
+    )  # the store's board is drawn on page 6
+    assert len(boards) == 5 - on_one_page
     assert found == {place: [[]] for place in boards}

@@ -33,7 +33,7 @@ OTHER_WORDS = {
 """Words whose plural stands for another thing."""
 BOOK_KEYS = {'--nearest': 'smallest_part', '--runs': 'runs.from', '--roof': 'roofs'}
 """make's options that are not called as their key: the word of all verbs is older than the file's."""
-NO_KEY = {'--out', '--plan', '--ask', '--open', '--tagged', '--fresh'}
+NO_KEY = {'--out', '--plan', '--ask', '--open', '--tagged', '--fresh', '--no-proof'}
 
 
 def parsers() -> Iterator[tuple[str, argparse.ArgumentParser]]:

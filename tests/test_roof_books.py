@@ -170,7 +170,7 @@ def test_what_does_not_go_is_told_in_a_line(written, line, folder):
 def test_an_option_names_a_roof_file_from_where_the_command_runs(folder, monkeypatch):
     monkeypatch.chdir(folder)
     (folder / 'both.toml').write_text('roofs = ["store.toml", "porch.toml"]')
-    given = ask('make', '--roof', 'store.toml', '--roof', 'porch.toml', '--plan')
+    given = ask('make', '--roof', 'store.toml', '--roof', 'porch.toml', '--edition', 'complete', '--plan')
 
-    assert given == ask('make', 'both.toml', '--plan')
-    assert given[1] != ask('make', '--plan')[1]
+    assert given == ask('make', 'both.toml', '--edition', 'complete', '--plan')
+    assert given[1] != ask('make', '--edition', 'complete', '--plan')[1]

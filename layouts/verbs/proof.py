@@ -20,11 +20,11 @@ EXAMPLES = (
 USUAL, SHEETS = 'output/booklet.pdf', 'sheets.pdf'
 NOTES = N_("""\
 Reads the pages of the pitches, those at a glance, a square's figures and the
-reference tables by their printed titles, heads and labels alone, and works every figure out in
-space with sixty digits, by nothing that made the book. Follows every link to
-the page whose number stands there. Other pages are named as not read. Boards
-and rounding are those of the page “How this copy was made”: whether these are
-yours is for you to see.
+reference tables by their printed titles, heads and labels alone, and works
+every figure out in space with sixty digits, by nothing that made the book.
+Follows every link to the page whose number stands there. Other pages are named
+as not read. Boards and rounding are those of the lines “How this copy was
+made”: whether these are yours is for you to see.
 A sheets.pdf beside the booklet is cut, stacked and folded page by page, and its
 marks are held against where its pages lie.
 Of a card's sheets every figure is worked out by its row and head, and the line

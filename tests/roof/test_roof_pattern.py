@@ -19,7 +19,7 @@ from tablegen.numbers.figure import Measure, length_figure
 from tablegen.roof import framing
 from tablegen.roof.member import Line, Mark, Stop
 from tablegen.roof.members import Members
-from tablegen.roof.pattern import Face, Name, pattern_of
+from tablegen.roof.pattern import Face, Name, Pattern, Stroke, pattern_of
 from tablegen.roof.plane import Plane
 from tablegen.roof.question import Boards
 from tablegen.roof.side import sides
@@ -32,9 +32,13 @@ DEPTH = mpf(45) / 4
 BOARDS = Boards(stock=stock('2×8'), hip_stock=stock('2×12'), hip_in=HIP, rafter_in=COMMON, overhang_in=OUT)
 
 
+def strokes_of(pattern: Pattern) -> list[Stroke]:
+    return [stroke for piece in pattern.pieces for stroke in piece.strokes]
+
+
 def agree(pattern, name, lines):
     """Hold the lines of one name against places in space."""
-    drawn = [one for one in pattern.strokes if one.name == name]
+    drawn = [one for one in strokes_of(pattern) if one.name == name]
     assert len(drawn) == len(lines)
     for stroke, (face, *ends) in zip(drawn, lines, strict=True):
         assert stroke.face == face
@@ -56,7 +60,7 @@ def test_a_hip_of_two_pitches_between_commons(rise, other):
 
     agree(pattern, Name.HEAD, board.crossed(*faces))
     agree(pattern, Name.TAIL, board.crossed(*fascias))
-    assert {one.face for one in pattern.strokes} == {LEFT, TOP, RIGHT}
+    assert {one.face for one in strokes_of(pattern)} == {LEFT, TOP, RIGHT}
 
 
 def test_a_second_bird_s_mouth_is_the_first_moved_up_to_the_beam():
@@ -64,11 +68,11 @@ def test_a_second_bird_s_mouth_is_the_first_moved_up_to_the_beam():
     one = framing.shed_rafter('R', Plane(a, RUN, Measure()), Fraction(0))
     beam = length_figure(Fraction(19, 4), Measure())
     pattern = pattern_of(replace(one, marks=(*one.marks, Mark(Line.UPPER_PLATE, beam))))
-    seats = [line for line in pattern.strokes if line.name is Name.SEAT and line.face is Face.LEFT]
+    seats = [line for line in strokes_of(pattern) if line.name is Name.SEAT and line.face is Face.LEFT]
     moved = exact(Fraction(19, 4)) - one.at(Line.PLATE)
 
     assert seats[0].start.along == seats[1].start.along + moved
     assert seats[0].end.along == seats[1].end.along + moved
     assert seats[0].end.across == seats[1].end.across
-    assert not any(line.name is Name.CENTER for line in pattern.strokes)  # it is the cut itself
+    assert not any(line.name is Name.CENTER for line in strokes_of(pattern))  # it is the cut itself
     assert pattern.pieces[0].last > pattern.pieces[0].first + seats[0].end.along
