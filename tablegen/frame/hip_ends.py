@@ -66,13 +66,37 @@ class Ends:
         return ridge.end_past_hips(self.asked.ridge.thickness_in, thick, self.main.side.at)
 
     @property
+    def hip_side_in(self) -> Exact:
+        """Return where the side of a hip with one cheek comes to the ridge's side, along from the corner."""
+        at = self.main.side.at
+        met = shortening.set_back_at_ridge(ridge_in(self.asked), at)
+        return self.end_run_in - met + self.asked.hips.thickness_in / 2 / at.plan_a.sine()
+
+    @property
     def first_common_in(self) -> Exact:
         """Return where the first full common stands, along from the corner: at the ridge's end, or clear of the hip's cheek."""
         if self.asked.hip_head is HipHead.BETWEEN:
             return self.end_run_in
-        at, half = self.main.side.at, self.asked.rafters.thickness_in / 2
-        met = shortening.set_back_at_ridge(ridge_in(self.asked), at)
-        return self.end_run_in - met + self.asked.hips.thickness_in / 2 / at.plan_a.sine() + half
+        return max(self.end_run_in, self.hip_side_in + self.half_in)
+
+    @property
+    def last_jack_in(self) -> Exact:
+        """Return how far along a jack may stand at most: beside the first common, and on the hip, before it comes to the ridge."""
+        if self.asked.hip_head is HipHead.BETWEEN:
+            return self.end_run_in - 2 * self.half_in
+        return min(self.end_run_in, self.hip_side_in) - self.half_in
+
+    @property
+    def last_end_jack_in(self) -> Exact:
+        """Return the same on the end's slope, from the hip's corner: beside the end common, and clear of the ridge's end."""
+        half = self.half_in
+        wider = half if self.asked.hip_head is HipHead.BETWEEN else max(half, exact(ridge_in(self.asked) / 2))
+        return self.run_in - self.on_plate_in - half - wider
+
+    @property
+    def half_in(self) -> Exact:
+        """Return half of a rafter's thickness."""
+        return exact(self.asked.rafters.thickness_in / 2)
 
 
 def hip_reach(of: Ends, start: Exact, last: Exact, inward: Exact, rate: Exact) -> Reach:
@@ -84,7 +108,7 @@ def jacks_of(of: Ends, first_common: Exact) -> Places:
     if asked.hip_head is HipHead.SINGLE and asked.first_in is None:
         jacks = to_corner(first_common, asked.spacing_in)
     else:
-        jacks = from_corner(first_common, exact(thick), asked.spacing_in, asked.first_in)
+        jacks = from_corner(first_common, first_common - of.last_jack_in, asked.spacing_in, asked.first_in)
     if of.over_gable:  # a half-hip has a gable under it, and its rafter flush with that
         beside = exact(thick * Fraction(3, 2))
         return (exact(thick / 2), *(max(place, beside) for place in jacks if place > thick / 2))
@@ -93,7 +117,7 @@ def jacks_of(of: Ends, first_common: Exact) -> Places:
 
 def end_slope(of: Ends, name: str, origin: Point, along: Point) -> Slope:
     """Return a sloping end: jacks to both hips, the end common in the middle."""
-    asked, thick = of.asked, exact(of.asked.rafters.thickness_in)
+    asked, last = of.asked, of.last_end_jack_in
     half, start = of.run_in - of.on_plate_in, of.up_in - of.on_plate_in
     long, rate = 2 * half, of.end.side.at.plan_a.tan()
     upper = (
@@ -109,10 +133,10 @@ def end_slope(of: Ends, name: str, origin: Point, along: Point) -> Slope:
     jacks = (
         jacks_of(of, of.first_common_in)
         if alike and not of.up_in.terms
-        else from_corner(half, thick, asked.spacing_in, asked.first_in)
+        else from_corner(half, half - last, asked.spacing_in, asked.first_in)
     )
     # over against the main slope's, but clear of the end common
-    jacks = tuple(min(place, half - thick) for place in jacks if place < half)
+    jacks = tuple(min(place, last) for place in jacks if place < half)
     places = (*jacks, half, *mirrored(jacks, long))
     region = Region((lower,), upper, places)
     return Slope(name, of.end, long, origin, along, (region,), of.rise_in, of.rise_in + top_of(of.end.side))

@@ -103,8 +103,12 @@ class Joined:
 
     def clear_on_wing(self, places: Places) -> Places:
         """Return the same along the wing's slope, whose inside corner is at 0: where it is laid on, none half on the main roof."""
-        half = exact(self.asked.rafters.thickness_in / 2)
-        return clear_of(places, ZERO, half if self.blind else self._beside(self.at.plan_b))
+        return clear_of(places, ZERO, self.beside_on_wing_in)
+
+    @property
+    def beside_on_wing_in(self) -> Exact:
+        """Return how far from its inside corner a rafter of the wing stands clear of the valley or of the main roof."""
+        return self.half_rafter_in if self.blind else self._beside(self.at.plan_b)
 
     @property
     def beside_in(self) -> Exact:

@@ -22,7 +22,7 @@ from tablegen.frame.plan import (
     Region,
     Slope,
 )
-from tablegen.frame.stations import Places, between, mirrored
+from tablegen.frame.stations import Places, between, clear_between, mirrored
 from tablegen.frame.wood import at_corner, ridge_in, top_of
 from tablegen.geometry import cheeks, ridge, shortening
 from tablegen.numbers.angles import Angle
@@ -121,7 +121,11 @@ def _wing_region(of: Joined) -> Region:
     commons = tuple(
         -place for place in reversed(between(-first, reach, asked.spacing_in, asked.rafters.thickness_in))
     )
-    places = tuple(place for place in commons if place > -reach) + jacks
+    shortest = (
+        of.shortest_jack_in(of.at.plan_b) * of.rate
+    )  # along; one nearer to the valley's head has no wood to nail
+    standing = clear_between(commons, -reach, shortest - reach, asked.rafters.thickness_in)
+    places = tuple(place for place in standing if place > -reach) + jacks
     return Region(lower, tuple(upper), of.clear_on_wing(places))
 
 

@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from tablegen.errors import BookError
 from tablegen.frame import limits
-from tablegen.frame.asked import Asked, Gable, Hip, Wing
+from tablegen.frame.asked import Asked, Gable, Hip, HipHead, Wing
 from tablegen.frame.ells import ell
 from tablegen.frame.gables import gable
 from tablegen.frame.hips import hipped
@@ -127,7 +127,8 @@ def _checked_out(of: Joined) -> None:
     """Refuse a wing that stands out too little.
 
     Errors:
-        BookError for one within the main eaves, or whose hipped end leaves no ridge before the main roof
+        BookError for one within the main eaves, or whose hipped end leaves no ridge before the main roof, or no room at the inside
+            corner for the commons that its hips are cut to
     """
     asked, kind = of.asked, of.wing
     if kind.out_in <= asked.overhang_in:
@@ -138,6 +139,10 @@ def _checked_out(of: Joined) -> None:
         if kind.out_in < shortest:
             allowed = message('frame.over', least=limits.least(shortest, asked))
             raise BookError('wing.out', message('frame.no_wing_ridge'), allowed)
+        place, near = wing_ends(of).first_common_in, of.beside_on_wing_in
+        if asked.hip_head is HipHead.BETWEEN and -near < kind.out_in - place < near:
+            allowed = message('frame.over', least=limits.least(place + near, asked))
+            raise BookError('wing.out', message('frame.common_on_the_valley'), allowed)
 
 
 def _long_valley_is_left(of: Joined) -> bool:

@@ -7,11 +7,12 @@ from dataclasses import dataclass
 import numpy as np
 from assembly import Lies, Off, Touch
 from boards import Flat
+from reading import HALF_PART
 
 NEAR_END = 0.15
 """A face within so much of an end's cut may be what it is cut to, in."""
-NEAR_FASCIA = 0.07
-"""The same of a tail at a fascia: one that ends farther before it is cut short of a valley, in."""
+LEAN = 0.002
+"""What the rounding of its angles adds to where a tail ends, in."""
 BESIDE = 0.1
 """Faces in one plane by which a cut lies are off by no more than this of one another, in."""
 OPPOSED = -0.995
@@ -58,7 +59,11 @@ def touches_of(roof, members: dict) -> list[Touch]:
                 for face, on in (('seat', 'top'), ('heel', 'right'))
             ]
         for face in ends_of(members[key]):
-            found += [Touch(key, face, *met, 0) for met in _met(key, face, members)]
+            near = _at_fascia(roof, sort, slope)
+            met = _met(key, face, members, near)
+            if sort.flush and face == 'lower':  # at the plate line: what stands beside it may be anywhere
+                met = [one for one in met if one[0].startswith('fascia')]
+            found += [Touch(key, face, *one, 0) for one in met]
     for one in roof.printed.studs:
         for n in range(len(roof.stud_places(one))):
             found += [
@@ -78,7 +83,19 @@ def ends_of(member) -> list[str]:
     ]
 
 
-def _met(key: str, face: str, members: dict) -> list[tuple[str, str]]:
+def _at_fascia(roof, sort, slope: str) -> float:
+    """Return how far off its fascia rounding may put a tail; one that ends farther before it is cut short of a valley.
+
+    Source: half a part of both its marks; where it is square also of the height that it stands at and of the fascia's, along it.
+    """
+    if sort.corner or sort.tail.stop:
+        return NEAR_END
+    rise = roof.lay.slopes[slope].rise
+    sine = rise / np.hypot(1, rise)
+    return 2 * HALF_PART * (1 + sine if sort.tail.square else np.sqrt(1 - sine**2)) + LEAN
+
+
+def _met(key: str, face: str, members: dict, near_fascia: float = NEAR_END) -> list[tuple[str, str]]:
     """Return every face that the face of a cut end lies on, or nearly."""
     one = members[key]
     corners, normal = one.corners(face), one.faces[face].normal
@@ -92,7 +109,7 @@ def _met(key: str, face: str, members: dict) -> list[tuple[str, str]]:
             continue
         for on, plane_of in other.faces.items():
             off = max(abs(plane_of.height(corners)))
-            near = NEAR_FASCIA if name.startswith('fascia') else NEAR_END
+            near = near_fascia if name.startswith('fascia') else NEAR_END
             if off < near and plane_of.normal @ normal < OPPOSED and _meets(one, other, plane_of):
                 found.append((off, name, on))
     nearest = min((off for off, _, _ in found), default=0.0)

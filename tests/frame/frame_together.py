@@ -7,6 +7,7 @@ from functools import cached_property
 import numpy as np
 from assembly import FLOAT, LIFT, Built, Off, Touch
 from boards import NEAR
+from frame_boards import FOOT, HEAD
 from frame_joints import ends_of
 from frame_placed import Placed
 
@@ -15,10 +16,12 @@ from tablegen.frame.asked import Wing
 LEAST_BORNE, LEAST_OF_A_HIP, LEAST_OF_A_STUD = 0.4, 0.05, 0.3
 """Share of a face that bears: what an end is cut to need not be as deep; a hip's seat is over a corner of plates; a stud is
 wider than its rafter is thick."""
-SHORT_TAIL = 0.06
-"""A tail that ends so much before the fascia is cut short of a valley, in."""
+BESIDE_A_CORNER = 6.0
+"""Where a valley or a wing's wall may take a tail's end away: so much more than an overhang along from an inside corner, in."""
 SMALL_ANGLE = 0.01
 """What is rounded finer than this is an angle, which may lean a board one way or the other."""
+FIRST_OF_TWO = {line for lines in (HEAD[2], FOOT[2]) for line in lines[1:]}
+"""Marks of two unlike cheeks: the one that the center line meets first is told, so either may move what is told of it one way only."""
 FIXED = ('plate', 'fascia', 'wall', 'ledger', 'against-beam', 'over-beam', 'post')
 """What is no member, and lies in one another where it is simplified."""
 
@@ -38,7 +41,7 @@ class Together(Built):
                 total[places[f'{name}: {what}'], :2] += self.read.used[told[what]].half
         for place, figure in self.read.used.items():
             if figure.half and place not in only_told:
-                ways = (1, -1) if figure.half < SMALL_ANGLE else (1,)
+                ways = (1, -1) if figure.half < SMALL_ANGLE or place.name in FIRST_OF_TWO else (1,)
                 moved = [abs(_table(self.misread({place: way * figure.half})) - was) for way in ways]
                 total += np.max(moved, axis=0)
         return {key: tuple(most) for key, most in zip(places, total.tolist(), strict=True)}
@@ -120,6 +123,13 @@ class Together(Built):
         return shared
 
     @cached_property
+    def _by_face(self) -> dict[tuple[str, str], list[Touch]]:
+        found: dict[tuple[str, str], list[Touch]] = {}
+        for touch in self.assembly.touches:
+            found.setdefault((touch.one, touch.face), []).append(touch)
+        return found
+
+    @cached_property
     def _touches(self) -> dict[frozenset[str], list[Touch]]:
         found: dict[frozenset[str], list[Touch]] = {}
         for touch in self.assembly.touches:
@@ -128,9 +138,6 @@ class Together(Built):
 
     def bare(self) -> list[str]:
         """Return the ends that nothing stops, or too little of whose face bears; and seats off their plates."""
-        by_face: dict[tuple[str, str], list[Touch]] = {}
-        for touch in self.assembly.touches:
-            by_face.setdefault((touch.one, touch.face), []).append(touch)
         found = []
         for key, sort, _, _ in self.build.standing():
             one = self.assembly.members[key]
@@ -141,18 +148,18 @@ class Together(Built):
                 faces['seat'] = LEAST_OF_A_HIP if sort.corner else LEAST_BORNE
                 if not (sort.corner or sort.flush):
                     faces['heel'] = LEAST_BORNE
-            found += self._too_little(key, faces, by_face)
+            found += self._too_little(key, faces)
         for one in self.build.printed.studs:
             if len(self.build.stud_places(one)) != one.count:
                 found.append(f'{one.mark}: {one.count} are told, {len(self.build.stud_places(one))} stand')
             for n in range(len(self.build.stud_places(one))):
-                found += self._too_little(f'{one.mark} {n}', {'cut': LEAST_OF_A_STUD}, by_face)
+                found += self._too_little(f'{one.mark} {n}', {'cut': LEAST_OF_A_STUD})
         return found
 
-    def _too_little(self, key: str, faces: dict[str, float], by_face) -> list[str]:
+    def _too_little(self, key: str, faces: dict[str, float]) -> list[str]:
         found = []
         for face, least in faces.items():
-            touches = by_face.get((key, face), [])
+            touches = self._by_face.get((key, face), [])
             share = sum(self._borne(touch) for touch in touches)
             if share < least:
                 found.append(f'{key} ({face}): {share:.2f} of it on {[touch.two for touch in touches]}')
@@ -165,12 +172,26 @@ class Together(Built):
             free.append('upper')
         if sort.barge and not sort.head.stop and self.build.asked.ridge:
             free.append('upper')
-        if not sort.tail.stop and 'tail' in sort.lines and not sort.corner:
-            slope = self.build.lay.slopes[self._sorts[key][1]]
-            reach = -min(slope.placed(at[:2])[1] for at in one.corners('lower'))
-            if reach < slope.overhang - SHORT_TAIL and isinstance(self.build.asked.kind, Wing):
-                free.append('lower')
+        if not sort.corner and isinstance(self.build.asked.kind, Wing) and self._is_short(key, sort, one):
+            free.append('lower')
         return tuple(free)
+
+    def _is_short(self, key: str, sort, one: Placed) -> bool:
+        """Return whether a tail ends before its fascia at an inside corner, or at the plate under a roof that is laid on."""
+        if sort.tail.stop or 'tail' not in sort.lines:
+            return False
+        slope, lay = self.build.lay.slopes[self._sorts[key][1]], self.build.lay
+        if any(touch.two == f'fascia {slope.name}' for touch in self._by_face.get((key, 'lower'), ())):
+            return False
+        if sort.flush:
+            return True
+        inside = [corner.start for corner in lay.corners if corner.inside]
+        if self.build.laid_on:
+            wing = lay.slopes['wing_right']
+            inside += [lay.slopes['wing_left'].origin, wing.at(wing.length, 0)[:2]]
+        along = slope.placed(one.points['zero'][:2])[0]
+        near = max(one.overhang for one in lay.slopes.values()) + BESIDE_A_CORNER
+        return any(abs(x - along) < near for x, y in map(slope.placed, inside) if abs(y) < 1)
 
     def _borne(self, touch: Touch) -> float:
         """Return the share of a face that lies on another."""

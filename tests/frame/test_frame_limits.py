@@ -141,3 +141,36 @@ def test_a_wing_s_hips_that_leave_no_ridge():
 )
 def test_wings_that_cannot_be(kind, line):
     assert one_fault(asked(kind, 6, 144, 220)) == line
+
+
+def test_a_hipped_wing_whose_commons_would_stand_in_the_inside_corners():
+    """Its hips meet 40 in from its end, so their commons would stand where both roofs' plates do; at 42 1/8 in beside the valleys."""
+    short = asked(Wing(F(80), F(40), F(60), pitch('9'), hipped=True), 6, 144, 240, spacing_in=F(24))
+
+    assert one_fault(short) == (
+        'wing.out: the commons that the wing’s hips are cut to would stand in the inside corners; allowed: 42 1/8 in or more'
+    )
+    assert goes_together(put_together(replace(short, kind=replace(short.kind, out_in=F(337, 8))))) == []
+    single = replace(short, hip_head=HipHead.SINGLE)
+    assert goes_together(put_together(single)) == []
+
+
+@pytest.mark.parametrize(
+    'more',
+    [
+        # 3 1/2 in, past the end common beside it, and past the hips' sides beside the main commons
+        {'ridge': RidgeBoard(F(7, 2)), 'kind': Hip(2, pitch('4'))},
+        # past the point where the center lines meet a jack's place is still the hip's: its side comes to the ridge farther on
+        {'ridge': THIN, 'kind': Hip(1, pitch('4')), 'first_in': F(25, 2)},
+    ],
+)
+def test_the_last_jacks_stop_on_the_hip_before_they_come_to_the_ridge(more):
+    assert goes_together(put_together(replace(hip(hip_head=HipHead.SINGLE), length_in=F(320), **more))) == []
+
+
+def test_the_last_valley_jack_of_a_wing_is_no_sliver():
+    """One that would stand 2 1/4 in from where ridge and valleys meet, with no wood between its points, stands farther off; without it
+    the bay would be wider than 24 in."""
+    wing = Wing(F(44), F(40), F(60), pitch('9'), hipped=True)
+
+    assert goes_together(put_together(asked(wing, 6, 144, 260, spacing_in=F(24)))) == []
