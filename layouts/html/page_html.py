@@ -12,6 +12,7 @@ from markupsafe import Markup
 
 from layouts.html.kept_numbers import with_kept_numbers
 from layouts.html.member_cells import member_line
+from layouts.html.numbered_steps import with_numbered_steps
 from layouts.paper.longer import SIZES, fitted, size_for
 from layouts.paper.page import Page
 from layouts.paper.table_font import table_font_face
@@ -72,7 +73,9 @@ def _at_size(body: str, size: int) -> str:
 def document_html(bodies: Sequence[str], title: str) -> str:
     """Return one HTML document of pages, in the language in use."""
     shell = environment().get_template('document.html')
-    return with_kept_numbers(shell.render(title=title, bodies=bodies, language=say.language()))
+    return with_numbered_steps(
+        with_kept_numbers(shell.render(title=title, bodies=bodies, language=say.language()))
+    )
 
 
 def style(trim: Trim) -> str:

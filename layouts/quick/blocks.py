@@ -6,6 +6,7 @@ from layouts.quick.layers import Inked, Layer, Room
 from layouts.quick.lines import Line, Links, broken_lines, inlines, kept_lines
 from layouts.quick.looks import Look
 from layouts.quick.refusal import NotPlain
+from layouts.quick.tables import TABLE, Table
 from layouts.quick.tree import Element
 from layouts.quick.words import UNITS, Cut
 
@@ -74,6 +75,10 @@ class Blocks:
             drawn = Inked('image', x + before, y + above, width, height or 0.0, one)
             layer.over.append(Layer(ink=[drawn]))
             room.y = y + above + (height or 0.0) + below
+        elif look.display == TABLE:
+            y = room.settle()
+            height = Table(self, one, look).put(Room(x, y, width, []), layer)
+            room.y = y + height
         else:
             place = len(layer.grounds)
             if above:
@@ -127,6 +132,9 @@ class Blocks:
 
     def fill(self, one: Element, look: Look, room: Room, layer: Layer) -> None:
         """Put what stands in a block."""
+        if look.bullet:
+            place = room.x - self.wide(look, look.bullet) / UNITS, room.next + look.baseline
+            layer.over.append(Layer(ink=[Inked('words', *place, 0.0, 0.0, (look, look.bullet))]))
         line: list[Element | str] = []
         for child in one.within:
             if isinstance(child, str):
@@ -136,11 +144,11 @@ class Blocks:
             if own.position == 'absolute':
                 if any(not isinstance(part, str) or part.strip() for part in line):
                     raise NotPlain('placed_within_a_line')
-                down = room.y + (max(0.0, *room.margins) + min(0.0, *room.margins) if room.margins else 0.0)
+                down = room.next
                 self.waiting[-1].append((child, room.x, down, layer))
                 layer.over.append(Layer())
                 self.waiting[-1][-1] = (child, room.x, down, layer.over[-1])
-            elif own.display == ('block', 'flow'):
+            elif own.display in (('block', 'flow'), TABLE):
                 self._lines(line, look, room, layer)
                 line = []
                 self.put(child, room, layer)

@@ -26,9 +26,15 @@ class QuickPage:
         self.bleed = dict.fromkeys(('top', 'right', 'bottom', 'left'), 0)
         self.bookmarks: list[object] = []
         self.forms: dict[object, list[object]] = {None: []}
+        order = {one: place for place, one in enumerate(blocks.looks)}
         self.links = [
-            ('external', one.more, (one.x, one.y, one.x + one.width, one.y + one.height), SimpleNamespace())
-            for one in _links(layer)
+            (
+                'external',
+                one.more.attributes['href'],
+                (one.x, one.y, one.x + one.width, one.y + one.height),
+                SimpleNamespace(),
+            )
+            for one in sorted(_links(layer), key=lambda link: order[link.more])
         ]
         self._layer, self._blocks, self._images = layer, blocks, images
 
@@ -52,6 +58,8 @@ class QuickPage:
                 self._draw_words(one, stream)
             elif one.what == 'ground':
                 _draw_ground(one, stream)
+            elif one.what == 'rule':
+                _draw_rule(one, stream)
             else:
                 self._images.draw(one, stream)
         for inner in layer.over:
@@ -63,6 +71,8 @@ class QuickPage:
         if not text.strip():
             return
         cut = self._blocks.cut(look)
+        if look.underline:
+            _draw_rule(cut.underline(one.x, one.y, text.rstrip(' '), look.color), stream)
         shown, _end = cut.shown(text, stream, look.tab, 0)
         stream.set_color(look.color)
         stream.begin_text()
@@ -105,6 +115,15 @@ def _clip(one: Inked, stream: Any) -> None:
     stream.rectangle(one.x, one.y, one.width, one.height)
     stream.clip()
     stream.end()
+
+
+def _draw_rule(one: Inked, stream: Any) -> None:
+    """Draw a border that cells share."""
+    from weasyprint.draw.border import draw_line
+
+    width, color = one.more
+    with stream.stacked():
+        draw_line(stream, one.x, one.y, one.x + one.width, one.y + one.height, width, 'solid', color)
 
 
 def _draw_ground(one: Inked, stream: Any) -> None:

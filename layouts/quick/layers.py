@@ -12,7 +12,7 @@ class Inked:
     """Something drawn; px from the page's upper left."""
 
     what: str
-    """ground, words, image or turn."""
+    """ground, rule, words, image or turn."""
     x: float
     y: float
     width: float
@@ -52,11 +52,15 @@ class Room:
     first: float | None = None
     """Where the first thing in it came to stand."""
 
+    @property
+    def next(self) -> float:
+        """Return where the next thing would stand."""
+        return self.y + (max(0.0, *self.margins) + min(0.0, *self.margins) if self.margins else 0.0)
+
     def settle(self) -> float:
         """Make the margins above one, and return where the next thing stands."""
-        if self.margins:
-            self.y += max(0.0, *self.margins) + min(0.0, *self.margins)
-            self.margins.clear()
+        self.y = self.next
+        self.margins.clear()
         if self.first is None:
             self.first = self.y
         return self.y

@@ -53,9 +53,9 @@ class Line:
 
 @dataclass(slots=True)
 class Links:
-    """Where the links of some lines lead, and how high they are."""
+    """The links of some lines, and how they look."""
 
-    led: list[tuple[str, Look]] = field(default_factory=list)
+    led: list[tuple[Element, Look]] = field(default_factory=list)
 
 
 def inlines(
@@ -87,7 +87,7 @@ def inlines(
                     part_of = wholes[0]
                 led = link
                 if one.tag == 'a':
-                    links.led.append((one.attributes['href'], own))
+                    links.led.append((one, own))
                     led = len(links.led)
                 left, right = (own.padding[side] * UNITS for side in (3, 1))
                 if left:
@@ -156,6 +156,26 @@ def broken_lines(
     ):
         lines.append(flow.line(start, stop, look, round((look.indent or 0) * UNITS) if start == 0 else 0))
     return lines
+
+
+def least_width(told: Sequence[Words | Space], wide: Wide, language: str) -> float:
+    """Return the width, in units, of the widest of some words where each stretch is broken wherever it may be.
+
+    Notes:
+        1. As the typesetter counts it: a stretch by itself, and after it where a letter would begin another line.
+    """
+    flow = _Flow(told, wide)
+    widest = here = sum(space.width for _at, space in flow.spaces)
+    for first, last, one in flow.spans:
+        text, start = flow.text[first:last], 0
+        if one.look.white_space == 'nowrap' and one.whole != -1:
+            here += wide(one.look, text)
+            continue
+        for stop in _may_break(text + 'a', language) if one.whole != -1 else (1,):
+            here += wide(one.look, text[start:stop].rstrip(' \n'))
+            widest, here, start = max(widest, here), 0.0, stop
+        here += wide(one.look, text[start:])
+    return max(widest, here)
 
 
 class _Flow:

@@ -22,6 +22,7 @@ HANDLED = frozenset(
         *('font_variation_settings', 'line_height', 'white_space', 'tab_size', 'text_indent', 'color'),
         *('background_color', 'background_image', 'text_align_all', 'text_align_last', 'vertical_align'),
         *('text_decoration_line', 'transform', 'transform_origin', 'width', 'height', *SIDES),
+        *('border_collapse', 'table_layout', 'box_sizing', 'list_style_type'),
         *(f'{kind}_{side}' for kind in ('margin', 'padding') for side in SIDES),
         *(f'border_{side}_{what}' for what in ('width', 'style', 'color') for side in SIDES),
     )
@@ -30,6 +31,7 @@ OF_NO_MATTER = frozenset(
     (
         *('break_after', 'break_before', 'break_inside', 'orphans', 'widows', 'overflow', 'overflow_wrap'),
         *('bookmark_level', 'bookmark_label', 'bookmark_state', 'anchor', 'lang', 'link', 'string_set'),
+        *('border_spacing', 'counter_reset'),
         *('unicode_bidi', 'hyphens', 'image_orientation', 'footnote_display', 'quotes'),
         *(f'text_decoration_{what}' for what in ('color', 'style', 'thickness')),
         *(f'background_{what}' for what in ('attachment', 'clip', 'origin', 'position', 'repeat', 'size')),
@@ -70,10 +72,18 @@ class Look:
         self.height, self.baseline = strut(style)
         tab = style['tab_size']
         self.tab = 0 if isinstance(tab, int) else int(tab.value) * UNITS
-        self.cut_key = tuple(
-            str(style[f'font_{name}'])
-            for name in ('size', 'family', 'weight', 'style', 'stretch', 'variation_settings')
+        self.cut_key = (
+            self.underline,  # of which only a layout of underlined words knows
+            *(
+                str(style[f'font_{name}'])
+                for name in ('size', 'family', 'weight', 'style', 'stretch', 'variation_settings')
+            ),
         )
+        self.bullet = ''
+        if 'list-item' in self.display:
+            if style['list_style_type'] != 'disc' or style['list_style_position'] != 'outside':
+                raise NotPlain(f'list_{style["list_style_type"]}')
+            self.display, self.bullet = ('block', 'flow'), '• '
         self.place = {name: style[name] for name in ('left', 'right', 'top', 'bottom', 'width', 'height')}
 
     def _align(self) -> str:
@@ -141,16 +151,22 @@ class Looks:
     def _split(self, said: str) -> tuple[str, tuple[tuple[str, str], ...]]:
         """Return what a style attribute says of looks, and what of places."""
         declared = DECLARED.findall(said)
-        looks = ';'.join(f'{name}:{value}' for name, value in declared if name not in PLACED)
-        return looks, tuple((name, value) for name, value in declared if name in PLACED)
+        looks = ';'.join(f'{name}:{value}' for name, value in declared if not _placed(name, value))
+        return looks, tuple((name, value) for name, value in declared if _placed(name, value))
 
     def _px(self, value: str, look: Look) -> float:
+        if value == '0':
+            return 0.0
         found = MEASURE.fullmatch(value)
         if not found:
             raise NotPlain(value)
         number, unit = float(found[1]), found[2]
         ems = {'rem': self._body.root_style['font_size'], 'em': look.font_size}
         return float(number * ems.get(unit, PX.get(unit, 0)))
+
+
+def _placed(name: str, value: str) -> bool:
+    return name in PLACED and not value.endswith('%')
 
 
 def length(value: Any) -> float | None:

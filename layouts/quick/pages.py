@@ -109,7 +109,7 @@ class Quick:
         x, y = self._box.content_box_x(), self._box.content_box_y()
         room, layer = Room(x, y, self._box.width, []), Layer()
         blocks.put(tree, room, layer)
-        if room.settle() > y + self._box.height + CLOSE:
+        if room.y > y + self._box.height + CLOSE:
             raise NotPlain('a_page_that_is_too_full')
         (name,) = PAGE_NAME.findall(html)
         return QuickPage(self._size, {name: (x, y, 0.0, 0.0)}, layer, blocks, self._images)
@@ -117,7 +117,10 @@ class Quick:
     def _cascade(self, page: Element, html: str) -> dict[Element, Any]:
         """Return the computed style of every element of a page, style attributes left out."""
         style_for = self._context(STYLED.sub('', html)).style_for
-        if any(pseudo in ('before', 'after') for _element, pseudo in style_for._computed_styles):
+        if any(
+            pseudo in ('before', 'after') and element.tag != 'br'
+            for element, pseudo in style_for._computed_styles
+        ):
             raise NotPlain('what_the_style_sheet_puts_before_or_after')
         styled: dict[Element, Any] = {}
 

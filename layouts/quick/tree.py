@@ -45,11 +45,16 @@ def read(html: str) -> Element:
                 words = words.removeprefix('\n')
             path[-1].within.append(unescape(words) if '&' in words else words)
         elif not closes:
+            if tag == 'tr' and path[-1].tag == 'table':  # whose rows are in a body, said or not
+                path[-1].within.append(Element('tbody', {}))
+                path.append(path[-1].elements[-1])
             told = {name: unescape(value) for name, value in ATTRIBUTE.findall(attributes)}
             one = Element(tag, told)
             path[-1].within.append(one)
             if tag not in VOID:
                 path.append(one)
+        elif tag == 'table' and [one.tag for one in path[-2:]] == ['table', 'tbody']:
+            del path[-2:]
         elif len(path) > 1 and path[-1].tag == tag:
             path.pop()
         else:

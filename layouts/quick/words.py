@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from typing import Any, NamedTuple
 
+from layouts.quick.layers import Inked
 from layouts.quick.refusal import NotPlain
 
 CHUNKS = re.compile('\t|[ \u2004-\u2007\u200a]+|[^\t \u2004-\u2007\u200a]+')
@@ -47,6 +48,12 @@ class Cut:
                 glyph.advance for one in CHUNKS.findall(text) for glyph in self._word(one)
             )
         return found
+
+    def underline(self, x: float, y: float, text: str, color: Any) -> Inked:
+        """Return the line under a text whose base line begins at a place."""
+        width = self._layout.underline_thickness
+        down = y - self._layout.underline_position + width / 2
+        return Inked('rule', x, down, self.wide(text) / UNITS, 0.0, (width, color))
 
     def shown(self, text: str, stream: Any, tab: int, at: int) -> tuple[str, int]:
         """Return a text as it is drawn, and where it ends.
