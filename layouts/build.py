@@ -177,6 +177,7 @@ def build(
         of_book: list[tuple[Path, Sequence[int]]] = []
         typeset(_documents(planned, [guide, cards.job], work, of_book, tagged), progress.advance, kept)
         progress.stage(_('joining'))
+        gc.freeze()  # what was made up to here is of use: it is not looked through for rubbish
         join(
             of_book,
             settings.title,
@@ -194,6 +195,7 @@ def build(
         found = None
         if proven:
             progress.stage(_('proof-reading'))
+            gc.collect()  # what joining and imposing left is as large as what is read now
             found = prove_made(work / BOOKLET, work / SHEETS, work / CARD)
         put_in_place(work, [BOOKLET, SHEETS, CARD])
     progress.done()
@@ -245,4 +247,5 @@ def _no_looking_for_rubbish() -> Iterator[None]:
     try:
         yield
     finally:
+        gc.unfreeze()
         gc.enable()

@@ -43,7 +43,7 @@ def planted(pdf, face: int, change: Change, ink: Callable[[Ink], Ink] = lambda i
     pages = []
     for page in pages_of(pdf):
         pieces = tuple(
-            replace(one, words=tuple(change(list(one.words)))) if one.name == f'face-{face}' else one
+            replace(one, given=tuple(change(list(one.words)))) if one.name == f'face-{face}' else one
             for one in page.ink.pieces
         )
         changed = ink(replace(page.ink, pieces=pieces))

@@ -7,7 +7,8 @@ from dataclasses import replace
 import pytest
 from pypdf import PdfReader
 
-from layouts.pdf.read_back import Pdf, pages_of
+from layouts.pdf.read_back import Pdf, pages_of, print_of, words_in
+from layouts.pdf.typefaces import Typeface
 from layouts.words.sheets import sheet_names
 from tablegen.proof.folded import Folder
 from tablegen.proof.found import Found
@@ -48,7 +49,7 @@ def test_the_sheets_fold_into_the_booklet(book, small_book):
 
 def moved(piece: Piece, far: float) -> Piece:
     words = tuple(replace(word, left=word.left + far, right=word.right + far) for word in piece.words)
-    return replace(piece, left=piece.left + far, right=piece.right + far, words=words)
+    return replace(piece, left=piece.left + far, right=piece.right + far, given=words)
 
 
 def drawn(ink: Ink, wanted: str) -> list[Stroke]:
@@ -85,7 +86,7 @@ def test_a_mark_that_is_moved_or_gone_is_found(book, mark, far):
 def test_pages_that_lie_elsewhere_are_found(book):
     ink, back, later = (book[1][place] for place in (FRONT, BACK, LATER))
     one, other, *rest = ink.pieces
-    placed = (replace(one, words=other.words), replace(other, words=one.words))
+    placed = (replace(one, given=other.words), replace(other, given=one.words))
     assert kinds(folded(book, (FRONT, replace(ink, pieces=(*placed, *rest))))) == {'turned'}
     assert kinds(folded(book, (FRONT, later), (LATER, ink))) == {'turned', 'label'}
     mirrored = tuple(moved(piece, back.size[0] - piece.left - piece.right) for piece in back.pieces)
@@ -99,9 +100,20 @@ def test_a_page_of_another_book_is_found(book):
     ink = book[1][FRONT]
     one, *rest = ink.pieces
     word = replace(one.words[0], text='5 1/2')
-    found = folded(book, (FRONT, replace(ink, pieces=(replace(one, words=(word, *one.words[1:])), *rest))))
+    found = folded(book, (FRONT, replace(ink, pieces=(replace(one, given=(word, *one.words[1:])), *rest))))
 
     assert [(fault.kind, fault.printed) for fault in found.faults] == [('sheet-turned', '')]
+
+
+def test_the_same_bytes_in_a_typeface_that_says_something_else_are_no_page_of_the_booklet():
+    written = b'/f 10 Tf\n1 0 0 1 20 30 Tm\n[<0001>] TJ\n'
+    faces = [
+        {'/f': Typeface(False, {1: letter}, {1: wide}, 0.0)}
+        for letter, wide in (('6', 5.0), ('9', 5.0), ('6', 4.0))
+    ]
+
+    assert [words_in(written, one)[0].text for one in faces] == ['6', '9', '6']
+    assert len({print_of(written, one) for one in faces}) == 3
 
 
 def test_sheets_whose_sides_do_not_go_together_are_refused(book):

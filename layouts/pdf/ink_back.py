@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
 from math import hypot
@@ -9,9 +10,15 @@ from typing import Any
 
 from pypdf.generic import ContentStream, TextStringObject
 
-from layouts.pdf.read_back import SAME, Matrix, Typeface, as_matrix, times, words_in
+from layouts.pdf.read_back import SAME, Matrix, as_matrix, data_of, print_of, times, words_in
+from layouts.pdf.typefaces import Typeface
 from tablegen.proof.ink import Ink, Piece, Said, Spot, Stroke
+from tablegen.proof.word import Unread, Word
 
+TOKEN = re.compile(
+    rb'([-+]?(?:\d+\.?\d*|\.\d+))|(/[^\s/<>\[\]]*)|<([0-9a-fA-F]*)>|(<<|>>|\[|\]|[A-Za-z\'"]+[*01]?)'
+)
+"""A number, a name, a string, or what opens, closes or ends an operation."""
 BLANK, APART, OFF = 0.12, 0.6, 0.08
 """Shares of the size of type: a gap that is a blank, one that parts two phrases, and how far off its line a letter may be."""
 
@@ -63,7 +70,7 @@ class _Pen:
         """Follow a page, or a drawing on it."""
         fonts = self.faces(resources)
         text, face, size = SAME, None, 0.0
-        for given, name in ContentStream(stream, self.reader).operations:
+        for given, name in operations_of(stream, self.reader):
             if name == b'Tm':
                 text = as_matrix(given)
             elif name == b'Tf':
@@ -73,7 +80,8 @@ class _Pen:
             elif name == b'Do':
                 self._place(str(given[0]), resources)
             elif name == b'BDC' and isinstance(given[1], dict) and '/ActualText' in given[1]:
-                self.labels.append(str(given[1]['/ActualText']))
+                label = given[1]['/ActualText']
+                self.labels.append(label.decode('utf-16') if isinstance(label, bytes) else str(label))
             else:
                 self._draw(given, name)
 
@@ -116,11 +124,22 @@ class _Pen:
         at = self.state.matrix = times(as_matrix(form.get('/Matrix', SAME)), self.state.matrix)
         left, low, right, high = map(float, form['/BBox'])
         corners = [_spot(left, low, at), _spot(right, high, at)]
-        words = words_in(form.get_data(), self.faces(own.get_object()), at)
-        self.pieces.append(Piece(name.strip('/'), *corners[0], *corners[1], tuple(words)))
+        words = self._words(form, at, moved_only=at[:4] == SAME[:4] and left == low == 0)
+        self.pieces.append(Piece(name.strip('/'), *corners[0], *corners[1], words))
         if self.deep:
             self.follow(form, own.get_object())
         self.state = self.kept.pop()
+
+    def _words(self, form: Any, at: Matrix, moved_only: bool) -> Unread:
+        """Return the words of a drawing; only one that is moved, and not turned or scaled, is like the page that it once was."""
+
+        def read() -> list[Word]:
+            return words_in(data_of(form), self.faces(form['/Resources'].get_object()), at)
+
+        def alike() -> bytes:
+            return print_of(data_of(form), self.faces(form['/Resources'].get_object())) if moved_only else b''
+
+        return Unread(read, alike)
 
     def _write(self, pieces: Any, face: Typeface, size: float, at: Matrix) -> None:
         scale = hypot(at[0], at[1])
@@ -136,6 +155,32 @@ class _Pen:
                 last.end = end
             else:
                 self.letters.append(_Letters(letter, start, end, high, way))
+
+
+def operations_of(stream: Any, reader: Any) -> Iterator[tuple[list[Any], bytes]]:
+    """Return the operands and the name of every operation; those with strings in parentheses are the library's to read."""
+    data = data_of(stream)
+    if b'(' in data or b'BI' in data:
+        yield from ContentStream(stream, reader).operations
+        return
+    given: list[Any] = []
+    within: list[list[Any]] = []
+    for number, name, code, other in TOKEN.findall(data):
+        if number:
+            given.append(float(number))
+        elif name:
+            given.append(name.decode('latin-1'))
+        elif other in (b'[', b'<<'):
+            within.append(given)
+            given = []
+        elif other in (b']', b'>>'):
+            inner, given = given, within.pop()
+            given.append(inner if other == b']' else dict(zip(inner[::2], inner[1::2], strict=True)))
+        elif other:
+            yield given, other
+            given = []
+        else:
+            given.append(bytes.fromhex(code.decode()))
 
 
 def ink_of(page: Any, reader: Any, faces: Callable[[Any], dict[str, Typeface]], deep: bool = True) -> Ink:

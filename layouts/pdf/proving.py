@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from pathlib import Path
 
 from pypdf import PdfReader
-from pypdf.errors import PyPdfError
 
-from layouts.pdf.read_back import Pdf, pages_of
+from layouts.pdf.read_back import Pdf, pages_of, soundly
 from layouts.words.proof import names
 from layouts.words.proof_cards import card_names
 from layouts.words.proof_told import told
@@ -38,7 +38,7 @@ def prove_pages(pages: list[Page], sheets: Path | None = None) -> Found:
     found = proof(pages, _names)
     if sheets is not None:
         with speaking(stated(pages).language):
-            Folder(pages, sheet_names(), found).fold(_inks(sheets))
+            Folder(pages, sheet_names(), found).fold(inks(sheets))
     return found
 
 
@@ -77,10 +77,8 @@ def _names(book: Stated) -> Names:
         return names(book)
 
 
-def _inks(sheets: Path) -> list[Ink]:
-    """Return what is on each side, the pages that are placed there whole."""
-    try:
-        pdf = Pdf(PdfReader(sheets))
-        return [pdf.ink(place, deep=False) for place in range(len(pdf.pages))]
-    except (PyPdfError, LookupError, ValueError, TypeError, AttributeError) as fault:
-        raise NoBook(str(sheets)) from fault
+def inks(sheets: Path) -> Iterator[Ink]:
+    """Yield what is on each side, the pages that are placed there whole."""
+    pdf = soundly(sheets, lambda: Pdf(PdfReader(sheets)))
+    for place in range(soundly(sheets, lambda: len(pdf.pages))):
+        yield soundly(sheets, pdf.ink, place, False)

@@ -4,23 +4,25 @@ from __future__ import annotations
 
 import logging
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from functools import cached_property, partial
+from hashlib import blake2b
 from pathlib import Path
-from typing import Any
+from typing import Any, TypeVar
 
 from pypdf import PageObject, PdfReader
 from pypdf.errors import PyPdfError
 
+from layouts.pdf.typefaces import Typeface, typeface_of
 from tablegen.proof.ink import Ink
 from tablegen.proof.page import Page
 from tablegen.proof.stated import NoBook
-from tablegen.proof.word import Link, Word
+from tablegen.proof.word import Link, Unread, Word
 
+Found = TypeVar('Found')
 Matrix = tuple[float, float, float, float, float, float]
 SAME: Matrix = (1, 0, 0, 1, 0, 0)
-PAIR = re.compile(rb'<([0-9a-fA-F]+)> *<([0-9a-fA-F]+)>')
 OPERATION = re.compile(
     rb'^(?:(?P<q>q)|(?P<Q>Q)|(?P<cm>[-.\d ]+) cm|(?P<Tm>[-.\d ]+) Tm|/(?P<face>\S+) (?P<Tf>[.\d]+) Tf|\[(?P<TJ>.*)\] TJ)$',
     re.MULTILINE,
@@ -34,25 +36,6 @@ TURNED = 0.001
 """Letters that stand on their side, as those of a tab, are left out."""
 
 
-@dataclass
-class Typeface:
-    """What a font's two-byte codes say, and how wide they are, in thousandths of its size."""
-
-    bold: bool
-    letters: dict[int, str]
-    widths: dict[int, float]
-    usual: float
-    known: dict[bytes, tuple[str, float]] = field(default_factory=dict)
-
-    def glyph(self, code: bytes) -> tuple[str, float]:
-        """Return what a code says, given as four hexadecimal digits, and how wide it is."""
-        if code not in self.known:
-            number = int.from_bytes(bytes.fromhex(code.decode()), 'big')
-            letter = self.letters.get(number, '\N{REPLACEMENT CHARACTER}')
-            self.known[code] = letter, self.widths.get(number, self.usual)
-        return self.known[code]
-
-
 def pages_of(path: Path) -> list[Page]:
     """Return the pages of a PDF.
 
@@ -62,12 +45,26 @@ def pages_of(path: Path) -> list[Page]:
     logging.getLogger('pypdf').setLevel(
         logging.CRITICAL
     )  # what it thinks of other people's files is no answer
+    pdf = soundly(path, lambda: Pdf(PdfReader(path)))
+    return [
+        Page(
+            place + 1,
+            Unread(partial(soundly, path, pdf.words, place), partial(soundly, path, pdf.print_of, place)),
+            soundly(path, pdf.links, place),
+            partial(soundly, path, pdf.ink, place),
+        )
+        for place in range(soundly(path, lambda: len(pdf.pages)))
+    ]
+
+
+def soundly(path: Path, read: Callable[..., Found], *given: Any) -> Found:
+    """Return what reading a file gives.
+
+    Errors:
+        NoBook for what is no PDF; OSError for what cannot be read
+    """
     try:
-        pdf = Pdf(PdfReader(path))
-        return [
-            Page(place + 1, pdf.words(place), pdf.links(place), partial(pdf.ink, place))
-            for place in range(len(pdf.pages))
-        ]
+        return read(*given)
     except (PyPdfError, LookupError, ValueError, TypeError, AttributeError) as fault:
         raise NoBook(str(path)) from fault
 
@@ -92,12 +89,18 @@ class Pdf:
 
     def words(self, place: int) -> list[Word]:
         """Return the words of a page, by its place from 0."""
-        page = self.pages[place]
-        contents = page.get_contents()
-        if contents is None:
-            return []
-        fonts = self.faces(page['/Resources'].get_object())
-        return list(words_in(contents.get_data(), fonts))
+        return words_in(*self._written(place))
+
+    def print_of(self, place: int) -> bytes:
+        """Return the same for pages with the same words in the same places."""
+        return print_of(*self._written(place))
+
+    def _written(self, place: int) -> tuple[bytes, dict[str, Typeface]]:
+        page: Any = self.pages[place]
+        contents = page['/Contents'].get_object() if '/Contents' in page else []
+        streams = contents if isinstance(contents, list) else [contents]
+        data = b'\n'.join(data_of(one.get_object()) for one in streams)
+        return data, self.faces(page['/Resources'].get_object()) if data else {}
 
     def ink(self, place: int, deep: bool = True) -> Ink:
         """Return what is drawn on a page, by its place from 0; see ink_of."""
@@ -125,33 +128,26 @@ class Pdf:
     def _typeface(self, font: Any) -> Typeface:
         key = id(font.get_object())
         if key not in self.fonts:
-            self.fonts[key] = _typeface(font.get_object())
+            self.fonts[key] = typeface_of(font.get_object())
         return self.fonts[key]
 
 
-def _typeface(font: Any) -> Typeface:
-    listed = font.get('/DescendantFonts')
-    below = listed[0].get_object() if listed else {}
-    widths: dict[int, float] = {}
-    first = None
-    for item in below.get('/W', []):
-        one = item.get_object()
-        if isinstance(one, list) and first is not None:
-            widths |= {first + n: float(width) for n, width in enumerate(one)}
-            first = None
-        else:
-            first = int(one)
-    said = font['/ToUnicode'].get_object().get_data() if '/ToUnicode' in font else b''
-    letters = {
-        int.from_bytes(bytes.fromhex(code.decode()), 'big'): bytes.fromhex(text.decode()).decode(
-            'utf-16-be', 'replace'
-        )
-        for code, text in PAIR.findall(said.partition(b'endcodespacerange')[2])
-    }
-    return Typeface('Bold' in str(font.get('/BaseFont')), letters, widths, float(below.get('/DW', 1000)))
+def data_of(stream: Any) -> bytes:
+    """Return what a stream holds, unpacked; its file keeps it packed alone."""
+    data: bytes = stream.get_data()
+    stream.decoded_self = None
+    return data
 
 
-def words_in(contents: bytes, fonts: dict[str, Typeface], placed: Matrix = SAME) -> Iterator[Word]:
+def print_of(contents: bytes, fonts: dict[str, Typeface]) -> bytes:
+    """Return the same for contents that write the same words in the same places."""
+    found = blake2b(contents)
+    for name, face in sorted(fonts.items()):
+        found.update(name.encode() + face.print_of)
+    return found.digest()
+
+
+def words_in(contents: bytes, fonts: dict[str, Typeface], placed: Matrix = SAME) -> list[Word]:
     """Follow the page's state from one string to the next."""
     matrix, kept, face, size, pen = placed, [], None, 0.0, _Pen()
     for found in OPERATION.finditer(contents):
@@ -163,13 +159,14 @@ def words_in(contents: bytes, fonts: dict[str, Typeface], placed: Matrix = SAME)
         elif name == 'cm':
             matrix = times(as_matrix(found['cm'].split()), matrix)
         elif name == 'Tm':
-            yield from pen.ended()
+            pen.end()
             pen.begin(times(as_matrix(found['Tm'].split()), matrix))
         elif name == 'Tf':
             face, size = fonts.get(f'/{found["face"].decode("latin-1")}'), float(found['Tf'])
         elif name == 'TJ' and face and not pen.turned:
-            yield from pen.write(found['TJ'], face, size)
-    yield from pen.ended()
+            pen.write(found['TJ'], face, size)
+    pen.end()
+    return pen.words
 
 
 @dataclass
@@ -184,6 +181,7 @@ class _Pen:
     bold: bool = False
     run: int = 0
     stops: int = 0
+    words: list[Word] = field(default_factory=list)
 
     @property
     def turned(self) -> bool:
@@ -194,31 +192,35 @@ class _Pen:
         """Begin another run at a place."""
         self.at, self.x, self.run, self.stops = at, at[4], self.run + 1, 0
 
-    def write(self, pieces: bytes, face: Typeface, size: float) -> Iterator[Word]:
-        """Write a string, and yield the words that end in it."""
+    def write(self, pieces: bytes, face: Typeface, size: float) -> None:
+        """Write a string."""
         wide, high = self.at[0] * size / 1000, abs(self.at[3]) * size
         for codes, back in PIECE.findall(pieces.replace(b'>0<', b'')):
-            for code in [codes[n : n + 4] for n in range(0, len(codes), 4)]:
-                letter, width = face.glyph(code)
-                if letter.isspace():
-                    yield from self.ended()
-                elif self.letters:
-                    self.letters += letter
-                else:
-                    self.letters, self.begun, self.high, self.bold = letter, self.x, high, face.bold
-                self.x += width * wide
             if back:
                 ahead = -float(back)
                 if ahead > TAB:
-                    yield from self.ended()
+                    self.end()
                     self.stops += 1
                 self.x += ahead * wide
+                continue
+            words, long = face.run(codes)
+            start = self.x
+            for n, (letters, begun, ended) in enumerate(words):
+                if n:
+                    self.end()
+                if letters and self.letters:
+                    self.letters += letters
+                elif letters:
+                    self.letters, self.begun = letters, start + begun * wide
+                    self.high, self.bold = high, face.bold
+                self.x = start + ended * wide
+            self.x = start + long * wide
 
-    def ended(self) -> Iterator[Word]:
-        """Yield the word that has been written, if there is one."""
+    def end(self) -> None:
+        """End the word that has been written, if there is one."""
         if self.letters:
-            yield Word(
-                self.letters, self.begun, self.x, self.at[5], self.high, self.bold, self.run, self.stops
+            self.words.append(
+                Word(self.letters, self.begun, self.x, self.at[5], self.high, self.bold, self.run, self.stops)
             )
             self.letters = ''
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 
 from tablegen.proof.found import Fault, Found
 from tablegen.proof.page import Page, lines_of, said
@@ -10,25 +11,44 @@ from tablegen.proof.stated import Pitch, pitch_of
 from tablegen.proof.word import Word
 
 
-def follow(pages: Sequence[Page], openings: Mapping[Pitch, int], found: Found) -> None:
-    """Follow every link, and hold every page's number against its place."""
-    for page in pages:
+class Follower:
+    """Follows every link, and holds every page's number against its place.
+
+    Given:
+        openings  the page of each side of a pitch's opening, which all are known at the end
+    """
+
+    def __init__(self, openings: Mapping[tuple[Pitch, int], int]):
+        self.openings, self.found = openings, Found()
+        self.entries: list[tuple[Pitch, Fault]] = []
+        """Links that name a pitch, as they would be told."""
+
+    def page(self, page: Page) -> None:
+        """Read its number, and follow its links."""
         if page.folio:
-            found.folios += 1
+            self.found.folios += 1
             if page.folio != str(page.number):
-                found.faults.append(Fault('folio', page.number, '', '', page.folio, str(page.number)))
+                self.found.faults.append(Fault('folio', page.number, '', '', page.folio, str(page.number)))
         for words, target in _links(page):
             number = _number(page, words)
             if not number:
                 continue
-            found.links += 1
+            self.found.links += 1
             if number.text.strip('.,;:()') != str(target):
-                found.faults.append(Fault('link', page.number, said(words), '', number.text, str(target)))
-            pitch = pitch_of(said([word for word in words if word is not number]))
-            if pitch is not None and openings.get(pitch, target) != target:
-                found.faults.append(
-                    Fault('entry', page.number, said(words), '', number.text, str(openings[pitch]))
+                self.found.faults.append(
+                    Fault('link', page.number, said(words), '', number.text, str(target))
                 )
+            pitch = pitch_of(said([word for word in words if word is not number]))
+            if pitch is not None:
+                entry = Fault('entry', page.number, said(words), '', number.text, str(target))
+                self.entries.append((pitch, entry))
+
+    def end(self) -> None:
+        """Say which links of a pitch lead elsewhere than to its opening."""
+        for pitch, entry in self.entries:
+            right = str(self.openings.get((pitch, 0), entry.right))
+            if right != entry.right:
+                self.found.faults.append(replace(entry, right=right))
 
 
 def _links(page: Page) -> Iterator[tuple[list[Word], int]]:

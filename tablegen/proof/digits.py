@@ -44,6 +44,7 @@ def pi() -> Decimal:
     return 4 * arctangent(Decimal(1))
 
 
+@cache
 def tangent(degrees: Fraction) -> Decimal:
     """Return the tangent of an angle under 90 degrees, by the series of sine and cosine."""
     turn = real(degrees) * pi() / 180

@@ -26,10 +26,9 @@ def figures(at: Corner, book: Stated) -> dict[str, str]:
     return dict(one for maker in makers for one in maker(at, book))
 
 
-@cache
 def length(at: Corner, kind: str, run: Fraction | int) -> Decimal:
     """Return a length by run: of the common, of hip and valley, or the rise."""
-    return {'common': at.common_length, 'hip': at.hip_length, 'rise': at.rise}[kind](run)
+    return at.an_inch[kind] * real(run)
 
 
 def exactly(value: Decimal) -> str:

@@ -6,8 +6,8 @@ back; the lower half goes inside the upper; a section is folded with its fronts 
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
 from functools import cached_property
 from itertools import groupby, pairwise
 from typing import NamedTuple
@@ -17,7 +17,7 @@ from tablegen.proof.ink import Ink, Piece, Stroke
 from tablegen.proof.names import SheetNames
 from tablegen.proof.page import Page
 from tablegen.proof.sentences import told
-from tablegen.proof.word import Word
+from tablegen.proof.word import Unread, Word
 
 NEAR, MOST_SHIFT = 0.6, 8.5
 """Points: how far off its place a mark or a word may be; how far towards the fold a page is pushed at most, 3 mm."""
@@ -81,21 +81,23 @@ class Folder:
     pages: Sequence[Page]
     names: SheetNames
     found: Found
-    by_words: Mapping[tuple[str, ...], list[Page]] = field(init=False)
 
-    def __post_init__(self) -> None:
+    @cached_property
+    def by_words(self) -> Mapping[tuple[str, ...], list[Page]]:
+        """Return pages by their words, which are asked for where a page is not in its place."""
         known: dict[tuple[str, ...], list[Page]] = {}
         for page in self.pages:
             known.setdefault(_texts(page.words), []).append(page)
-        self.by_words = known
+            page.forget()
+        return known
 
-    def fold(self, sheets: Sequence[Ink]) -> None:
+    def fold(self, sheets: Iterable[Ink]) -> None:
         """Fold all sheets past those that bear no page, and turn the leaves."""
         sides = [self._side(place, ink) for place, ink in enumerate(sheets, 1)]
         first = next((n for n, side in enumerate(sides) if side.sheet), len(sides))
         sides = sides[first:]
         if first % 2 or len(sides) % 2 or not sides:
-            self._fault('pairs', first + 1, '', '', str(len(sheets)), '')
+            self._fault('pairs', first + 1, '', '', str(first + len(sides)), '')
             return
         for side in sides:
             self._marks(side, sides[0])
@@ -163,11 +165,15 @@ class Folder:
 
     def _is(self, piece: Piece, page: Page) -> bool:
         """Return whether a page that is placed on a sheet is one of the booklet's, word for word and in their places."""
-        return len(piece.words) == len(page.words) and all(
+        if isinstance(piece.given, Unread) and piece.given.is_like(page.given):
+            return True
+        there, wanted = piece.words, page.words
+        page.forget()
+        return len(there) == len(wanted) and all(
             one.text == word.text
             and abs(one.left - piece.left - word.left) < NEAR
             and abs(one.base - piece.low - word.base) < NEAR
-            for one, word in zip(piece.words, page.words, strict=True)
+            for one, word in zip(there, wanted, strict=True)
         )
 
     # Where pages and marks lie --------------------------------------------------------------------------------

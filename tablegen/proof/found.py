@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, fields
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +44,12 @@ class Found:
         self.figures += 1
         if printed not in right:
             self.faults.append(Fault('figure', page, row, head, printed, right[0]))
+
+    def add(self, other: Found) -> None:
+        """Take what was found elsewhere in the same pages behind what was found here."""
+        for one in fields(self):
+            mine, more = getattr(self, one.name), getattr(other, one.name)
+            setattr(self, one.name, mine | more if isinstance(mine, set) else mine + more)
 
     @property
     def unread(self) -> list[int]:

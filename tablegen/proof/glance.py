@@ -2,32 +2,39 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from fractions import Fraction
 
 from tablegen.proof.figures import figures
 from tablegen.proof.found import Fault, Found
-from tablegen.proof.names import Glance, Names
+from tablegen.proof.names import Glance
 from tablegen.proof.page import Page, Phrase, nearest_head, said
-from tablegen.proof.roof import ANY_BOARDS, Corner
+from tablegen.proof.roof import ANY_BOARDS, corner
 from tablegen.proof.stated import Pitch, Stated, called, pitch_of
 
 NEXT_LINE = 2.0
 """The upper line of a head is no further above its lower line than so many sizes."""
 
 
-def read_glances(pages: Sequence[Page], names: Names, book: Stated, found: Found) -> None:
-    """Read every such page, and look for the rows of all pitches."""
-    for glance in names.glances:
-        there: set[Pitch] = set()
-        read = [page for page in pages if any(one.size > 10 for one in page.named(glance.title))]
-        for page in read:
-            found.read.add(page.number)
-            there |= _read(page, glance, book, found)
-        wanted = [Pitch(Fraction(rise), False) for rise in glance.rises] or book.pitches
-        for pitch in wanted if read else ():
-            if pitch not in there:
-                found.faults.append(Fault('opening', read[0].number, called(pitch), glance.title, '', ''))
+class GlanceReader:
+    """Reads every page of one glance."""
+
+    def __init__(self, glance: Glance, book: Stated):
+        self.glance, self.book, self.found = glance, book, Found()
+        self.there: set[Pitch] = set()
+
+    def page(self, page: Page) -> None:
+        """Read a page, if it is one."""
+        if any(one.size > 10 for one in page.named(self.glance.title)):
+            self.found.read.add(page.number)
+            self.there |= _read(page, self.glance, self.book, self.found)
+
+    def end(self) -> None:
+        """Look for the rows of all pitches."""
+        wanted = [Pitch(Fraction(rise), False) for rise in self.glance.rises] or self.book.pitches
+        for pitch in wanted if self.found.read else ():
+            if pitch not in self.there:
+                first = min(self.found.read)
+                self.found.faults.append(Fault('opening', first, called(pitch), self.glance.title, '', ''))
 
 
 def _read(page: Page, glance: Glance, book: Stated, found: Found) -> set[Pitch]:
@@ -44,7 +51,7 @@ def _read(page: Page, glance: Glance, book: Stated, found: Found) -> set[Pitch]:
         if pitch is None or first == len(line) or line[first].text.isalpha():
             continue
         there.add(pitch)
-        right = figures(Corner(pitch.slope, book.boards or ANY_BOARDS), book)
+        right = figures(corner(pitch.slope, book.boards or ANY_BOARDS), book)
         cells = nearest_head(heads, line[first:])
         for (head, key), printed in zip(glance.columns, cells, strict=True):
             found.figure(page.number, said(line[:first]), head, printed, right[key])

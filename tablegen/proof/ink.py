@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from math import hypot
 
-from tablegen.proof.word import Word
+from tablegen.proof.word import Unread, Word
 
 Spot = tuple[float, float]
 
@@ -56,7 +56,12 @@ class Piece:
     low: float
     right: float
     high: float
-    words: tuple[Word, ...] = field(repr=False)
+    given: tuple[Word, ...] | Unread = field(repr=False)
+
+    @property
+    def words(self) -> tuple[Word, ...]:
+        """Return those words."""
+        return tuple(self.given.read()) if isinstance(self.given, Unread) else self.given
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from tablegen.proof.digits import FOOT_IN, read
 from tablegen.proof.figures import figures
 from tablegen.proof.found import Fault, Found
 from tablegen.proof.names import Member, Names
 from tablegen.proof.page import Page
-from tablegen.proof.roof import Corner
+from tablegen.proof.roof import Corner, corner
 from tablegen.proof.rows import RowsReader
 from tablegen.proof.stated import Pitch, Stated, called, pitch_of
 
@@ -17,27 +15,36 @@ STEP, NOTES = ' in', 1.05
 """The unit of a step; figures are set larger than so many times the words at the foot."""
 
 
-def read_members(pages: Sequence[Page], names: Names, book: Stated, found: Found) -> None:
-    """Read every such page, and say which a pitch has not, or not beside the other."""
-    if book.boards is None:
-        return
-    there: dict[tuple[Pitch, str], int] = {}
-    for page in pages:
-        pitch = pitch_of(page.pitch)
-        member = next((one for one in names.tables.members if page.named(one.title)), None)
-        if pitch is None or member is None or page.named(names.exact_foot):
-            continue
-        if (pitch, member.name) in there:
-            found.faults.append(Fault('pitch', page.number, member.title, '', page.pitch, ''))
-            continue
-        there[pitch, member.name] = page.number
-        found.read.add(page.number)
-        _read(page, member, Corner(pitch.slope, book.boards), pitch, book, found)
-    for pitch in book.pitches if there else ():
-        places = [there.get((pitch, member.name)) for member in names.tables.members]
-        for member, place in zip(names.tables.members, places, strict=True):
-            if place is None or (places[0] is not None and place - places[0] > 1):
-                found.faults.append(Fault('opening', place or 0, called(pitch), member.title, '', ''))
+class MemberReader:
+    """Reads every such page."""
+
+    def __init__(self, names: Names, book: Stated):
+        self.names, self.book, self.found = names, book, Found()
+        self.there: dict[tuple[Pitch, str], int] = {}
+
+    def page(self, page: Page) -> None:
+        """Read a page, if it is one."""
+        pitch, boards = pitch_of(page.pitch), self.book.boards
+        member = next((one for one in self.names.tables.members if page.named(one.title)), None)
+        if pitch is None or member is None or boards is None or page.named(self.names.exact_foot):
+            return
+        if (pitch, member.name) in self.there:
+            self.found.faults.append(Fault('pitch', page.number, member.title, '', page.pitch, ''))
+            return
+        self.there[pitch, member.name] = page.number
+        self.found.read.add(page.number)
+        _read(page, member, corner(pitch.slope, boards), pitch, self.book, self.found)
+
+    def end(self) -> None:
+        """Say which page a pitch has not, or not beside the other."""
+        members = self.names.tables.members
+        for pitch in self.book.pitches if self.there else ():
+            places = [self.there.get((pitch, member.name)) for member in members]
+            for member, place in zip(members, places, strict=True):
+                if place is None or (places[0] is not None and place - places[0] > 1):
+                    self.found.faults.append(
+                        Fault('opening', place or 0, called(pitch), member.title, '', '')
+                    )
 
 
 def _read(page: Page, member: Member, at: Corner, pitch: Pitch, book: Stated, found: Found) -> None:

@@ -11,7 +11,7 @@ from tablegen.proof.figures import figures, length
 from tablegen.proof.found import Fault, Found
 from tablegen.proof.names import Names, Side
 from tablegen.proof.page import SAME_LINE, Page, Phrase, before, lines_of, under
-from tablegen.proof.roof import Corner
+from tablegen.proof.roof import corner
 from tablegen.proof.rows import NOTES, RowsReader
 from tablegen.proof.stated import Pitch, Stated, called, pitch_of
 from tablegen.proof.word import Word
@@ -27,28 +27,39 @@ def side_of(page: Page, names: Names) -> int | None:
     return next((n for n, side in enumerate(names.sides) if page.named(side.title)), None)
 
 
-def read_openings(pages: Sequence[Page], names: Names, book: Stated, found: Found) -> dict[Pitch, int]:
-    """Read every opening there is; return the left page of each by its pitch."""
-    there: dict[tuple[Pitch, int], int] = {}
-    for page in pages:
-        side = side_of(page, names)
+class OpeningReader:
+    """Reads every opening there is."""
+
+    def __init__(self, names: Names, book: Stated):
+        self.names, self.book, self.found = names, book, Found()
+        self.there: dict[tuple[Pitch, int], int] = {}
+        """The page of each side of a pitch's opening."""
+
+    def page(self, page: Page) -> None:
+        """Read a page, if it is a side of one."""
+        side = side_of(page, self.names) if self.book.boards else None
         if side is None:
-            continue
+            return
         pitch = pitch_of(page.pitch)
-        if pitch is None or (pitch, side) in there or (book.pitches and pitch not in book.pitches):
-            found.faults.append(Fault('pitch', page.number, '', '', page.pitch, ''))
-            continue
-        there[pitch, side] = page.number
-        found.read.add(page.number)
-        _Reader(page, names, names.sides[side], book, found, pitch).read()
-    for pitch, side in ((pitch, side) for pitch in book.pitches if there for side in (0, 1)):
-        if (pitch, side) not in there:
-            found.faults.append(Fault('opening', 0, called(pitch), names.sides[side].title, '', ''))
-        elif side and there[pitch, side] != there.get((pitch, 0), 0) + 1:
-            found.faults.append(
-                Fault('opening', there[pitch, side], called(pitch), names.sides[side].title, '', '')
-            )
-    return {pitch: number for (pitch, side), number in there.items() if not side}
+        if (
+            pitch is None
+            or (pitch, side) in self.there
+            or (self.book.pitches and pitch not in self.book.pitches)
+        ):
+            self.found.faults.append(Fault('pitch', page.number, '', '', page.pitch, ''))
+            return
+        self.there[pitch, side] = page.number
+        self.found.read.add(page.number)
+        _Reader(page, self.names, self.names.sides[side], self.book, self.found, pitch).read()
+
+    def end(self) -> None:
+        """Say which side is not there, or not beside the other."""
+        there = self.there
+        for pitch, side in ((pitch, side) for pitch in self.book.pitches if there for side in (0, 1)):
+            number = there.get((pitch, side), 0)
+            if not number or (side and number != there.get((pitch, 0), 0) + 1):
+                title = self.names.sides[side].title
+                self.found.faults.append(Fault('opening', number, called(pitch), title, '', ''))
 
 
 class _Reader:
@@ -57,7 +68,7 @@ class _Reader:
     def __init__(self, page: Page, names: Names, side: Side, book: Stated, found: Found, pitch: Pitch):
         assert book.boards is not None
         self.page, self.names, self.side, self.book = page, names, side, book
-        self.at = Corner(pitch.slope, book.boards)
+        self.at = corner(pitch.slope, book.boards)
         self.right = figures(self.at, book)
         titles = [title for rows in side.rows if rows.title for title in page.named(rows.title)]
         self.edge = min((title.left - EDGE * title.size for title in titles), default=0.0)

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, fields
 from functools import cached_property
 from itertools import groupby
 
 from tablegen.proof.ink import Ink
-from tablegen.proof.word import Link, Word
+from tablegen.proof.word import Link, Unread, Word
 
 SAME_LINE, WORD_GAP, SLACK, SPACE, TOUCH = 0.12, 0.9, 0.14, 0.25, 0.06
 """Shares of the size of type: how far apart bases of one line are, words of one name at most, a figure past
@@ -47,9 +47,19 @@ class Page:
 
     number: int
     """Its place in the file, from 1."""
-    words: list[Word] = field(repr=False)
+    given: list[Word] | Unread = field(repr=False)
     links: list[Link] = field(default_factory=list, repr=False)
     see: Callable[[], Ink] = field(default=Ink, repr=False)
+
+    @cached_property
+    def words(self) -> list[Word]:
+        """Return its words."""
+        return self.given.read() if isinstance(self.given, Unread) else self.given
+
+    def forget(self) -> None:
+        """Keep nothing of what was read; it is read again where it is asked for."""
+        for name in self.__dict__.keys() - {one.name for one in fields(self)}:
+            del self.__dict__[name]
 
     @cached_property
     def ink(self) -> Ink:
@@ -79,7 +89,10 @@ class Page:
         if not self.folio:
             return self.words
         left, right = (foot[0].left, float('inf')) if foot[0].text == self.folio else (0.0, foot[-1].right)
-        return [word for word in self.words if word not in foot and word.right > left and word.left < right]
+        known = set(map(id, foot))
+        return [
+            word for word in self.words if id(word) not in known and word.right > left and word.left < right
+        ]
 
     @cached_property
     def lines(self) -> list[Line]:

@@ -2,23 +2,36 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
+from typing import Protocol
 
-from tablegen.proof.cited import follow
+from tablegen.proof.cited import Follower
 from tablegen.proof.digits import begin
 from tablegen.proof.found import Found
-from tablegen.proof.glance import read_glances
-from tablegen.proof.members import read_members
+from tablegen.proof.glance import GlanceReader
+from tablegen.proof.members import MemberReader
 from tablegen.proof.names import Names
-from tablegen.proof.openings import read_openings
+from tablegen.proof.openings import OpeningReader
 from tablegen.proof.page import Page
 from tablegen.proof.run_tables import RunReader
 from tablegen.proof.sheets import SheetReader
 from tablegen.proof.stated import Stated, stated
 
 
-def proof(pages: list[Page], names: Callable[[Stated], Names]) -> Found:
-    """Read a booklet.
+class Reader(Protocol):
+    """Reads one kind of page of a book."""
+
+    found: Found
+
+    def page(self, page: Page) -> None:
+        """Read a page, if it is of that kind."""
+
+    def end(self) -> None:
+        """Say what is on no page."""
+
+
+def proof(pages: Sequence[Page], names: Callable[[Stated], Names]) -> Found:
+    """Read a booklet, page by page; of each no more is kept than what later pages are held against.
 
     Given:
         names  gives the printed heads of a copy of these settings
@@ -28,12 +41,22 @@ def proof(pages: list[Page], names: Callable[[Stated], Names]) -> Found:
     """
     begin()
     book = stated(pages)
-    found = Found(pages=len(pages))
     heads = names(book)
-    openings = read_openings(pages, heads, book, found) if book.boards else {}
-    read_members(pages, heads, book, found)
-    RunReader(heads, book, found).read(pages)
-    SheetReader(heads.tables.sheets, book, found).read(pages)
-    read_glances(pages, heads, book, found)
-    follow(pages, openings, found)
+    openings = OpeningReader(heads, book)
+    readers: list[Reader] = [
+        openings,
+        MemberReader(heads, book),
+        RunReader(heads, book),
+        SheetReader(heads.tables.sheets, book),
+        *(GlanceReader(glance, book) for glance in heads.glances),
+        Follower(openings.there),
+    ]
+    for page in pages:
+        for reader in readers:
+            reader.page(page)
+        page.forget()
+    found = Found(pages=len(pages))
+    for reader in readers:
+        reader.end()
+        found.add(reader.found)
     return found

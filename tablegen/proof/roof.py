@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
-from functools import cached_property
+from functools import cache, cached_property
 
 from tablegen.proof.digits import SLACK, real, written
 from tablegen.proof.space import Plane, Vector, angle, between, cross, dot, level, meet, plane, size, vector
@@ -49,9 +49,9 @@ def _both(start: Vector, end: Vector) -> tuple[Decimal, Decimal]:
     return size(level(way)), size(way)
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Corner:
-    """A square corner of two roofs of one slope, its tops through the plate lines."""
+    """A square corner of two roofs of one slope, its tops through the plate lines; `corner` gives the same one again."""
 
     slope: Decimal
     boards: Boards
@@ -101,9 +101,15 @@ class Corner:
 
     # Lengths ----------------------------------------------------------------------------------------------
 
+    @cached_property
+    def an_inch(self) -> dict[str, Decimal]:
+        """Return how far an inch of run is along the common and up, and along the hip; so many inches, so many times as far."""
+        common, hip = (between(at(Decimal(0)), at(Decimal(1))) for at in (self.common_at, self.hip_at))
+        return {'common': size(common), 'rise': common[2], 'hip': size(hip)}
+
     def common_length(self, run: Fraction | int) -> Decimal:
         """Along the top edge, plate line to ridge center line."""
-        return size(between(self.common_at(Decimal(0)), self.common_at(real(run))))
+        return self.an_inch['common'] * real(run)
 
     def step_length(self, run: Decimal) -> Decimal:
         """Along the top edge of a common, of one step of a square set to so much run."""
@@ -111,7 +117,7 @@ class Corner:
 
     def rise(self, run: Fraction | int) -> Decimal:
         """Plumb, the same two points."""
-        return between(self.common_at(Decimal(0)), self.common_at(real(run)))[2]
+        return self.an_inch['rise'] * real(run)
 
     def rise_between(self, one: Decimal, other: Decimal) -> Decimal:
         """Plumb, between the points of a common at two runs."""
@@ -119,7 +125,7 @@ class Corner:
 
     def hip_length(self, run: Fraction | int) -> Decimal:
         """Along the line of both roofs, plates' corner to ridge center line."""
-        return size(self.hip_at(real(run)))
+        return self.an_inch['hip'] * real(run)
 
     def jack_difference(self, spacing: Fraction) -> Decimal:
         """Of two jacks so far apart, each from plate line to the hip's center line."""
@@ -128,6 +134,7 @@ class Corner:
         short, long = (size(between(*pair)) for pair in zip(feet, ends, strict=True))
         return long - short
 
+    @cache  # noqa: B019
     def jack(self, number: int, spacing: Fraction) -> dict[str, Decimal]:
         """Along the top edge of a jack, plate line to the hip's center line and to either point of its cheek."""
         at, half = number * real(spacing), real(self.boards.rafter) / 2
@@ -249,6 +256,12 @@ class Corner:
         faces = self.across(Decimal(0)), Plane(IN_B, Decimal(0))
         reached = [meet(side, face, Plane(UP, Decimal(0))) for side in sides for face in faces]
         return max(-dot(point, self.station.normal) for point in reached)
+
+
+@cache
+def corner(slope: Decimal, boards: Boards) -> Corner:
+    """Return the corner of a slope."""
+    return Corner(slope, boards)
 
 
 def arms(run: Decimal, up: Decimal) -> tuple[Decimal, Decimal]:

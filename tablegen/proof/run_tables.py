@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from decimal import Decimal
 from fractions import Fraction
 
@@ -12,7 +12,7 @@ from tablegen.proof.found import Fault, Found
 from tablegen.proof.laid import cells_of, laid, stand_under
 from tablegen.proof.names import Names, RunTable
 from tablegen.proof.page import Page, Phrase
-from tablegen.proof.roof import ANY_BOARDS, Corner
+from tablegen.proof.roof import ANY_BOARDS, Corner, corner
 from tablegen.proof.sentences import told
 from tablegen.proof.stated import Pitch, Stated, called, pitch_of
 
@@ -22,18 +22,20 @@ VALUE, SMALL = '{value}', 'small'
 class RunReader:
     """All tables by the run of a book."""
 
-    def __init__(self, names: Names, book: Stated, found: Found):
-        self.names, self.book, self.found = names, book, found
+    def __init__(self, names: Names, book: Stated):
+        self.names, self.book, self.found = names, book, Found()
         self.seen: dict[tuple[Pitch, str, str], dict[Fraction, int]] = {}
         """Runs that were read of each pitch and their pages, by what they are a run of: a table's kind, and SMALL or a
         spacing."""
 
-    def read(self, pages: Sequence[Page]) -> None:
-        """Read every page that has such a table, and say what of a pitch is nowhere."""
-        for page in pages:
-            pitch = pitch_of(page.pitch)
-            if pitch is not None:
-                self._page(page, pitch, Corner(pitch.slope, self.book.boards or ANY_BOARDS))
+    def page(self, page: Page) -> None:
+        """Read a page, if it is of a pitch."""
+        pitch = pitch_of(page.pitch)
+        if pitch is not None:
+            self._page(page, pitch, corner(pitch.slope, self.book.boards or ANY_BOARDS))
+
+    def end(self) -> None:
+        """Say what of a pitch is nowhere."""
         for (pitch, kind, more), seen in self.seen.items():
             for run in self._wanted(pitch, kind, more):
                 if run not in seen:
@@ -82,11 +84,12 @@ class RunReader:
         seen = self._seen(pitch, table.kind, '')
         for label, cells in found.rows:
             feet = read(label)
+            first = feet * FOOT_IN if feet is not None else None
             for head, offset, printed in zip(found.heads, offsets, cells, strict=True):
-                if feet is None or offset is None:
+                if first is None or offset is None:
                     self._figure(page, pitch, label, head.text, printed, '')
                     continue
-                run = feet * FOOT_IN + offset
+                run = first + offset
                 self._length(
                     page, pitch, f'{label} {self.names.foot}', head.text, printed, at, table.kind, run, seen
                 )
@@ -110,7 +113,7 @@ class RunReader:
         seen: dict[Fraction, int],
     ) -> None:
         """Read the cell of a run, which is blank where the book has no such run."""
-        if run not in self.book.runs or run in seen:
+        if run not in self.book.every_run or run in seen:
             if printed:
                 self._figure(page, pitch, row, head, printed, '')
             return
@@ -187,11 +190,11 @@ class RunReader:
         """Yield the runs, or the numbers of jacks, that there should be."""
         spacing = self.book.exactly(more)
         if spacing:
-            at = Corner(pitch.slope, self.book.boards or ANY_BOARDS)
+            at = corner(pitch.slope, self.book.boards or ANY_BOARDS)
             count = int(self.book.runs.last // spacing)
             yield from (Fraction(n) for n in range(1, count + 1) if at.jack(n, spacing)[kind] > 0)
         else:
-            yield from self.book.small_runs if more else self.book.runs.each()
+            yield from self.book.small_runs if more else self.book.every_run
 
     def _told(self, inches: Decimal) -> list[str]:
         """Return the ways in which a length may be told; in feet and inches a table leaves the inches unmarked."""

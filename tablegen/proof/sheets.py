@@ -12,7 +12,7 @@ from tablegen.proof.found import Fault, Found
 from tablegen.proof.laid import Laid, laid
 from tablegen.proof.names import Sheet
 from tablegen.proof.page import Page, Phrase
-from tablegen.proof.roof import ANY_BOARDS, Boards, Corner
+from tablegen.proof.roof import ANY_BOARDS, Boards, corner
 from tablegen.proof.rows import with_signs
 from tablegen.proof.sentences import told
 from tablegen.proof.stated import Pitch, Stated, pitch_of
@@ -32,30 +32,32 @@ TITLE = 1.3
 class SheetReader:
     """All reference tables of a book."""
 
-    def __init__(self, sheets: Sequence[Sheet], book: Stated, found: Found):
+    def __init__(self, sheets: Sequence[Sheet], book: Stated):
         self.sheets = [sheet for sheet in sheets if sheet.key in KNOWN]
         self.others = [sheet for sheet in sheets if sheet.key not in KNOWN]
-        self.book, self.found = book, found
+        self.book, self.found = book, Found()
         self.seen: dict[str, dict[tuple[str, str], int]] = {}
         """Row and head of every cell that was read, and its page, by the title of its table."""
 
-    def read(self, pages: Sequence[Page]) -> None:
-        """Read every page that has such a table, and say what of them is nowhere."""
-        for page in pages:
-            large = [phrase for phrase in page.phrases if phrase.size > TITLE * page.notes_size]
-            titles = [(phrase, sheet) for phrase in large if (sheet := _sheet(self.sheets, phrase))]
-            if any(_sheet(self.others, phrase) for phrase in large):
-                self.found.other_tables.add(page.number)
-            bases = [phrase.base for phrase, _sheet in titles]
-            for title, sheet in titles:
-                self.found.read.add(page.number)
-                self.seen.setdefault(sheet.title, {})
-                foot = max((base for base in bases if base < title.base - 1), default=0.0)
-                found = laid(page, title.base, foot, paired=not sheet.span)
-                if not found or not self._known(found, sheet):
-                    self.found.faults.append(Fault('pitch', page.number, title.text, '', '', ''))
-                    continue
-                self._cells(page, sheet, found)
+    def page(self, page: Page) -> None:
+        """Read a page, if it has such a table."""
+        large = [phrase for phrase in page.phrases if phrase.size > TITLE * page.notes_size]
+        titles = [(phrase, sheet) for phrase in large if (sheet := _sheet(self.sheets, phrase))]
+        if any(_sheet(self.others, phrase) for phrase in large):
+            self.found.other_tables.add(page.number)
+        bases = [phrase.base for phrase, _sheet in titles]
+        for title, sheet in titles:
+            self.found.read.add(page.number)
+            self.seen.setdefault(sheet.title, {})
+            foot = max((base for base in bases if base < title.base - 1), default=0.0)
+            found = laid(page, title.base, foot, paired=not sheet.span)
+            if not found or not self._known(found, sheet):
+                self.found.faults.append(Fault('pitch', page.number, title.text, '', '', ''))
+                continue
+            self._cells(page, sheet, found)
+
+    def end(self) -> None:
+        """Say what of these tables is nowhere."""
         groups = {sheet.group for sheet in self.sheets if sheet.title in self.seen}
         for sheet in self.sheets:
             if sheet.group in groups:
@@ -94,7 +96,7 @@ class SheetReader:
             row,
             self.book.exactly(number[0]) if number and not sizes else Fraction(0),
             (sizes or own or [''])[0],
-            Corner((pitch if by_pitch else LEVEL).slope, self._boards(sheet, own)),
+            corner((pitch if by_pitch else LEVEL).slope, self._boards(sheet, own)),
             self.book,
         )
 

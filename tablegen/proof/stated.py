@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import re
 import tomllib
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
+from functools import cache, cached_property
 from typing import Any, NamedTuple
 
 from tablegen.proof.digits import FOOT_IN, named, read, read_run, real, tangent
@@ -43,13 +44,6 @@ class Runs(NamedTuple):
     last: Fraction
     step: Fraction
 
-    def __contains__(self, run: object) -> bool:
-        return (
-            isinstance(run, Fraction)
-            and self.first <= run <= self.last
-            and not (run - self.first) % self.step
-        )
-
     def each(self) -> Iterator[Fraction]:
         """Yield every one."""
         return (self.first + n * self.step for n in range(int((self.last - self.first) // self.step) + 1))
@@ -74,6 +68,11 @@ class Stated:
     written: str = ''
     """The lines as they stand."""
 
+    @cached_property
+    def every_run(self) -> dict[Fraction, None]:
+        """Return its runs in rising order, to be looked up too."""
+        return dict.fromkeys(self.runs.each())
+
     @property
     def feet(self) -> int:
         """Return the feet of the longest run of an opening."""
@@ -81,11 +80,14 @@ class Stated:
 
     def exactly(self, printed: str) -> Fraction:
         """Return a number that was printed; one of the book's own that is told to a thousandth is what it is."""
-        own = (
-            *self.spacings,
-            *((self.boards.seat, self.boards.ridge, self.boards.hip) if self.boards else ()),
-        )
-        return next((value for value in own if named(value) == printed), None) or read(printed) or Fraction(0)
+        return self._own.get(printed) or read(printed) or Fraction(0)
+
+    @cached_property
+    def _own(self) -> dict[str, Fraction]:
+        """Return the book's own numbers as they are printed, the first that is printed so."""
+        boards = self.boards
+        own = (*self.spacings, *((boards.seat, boards.ridge, boards.hip) if boards else ()))
+        return {named(value): value for value in reversed(own)}
 
     @property
     def small_runs(self) -> list[Fraction]:
@@ -103,6 +105,7 @@ class Stated:
         return [*finer, *(Fraction(n, coarse) for n in range(1, coarse))]
 
 
+@cache
 def pitch_of(words: str) -> Pitch | None:
     """Return the pitch that words name: '6 in 12', '7 1/2', '30°', '30 deg'; None where they name none."""
     bare = words.removesuffix(f' in {FOOT_IN}')
@@ -116,7 +119,7 @@ def called(pitch: Pitch) -> str:
     return f'{named(pitch.number)}°' if pitch.in_degrees else f'{named(pitch.number)} in {FOOT_IN}'
 
 
-def stated(pages: list[Page]) -> Stated:
+def stated(pages: Sequence[Page]) -> Stated:
     """Return what a book's settings are.
 
     Errors:
@@ -124,6 +127,7 @@ def stated(pages: list[Page]) -> Stated:
     """
     for page in reversed(pages):
         lines = _settings_lines(page)
+        page.forget()
         if all(any(line.startswith(f'{key} = ') for line in lines) for key in NEEDED):
             try:
                 return _stated('\n'.join(lines))

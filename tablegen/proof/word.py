@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 
@@ -19,6 +20,19 @@ class Word:
     """The run of text it is of: one string of the page."""
     stops: int = 0
     """How many tab stops stand before it in that string."""
+
+
+@dataclass(frozen=True, slots=True)
+class Unread:
+    """Words that stand in a file."""
+
+    read: Callable[[], list[Word]]
+    alike: Callable[[], bytes]
+    """Returns the same for words that are the same in the same places; b'' where that is not known."""
+
+    def is_like(self, other: object) -> bool:
+        """Return whether other words are known to be the same, without reading them."""
+        return isinstance(other, Unread) and self.alike() == other.alike() != b''
 
 
 @dataclass(frozen=True, slots=True)
