@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from contextlib import nullcontext
 from pathlib import Path
@@ -11,10 +12,11 @@ import pytest
 from complete import COMPLETE
 from pypdf import PdfReader
 
-from layouts.html.page_html import pages_html, style
+from layouts.html.page_html import _style, pages_html, style
 from layouts.pages.book import Plan, plan
 from layouts.pdf import typeset
 from layouts.pdf.typeset import Job, Remark, set_document
+from layouts.quick.looks import FAR
 from layouts.quick.refusal import NotPlain
 from layouts.quick.words import Cut
 from tablegen.settings import read_settings
@@ -113,6 +115,13 @@ def counted(quickly: list[int]):
         return made
 
     return counting
+
+
+def test_no_selector_asks_for_a_place_beyond_those_that_looks_tell_apart():
+    sheets = ''.join(re.sub(r'"[^"]*"', '', _style(name)) for name in ('book', 'words'))
+
+    assert all(int(number) < FAR for number in re.findall(r':nth-child\((.*?)\)', sheets))
+    assert not re.findall(r':nth-(?!child)|:only|:has|~', sheets)
 
 
 def test_a_typesetter_that_is_built_otherwise_sets_the_slow_way_and_that_is_told(tmp_path, monkeypatch):

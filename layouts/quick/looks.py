@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Collection, Iterator
 from typing import Any
 
 from layouts.quick.refusal import NotPlain
@@ -16,6 +16,8 @@ DECLARED = re.compile(r'([a-z-]+):\s*([^;]+);?\s*')
 MEASURE = re.compile(r'(-?[\d.]+)(rem|em|mm|pt)')
 PX = {'mm': 96 / 25.4, 'pt': 96 / 72}
 SIDES = ('top', 'right', 'bottom', 'left')
+FAR = 6
+"""Elements that stand so far from the first and the last in their parent are alike to every selector."""
 HANDLED = frozenset(
     (
         *('display', 'position', 'font_size', 'font_family', 'font_weight', 'font_style', 'font_stretch'),
@@ -96,35 +98,43 @@ class Look:
 class Looks:
     """The looks of all elements of a document's pages."""
 
-    def __init__(self, cascade: Callable[[Element, str], dict[Element, Any]], root: Any):
+    def __init__(self, cascade: Callable[[Element, str, Collection[Element]], dict[Element, Any]], root: Any):
         """Begin with none.
 
         Given:
-            cascade  asks the typesetter for the computed styles of a page's elements, pseudo-elements refused
+            cascade  asks the typesetter for the computed styles of some elements of a page, pseudo-elements refused
             root     computed style of the body
         """
         self._cascade, self._body = cascade, root
-        self._rules: dict[object, tuple[int, Any]] = {}
+        self._rules: dict[object, tuple[int, int, Any]] = {}
+        self._said: dict[object, int] = {}
+        """By all that the style sheet says of an element: its number."""
         self._looks: dict[object, Look] = {}
 
     def of(self, page: Element, html: str) -> dict[Element, tuple[Look, dict[str, float]]]:
         """Return the look of every element of a page, and what its own style attribute says of its place, px."""
         found: dict[Element, tuple[Look, dict[str, float]]] = {}
         if not self._add(page, 0, (), self._body, found):
-            styles = self._cascade(page, html)
-            self._learn(page, 0, (), styles)
+            new: dict[object, tuple[int, Element]] = {}
+            self._find(page, 0, (), new)
+            styles = self._cascade(page, html, {one for _number, one in new.values()})
+            for key, (number, one) in new.items():
+                said = frozenset((name, id(value)) for name, (value, _weight) in styles[one].cascaded.items())
+                self._rules[key] = number, self._said.setdefault(said, len(self._said)), styles[one]
             found.clear()
             self._add(page, 0, (), self._body, found)
         return found
 
-    def _learn(
-        self, one: Element, above: int, beside: tuple[object, ...], styles: dict[Element, Any]
+    def _find(
+        self, one: Element, above: int, beside: tuple[object, ...], new: dict[object, tuple[int, Element]]
     ) -> None:
+        """Find the first element at every place for which no rule is known."""
         key = (above, one.tag, one.attributes.get('class'), beside)
-        if key not in self._rules:
-            self._rules[key] = len(self._rules) + 1, styles[one]
+        known = self._rules.get(key) or new.get(key)
+        if known is None:
+            known = new[key] = len(self._rules) + len(new) + 1, one
         for child, place in _places(one):
-            self._learn(child, self._rules[key][0], place, styles)
+            self._find(child, known[0], place, new)
 
     def _add(
         self,
@@ -137,10 +147,10 @@ class Looks:
         known = self._rules.get((above, one.tag, one.attributes.get('class'), beside))
         if known is None:
             return False
-        number, style = known
+        number, rules, style = known
         said = one.attributes.get('style', '')
         inherited, placed = self._split(said) if said else ('', ())
-        key = id(parent), number, inherited
+        key = id(parent), rules, inherited
         look = self._looks.get(key)
         if look is None:
             look = self._looks[key] = Look(_computed(style, parent, inherited))
@@ -202,5 +212,5 @@ def _places(one: Element) -> Iterator[tuple[Element, tuple[object, ...]]]:
     listed = one.elements
     before: tuple[object, ...] = ()
     for place, child in enumerate(listed):
-        yield child, (place, len(listed) - place, before)
+        yield child, (min(place, FAR), min(len(listed) - place, FAR), before)
         before = (child.tag, child.attributes.get('class'))

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import logging
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Collection, Iterator
 from contextlib import contextmanager
 from typing import Any
 
@@ -91,7 +91,7 @@ class Quick:
             )
         (page,) = self.document.pages
         self._box, self._size = page._page_box, (page.width, page.height)
-        context = self._context('')
+        context = self._context(self._whole(''))
         body = context.style_for(_body(context.style_for))
         self._images = Images(lambda address: context.get_image_from_uri(url=address, context=context))
         self._looks = Looks(self._cascade, body)
@@ -114,33 +114,65 @@ class Quick:
         (name,) = PAGE_NAME.findall(html)
         return QuickPage(self._size, {name: (x, y, 0.0, 0.0)}, layer, blocks, self._images)
 
-    def _cascade(self, page: Element, html: str) -> dict[Element, Any]:
-        """Return the computed style of every element of a page, style attributes left out."""
-        style_for = self._context(STYLED.sub('', html)).style_for
+    def _cascade(self, page: Element, html: str, asked: Collection[Element]) -> dict[Element, Any]:
+        """Return the computed style of some elements of a page, style attributes left out."""
+        whole = self._whole(STYLED.sub('', html))
+        body = whole.etree_element.find('body')
+        theirs = dict(_pairs(page, body[0]))
+        kept = {whole.etree_element, body}
+        for one, path in _paths(page, ()):
+            if one in asked:
+                kept.update(theirs[each] for each in path)
+        whole.wrapper_element = _Some(whole.wrapper_element, kept)
+        style_for = self._context(whole).style_for
         if any(
             pseudo in ('before', 'after') and element.tag != 'br'
             for element, pseudo in style_for._computed_styles
         ):
             raise NotPlain('what_the_style_sheet_puts_before_or_after')
-        styled: dict[Element, Any] = {}
+        return {one: style_for(theirs[one]) for one in asked}
 
-        def walk(ours: Element, theirs: Any) -> None:
-            if ours.tag != theirs.tag or len(ours.elements) != len(theirs):
-                raise NotPlain(f'{theirs.tag}_read_otherwise')
-            styled[ours] = style_for(theirs)
-            for child, other in zip(ours.elements, theirs, strict=True):
-                walk(child, other)
+    def _whole(self, html: str) -> Any:
+        """Return the document with some HTML in its body, as the typesetter reads it."""
+        return self._typesetter.HTML(string=self._before + html + self._after)
 
-        walk(page, _body(style_for)[0])
-        return styled
-
-    def _context(self, html: str) -> Any:
+    def _context(self, whole: Any) -> Any:
         from weasyprint import DEFAULT_OPTIONS
         from weasyprint.document import Document
 
-        whole = self._typesetter.HTML(string=self._before + html + self._after)
         options = {**DEFAULT_OPTIONS, 'stylesheets': [self._sheet]}
         return Document._build_layout_context(whole, self._fonts, None, {}, options)
+
+
+class _Some:
+    """A document's elements as the typesetter's cascade goes through them, only some of them."""
+
+    def __init__(self, whole: Any, kept: Collection[Any]):
+        self._whole, self._kept = whole, kept
+
+    def __getattr__(self, name: str) -> Any:
+        return getattr(self._whole, name)
+
+    def iter_subtree(self) -> Iterator[Any]:
+        """Return them in order."""
+        return (one for one in self._whole.iter_subtree() if one.etree_element in self._kept)
+
+
+def _pairs(ours: Element, theirs: Any) -> Iterator[tuple[Element, Any]]:
+    """Return every element with the typesetter's own of it."""
+    if ours.tag != theirs.tag or len(ours.elements) != len(theirs):
+        raise NotPlain(f'{theirs.tag}_read_otherwise')
+    yield ours, theirs
+    for child, other in zip(ours.elements, theirs, strict=True):
+        yield from _pairs(child, other)
+
+
+def _paths(one: Element, above: tuple[Element, ...]) -> Iterator[tuple[Element, tuple[Element, ...]]]:
+    """Return every element with those that it is in, itself the last."""
+    path = (*above, one)
+    yield one, path
+    for child in one.elements:
+        yield from _paths(child, path)
 
 
 def _body(style_for: Any) -> Any:
