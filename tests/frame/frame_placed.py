@@ -45,9 +45,9 @@ def stood(board: Board, over: np.ndarray, way: Point, by: str, mark: str) -> Pla
     """Return a board with a mark over a point, running up a way in plan, its level ('seat') or its plumb lines true."""
     lines = board.lines
     uphill, up = (lines.uphill(), lines.over()) if by == 'seat' else (lines.beyond(), lines.up())
-    forward = np.array([*way, 0.0])
-    world = np.column_stack([forward, np.cross((0, 0, 1), forward), (0, 0, 1)])
-    turn = world @ np.column_stack([uphill, (0.0, 1.0, 0.0), up]).T
+    x, y = way
+    world = np.array([(x, -y, 0.0), (y, x, 0.0), (0.0, 0.0, 1.0)])
+    turn = world @ np.array([uphill, (0.0, 1.0, 0.0), up])
     return Placed(board, turn, np.asarray(over, float) - turn @ board.points[mark])
 
 

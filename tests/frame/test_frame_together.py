@@ -7,19 +7,20 @@ end and seat bears; every slope has a rafter in every bay; eaves are level and r
 from __future__ import annotations
 
 import ast
+import sys
 from dataclasses import replace
 from fractions import Fraction as F
 from functools import cache
 from pathlib import Path
+from random import randrange
 
 import pytest
 from frame_assembly import Roof
 from frame_bays import wide_bays
+from frame_kinds import KINDS
 from frame_printed import Printed
 from frame_roofs import FIXED, drawn
 from frame_together import Together
-from hypothesis import HealthCheck, Phase, given, settings
-from hypothesis import strategies as st
 from reading import Reading
 
 from tablegen.errors import BookError
@@ -28,9 +29,9 @@ from tablegen.frame.frame import frame
 
 MOST, DRAWN_OUT = 3 / 16, ('seat', 'on 12')
 """No joint is let off by more, however many figures meet in it, in: but for what a flat slope draws out."""
-SEEDS = st.integers(0, 10**6)
-SOME, MANY = 8, 300
-EACH = settings(phases=[Phase.explicit, Phase.generate], suppress_health_check=list(HealthCheck))
+ONCE_OPEN = (110, 165, 193, 201, 229, 9292, 30291)
+"""Random roofs that did not go together once, or whose rounding was not all told."""
+SOME, MANY = (*range(74, 97), *ONCE_OPEN), 300
 
 
 def put_together(asked, by_heel: bool = False) -> Together:
@@ -69,23 +70,28 @@ def printed_of(asked: Asked) -> tuple[Asked, Printed]:
 
 
 def any_roof_goes_together(number: int) -> None:
+    """Frame and try one; the number says which it is, in a fault too."""
     asked, printed = printed_of(drawn(number))
     if all(sort.mouth for sort in printed.sorts if 'plate' in sort.lines and not (sort.barge or sort.flush)):
         made = Together(Roof(printed, by_heel=number % 2 == 1), Reading(printed))
-        assert goes_together(made) == [], asked
+        assert goes_together(made) == [], (number, asked)
 
 
-@settings(EACH, max_examples=SOME)
-@given(SEEDS)
+@pytest.mark.parametrize('number', SOME)
 def test_any_roof_goes_together(number):
     any_roof_goes_together(number)
 
 
+def test_any_roof_is_of_any_kind():
+    assert {type(drawn(number).kind) for number in SOME} == set(KINDS)
+
+
 @pytest.mark.thorough
-@settings(EACH, max_examples=MANY)
-@given(SEEDS)
-def test_many_roofs_go_together(number):
-    any_roof_goes_together(number)
+def test_many_roofs_go_together():
+    first = randrange(10**6)
+    sys.stdout.write(f'drawn from {first} on\n')
+    for number in range(first, first + MANY):
+        any_roof_goes_together(number)
 
 
 def test_rafters_meet_in_pairs_over_a_ridge_of_any_hip_roof():

@@ -126,7 +126,8 @@ def _may_pass(touch: Touch, allowed: dict[str, Off]) -> float:
 
 
 def _spread(heights: np.ndarray) -> Off:
-    return float(min(heights)), float(max(heights)), float(np.ptp(heights))
+    low, high = float(heights.min()), float(heights.max())
+    return low, high, high - low
 
 
 def _area(member: Member, face: str) -> float:

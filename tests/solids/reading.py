@@ -199,8 +199,10 @@ class Reading:
     def member(self, name: str, make):
         """Return a member by its name, made unless it is known."""
         if name not in self.made:
-            if self.right and not self.right.made[name][0].keys() & self.misread.keys():
-                return self.right.made[name][1]
+            if self.right:
+                read, right = self.right.made[name]
+                if not any(place in read for place in self.misread):
+                    return right
             before, self.used = self.used, {}
             self.made[name] = (self.used, make())
             self.used = before
