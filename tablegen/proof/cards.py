@@ -12,7 +12,7 @@ from tablegen.proof.digits import FOOT_IN, begin, decimals, named, read, real, w
 from tablegen.proof.figures import figures, length
 from tablegen.proof.found import Fault, Found
 from tablegen.proof.page import Page, close
-from tablegen.proof.roof import Boards, Corner
+from tablegen.proof.roof import Boards, Corner, corner
 from tablegen.proof.sentences import before, told, told_within
 from tablegen.proof.stated import Pitch, Stated, pitch_of
 
@@ -136,7 +136,7 @@ def _figures(
         if pitch is None or not pitch.slope:
             found.faults.append(Fault('pitch', face.page, '', '', title, ''))
             return
-        at = Corner(pitch.slope, boards)
+        at = corner(pitch.slope, boards)
         yield from _by_run(face, names, at, found)
         yield from _values(face, names, at)
         return
@@ -161,7 +161,7 @@ def _of_pitch(pitch: Pitch, boards: Boards, key: str) -> Told:
 
     def right(per: int) -> Sequence[str]:
         book = Stated('', per, False, (), spacings, boards)
-        return (figures(Corner(pitch.slope, boards), book).get(key, ''),)
+        return (figures(corner(pitch.slope, boards), book).get(key, ''),)
 
     return right
 
@@ -240,7 +240,7 @@ def _words(face: CardFace, names: CardNames, boards: Boards) -> Iterator[_Figure
         pitch = pitch_of(found['pitch']) if found else None
         if found is None or pitch is None:
             continue
-        unit = figures(Corner(pitch.slope, boards), Stated('', 16, False, (), (), boards))['common-per-foot']
+        unit = figures(corner(pitch.slope, boards), Stated('', 16, False, (), (), boards))['common-per-foot']
         feet, product = read(found['feet']) or 0, (read(found['feet']) or 0) * Fraction(unit)
         row = close(line).partition(':')[0]
         yield _Figure(face.page, row, '×', found['unit'], _always(unit))
