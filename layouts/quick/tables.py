@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from itertools import accumulate
-from typing import TYPE_CHECKING, Any
+from typing import Any, Protocol
 
 from layouts.quick.columns import Asked, fixed_widths
 from layouts.quick.layers import Inked, Layer, Room
@@ -14,9 +14,6 @@ from layouts.quick.looks import SIDES, Look
 from layouts.quick.refusal import NotPlain
 from layouts.quick.tree import Element
 from layouts.quick.words import UNITS
-
-if TYPE_CHECKING:
-    from layouts.quick.blocks import Blocks
 
 TABLE, ROW, CELL = ('block', 'table'), ('table-row',), ('table-cell',)
 GROUPS = (('table-header-group',), ('table-row-group',))
@@ -50,10 +47,24 @@ class Cell:
         return range(self.first, self.first + self.span)
 
 
+class Putting(Protocol):
+    """What puts the blocks in cells, of which a table is one itself."""
+
+    looks: dict[Element, tuple[Look, dict[str, float]]]
+    waiting: list[list[tuple[Element, float, float, Layer]]]
+    language: str
+
+    def wide(self, look: Look, text: str) -> int:
+        """Return how far words advance."""
+
+    def fill(self, one: Element, look: Look, room: Room, layer: Layer) -> None:
+        """Put what stands in a block."""
+
+
 class Table:
     """Puts one table."""
 
-    def __init__(self, blocks: Blocks, one: Element, look: Look):
+    def __init__(self, blocks: Putting, one: Element, look: Look):
         """Read its rows and cells.
 
         Errors:

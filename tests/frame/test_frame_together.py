@@ -17,9 +17,10 @@ from random import randrange
 import pytest
 from frame_assembly import Roof
 from frame_bays import wide_bays
+from frame_drawn import drawn
 from frame_kinds import KINDS
 from frame_printed import Printed
-from frame_roofs import FIXED, drawn
+from frame_roofs import FIXED
 from frame_together import Together
 from reading import Reading
 
@@ -149,7 +150,7 @@ def test_nothing_but_what_is_asked_and_printed_is_known_to_the_assembly():
     """One module reads a frame's figures; the rest knows what was asked for, which a builder sets himself."""
     here, found = Path(__file__).parent, set()
     for path in here.glob('frame_*.py'):
-        if path.stem in ('frame_printed', 'frame_roofs'):
+        if path.stem in ('frame_printed', 'frame_roofs', 'frame_drawn'):
             continue
         for node in ast.walk(ast.parse(path.read_text('utf-8'))):
             if isinstance(node, ast.ImportFrom) and node.module.startswith(('tablegen', 'layouts')):
