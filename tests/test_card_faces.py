@@ -9,6 +9,7 @@ from dataclasses import replace
 import pytest
 from card_support import COLUMN, SIZES, ink, lines_of, made, mixed, settings_of, table_of, word_boxes
 from check_support import real, rounded
+from each import some
 from mpmath import sqrt
 from pypdf import PdfReader
 
@@ -29,7 +30,7 @@ def faces(size, pitches=''):
     return work.job.out, work.plan
 
 
-@pytest.mark.parametrize('size', SIZES)
+@pytest.mark.parametrize('size', some(SIZES))
 @pytest.mark.parametrize(('pitches', 'rises'), [('', range(1, 25)), ('4,6,8,12', (4, 6, 8, 12))])
 def test_every_figure_of_all_pitches_stands_under_its_head(size, pitches, rises):
     """What a head names is worked out for the row's pitch; heads are read from the card, and all differ."""

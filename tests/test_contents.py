@@ -7,6 +7,7 @@ from functools import cache
 
 import pytest
 from complete import read_complete
+from each import some
 from made_books import strayed
 from printed_words import Word
 from run_books import is_grid
@@ -185,7 +186,7 @@ def without(left_out: str) -> Plan:
     )
 
 
-@pytest.mark.parametrize('part', BOOK_PARTS)
+@pytest.mark.parametrize('part', some(BOOK_PARTS))
 def test_a_part_left_out_is_nowhere(part):
     planned = without(part)
     pages = planned.pages()

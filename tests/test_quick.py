@@ -84,6 +84,9 @@ def refuse(*_args: object) -> None:
 def test_the_quick_way_and_the_slow_way_make_the_same_dots(name, tmp_path, monkeypatch):
     planned = plan(read_settings(BOOKS[name], ''))
     places = one_of_each(planned)
+    if name == 'complete':  # what both editions have is compared in the other
+        shown = {draft.template for draft in plan(read_settings(BOOKS['compact'], '')).drafts}
+        places = [place for place in places if planned.drafts[place].template not in shown]
     html = pages_html([planned.pages()[place] for place in places], 'pages')
     quickly: list[int] = []
     monkeypatch.setattr('layouts.quick.pages.Quick.page', counted(quickly))

@@ -7,6 +7,7 @@ from functools import cache
 
 import pytest
 from card_support import ink
+from each import some
 from made_books import MadeBook, made
 
 from layouts.sheets.fold import SheetSide, sheet_sides
@@ -111,7 +112,7 @@ def sides(book):
     return make
 
 
-@pytest.mark.parametrize(('trim', 'paper'), EDITIONS)
+@pytest.mark.parametrize(('trim', 'paper'), some(list(EDITIONS)))
 def test_the_fold_is_seen_at_both_ends_of_every_spine(sides, trim, paper):
     for side in sides(trim, paper):
         _, top, _, foot = side.block

@@ -78,7 +78,6 @@ class ExamplePage:
     """Where the store's common is drawn, 0 for nowhere."""
     mouth_page: int
     """Where the bird's mouth of the store's common is worked, 0 for nowhere."""
-    """Where the store's common is worked, 0 for nowhere."""
     hip_page: int
     jacks_page: int
     all_page: int

@@ -12,6 +12,7 @@ from io import StringIO
 
 import pytest
 from asking import ask
+from each import some
 from jsonschema import Draft202012Validator
 from mpmath import mpf, sqrt
 
@@ -71,7 +72,7 @@ def rows(text: str, head: str) -> dict[str, dict[str, str]]:
     return found
 
 
-@pytest.mark.parametrize('kind', KINDS)
+@pytest.mark.parametrize('kind', some(list(KINDS)))
 def test_a_starter_is_a_roof_and_its_answer_what_the_schema_says(kind, file):
     status, printed, remarks = ask('roof', '--starter', kind)
     assert (status, printed, remarks) == (0, roof_starter(kind), '')

@@ -45,7 +45,7 @@ def test_it_closes(built, name, pitch):
     assert built(name, pitch).open() == []
 
 
-@each
+@pytest.mark.parametrize(('name', 'pitch'), some(EVERY, 3))
 def test_no_member_passes_into_another(built, name, pitch):
     made = built(name, pitch)
     assert made.assembly.passing(made.allowed) == []
@@ -58,7 +58,7 @@ def test_faces_bear(built, name, pitch):
 
 
 @pytest.mark.parametrize('pitch', BOTH)
-@pytest.mark.parametrize('name', [*HIP_ENDS, *VALLEYS, *SHEDS])
+@pytest.mark.parametrize('name', some([*HIP_ENDS, *VALLEYS, *SHEDS]))
 def test_no_figure_may_be_misread(built, name, pitch):
     """Read 1/8 in or a degree too great or too small, a corner's seat 3/8 in, any figure keeps the roof from closing."""
     assert built(name, pitch).unfelt() == []
