@@ -122,7 +122,7 @@ def test_nothing_cites_a_page_that_is_not_there(parts):
     }
     for example, table in needed.items():
         assert (example in shown) == (
-            'examples' in parts and (table in parts or 'opening' in parts and not parts & BY_THE_INCH)
+            'examples' in parts and (table in parts or ('opening' in parts and not parts & BY_THE_INCH))
         )
     contents = next(page.content for page in pages if page.template == 'contents')
     numbers = {number for column in contents.entries for _, number in column}
