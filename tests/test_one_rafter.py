@@ -180,3 +180,39 @@ def follow(page, row, step, template):
             )
         found = [line for line in page if re.search(rf'(^| ){re.escape(label.removeprefix("row "))}[ ,].*(?<![\d/]){re.escape(figure)}(?![\d/])', line)]  # fmt: skip
         assert found, (row, figure, page)
+
+
+RUN_STEPS = ('3 in', '5 in', '1 ft', '25 mm')
+WIDE = 'stock.ridge = "5 1/2"\nstock.hip = "5 1/2"\nstock.rafters = "2x12"\nstock.seat = "5 1/2"\nsmallest_part = "1/32"'
+
+
+@pytest.mark.parametrize('step', RUN_STEPS)
+def test_it_keeps_to_its_opening_whatever_step_runs_have(step, tmp_path):
+    """Where lengths stand in a table of runs and in what is added, both places are told on a page of deep boards too."""
+    written = f'{COMPLETE}pitches = [9]\nruns = {{to = "11 ft", by = "{step}"}}\n{WIDE}'
+    planned = plan(read_settings(written, ''))
+    first = planned.index['one-rafter']
+
+    assert len(typeset(planned, [first, first + 1], tmp_path)) == 2  # a page that runs over is refused
+
+
+def test_places_on_one_page_are_told_together_and_each_has_its_figure(tmp_path):
+    """5 ft 7 in by a table of every third inch: 5 ft 6 in under its row and head, an inch at the foot."""
+    planned = plan(read_settings(f'{COMPLETE}pitches = [6]\nruns = {{to = "11 ft", by = "3 in"}}', ''))
+    first = planned.index['one-rafter']
+    left, _right = typeset(planned, [first, first + 1], tmp_path)
+    _words, figure, place = steps_of(left, planned.trim)[3]
+    told = ' '.join(' '.join((_words, place)).split())
+    page = int(re.search(r'p\. (\d+), row 5 ft, under 6 in; at the foot, for 1\b', told)[1])
+    (cells,) = [[said(line) for line in lines(one)] for one in typeset(planned, [page], tmp_path)]
+
+    heads = next(line for line in cells if '6 in' in line or ' 6 ' in line)
+    row = next(line for line in cells if re.match(r'5 \d', line))
+    assert heads, cells
+    in_table = part(66 * common_length(corner(6), 1))
+    assert in_table in row
+    added = [line for line in cells if line.startswith(('for', 'add'))]
+    assert any(' 1 ' in f'{line} ' for line in added[::2]) and part(common_length(corner(6), 1)) in ' '.join(
+        added[1::2]
+    )
+    assert figure == part(67 * common_length(corner(6), 1))

@@ -87,7 +87,7 @@ class RafterAtFold:
 
 
 def rafter_at_fold(it: RafterAtFold, width: float) -> tuple[Markup, Markup]:
-    """Return both halves, each as wide as its page's text; units."""
+    """Return both halves, each as wide as its page's text and as high as what it shows; units."""
     square = held_square(it.hold, PAST_EDGE)
     above = max(-y for _, y in square.outline())
     below = square.heel[1]
@@ -104,8 +104,9 @@ def rafter_at_fold(it: RafterAtFold, width: float) -> tuple[Markup, Markup]:
     edge = DIM + max(OVER_EDGE, above * units + 4)
     foot = edge + it.depth * units
     height = max(foot + UNDER, foot + below * units + 3, edge + square.heel[1] * units + 12)
+    left_height = min(height, _under(it, square, units, edge, foot, width)[1] + DISC)
     return (
-        svg.drawing(width, height, LABELS['left'], _left(it, square, units, edge, foot, width)),
+        svg.drawing(width, left_height, LABELS['left'], _left(it, square, units, edge, foot, width)),
         svg.drawing(width, height, LABELS['right'], _right(it, square, units, edge, foot, width)),
     )
 
@@ -113,6 +114,16 @@ def rafter_at_fold(it: RafterAtFold, width: float) -> tuple[Markup, Markup]:
 def _placed(left: float, edge: float, units: float) -> Callable[[svg.Point], svg.Point]:
     """Return where a point of the board stands, whose line that is counted from stands at the left."""
     return lambda point: (left + point[0] * units, edge + point[1] * units)
+
+
+def _under(
+    it: RafterAtFold, square: HeldSquare, units: float, edge: float, foot: float, width: float
+) -> tuple[int, float]:
+    """Return on which side of the cut's foot its name stands, 1 for the tail's, and its base line."""
+    low = max(foot, edge + square.heel[1] * units)
+    side = 1 if END + LEVEL_ROOM + it.through(it.cut, it.depth)[0] * units + CUT_ROOM < width else -1
+    # under the figure of what comes off, where that stands below the board too
+    return side, low + (11 if side > 0 or it.depth * units > LEAST_DEEP else 21)
 
 
 def _left(
@@ -123,10 +134,7 @@ def _left(
     cut_foot, line_foot = at(it.through(it.cut, it.depth)), at(it.through(0.0, it.depth))
     cut_top = at((it.cut, 0.0))
     beside = max(DISC - ridge, min(-9.0, cut_top[0] - ridge - (9 + DISC) * it.slope - DISC - 2))
-    low = max(foot, at((it.cut + square.heel[0], square.heel[1]))[1])
-    side = 1 if cut_foot[0] + CUT_ROOM < width else -1
-    # under the figure of what comes off, where that stands below the board too
-    under = low + (11 if side > 0 or it.depth * units > LEAST_DEEP else 21)
+    side, under = _under(it, square, units, edge, foot, width)
     return [
         *_wood((END, width), edge, foot, open_left=False),
         *ends_named((END, width + 99), (edge + foot) / 2, ENDS['ridge'])[:1],

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import groupby
 
 from markupsafe import Markup
 
@@ -160,10 +161,14 @@ def _places(it: OneRafter, settings: Settings, index: Index) -> dict[str, tuple[
     if 'opening' in settings.parts:
         page = index[f'opening:{pitch.text}']
         found |= {name: [(page, words)] for name, words in _on_opening(it, settings).items()}
-    return {
-        name: tuple(Where(PageNumber(page).linked(_('p. {page}').format(page=page)), words) for page, words in told)
-        for name, told in found.items()
-    }  # fmt: skip
+    return {name: tuple(_together(told)) for name, told in found.items()}
+
+
+def _together(told: Sequence[tuple[int, str]]) -> Iterator[Where]:
+    """Return places one after the other, those on one page as one."""
+    for page, on_it in groupby(told, key=lambda one: one[0]):
+        number = PageNumber(page).linked(_('p. {page}').format(page=page))
+        yield Where(number, _('; ').join(words for _page, words in on_it))
 
 
 def _on_opening(it: OneRafter, settings: Settings) -> dict[str, str]:
