@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
+from layouts.quick.beside import Beside
+from layouts.quick.flow import broken_lines, needed_width
 from layouts.quick.layers import Inked, Layer, Room
-from layouts.quick.lines import Line, Links, broken_lines, inlines, kept_lines
-from layouts.quick.looks import Look
+from layouts.quick.lines import IN_LINE, Boxed, Links, inlines, kept_lines, put_line
+from layouts.quick.looks import Look, said
 from layouts.quick.refusal import NotPlain
 from layouts.quick.tables import TABLE, Table
 from layouts.quick.tree import Element
 from layouts.quick.words import UNITS, Cut
-
-AUTO = 'auto'
 
 
 class Blocks:
@@ -21,6 +21,7 @@ class Blocks:
     ):
         self.looks, self.cuts, self.language = looks, cuts, language
         self.waiting: list[list[tuple[Element, float, float, Layer]]] = [[]]
+        self.beside: Beside | None = None
 
     def cut(self, look: Look) -> Cut:
         """Return the font of a look."""
@@ -38,7 +39,7 @@ class Blocks:
         look, placed = self.looks[one]
         if look.position == 'relative':
             if any(
-                look.place[side] != AUTO for side in ('left', 'right', 'top', 'bottom')
+                look.place[side] != 'auto' for side in ('left', 'right', 'top', 'bottom')
             ) or placed.keys() - {'width', 'height', 'margin-left', 'margin-top'}:
                 raise NotPlain('moved_from_its_place')
             inner = Layer()
@@ -65,18 +66,23 @@ class Blocks:
         before, after = look.border[3] + look.padding[3], look.border[1] + look.padding[1]
         room.margins.append(top)
         x = room.x + left
-        width = self._said(look, placed, 'width', room.width)
+        width = said(look, placed, 'width', room.width)
         if width is None:
             width = room.width - left - right - before - after
-        height = self._said(look, placed, 'height', None)
+        height = said(look, placed, 'height', None)
         if one.tag == 'img':
             y = room.settle()
+            if self.beside and y < self.beside.bottom:
+                raise NotPlain('a_drawing_under_a_drawing')
             # It is clipped, and so drawn after the words around it.
-            drawn = Inked('image', x + before, y + above, width, height or 0.0, one)
+            more = one, look.padding
+            drawn = Inked('image', x + before, y + above, width, height or 0.0, more)
             layer.over.append(Layer(ink=[drawn]))
             room.y = y + above + (height or 0.0) + below
         elif look.display == TABLE:
             y = room.settle()
+            if self.beside:  # beside which it has no room
+                y = max(y, self.beside.bottom)
             height = Table(self, one, look).put(Room(x, y, width, []), layer)
             room.y = y + height
         else:
@@ -111,19 +117,6 @@ class Blocks:
             above + (height or 0) + below - edge[0] - edge[2],
         )
 
-    def _said(self, look: Look, placed: dict[str, float], name: str, whole: float | None) -> float | None:
-        """Return a length that a look or its style attribute says, px; None for auto."""
-        if name in placed:
-            return placed[name]
-        value = look.place[name]
-        if value == AUTO:
-            return None
-        if value.unit == '%' and whole is not None:
-            return float(value.value) * whole / 100
-        if value.unit != 'px':
-            raise NotPlain(f'{name}_{value}')
-        return float(value.value)
-
     def _ground(
         self, look: Look, x: float, y: float, width: float, height: float, layer: Layer, place: int
     ) -> None:
@@ -141,7 +134,9 @@ class Blocks:
                 line.append(child)
                 continue
             own, _placed = self.looks[child]
-            if own.position == 'absolute':
+            if own.float != 'none':
+                self._put_beside(child, line, room, layer)
+            elif own.position == 'absolute':
                 if any(not isinstance(part, str) or part.strip() for part in line):
                     raise NotPlain('placed_within_a_line')
                 down = room.next
@@ -152,11 +147,30 @@ class Blocks:
                 self._lines(line, look, room, layer)
                 line = []
                 self.put(child, room, layer)
-            elif own.display == ('inline', 'flow'):
+            elif own.display in (('inline', 'flow'), IN_LINE):
                 line.append(child)
             elif own.display != ('none',):
                 raise NotPlain(f'display_{own.display}')
         self._lines(line, look, room, layer)
+
+    def _put_beside(self, one: Element, line: list[Element | str], room: Room, layer: Layer) -> None:
+        """Put a drawing at the right, beside what follows it."""
+        look, placed = self.looks[one]
+        width, height = (said(look, placed, name, None) for name in ('width', 'height'))
+        if one.tag != 'img' or look.float != 'right' or look.position != 'static' or self.beside:
+            raise NotPlain('beside')
+        if (
+            any(look.margin)
+            or any(look.border)
+            or width is None
+            or height is None
+            or ''.join(map(str, line)).strip()
+        ):
+            raise NotPlain('beside')
+        top, right, bottom, left = look.padding
+        x, y = room.x + room.width - right - width, room.next
+        layer.over.append(Layer(ink=[Inked('image', x, y + top, width, height, (one, look.padding))]))
+        self.beside = Beside(x - left, y, y + top + height + bottom)
 
     def _lines(self, within: list[Element | str], look: Look, room: Room, layer: Layer) -> None:
         if not within or (
@@ -164,43 +178,54 @@ class Blocks:
         ):
             return
         links = Links()
-        told = inlines(within, look, self.looks, links)
+        told = inlines(within, look, self, links)
         if look.white_space == 'pre':
             lines = kept_lines(told, look, self.wide)
         elif look.white_space in ('normal', 'nowrap'):
-            lines = broken_lines(told, look, room.width, self.wide, self.language)
+            beside = self.beside if self.beside and room.next < self.beside.bottom else None
+            rooms = beside.rooms(look, room) if beside else room.width
+            lines = broken_lines(told, look, rooms, self.wide, self.language)
+            if beside:
+                beside.refuse_uneven(lines, look)
         else:
             raise NotPlain(f'white-space_{look.white_space}')
         if lines:
             y = room.settle()
             for line in lines:
-                self._line(line, look, room, y, links, layer)
+                put_line(line, look, room, y, links, layer, self.wide)
                 y += line.above + line.below
             room.y = y
 
-    def _line(self, line: Line, look: Look, room: Room, y: float, links: Links, layer: Layer) -> None:
-        width, base = line.width / UNITS, y + line.above
-        free = 0.0 if width >= room.width else room.width - width
-        x = room.x + {'start': 0.0, 'center': free / 2, 'end': free}[look.align]
-        met: dict[int, tuple[float, float]] = {}
-        for at, words, text in line.parts:
-            layer.ink.append(Inked('words', x + at / UNITS, base, 0.0, 0.0, (words.look, text)))
-            if words.link:
-                begins, _ = met.get(words.link, (x + at / UNITS, 0))
-                met[words.link] = begins, x + (at + self.wide(words.look, text.rstrip())) / UNITS
-        for link, (begins, ends) in met.items():
-            target, own = links.led[link - 1]
-            layer.links.append(Inked('link', begins, base - own.baseline, ends - begins, own.height, target))
+    def boxed(self, one: Element) -> Boxed:
+        """Return a box that stands in a line."""
+        look, placed = self.looks[one]
+        width = said(look, placed, 'width', None)
+        if width is None or any(look.margin) or look.style['overflow'] != 'visible' or look.transform:
+            raise NotPlain('a_box_in_a_line')
+        if (
+            look.position != 'static'
+            or look.vertical_align != 'baseline'
+            or any(map(self._inner, one.elements))
+        ):
+            raise NotPlain('a_box_in_a_line')
+        layer, room = Layer(), Room(0.0, 0.0, width, [], 0.0)
+        wide = self._in_flow(one, look, {**placed, 'width': width}, room, layer)[2]
+        height = room.settle()
+        above = max((ink.y for ink in layer.ink), default=height)
+        return Boxed(layer, (wide + look.border[1] + look.border[3]) * UNITS, above, height - above)
+
+    def _inner(self, one: Element) -> bool:
+        return bool(self.looks[one][0].display != ('inline', 'flow'))
 
     def _put_waiting(self, x: float, y: float, width: float, height: float) -> None:
         """Put what is placed by the edges of the block whose padding box this is."""
         for one, static_x, static_y, layer in self.waiting.pop():
             look, placed = self.looks[one]
             left, right, top, bottom = (
-                self._said(look, placed, side, whole)
+                said(look, placed, side, whole)
                 for side, whole in (('left', width), ('right', width), ('top', height), ('bottom', height))
             )
-            wide = self._said(look, placed, 'width', width)
+            wide = said(look, placed, 'width', width)
             if None in look.margin or any(look.margin) or placed.keys() & {'margin-left', 'margin-top'}:
                 raise NotPlain('margin_of_what_is_placed')
             around = look.border[1] + look.border[3] + look.padding[1] + look.padding[3]
@@ -208,7 +233,7 @@ class Blocks:
                 if left is not None and right is not None:
                     wide = width - left - right - around
                 else:
-                    wide = self._needed(one, look, width - (left or 0) - (right or 0) - around)
+                    wide = needed_width(self, one, look, width - (left or 0) - (right or 0) - around)
             if left is not None:
                 begins = x + left
             elif right is not None:
@@ -228,6 +253,7 @@ class Blocks:
         layer: Layer,
     ) -> None:
         y, height, top, bottom, static_y = down
+        beside, self.beside = self.beside, None
         begins = y + top if top is not None else static_y if bottom is None else 0.0
         self.waiting.append([])
         room = Room(x, begins, wide, [])
@@ -242,6 +268,7 @@ class Blocks:
         self._put_waiting(*edges)
         if look.transform:
             layer.turn = self._turn(look, edges)
+        self.beside = beside
 
     def _turn(self, look: Look, edges: tuple[float, float, float, float]) -> tuple[float, float, float]:
         ((name, angle),) = look.transform
@@ -249,29 +276,3 @@ class Blocks:
         if name != 'rotate' or any(one.value for one in origin) or any(look.border):
             raise NotPlain(f'transform_{name}')
         return angle, edges[0], edges[1]
-
-    def _needed(self, one: Element, look: Look, free: float) -> float:
-        """Return the width that a block asks for where none is said."""
-        widest = 0.0
-        line: list[Element | str] = []
-        for child in one.within:
-            if not isinstance(child, str) and self.looks[child][0].display == ('block', 'flow'):
-                own, there = self.looks[child]
-                width = self._said(own, there, 'width', None)
-                if width is None or any(own.margin):
-                    raise NotPlain('width_by_what_is_in_it')
-                widest = max(widest, width)
-            else:
-                line.append(child)
-        if any(not isinstance(part, str) or part.strip() for part in line):
-            told = inlines(line, look, self.looks, Links())
-            made = (
-                kept_lines(told, look, self.wide)
-                if look.white_space == 'pre'
-                else broken_lines(told, look, 1e6, self.wide, self.language)
-            )
-            words = max((each.width / UNITS for each in made), default=0.0)
-            if words > free and look.white_space == 'normal':
-                raise NotPlain('wider_than_its_room')
-            widest = max(widest, words)
-        return widest

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from types import SimpleNamespace
 from typing import Any
 
 from layouts.quick.blocks import Blocks
 from layouts.quick.layers import Inked, Layer, turned
-from layouts.quick.looks import SIDES, Look
+from layouts.quick.looks import CORNERS, SIDES, Look
 
 
 class QuickPage:
@@ -58,6 +59,8 @@ class QuickPage:
                 self._draw_words(one, stream)
             elif one.what == 'ground':
                 _draw_ground(one, stream)
+            elif one.what == 'box':
+                self._draw(one.more, stream)
             elif one.what == 'rule':
                 _draw_rule(one, stream)
             else:
@@ -92,9 +95,19 @@ class Images:
 
     def draw(self, one: Inked, stream: Any) -> None:
         """Draw an image at its place."""
-        address = one.more.attributes['src']
+        element, (top, right, bottom, left) = one.more
+        address = element.attributes['src']
         with stream.stacked():
-            _clip(one, stream)
+            _clip(
+                replace(
+                    one,
+                    x=one.x - left,
+                    y=one.y - top,
+                    width=left + one.width + right,
+                    height=top + one.height + bottom,
+                ),
+                stream,
+            )
             stream.set_alpha(1)
             stream.transform(e=one.x, f=one.y)
             key = address, one.width, one.height
@@ -108,7 +121,8 @@ class Images:
 
 
 def _links(layer: Layer) -> list[Inked]:
-    return [*layer.links, *(one for inner in layer.over for one in _links(inner))]
+    boxes = (one.more for one in layer.ink if one.what == 'box')
+    return [*layer.links, *(one for inner in (*boxes, *layer.over) for one in _links(inner))]
 
 
 def _clip(one: Inked, stream: Any) -> None:
@@ -131,7 +145,14 @@ def _draw_ground(one: Inked, stream: Any) -> None:
     look: Look = one.more
     if look.background.alpha:
         with stream.stacked():
-            _clip(one, stream)
+            if look.rounded:
+                from weasyprint.draw.border import rounded_box
+
+                rounded_box(stream, _box(one).rounded_border_box())
+                stream.clip()
+                stream.end()
+            else:
+                _clip(one, stream)
             with stream.stacked():
                 stream.set_color(look.background)
                 _clip(one, stream)
@@ -139,16 +160,23 @@ def _draw_ground(one: Inked, stream: Any) -> None:
                 stream.fill()
     if any(look.border):
         from weasyprint.draw.border import draw_border
-        from weasyprint.formatting_structure.boxes import BlockBox
 
-        box = BlockBox('div', look.style, None, [])
-        box.position_x, box.position_y = one.x, one.y
-        for side, width in zip(SIDES, look.border, strict=True):
-            setattr(box, f'border_{side}_width', width)
-            setattr(box, f'margin_{side}', 0)
-            setattr(box, f'padding_{side}', 0)
-        box.width = one.width - look.border[1] - look.border[3]
-        box.height = one.height - look.border[0] - look.border[2]
-        for corner in ('top_left', 'top_right', 'bottom_right', 'bottom_left'):
-            setattr(box, f'border_{corner}_radius', (0, 0))
-        draw_border(stream, box)
+        draw_border(stream, _box(one))
+
+
+def _box(one: Inked) -> Any:
+    """Return a ground as the typesetter's own box."""
+    from weasyprint.formatting_structure.boxes import BlockBox
+
+    look: Look = one.more
+    box = BlockBox('div', look.style, None, [])
+    box.position_x, box.position_y = one.x, one.y
+    for side, width in zip(SIDES, look.border, strict=True):
+        setattr(box, f'border_{side}_width', width)
+        setattr(box, f'margin_{side}', 0)
+        setattr(box, f'padding_{side}', 0)
+    box.width = one.width - look.border[1] - look.border[3]
+    box.height = one.height - look.border[0] - look.border[2]
+    for corner in CORNERS:
+        setattr(box, f'border_{corner}_radius', (look.rounded, look.rounded))
+    return box

@@ -12,7 +12,7 @@ class Inked:
     """Something drawn; px from the page's upper left."""
 
     what: str
-    """ground, rule, words, image or turn."""
+    """ground, rule, words, image or box."""
     x: float
     y: float
     width: float
@@ -35,6 +35,8 @@ class Layer:
         """Move all of it."""
         for one in (*self.grounds, *self.ink, *self.links):
             one.x, one.y = one.x + right, one.y + down
+            if one.what == 'box':
+                one.more.moved(right, down)
         for layer in self.over:
             layer.moved(right, down)
         if self.turn:

@@ -2,19 +2,37 @@
 
 from __future__ import annotations
 
-import re
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
-from functools import cache
+from typing import Protocol
 
+from layouts.quick.layers import Inked, Layer, Room
 from layouts.quick.looks import Look
 from layouts.quick.refusal import NotPlain
 from layouts.quick.tree import Element
 from layouts.quick.words import UNITS
 
-BLANKS = re.compile('[ \t\n]+')
 Wide = Callable[[Look, str], int]
 """How far words advance in a look, in units."""
+
+
+IN_LINE = ('inline', 'flow-root')
+"""How a box is displayed that stands in a line."""
+BOX = '\u2e80'
+"""Stands in a line's text for a box, before and after which it may be broken as at such a letter."""
+
+
+@dataclass(slots=True)
+class Boxed:
+    """A box that stands in a line like a letter."""
+
+    layer: Layer
+    """As it is drawn where its upper left is the page's."""
+    width: float
+    """In units."""
+    above: float
+    """How far it reaches over the base line, and below it; px."""
+    below: float
 
 
 @dataclass(slots=True)
@@ -30,6 +48,12 @@ class Words:
     """Of which element that is not broken it is a part; 0 for none."""
     link: int
     """Of which link it is a part; 0 for none."""
+    box: Boxed | None = None
+    """Which it is, and no words; its look is then that of what it stands in."""
+
+    def wide(self, text: str, wide: Wide) -> float:
+        """Return how far some of its text advances, in units."""
+        return wide(self.look, text) if self.box is None else self.box.width if text else 0
 
 
 @dataclass(slots=True)
@@ -58,11 +82,29 @@ class Links:
     led: list[tuple[Element, Look]] = field(default_factory=list)
 
 
+class Putting(Protocol):
+    """What puts blocks, in lines and cells too."""
+
+    looks: dict[Element, tuple[Look, dict[str, float]]]
+    waiting: list[list[tuple[Element, float, float, Layer]]]
+    language: str
+
+    @property
+    def beside(self) -> object:
+        """Return the drawing beside what follows it; None for none."""
+
+    def wide(self, look: Look, text: str) -> int:
+        """Return how far words advance."""
+
+    def fill(self, one: Element, look: Look, room: Room, layer: Layer) -> None:
+        """Put what stands in a block."""
+
+    def boxed(self, one: Element) -> Boxed:
+        """Return a box that stands in a line."""
+
+
 def inlines(
-    within: Sequence[Element | str],
-    look: Look,
-    looks: dict[Element, tuple[Look, dict[str, float]]],
-    links: Links,
+    within: Sequence[Element | str], look: Look, blocks: Putting, links: Links
 ) -> list[Words | Space]:
     """Return what stands in a block's lines, in order."""
     told: list[Words | Space] = []
@@ -77,7 +119,12 @@ def inlines(
             elif one.tag == 'br':
                 told.append(Words('\n', look, above, below, -1, link))
             else:
-                own, placed = looks[one]
+                own, placed = blocks.looks[one]
+                if own.display == IN_LINE:
+                    box = blocks.boxed(one)
+                    around = max(above, box.above), max(below, box.below)
+                    told.append(Words(BOX, look, *around, whole, link, box))
+                    continue
                 _refuse_odd(one, own, placed)
                 part_of = whole
                 if own.white_space != look.white_space:
@@ -114,7 +161,7 @@ def kept_lines(told: Sequence[Words | Space], look: Look, wide: Wide) -> list[Li
     """Return the lines of preformatted words, as they are."""
     lines = [Line(look.baseline, look.height - look.baseline)]
     for one in told:
-        if isinstance(one, Space):
+        if isinstance(one, Space) or one.box:
             raise NotPlain('space_in_preformatted_words')
         for place, text in enumerate(one.text.split('\n')):
             if place:
@@ -145,139 +192,22 @@ def _after_tabs(at: float, look: Look, text: str, wide: Wide, line: Line, one: W
     return at + end
 
 
-def broken_lines(
-    told: Sequence[Words | Space], look: Look, room: float, wide: Wide, language: str
-) -> list[Line]:
-    """Return lines of words, broken where the room, px, ends."""
-    flow = _Flow(told, wide)
-    lines = []
-    for start, stop in flow.bounds(
-        int(room * UNITS), round((look.indent or 0) * UNITS), language, look.white_space == 'nowrap'
-    ):
-        lines.append(flow.line(start, stop, look, round((look.indent or 0) * UNITS) if start == 0 else 0))
-    return lines
-
-
-def least_width(told: Sequence[Words | Space], wide: Wide, language: str) -> float:
-    """Return the width, in units, of the widest of some words where each stretch is broken wherever it may be.
-
-    Notes:
-        1. As the typesetter counts it: a stretch by itself, and after it where a letter would begin another line.
-    """
-    flow = _Flow(told, wide)
-    widest = here = sum(space.width for _at, space in flow.spaces)
-    for first, last, one in flow.spans:
-        text, start = flow.text[first:last], 0
-        if one.look.white_space == 'nowrap' and one.whole != -1:
-            here += wide(one.look, text)
+def put_line(line: Line, look: Look, room: Room, y: float, links: Links, layer: Layer, wide: Wide) -> None:
+    """Put a line of a block under a height."""
+    width, base = line.width / UNITS, y + line.above
+    free = 0.0 if width >= room.width else room.width - width
+    x = room.x + {'start': 0.0, 'center': free / 2, 'end': free}[look.align]
+    met: dict[int, tuple[float, float]] = {}
+    for at, words, text in line.parts:
+        begins = x + at / UNITS
+        if words.box:
+            words.box.layer.moved(begins, base - words.box.above)
+            layer.ink.append(Inked('box', begins, base, 0.0, 0.0, words.box.layer))
             continue
-        for stop in _may_break(text + 'a', language) if one.whole != -1 else (1,):
-            here += wide(one.look, text[start:stop].rstrip(' \n'))
-            widest, here, start = max(widest, here), 0.0, stop
-        here += wide(one.look, text[start:])
-    return max(widest, here)
-
-
-class _Flow:
-    """Words put together, blanks made one, so that breaks are found in their whole text."""
-
-    def __init__(self, told: Sequence[Words | Space], wide: Wide):
-        self.wide = wide
-        self.spans: list[tuple[int, int, Words]] = []
-        self.spaces: list[tuple[int, Space]] = []
-        pieces: list[str] = []
-        at = 0
-        for one in told:
-            if isinstance(one, Space):
-                self.spaces.append((at, one))
-                continue
-            text = '\n' if one.whole == -1 else BLANKS.sub(' ', one.text)
-            if text[:1] == ' ' and (not pieces or pieces[-1][-1] in ' \n'):
-                text = text[1:]
-            if text:
-                self.spans.append((at, at + len(text), one))
-                pieces.append(text)
-                at += len(text)
-        self.text = ''.join(pieces)
-
-    def width(self, start: int, stop: int) -> float:
-        """Return how far a part of the text advances."""
-        total = 0.0
-        for first, last, one in self.spans:
-            if first < stop and last > start:
-                total += self.wide(one.look, self.text[max(first, start) : min(last, stop)].strip('\n'))
-        for at, space in self.spaces:
-            if start <= at < stop if space.opens else start < at <= stop:
-                total += space.width
-        return total
-
-    def bounds(self, room: int, indent: int, language: str, whole: bool) -> Iterator[tuple[int, int]]:
-        """Return where lines begin and end, blanks at their ends left out."""
-        text = self.text
-        start = last = 0
-        taken: float = indent
-        for stop in [*self._breaks(language, whole), len(text)]:
-            piece = text[last:stop]
-            if not piece.strip(' \n') and piece != '\n':
-                last = stop
-                continue
-            bare = last + len(piece.rstrip(' \n'))
-            need = self.width(last, bare)
-            if taken + need > room and last > start and text[start:last].strip():
-                yield start, self._end(start, last)
-                start, taken = last, 0
-            if taken + need > room and not whole:
-                raise NotPlain('a_word_wider_than_its_room')
-            taken += self.width(last, stop) if bare != stop else need
-            last = stop
-            if piece.endswith('\n'):
-                yield start, self._end(start, stop - 1)
-                start, taken = stop, 0
-        if text[start:].strip():
-            yield start, self._end(start, len(text))
-
-    def _end(self, start: int, stop: int) -> int:
-        return start + len(self.text[start:stop].rstrip(' \n'))
-
-    def _breaks(self, language: str, whole: bool) -> list[int]:
-        """Return where the text may be broken, and where it must."""
-        if whole:
-            return [place + 1 for place, letter in enumerate(self.text) if letter == '\n']
-        wholes = [0] * len(self.text)
-        for first, last, one in self.spans:
-            if one.whole > 0:
-                wholes[first:last] = [one.whole] * (last - first)
-        return [
-            at for at in _may_break(self.text, language) if not wholes[at] or wholes[at] != wholes[at - 1]
-        ]
-
-    def line(self, start: int, stop: int, look: Look, indent: int) -> Line:
-        """Return the line from one place of the text to another."""
-        made = Line(look.baseline, look.height - look.baseline, indent)
-        spaces = [
-            (at, space)
-            for at, space in self.spaces
-            if (start <= at < stop if space.opens else start < at <= stop)
-        ]
-        for first, last, one in self.spans:
-            if first >= stop or last <= start:
-                continue
-            begins = max(first, start)
-            while spaces and spaces[0][0] <= begins:
-                made.width += spaces.pop(0)[1].width
-            words = self.text[begins : min(last, stop)]
-            # Blanks that end a stretch are drawn where the line ends with it, as the typesetter does.
-            left = self.text[stop:last].strip('\n')
-            made.parts.append((made.width, one, words + left if last > stop and not left.strip() else words))
-            made.width += self.wide(one.look, words)
-            made.above, made.below = max(made.above, one.above), max(made.below, one.below)
-        made.width += sum(space.width for _at, space in spaces)
-        return made
-
-
-@cache
-def _may_break(text: str, language: str) -> list[int]:
-    from weasyprint.text.line_break import get_log_attrs
-
-    told = get_log_attrs(text, language)
-    return [place for place in range(1, len(text)) if told[place].is_line_break]
+        layer.ink.append(Inked('words', begins, base, 0.0, 0.0, (words.look, text)))
+        if words.link:
+            first, _ = met.get(words.link, (begins, 0))
+            met[words.link] = first, x + (at + wide(words.look, text.rstrip())) / UNITS
+    for link, (begins, ends) in met.items():
+        target, own = links.led[link - 1]
+        layer.links.append(Inked('link', begins, base - own.baseline, ends - begins, own.height, target))

@@ -16,6 +16,7 @@ DECLARED = re.compile(r'([a-z-]+):\s*([^;]+);?\s*')
 MEASURE = re.compile(r'(-?[\d.]+)(rem|em|mm|pt)')
 PX = {'mm': 96 / 25.4, 'pt': 96 / 72}
 SIDES = ('top', 'right', 'bottom', 'left')
+CORNERS = ('top_left', 'top_right', 'bottom_right', 'bottom_left')
 FAR = 6
 """Elements that stand so far from the first and the last in their parent are alike to every selector."""
 HANDLED = frozenset(
@@ -24,9 +25,10 @@ HANDLED = frozenset(
         *('font_variation_settings', 'line_height', 'white_space', 'tab_size', 'text_indent', 'color'),
         *('background_color', 'background_image', 'text_align_all', 'text_align_last', 'vertical_align'),
         *('text_decoration_line', 'transform', 'transform_origin', 'width', 'height', *SIDES),
-        *('border_collapse', 'table_layout', 'box_sizing', 'list_style_type'),
+        *('border_collapse', 'table_layout', 'box_sizing', 'list_style_type', 'float'),
         *(f'{kind}_{side}' for kind in ('margin', 'padding') for side in SIDES),
         *(f'border_{side}_{what}' for what in ('width', 'style', 'color') for side in SIDES),
+        *(f'border_{corner}_radius' for corner in CORNERS),
     )
 )
 OF_NO_MATTER = frozenset(
@@ -54,7 +56,7 @@ class Look:
             raise NotPlain(', '.join(f'{name} {style.cascaded[name][0]}' for name in sorted(odd)))
         if style['background_image'] != (('none', None),):
             raise NotPlain('background_image')
-        self.display, self.position = style['display'], style['position']
+        self.display, self.position, self.float = style['display'], style['position'], style['float']
         self.font_size: float = style['font_size']
         self.white_space, self.tab_size = style['white_space'], style['tab_size']
         self.indent = length(style['text_indent'])
@@ -71,6 +73,11 @@ class Look:
                 style[f'border_{side}_style'] != 'solid' or style[f'border_{side}_color'].alpha != 1
             ):
                 raise NotPlain('border')
+        rounded = {length(one) for corner in CORNERS for one in style[f'border_{corner}_radius']}
+        if len(rounded) > 1 or (any(rounded) and any(self.border)):
+            raise NotPlain('corners')
+        self.rounded = rounded.pop()
+        """How large the quarters of a circle at its corners are."""
         self.height, self.baseline = strut(style)
         tab = style['tab_size']
         self.tab = 0 if isinstance(tab, int) else int(tab.value) * UNITS
@@ -177,6 +184,20 @@ class Looks:
 
 def _placed(name: str, value: str) -> bool:
     return name in PLACED and not value.endswith('%')
+
+
+def said(look: Look, placed: dict[str, float], name: str, whole: float | None) -> float | None:
+    """Return a length that a look or its style attribute says, px, of which a share is a share of the whole; None for auto."""
+    if name in placed:
+        return placed[name]
+    value = look.place[name]
+    if value == 'auto':
+        return None
+    if value.unit == '%' and whole is not None:
+        return float(value.value) * whole / 100
+    if value.unit != 'px':
+        raise NotPlain(f'{name}_{value}')
+    return float(value.value)
 
 
 def length(value: Any) -> float | None:

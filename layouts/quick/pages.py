@@ -109,7 +109,8 @@ class Quick:
         x, y = self._box.content_box_x(), self._box.content_box_y()
         room, layer = Room(x, y, self._box.width, []), Layer()
         blocks.put(tree, room, layer)
-        if room.y > y + self._box.height + CLOSE:
+        lowest = max(room.y, blocks.beside.bottom if blocks.beside else 0.0)
+        if lowest > y + self._box.height + CLOSE:
             raise NotPlain('a_page_that_is_too_full')
         (name,) = PAGE_NAME.findall(html)
         return QuickPage(self._size, {name: (x, y, 0.0, 0.0)}, layer, blocks, self._images)

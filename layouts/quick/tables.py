@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from itertools import accumulate
-from typing import Any, Protocol
+from typing import Any
 
 from layouts.quick.columns import Asked, fixed_widths
+from layouts.quick.flow import broken_lines, least_width
 from layouts.quick.layers import Inked, Layer, Room
-from layouts.quick.lines import Links, broken_lines, inlines, least_width
+from layouts.quick.lines import IN_LINE, Links, Putting, inlines
 from layouts.quick.looks import SIDES, Look
 from layouts.quick.refusal import NotPlain
 from layouts.quick.tree import Element
@@ -47,20 +48,6 @@ class Cell:
         return range(self.first, self.first + self.span)
 
 
-class Putting(Protocol):
-    """What puts the blocks in cells, of which a table is one itself."""
-
-    looks: dict[Element, tuple[Look, dict[str, float]]]
-    waiting: list[list[tuple[Element, float, float, Layer]]]
-    language: str
-
-    def wide(self, look: Look, text: str) -> int:
-        """Return how far words advance."""
-
-    def fill(self, one: Element, look: Look, room: Room, layer: Layer) -> None:
-        """Put what stands in a block."""
-
-
 class Table:
     """Puts one table."""
 
@@ -95,11 +82,11 @@ class Table:
         self._across, self._down = self._borders()
 
     def _cells(self, row: Element, at: int) -> Iterator[Cell]:
-        look = self._blocks.looks[row][0]
-        if look.display != ROW or look.background.alpha:
+        look, placed = self._blocks.looks[row]
+        if look.display != ROW or look.background.alpha or placed.keys() - {'height'}:
             raise NotPlain(f'{row.tag}_in_a_table')
         self._lined.append((look, range(at, at + 1)))
-        self._high.append(_px(look.place['height']) or 0.0)
+        self._high.append(placed.get('height', _px(look.place['height']) or 0.0))
         first = 0
         for one in row.elements:
             own, placed = self._blocks.looks[one]
@@ -191,11 +178,11 @@ class Table:
         line: list[Element | str] = []
         for child in (*one.within, None):
             own = blocks.looks[child][0] if isinstance(child, Element) else None
-            if child is not None and (own is None or own.display == ('inline', 'flow')):
+            if child is not None and (own is None or own.display in (('inline', 'flow'), IN_LINE)):
                 line.append(child)
                 continue
             if any(not isinstance(part, str) or part.strip() for part in line):
-                told = inlines(line, look, blocks.looks, Links())
+                told = inlines(line, look, blocks, Links())
                 made = broken_lines(told, look, 1e6, blocks.wide, blocks.language)
                 most = max([most, *(each.width / UNITS for each in made)])
                 least = max(least, least_width(told, blocks.wide, blocks.language) / UNITS)
@@ -215,13 +202,13 @@ class Table:
         for one in row:
             width = sum(widths[column] for column in one.columns) - one.edge[1] - one.edge[3]
             inner = Room(places[one.first] + one.edge[3], y + one.edge[0], width + ENOUGH, [])
-            waiting = len(self._blocks.waiting[-1])
+            waiting, beside = len(self._blocks.waiting[-1]), self._blocks.beside
             self._blocks.fill(one.element, one.look, inner, one.layer)
             inner.settle()
-            if len(self._blocks.waiting[-1]) > waiting:
+            if len(self._blocks.waiting[-1]) > waiting or self._blocks.beside is not beside:
                 raise NotPlain('placed_within_a_cell')
             one.height = inner.y - y + one.edge[2]
-            words = [ink.y - y for ink in one.layer.ink if ink.what == 'words']
+            words = [ink.y - y for ink in one.layer.ink if ink.what in ('words', 'box')]
             one.baseline = words[0] if words else inner.y - y
         lined = [one for one in row if one.look.vertical_align not in ('top', 'middle', 'bottom')]
         baseline = max((one.baseline for one in lined), default=0.0)
@@ -235,24 +222,31 @@ class Table:
         return height
 
     def _ruled(self, places: list[float], heights: list[float]) -> Iterator[Inked]:
-        """Return the borders as they are drawn: on, and as far beyond, as half of those that they meet."""
+        """Return the borders as they are drawn, in order: on, and as far beyond, as half of those that they meet."""
 
         def half(kind: list[list[Inked | None]], *at: tuple[int, int]) -> float:
             inside = [(row, place) for row, place in at if 0 <= row < len(kind) and 0 <= place < len(kind[0])]
             return max((wide(kind[row][place]) for row, place in inside), default=0.0) / 2
 
-        for row, rules in enumerate(self._across):
-            for at, rule in enumerate(rules):
-                if rule:
-                    begins = places[at] - half(self._down, (row - 1, at), (row, at))
-                    ends = places[at + 1] + half(self._down, (row - 1, at + 1), (row, at + 1))
-                    yield Inked('rule', begins, heights[row], ends - begins, 0.0, (rule.width, rule.more))
-        for row, rules in enumerate(self._down):
-            for at, rule in enumerate(rules):
-                if rule:
-                    begins = heights[row] - half(self._across, (row, at - 1), (row, at))
-                    ends = heights[row + 1] + half(self._across, (row + 1, at - 1), (row + 1, at))
-                    yield Inked('rule', places[at], begins, 0.0, ends - begins, (rule.width, rule.more))
+        def over(row: int, at: int) -> Iterator[Inked]:
+            if rule := self._across[row][at]:
+                begins = places[at] - half(self._down, (row - 1, at), (row, at))
+                ends = places[at + 1] + half(self._down, (row - 1, at + 1), (row, at + 1))
+                yield Inked('rule', begins, heights[row], ends - begins, 0.0, (rule.width, rule.more))
+
+        def before(row: int, at: int) -> Iterator[Inked]:
+            if rule := self._down[row][at]:
+                begins = heights[row] - half(self._across, (row, at - 1), (row, at))
+                ends = heights[row + 1] + half(self._across, (row + 1, at - 1), (row + 1, at))
+                yield Inked('rule', places[at], begins, 0.0, ends - begins, (rule.width, rule.more))
+
+        for at in range(self._count):
+            yield from over(0, at)
+        for row in range(len(self._rows)):
+            yield from before(row, 0)
+            for at in range(self._count):
+                yield from before(row, at + 1)
+                yield from over(row + 1, at)
 
 
 def wide(border: Inked | None) -> float:
