@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
 from functools import cached_property
 
 import numpy as np
@@ -17,6 +18,7 @@ from tablegen.frame.asked import Wing
 LEAST_BORNE, LEAST_OF_A_HIP, LEAST_OF_A_STUD = 0.4, 0.05, 0.3
 """Share of a face that bears: what an end is cut to need not be as deep; a hip's seat is over a corner of plates; a stud is
 wider than its rafter is thick."""
+STUD_IN = Fraction(3, 2)
 BESIDE_A_CORNER = 6.0
 """Where a valley or a wing's wall may take a tail's end away: so much more than an overhang along from an inside corner, in."""
 SMALL_ANGLE = 0.01
@@ -95,7 +97,10 @@ class Together(Built):
         ends = [(name, end) for name, slope in lay.slopes.items() for end in slope.gables]
         wanted = ends if asked.gable_overhang_in else []
         found = [] if sorted(barges) == sorted(wanted) else [f'barges stand outside of {barges}']
-        high = {name for name, end in ends if lay.slopes[name].gable_top(end) > 2 * asked.spacing_in}
+        # The second space's stud stands where the ridge, 1 1/2 in as it too, leaves it room.
+        ridge_in = asked.ridge.thickness_in if asked.ridge else 0
+        room = 2 * asked.spacing_in + (ridge_in + STUD_IN) / 2
+        high = {name for name, end in ends if lay.slopes[name].gable_top(end) > room}
         return [*found, *(f'{name}: no studs' for name in sorted(high - studded))]
 
     @cached_property
