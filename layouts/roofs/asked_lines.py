@@ -14,7 +14,7 @@ from tablegen.numbers import text
 from tablegen.numbers.units import Stock
 from tablegen.written.pitches import STEEPEST
 
-STEEP = 'steep'
+STEEP, THICKNESS = 'steep', 'shed.thickness'
 
 
 def asked_lines(asked: Asked) -> tuple[str, ...]:
@@ -34,7 +34,8 @@ def asked_lines(asked: Asked) -> tuple[str, ...]:
 def _values(asked: Asked, kind: str) -> Iterator[tuple[str, object]]:
     yield from ((key, getattr(asked, field)) for key, field in FIELDS.items())
     yield from ((key, getattr(asked.measure, field)) for key, field in MEASURE.items())
-    yield from ((key, getattr(asked.kind, field)) for key, field in KINDS[kind].keys.items())
+    own = ((key, getattr(asked.kind, field)) for key, field in KINDS[kind].keys.items())
+    yield from ((key, value) for key, value in own if value or key != THICKNESS)
     yield 'ridge.board', asked.ridge is not None
     if asked.ridge:
         yield from ((key, getattr(asked.ridge, field)) for key, field in RIDGE.items())

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hashlib
+from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 from importlib.resources import files
@@ -21,12 +22,17 @@ from layouts.roofs.plan_drawing import PlanDrawing, plan_drawing
 from layouts.roofs.plates import plate_layouts
 from layouts.roofs.section_sheet import section_sheets
 from layouts.sheets.sheet_forms import identify, write_whole
-from layouts.told.blocks import DEFERS
+from layouts.told.blocks import DEFERS, in_inches
+from layouts.words.lists import joined
+from layouts.words.marking import slope_name
 from layouts.words.say import _
 from tablegen.frame.buying import Buying
 from tablegen.frame.frame import Frame
 from tablegen.frame.roof_keys import kind_of
+from tablegen.frame.sections import exact_of, sections_of
 from tablegen.numbers import text
+from tablegen.numbers.figure import length_figure
+from tablegen.roof.figures import size
 
 SIDE_MM, TOP_MM, FOOT_MM = 12.0, 11.0, 17.0
 """Margins; the foot holds what defers to the code, and the page's number."""
@@ -47,6 +53,8 @@ class PlanSheet:
     spacing: str
     overhang: str
     nearest: str
+    slopes: tuple[str, ...]
+    """Where they differ: what each is, its pitch, its overhang and how far its plate stands over the main ones."""
     drawing: PlanDrawing
     setting_out: tuple[str, ...]
     """What its plates should measure."""
@@ -85,6 +93,7 @@ def roof_bodies(frame: Frame, buy: Buying, paper: str) -> list[str]:
         text.run(frame.asked.spacing_in),
         text.run(frame.asked.overhang_in),
         text.rational(Fraction(1, frame.asked.measure.per)),
+        tuple(_slopes(frame)),
         plan_drawing(frame, width, height * PLAN_SHARE),
         tuple(said for name, said in checks_said(frame) if name in OF_PLATES),
         marking,
@@ -104,6 +113,22 @@ def room(paper: str) -> tuple[float, float]:
     """Return the width and height of what is printed on a page, in points."""
     width, height = PAPERS_MM[paper]
     return (width - 2 * SIDE_MM) * POINTS_PER_MM, (height - TOP_MM - FOOT_MM) * POINTS_PER_MM
+
+
+def _slopes(frame: Frame) -> Iterator[str]:
+    found = sections_of(frame.asked, frame.plan)
+    for one in found if len(found) > 1 else ():
+        words = _('{slopes}: {pitch}, overhang {overhang}')
+        if one.plate.count > 0:
+            words = _('{slopes}: {pitch}, overhang {overhang}, plates {plate} over the main ones, plumb')
+        elif one.plate.count:
+            words = _('{slopes}: {pitch}, overhang {overhang}, plates {plate} under the main ones, plumb')
+        yield words.format(
+            slopes=joined([slope_name(name) for name in one.slopes]),
+            pitch=', '.join(leg.pitch.text for leg in one.legs),
+            overhang=in_inches(one.overhang),
+            plate=in_inches(length_figure(size(exact_of(one.plate)), frame.asked.measure)),
+        )
 
 
 def _sizes(frame: Frame) -> str:

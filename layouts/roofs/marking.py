@@ -17,14 +17,14 @@ from layouts.words.caution import caution_source, caution_text
 from layouts.words.drawings import CUT_BOARD
 from layouts.words.frame import HANDS, MEMBERS, in_rows, with_hand
 from layouts.words.lists import capital, joined
-from layouts.words.marking import ends_of, line_name, slope_name
+from layouts.words.marking import RAISED, ends_of, line_name, slope_name
 from layouts.words.patterns import center_name
 from layouts.words.say import _
 from tablegen.frame.frame import Frame
 from tablegen.frame.framed import Framed, Standing
-from tablegen.frame.plan import Plan
+from tablegen.frame.plan import Plan, Slope
 from tablegen.geometry.stepping import steps
-from tablegen.numbers.exact import exact
+from tablegen.numbers.exact import exact, sign
 from tablegen.numbers.figure import Figure, Measure, length_figure
 from tablegen.roof.figures import size
 from tablegen.roof.member import Hand, Kind, Line
@@ -63,6 +63,8 @@ class MarkingSheet:
     key: str
     marks: str
     """In rows: 'HJ1–HJ8'."""
+    named: str
+    """The same, with the one hand of all of them where another sheet has the other."""
     kind: str
     pitch: str
     stock: str
@@ -93,12 +95,13 @@ def marking_sheet(group: Group, frame: Frame, width: float) -> MarkingSheet:
     return MarkingSheet(
         key=f'mark-{group[0].name}-{hands[0] or ""}',
         marks=marks,
+        named=with_hand(marks, hands[0]) if len(hands) == 1 else marks,
         kind=joined(list(dict.fromkeys(_(MEMBERS[one.lead.member.kind]) for one in group))),
-        pitch=lead.pitch.text,
+        pitch=_pitches(group[-1].lead, frame.plan),
         stock=lead.stock.name,
         boxes=tuple(_boxes(group)),
         image=cut_board(board_ink(group, asked), CUT_BOARD['title'], ends_of(lead), width),
-        rows=tuple(_mark_rows(group, same, asked.measure)),
+        rows=tuple(_mark_rows(group, same, frame)),
         heads=() if single else tuple(_heads(lead_lines(group), varying, same, hands)),
         members=()
         if single
@@ -110,6 +113,20 @@ def marking_sheet(group: Group, frame: Frame, width: float) -> MarkingSheet:
         stands=_stands(group, frame.plan),
         cautions=tuple(_cautions(group, frame)),
     )
+
+
+def _pitches(framed: Framed, plan: Plan) -> str:
+    """Return the pitch of a member's slope; of a hip or valley those of the two that it lies between, where they differ."""
+    if not framed.member.kind.in_corner:
+        return framed.member.pitch.text
+    told = dict.fromkeys(slope.members.side.pitch.text for slope in _beside(framed, plan))
+    return joined(list(told))
+
+
+def _beside(framed: Framed, plan: Plan) -> list[Slope]:
+    """Return the slopes that a hip or valley lies between."""
+    names = {name for one in framed.standing for name in plan.between(one.start, one.end)}
+    return [slope for slope in plan.slopes if slope.name in names]
 
 
 def _boxes(group: Group) -> Iterator[tuple[str, int]]:
@@ -149,9 +166,12 @@ def _the_same(group: Group, measure: Measure) -> dict[Line, tuple[Taped | None, 
 
 
 def _mark_rows(
-    group: Group, same: dict[Line, tuple[Taped | None, Taped | None]], measure: Measure
+    group: Group, same: dict[Line, tuple[Taped | None, Taped | None]], frame: Frame
 ) -> Iterator[MarkRow]:
-    member, pair = group[-1].lead.member, len(hands_of(group)) > 1
+    member, pair, measure = group[-1].lead.member, len(hands_of(group)) > 1, frame.asked.measure
+    raised = member.kind is Kind.HIP and any(
+        sign(slope.plate_in) > 0 for slope in _beside(group[-1].lead, frame.plan)
+    )
     first = points_of(member)[0]
     if member.head.off and member.head.off.along.count:
         before = length_figure(first, measure)
@@ -170,7 +190,7 @@ def _mark_rows(
         upper, lower = same[line]
         yield MarkRow(
             str(number),
-            capital(line_name(member, line, pair)),
+            capital(_(RAISED) if line is Line.PLATE and raised else line_name(member, line, pair)),
             upper.from_upper if upper else below,
             lower.from_lower if lower else below,
         )

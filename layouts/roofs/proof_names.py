@@ -167,7 +167,8 @@ def _marks() -> Iterator[tuple[str, tuple[str, str]]]:
     yield capital(_(MARKS[Kind.VALLEY][Line.SIDE])), ('head', 'side')
     yield capital(_(MARKS[Kind.HIP][Line.TAIL])), ('tail', 'center')
     yield capital(_(HIP_MARKS[Line.PLATE])), ('plate', 'center')
-    yield capital(_(marking.NO_HEEL)), ('plate', 'center')
+    for words in (marking.NO_HEEL, marking.RAISED):
+        yield capital(_(words)), ('plate', 'center')
     yield capital(_('where the two cheeks meet, aside of the center')), ('head', 'tip')
     yield capital(_('where the tail’s two cheeks meet, aside of the center')), ('tail', 'tip')
     yield capital(_('upper cheek, left side')), ('head', 'left')

@@ -69,7 +69,7 @@ def members_blocks(found: CutList) -> Iterator[Block]:
         numbers = [
             f'{each.number} {_(HANDS[each.hand])}' if each.hand else str(each.number) for each in alike
         ]
-        named = f'{kind}, {one.pitch.text}' if len(pitches) > 1 else kind
+        named = f'{kind}, {one.pitch.text}' if len(pitches) > 1 and not one.kind.in_corner else kind
         rows.append((mark, named, ', '.join(numbers), one.stock, one.cut_from.text))
     heads = (_('Members'), _('kind'), _('number'), _('stock'), _('cut from'))
     yield columns([heads, *rows], (LEFT, LEFT, LEFT, LEFT, MIXED))

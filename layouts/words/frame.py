@@ -62,7 +62,7 @@ CHECKS = {
     'diagonals': N_('Both diagonals of the framing, outside, are {diagonal}.'),
     'wing_diagonals': N_('Both diagonals of the wing’s framing, outside, are {diagonal}.'),
     'raised_plates': N_(
-        'The ends’ plates stand {raised} over the others, plumb, top to top. Each hip crosses them {crossed} in from the corner of '
+        'The ends’ plates stand {raised} over the others, plumb, top to top. Each hip crosses them {crossed} from the corner of '
         'the framing, level, and stands there: a raised plate stops at the hip, and from there to the corner the wall stays '
         'at the others’ height. What of a plate’s corner or end stands in the way of a hip or a jack is cut off the plate, never off '
         'the rafter.'

@@ -71,6 +71,8 @@ ON_CENTER = {
 }
 """Where cheeks make the cut skew."""
 NO_HEEL = patterns.PLATE
+RAISED = N_('raised plate’s line: heel')
+"""Of a hip that crosses it aside of the corner."""
 HAND_SIDES = {Hand.LEFT: N_('left side'), Hand.RIGHT: N_('right side')}
 LONG_HAND, SHORT_HAND = N_('long side'), N_('short side')
 
@@ -105,6 +107,8 @@ def line_name(member: Member, line: Line, pair: bool) -> str:
     match line:
         case Line.CUT | Line.FOOT_CUT if end.cut is not None and not end.blunt:
             return _(ON_CENTER[line])
+        case Line.POINT if end.tip:  # which stands aside
+            return _(ON_CENTER[Line.CUT])
         case Line.POINT:
             return _(MARKS[Kind.VALLEY][Line.POINT])
         case Line.SIDE:

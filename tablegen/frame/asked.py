@@ -12,6 +12,8 @@ from tablegen.numbers.units import INCHES, Stock
 from tablegen.written.stocks import stock
 
 EIGHTH_IN = Fraction(1, 8)
+LEDGER_IN = Fraction(3, 2)
+"""A ledger is so thick where nothing else is said: lumber of nominal 2 in, dressed."""
 THREE_QUARTERS_IN = Fraction(3, 4)
 
 

@@ -139,6 +139,8 @@ def _in_the_way(reach: Reach) -> Exact:
     if reach.edge is Edge.HIP:
         plan = Angle(reach.rate if sign(reach.rate) > 0 else -reach.rate)
         return shortening.jack_at(reach.thickness_in, plan)
+    if reach.edge is Edge.BEAM:  # the run goes to its near face
+        return ZERO
     whole = reach.edge in (Edge.OVER, Edge.LEDGER)
     return exact(reach.thickness_in if whole else reach.thickness_in / 2)
 

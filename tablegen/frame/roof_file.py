@@ -7,7 +7,7 @@ from dataclasses import replace
 from typing import Any
 
 from tablegen.errors import BookError, SettingsFaults, did_you_mean, meant
-from tablegen.frame.asked import Asked, RidgeBoard, TailCut
+from tablegen.frame.asked import LEDGER_IN, Asked, RidgeBoard, Shed, TailCut, Upper
 from tablegen.frame.roof_keys import (
     FASCIA,
     FIELDS,
@@ -132,6 +132,8 @@ def _asked(kind: str, read: Values) -> Asked:
         ridge=RidgeBoard(**of(RIDGE)) if read.get('ridge.board', True) else None,
         measure=Measure(**of(MEASURE)),
     )
+    if isinstance(asked.kind, Shed) and asked.kind.upper is Upper.LEDGER and not asked.kind.thickness_in:
+        asked = replace(asked, kind=replace(asked.kind, thickness_in=LEDGER_IN))
     if read.get('overhang.measured_to') == FASCIA:
         asked = replace(asked, overhang_in=asked.overhang_in - asked.fascia_in)
     return asked

@@ -215,8 +215,8 @@ def unused(kind: str, read: Values) -> list[str]:
 def needed(kind: str, read: Values) -> list[str]:
     """Return the keys that a roof of a kind cannot be without."""
     sizes = [] if kind in (MANY_SIDED, BAY) else ['width', 'length']
-    on_a_board = kind == SHED and read.get('shed.upper', Upper.WALL) is not Upper.WALL
-    return ['pitch', *sizes, *KINDS[kind].needed, *(['shed.thickness'] if on_a_board else [])]
+    over_a_beam = kind == SHED and read.get('shed.upper') is Upper.BEAM_OVER
+    return ['pitch', *sizes, *KINDS[kind].needed, *(['shed.thickness'] if over_a_beam else [])]
 
 
 def _up_to(value: object, place: str, at_most: Fraction) -> Fraction:

@@ -141,6 +141,16 @@ def test_no_ridge_board_is_asked_for_by_name():
     assert roof('gable', 'ridge.board = false').ridge is None
 
 
+def test_a_ledger_is_as_thick_as_lumber_where_none_says_so():
+    """Source: PS 20: lumber of nominal 2 in is 1 1/2 in thick, dressed. A beam that rafters run over has no usual size."""
+    assert roof('shed', 'shed.upper = "ledger"').kind.thickness_in == Fraction(3, 2)
+    assert roof('shed', 'shed = {upper = "ledger", thickness = "3/4"}').kind.thickness_in == Fraction(3, 4)
+    assert roof('shed', 'shed.upper = "against-beam"').kind.thickness_in == 0
+    assert told_of('shed', 'shed.upper = "over-beam"') == [
+        f'shed.thickness: is missing: a shed roof needs it; {SEE_KEYS}'
+    ]
+
+
 def test_what_stands_over_a_file_is_read_in_its_place():
     assert roof('gable', **{'pitch': '9', 'stock.seat': '5 in'}).pitch.rise_in == 9
     assert told('kind = "gable"\n' + HOUSE, width='0') == [

@@ -57,10 +57,10 @@ MIXED = re.compile(r'\d+(?: \d+/\d+)?(?:/\d+)?')
 
 OF_EACH_ROOF = re.compile(
     r'<h[12].*?</h[12]>|<table(?! class="facts").*?</table>|<tr><td>Stands on</td>.*?</tr>|<p>Bays.*?</p>|<p><b>[^<]*</b>: .*?</p>'
-    r'|<b>Marking sheets:.*?</p>|Without room.*?</p>|<b>Caution:</b>.*?</p>|<span class="whole">.*?</div>|<p class="said"><b>Buy.*?</p>|<div class="asked">.*?</div></div>',
+    r'|<p class="slopes">.*?</p>|<b>Marking sheets:.*?</p>|Without room.*?</p>|<b>Caution:</b>.*?</p>|<span class="whole">.*?</div>|<p class="said"><b>Buy.*?</p>|<div class="asked">.*?</div></div>',
     re.DOTALL,
 )
-"""Titles, tables, marks in a row, what is bought; and cautions, which are proven by their clauses."""
+"""Titles, tables, slopes, marks in a row, what is bought; and cautions, which are proven by their clauses."""
 
 
 @cache

@@ -1,0 +1,63 @@
+"""The sheets of a hip roof of two pitches: what differs between its slopes, and between the two hands of its hips, is told where it is sawn."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from claimed import page_text
+from mpmath import mpf, sqrt
+from roof_files import roof
+from test_roof_verb import sixteenths
+
+from layouts.roofs.make import roof_bodies
+from tablegen.frame.frame import frame
+from tablegen.frame.pieces import to_buy
+
+MORE = {'pitch': 7, 'width': '24 ft', 'length': '36 ft', 'overhang.eave': '16 in', 'hip.end_pitch': 9}
+RISE, STEEP = mpf(7) / 12, mpf(9) / 12
+OUT = 16
+"""The overhang, level, in; the seat is 3 1/2 in, the stock 7 1/4 in deep."""
+
+
+@pytest.fixture(scope='module')
+def sheets() -> list[str]:
+    """Return the words of the sheets of one whose overhangs are equal."""
+    framed = frame(roof('hip', **MORE, **{'hip.eaves': 'equal'}))
+    return [page_text(body).strip() for body in roof_bodies(framed, to_buy(framed), 'letter')]
+
+
+def test_the_plan_tells_the_slopes_apart(sheets):
+    """Source: eaves at one height: the ends' plates stand higher by what their tails drop more over 16 in."""
+    raised = sixteenths(OUT * (STEEP - RISE))
+
+    assert (
+        f'front and back: 7 in 12, overhang 16 in; left end and right end: 9 in 12, overhang 16 in, plates {raised} in over the main ones, plumb.'
+        in sheets[0]
+    )
+
+
+def test_matched_overhangs_are_told():
+    """Source: eaves at one height over plates at one height: the tails drop alike."""
+    framed = frame(roof('hip', **MORE))
+    plan = page_text(roof_bodies(framed, to_buy(framed), 'letter')[0])
+
+    assert f'left end and right end: 9 in 12, overhang {sixteenths(OUT * RISE / STEEP)} in.' in plan
+
+
+def test_both_hands_of_a_hip_are_led_to(sheets):
+    assert re.search(r'H left page ?; H right page', sheets[0])
+    titles = [one for one in sheets if one.startswith('H hip')]
+    assert [one.splitlines()[0] for one in titles] == ['H hip, 7 in 12 and 9 in 12, 2×8'] * 2
+
+
+def test_a_hip_s_heel_stands_on_the_raised_plate(sheets):
+    """Source: in plan a hip leaves the eaves' corner, which is 16 in outside both plates, at the angle whose tangent is 9/7, and
+    crosses the ends' plate line first; its rise there is that of the ends over 16 in.
+    """
+    long = OUT * sqrt(1 + (STEEP / RISE) ** 2 + STEEP**2)
+    left = next(one for one in sheets if one.startswith('H hip'))
+
+    assert 'Corner of plates' not in left
+    (row,) = [line for line in left.splitlines() if 'Raised plate’s line: heel' in line]
+    assert row.endswith(sixteenths(long))
