@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from contextlib import nullcontext
+from dataclasses import replace
 from pathlib import Path
 
 import pypdfium2
@@ -12,6 +13,8 @@ import pytest
 from complete import COMPLETE
 from pypdf import PdfReader
 
+from layouts.cards.html import faces_job
+from layouts.cards.plan import plan_cards
 from layouts.html.page_html import _style, pages_html, style
 from layouts.pages.book import Plan, plan
 from layouts.pdf import typeset
@@ -19,6 +22,7 @@ from layouts.pdf.typeset import Job, Remark, set_document
 from layouts.quick.looks import FAR
 from layouts.quick.refusal import NotPlain
 from layouts.quick.words import Cut
+from layouts.sheets.instructions import instructions_job
 from tablegen.settings import read_settings
 
 SOME = (1, 10, 24)
@@ -74,6 +78,19 @@ def refuse(*_args: object) -> None:
     raise NotPlain('everything')
 
 
+def set_both_ways(job: Job, monkeypatch) -> tuple[list[Path], list[int]]:
+    """Return a document set the quick way and the typesetter's own, and which pages, from 0, were set quickly."""
+    quickly: list[int] = []
+    files = [job.out.with_name('quick.pdf'), job.out.with_name('slow.pdf')]
+    with monkeypatch.context() as changed:
+        changed.setattr('layouts.quick.pages.Quick.page', counted(quickly))
+        set_document(replace(job, out=files[0]))
+    with monkeypatch.context() as changed:
+        changed.setattr(typeset, 'quick_document', refuse)
+        set_document(replace(job, out=files[1]))
+    return files, quickly
+
+
 @pytest.mark.parametrize('name', BOOKS)
 def test_the_quick_way_and_the_slow_way_make_the_same_dots(name, tmp_path, monkeypatch):
     planned = plan(read_settings(BOOKS[name], ''))
@@ -82,12 +99,8 @@ def test_the_quick_way_and_the_slow_way_make_the_same_dots(name, tmp_path, monke
         shown = {draft.template for draft in plan(read_settings(BOOKS['compact'], '')).drafts}
         places = [place for place in places if planned.drafts[place].template not in shown]
     html = pages_html([planned.pages()[place] for place in places], 'pages')
-    quickly: list[int] = []
-    monkeypatch.setattr('layouts.quick.pages.Quick.page', counted(quickly))
-    files = [tmp_path / 'quick.pdf', tmp_path / 'slow.pdf']
-    set_document(Job(html, style(planned.trim), len(places), files[0]))
-    monkeypatch.setattr(typeset, 'quick_document', refuse)
-    set_document(Job(html, style(planned.trim), len(places), files[1]))
+    job = Job(html, style(planned.trim), len(places), tmp_path / 'pages.pdf')
+    files, quickly = set_both_ways(job, monkeypatch)
 
     kinds = [(place + 1, planned.drafts[place].template) for place in places]
     pages = list(zip(kinds, *map(dots, files), *map(told, files), strict=True))
@@ -96,6 +109,23 @@ def test_the_quick_way_and_the_slow_way_make_the_same_dots(name, tmp_path, monke
     assert [(kind, a, b) for kind, *_dots, a, b in same if a != b] == []
     assert all(a[0] == b[0] for *_rest, a, b in pages)
     assert [kind for place, kind in enumerate(kinds) if place not in quickly] == []
+
+
+@pytest.mark.parametrize('name', ['instructions', 'of A4 in large print', 'id-1', 'a6', 'one pitch'])
+def test_instructions_and_cards_are_set_the_quick_way_with_the_same_dots(name, tmp_path, monkeypatch):
+    if name == 'instructions':
+        job = instructions_job(plan(read_settings(BOOKS['feet'], '')), tmp_path)
+    elif name == 'of A4 in large print':
+        job = instructions_job(plan(read_settings(BOOKS['compact'], '')), tmp_path)
+    elif name == 'one pitch':
+        job = faces_job(plan_cards(read_settings('pitches = [6]', ''), 'half-letter'), 'Rafters', tmp_path)
+    else:
+        job = faces_job(plan_cards(read_settings('', ''), name), 'Rafters', tmp_path)
+    files, quickly = set_both_ways(job, monkeypatch)
+
+    assert quickly == list(range(job.pages))
+    assert list(dots(files[0])) == list(dots(files[1]))
+    assert told(files[0]) == told(files[1])
 
 
 def counted(quickly: list[int]):

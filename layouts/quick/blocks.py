@@ -199,23 +199,19 @@ class Blocks:
     def boxed(self, one: Element) -> Boxed:
         """Return a box that stands in a line."""
         look, placed = self.looks[one]
-        width = said(look, placed, 'width', None)
-        if width is None or any(look.margin) or look.style['overflow'] != 'visible' or look.transform:
+        width, height = (said(look, placed, name, None) for name in ('width', 'height'))
+        placed_alone = look.position != 'static' or look.float != 'none' or look.transform
+        if width is None or placed_alone or any(look.margin) or look.vertical_align != 'baseline':
             raise NotPlain('a_box_in_a_line')
-        if (
-            look.position != 'static'
-            or look.vertical_align != 'baseline'
-            or any(map(self._inner, one.elements))
-        ):
+        if height is None if one.tag == 'img' else look.style['overflow'] != 'visible':
             raise NotPlain('a_box_in_a_line')
+        if any(self.looks[inner][0].display != ('inline', 'flow') for inner in one.elements):
+            raise NotPlain('blocks_in_a_box_in_a_line')
         layer, room = Layer(), Room(0.0, 0.0, width, [], 0.0)
         wide = self._in_flow(one, look, {**placed, 'width': width}, room, layer)[2]
         height = room.settle()
         above = max((ink.y for ink in layer.ink), default=height)
         return Boxed(layer, (wide + look.border[1] + look.border[3]) * UNITS, above, height - above)
-
-    def _inner(self, one: Element) -> bool:
-        return bool(self.looks[one][0].display != ('inline', 'flow'))
 
     def _put_waiting(self, x: float, y: float, width: float, height: float) -> None:
         """Put what is placed by the edges of the block whose padding box this is."""

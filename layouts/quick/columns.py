@@ -89,8 +89,12 @@ class Asked:
 
 
 def fixed_widths(said: Sequence[float | None], room: float) -> list[float]:
-    """Return the width of every column of a table whose columns alone say it; the others share what is left."""
-    rest = room - sum(width or 0.0 for width in said)
+    """Return the width of every column of a table whose columns alone say it; the others share what is left.
+
+    Notes:
+        1. Where they say more than there is room, the table is wider.
+    """
+    rest = max(0.0, room - sum(width or 0.0 for width in said))
     unsaid = said.count(None)
     widths = [rest / unsaid if width is None else width for width in said]
     return widths if unsaid else [width + rest / len(widths) for width in widths]

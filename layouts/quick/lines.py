@@ -120,7 +120,7 @@ def inlines(
                 told.append(Words('\n', look, above, below, -1, link))
             else:
                 own, placed = blocks.looks[one]
-                if own.display == IN_LINE:
+                if own.display == IN_LINE or one.tag == 'img':
                     box = blocks.boxed(one)
                     around = max(above, box.above), max(below, box.below)
                     told.append(Words(BOX, look, *around, whole, link, box))
@@ -149,7 +149,7 @@ def inlines(
 
 
 def _refuse_odd(one: Element, look: Look, placed: dict[str, float]) -> None:
-    if look.display != ('inline', 'flow') or look.position != 'static' or one.tag == 'img':
+    if look.display != ('inline', 'flow') or look.position != 'static':
         raise NotPlain(f'{one.tag}_in_a_line')
     if placed or any(look.margin) or any(look.border) or look.vertical_align != 'baseline':
         raise NotPlain(f'space_around_{one.tag}_in_a_line')
@@ -203,6 +203,10 @@ def put_line(line: Line, look: Look, room: Room, y: float, links: Links, layer: 
         if words.box:
             words.box.layer.moved(begins, base - words.box.above)
             layer.ink.append(Inked('box', begins, base, 0.0, 0.0, words.box.layer))
+            layer.over += (
+                words.box.layer.over
+            )  # as a drawing is clipped, and so drawn after the words around it
+            words.box.layer.over = []
             continue
         layer.ink.append(Inked('words', begins, base, 0.0, 0.0, (words.look, text)))
         if words.link:

@@ -24,9 +24,9 @@ from layouts.quick.words import Cut
 
 BODY = re.compile(r'(.*<body>\n?)(.*)(</body>.*)', re.DOTALL)
 PAGE = re.compile(
-    r'(?=<div class="size_\d\d"><section id="page-)|(?<!<div class="size_\d\d">)(?=<section id="page-)'
+    r'(?=<div class="size_\d\d"><section id="[a-z]+-)|(?<!<div class="size_\d\d">)(?=<section id="[a-z]+-)'
 )
-PAGE_NAME = re.compile(r'<section id="(page-\d+)"')
+PAGE_NAME = re.compile(r'<section id="([a-z]+-\d+)"')
 STYLED = re.compile(r' style="[^"]*"')
 CLOSE = 1e-6
 """A page is full to so many CSS pixels."""

@@ -11,7 +11,7 @@ from layouts.quick.columns import Asked, fixed_widths
 from layouts.quick.flow import broken_lines, least_width
 from layouts.quick.layers import Inked, Layer, Room
 from layouts.quick.lines import IN_LINE, Links, Putting, inlines
-from layouts.quick.looks import SIDES, Look
+from layouts.quick.looks import SIDES, Look, said
 from layouts.quick.refusal import NotPlain
 from layouts.quick.tree import Element
 from layouts.quick.words import UNITS
@@ -65,11 +65,12 @@ class Table:
         """Looks of rows and of groups, and their rows: borders are theirs too."""
         self._high: list[float] = []
         """How high rows are at least."""
-        self._said: list[Look] = []
+        self._said: list[float | None] = []
+        """Widths of columns; px."""
         for group in one.elements:
             own = blocks.looks[group][0]
             if own.display in COLUMNS:
-                self._said += [blocks.looks[column][0] for column in group.elements]
+                self._said += [said(*blocks.looks[column], 'width', None) for column in group.elements]
                 continue
             if own.display not in GROUPS:
                 raise NotPlain(f'{group.tag}_in_a_table')
@@ -151,26 +152,39 @@ class Table:
 
     def _widths(self, room: float) -> list[float]:
         if self._look.style['table_layout'] == 'fixed':
-            if len(self._said) != self._count:
-                raise NotPlain('columns_that_say_no_width')
-            return fixed_widths([_px(look.place['width']) for look in self._said], room)
+            return fixed_widths(self._fixed(room), room)
         if self._said:
             raise NotPlain('columns_of_a_table_by_its_words')
         asked = Asked.nothing(self._count)
         spanning = []
         for one in (one for row in self._rows for one in row):
             share = float(one.width.value) if one.width != 'auto' and one.width.unit == '%' else 0.0
-            said = None if share else _px(one.width)
+            width = None if share else _px(one.width)
             around = one.edge[1] + one.edge[3]
             least, most = self._least_and_most(one.element, one.look)
-            least, most = least + around, max(least, most if said is None else said) + around
+            least, most = least + around, max(least, most if width is None else width) + around
             if one.span > 1:
                 spanning.append((one.columns, least, most))
             else:
-                asked.cell(one.first, least, most, share, said is not None)
+                asked.cell(one.first, least, most, share, width is not None)
         for columns, least, most in spanning:
             asked.wide_cell(columns, least, most)
         return asked.widths(room)
+
+    def _fixed(self, room: float) -> list[float | None]:
+        """Return the widths that columns say, and where they say none the cells of the first row."""
+        cells = self._rows[0]
+        if self._count not in (len(self._said), cells[-1].first + cells[-1].span):
+            raise NotPlain('columns_that_say_no_width')
+        listed = self._said + [None] * (self._count - len(self._said))
+        for one in cells:
+            if one.width != 'auto' and listed[one.first] is None:
+                share = one.width.unit == '%'
+                if one.span > 1:
+                    raise NotPlain('a_cell_of_several_columns_that_says_a_width')
+                wide = float(one.width.value) * room / 100 if share else _px(one.width) or 0.0
+                listed[one.first] = wide + one.edge[1] + one.edge[3]
+        return listed
 
     def _least_and_most(self, one: Element, look: Look) -> tuple[float, float]:
         """Return how wide what stands in a cell is where all that may break is broken, and where nothing is; px."""
