@@ -24,9 +24,7 @@ def board_ink(group: Group, asked: Asked) -> CutBoard:
     thick = float(member.thickness_in)
     skew = not head.square or (foot is not None and not foot.square)
     ends = [_plumb_ends(one.member) for one in marked.hands] if skew else [(head, foot)]
-    names = (
-        [_(HANDS[one.hand]) if one.hand else _(ENDS['top_edge']) for one in marked.hands] if skew else ['']
-    )
+    names = [HANDS[one.hand] if one.hand else ENDS['top_edge'] for one in marked.hands] if skew else ['']
     lines = [line for line in lines_on(member) if line is not Line.UPPER_PLATE or member.mouth]
     at = {mark.line: float(member.at(mark.line)) for mark in member.marks}
     above = _distances(member, asked.measure) if all_alike(group) else ()

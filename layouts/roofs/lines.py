@@ -15,7 +15,7 @@ from tablegen.frame.frame import Frame
 from tablegen.frame.framed import Framed, Standing
 from tablegen.frame.plan import Level
 from tablegen.frame.plan import Point as Exactly
-from tablegen.roof.member import Hand, Line, Stop
+from tablegen.roof.member import Hand, Kind, Line, Stop
 
 HANDED = {Hand.LEFT: N_('{mark} L'), Hand.RIGHT: N_('{mark} R')}
 
@@ -49,6 +49,8 @@ class PlanLine:
     mark: str
     start: Point
     end: Point
+    alone: bool = True
+    """Whether no line like it is so near that a name beside it could be that one's."""
 
 
 def lines_of(frame: Frame) -> Iterator[PlanLine]:
@@ -70,7 +72,8 @@ def lines_of(frame: Frame) -> Iterator[PlanLine]:
     for framed in frame.members:
         of = Of.CORNER if framed.member.kind.in_corner else Of.RAFTER
         for standing in framed.standing:
-            yield PlanLine(of, marked(framed), *_ends(framed, standing))
+            alone = of is Of.CORNER or framed.member.kind in (Kind.BARGE, Kind.UPPER_BARGE)
+            yield PlanLine(of, marked(framed), *_ends(framed, standing), alone)
 
 
 def marked(framed: Framed) -> str:

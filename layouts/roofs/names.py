@@ -1,9 +1,8 @@
-"""Names on a plan: each where it touches no line and no other name, along its line or on from the line's end."""
+"""Names on a plan: each where it touches no other line and no other name, on from its line's end or in the line, which gives way."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from itertools import product
 from math import atan2, cos, degrees, hypot, radians, sin
 
 from layouts.drawings import svg
@@ -15,8 +14,8 @@ Line = tuple[Point, Point]
 WEIGHT = 700
 HIGH_EM, DOWN_EM = 0.95, 0.27
 """Of a name, the foot of a J with it; and from its middle down to the line that it stands on."""
-CLEAR, ON, OFF = 0.9, 3.0, 1.6
-"""Round a name; between a line's end and a name that follows it; between a line and a name beside it."""
+CLEAR, ON, OFF, SHOWN = 0.9, 3.0, 1.6, 2.5
+"""Round a name; between a line's end and a name that follows it; between a line and a name beside it; what is left of one at least."""
 SIZES = (8.5, 7.5, 6.5, 5.5)
 ROW_EM = 2.9
 """From one row of names that follow lines' ends to the next, over the largest size."""
@@ -27,46 +26,53 @@ SHARES = tuple(0.5 + way * step / 40 for step in range(19) for way in ((1, -1) i
 class Names:
     """The names of one plan."""
 
-    def __init__(self, heavy: Sequence[Line], thin: Sequence[Line], rows: int, apart: float):
+    def __init__(
+        self, heavy: Sequence[Line], thin: Sequence[Line], faint: Sequence[Line], rows: int, apart: float
+    ):
         """Keep off some lines.
 
         Given:
-            thin  those that give way, where need be, to a name across them
+            thin   those that give way, where need be, to a name across them
+            faint  those without a name, which give way to one along them too
             rows   of names that may follow lines' ends, one behind another
             apart  how far rafters stand from one another: where there are two rows, a line goes past a name of the first
         """
-        self.heavy, self.thin, self.rows = list(heavy), list(thin), rows
+        self.heavy, self.thin, self.faint, self.rows = list(heavy), list(thin), list(faint), rows
         most = SIZES[0] if rows == 1 else (apart - CLEAR) * 2 / HIGH_EM
         self.sizes = [size for size in SIZES if size <= most] or SIZES[-1:]
         self.taken: list[Turned] = []
         self.cuts: list[Turned] = []
         self.shapes: list[str] = []
 
-    def put(self, words: str, head: Point, foot: Point, after: bool, across: bool = False) -> bool:
+    def put(self, words: str, line: Line, after: bool, beside: bool, across: bool = False) -> bool:
         """Name a line; return whether there was room.
 
         Given:
-            after   whether on from its lower end comes before beside it
-            across  whether thin lines that are not parallel to it give way
+            line    from its upper end to its lower one
+            after   whether on from its lower end comes before in it
+            beside  whether it may stand beside its line: never of lines side by side, where it could be the next one's
+            across  whether faint lines give way, and thin ones that are not parallel to it
         """
+        head, foot = line
         turn = _upright(degrees(atan2(head[1] - foot[1], foot[0] - head[0])))
-        lines = [*self.heavy, *(one for one in self.thin if not across or _parallel(one, (head, foot)))]
+        thin = [one for one in self.thin if _parallel(one, line)] if across else [*self.thin, *self.faint]
+        lines = [one for one in (*self.heavy, *thin) if one != line]
         for size in self.sizes:
             wide = advance_em(words, svg.WIDTH, WEIGHT) * size
-            for middle, leader in self._middles(head, foot, wide, size, after):
+            for middle, leader in self._middles(head, foot, wide, size, after, beside):
                 box = Turned(middle, wide + 2 * CLEAR, size * HIGH_EM + 2 * CLEAR, turn)
                 if self._free(box, lines) and not any(one.meets(*leader) for one in self.taken if leader):
                     self._take(words, box, size)
                     if leader:
                         self.shapes.append(svg.line(*leader, svg.HAIR))
                         self.heavy.append(leader)
-                    if across:
+                    if across or box.meets(*line):
                         self.cuts.append(box)
                     return True
         return False
 
     def left_of(self, line: Line) -> list[Line]:
-        """Return what is left of a thin line beside the names that it gives way to."""
+        """Return what is left of a line beside the names that it gives way to."""
         pieces = [line]
         for box in self.cuts:
             pieces = [piece for one in pieces for piece in _outside(one, box)]
@@ -88,7 +94,7 @@ class Names:
         self.shapes.append(svg.text(words, base, size, 'middle', WEIGHT, box.degrees))
 
     def _middles(
-        self, head: Point, foot: Point, wide: float, size: float, after: bool
+        self, head: Point, foot: Point, wide: float, size: float, after: bool, beside: bool
     ) -> Iterator[tuple[Point, Line | None]]:
         """Return where the middle of a name may be, with a line that leads to one far from its own."""
         long = hypot(foot[0] - head[0], foot[1] - head[1])
@@ -101,13 +107,10 @@ class Names:
             off = start + ON + wide / 2
             yield (foot[0] + x * off, foot[1] + y * off), leader
         away = OFF + size * HIGH_EM / 2
-        if long > wide:
-            for share, side in product(SHARES, (-1, 1)):
-                middle = (
-                    head[0] + x * long * share - y * side * away,
-                    head[1] + y * long * share + x * side * away,
-                )
-                yield middle, None
+        for aside in (0, -away, away) if beside else (0,):
+            for share in SHARES if long > wide + SHOWN else ():
+                at = long * share
+                yield (head[0] + x * at - y * aside, head[1] + y * at + x * aside), None
 
 
 def _near(line: Line, point: Point, within: float) -> bool:

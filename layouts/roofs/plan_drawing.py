@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
@@ -81,8 +82,8 @@ class PlanDrawing:
     image: Markup
     scale: int
     """So many times smaller than the roof."""
-    unnamed: tuple[str, ...]
-    """Marks that found no room."""
+    unnamed: tuple[tuple[str, int], ...]
+    """Marks that found no room, and how often."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,7 +115,7 @@ def plan_drawing(frame: Frame, width: float, height: float) -> PlanDrawing:
     unnamed = [
         one
         for one in unnamed
-        if not names.put(one.mark, sheet.at(one.start), sheet.at(one.end), after=False, across=True)
+        if not names.put(one.mark, (sheet.at(one.start), sheet.at(one.end)), False, one.alone, across=True)
     ]
     shapes = [
         svg.line(*piece, *INK[one.of])
@@ -123,20 +124,22 @@ def plan_drawing(frame: Frame, width: float, height: float) -> PlanDrawing:
     ]
     foot = sheet.box[3] + NEAR + 2 * ROW + 8
     image = svg.drawing(width, foot, ROOF_PLAN['title'], [*shapes, *names.shapes, *_dimensions(frame, sheet)])
-    return PlanDrawing(image, scale, tuple(dict.fromkeys(one.mark for one in unnamed)))
+    return PlanDrawing(image, scale, tuple(Counter(one.mark for one in unnamed).items()))
 
 
 def _named(frame: Frame, lines: Sequence[PlanLine], sheet: _Sheet, rows: int) -> tuple[Names, list[PlanLine]]:
     """Return the names of a plan that stand clear of all lines, and the lines without one: first those of hips and valleys."""
     placed = [(one, (sheet.at(one.start), sheet.at(one.end))) for one in lines]
-    heavy, thin = ([line for one, line in placed if (one.of is Of.RAFTER) is thin] for thin in (False, True))
-    names = Names(heavy, thin, rows, float(frame.asked.spacing_in) * sheet.units)
+    thin, faint = ([line for one, line in placed if one.of is of] for of in (Of.RAFTER, Of.PLATE))
+    heavy = [line for one, line in placed if one.of not in (Of.RAFTER, Of.PLATE)]
+    names = Names(heavy, thin, faint, rows, float(frame.asked.spacing_in) * sheet.units)
     unnamed: list[PlanLine] = []
     for of in (Of.CORNER, Of.LEVEL, Of.WALL, Of.RAFTER):
-        for one, (head, foot) in placed:
+        for one, line in placed:
             if rows == 1 and len(unnamed) > MANY:
                 return names, unnamed
-            if one.of is of and not names.put(one.mark, head, foot, after=of in (Of.CORNER, Of.RAFTER)):
+            after, across = of in (Of.CORNER, Of.RAFTER), of in (Of.CORNER, Of.LEVEL)
+            if one.of is of and not names.put(one.mark, line, after, one.alone, across):
                 unnamed.append(one)
     return names, unnamed
 

@@ -140,8 +140,8 @@ def valleys(of: Joined, long_left: bool) -> tuple[CornerBoard, ...]:
         member, end = _valley(of, a_on, longer), middle
         if longer:
             end = (of.top_in if is_left else of.left_in + of.right_in - of.top_in, of.base.ridge_run_in)
-        handed = not of.level_ridges or of.main.side.slope != of.own.side.slope
-        hand = (member.head.long or a_on) if handed else None
+        unlike = of.main.side.slope != of.own.side.slope
+        hand = member.head.long or (a_on if unlike else None)
         boards.append(CornerBoard(member, (start, ZERO), end, hand))
     return tuple(boards)
 

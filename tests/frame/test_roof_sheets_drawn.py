@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from itertools import pairwise
 
 import pytest
 from inked import Inked, inked
@@ -42,6 +43,27 @@ def test_the_plan_is_to_scale_and_names_every_board():
     assert plan.dimension('then 1 ft 4 in on center').length == pytest.approx(16 * units, abs=0.1)
     named = [one.text for one in plan.labels]
     assert [named.count(mark) for mark in ('C', 'E', 'H', 'R', 'HJ1 L', 'HJ8 R')] == [20, 2, 4, 1, 4, 4]
+
+
+def test_a_name_in_its_line_is_never_the_next_one_s():
+    """Source: rafters a space apart; two names between two lines would leave it to guess which line each is of."""
+    wing = {'width': '16 ft', 'out': '10 ft', 'from_left': '10 ft'}
+    framed = frame(roof('wing', width='24 ft', length='36 ft', **{f'wing.{k}': v for k, v in wing.items()}))
+    (image,) = re.findall('<img[^>]*>', roof_bodies(framed, to_buy(framed), 'letter')[0])
+    plan = inked(image)
+    space = plan.dimension('36 ft').length / 27
+
+    rows = (
+        ([f'VJ{n} L' for n in (7, 9, 11)] + ['C1 L'], 1),
+        ([f'VJ{n} R' for n in (13, 14, 15)] + ['C3 R'], 0),
+    )
+    for marks, axis in rows:
+        places = [plan.label(mark).at[axis] for mark in marks]
+        assert [b - a for a, b in pairwise(places)] == [pytest.approx(space, abs=0.2)] * 3, marks
+    hands = {one.text for one in plan.labels if one.text.startswith('V') and one.text[1] in '12'}
+    assert hands == {'V1', 'V2 R'}, (
+        'at one pitch the shorter valley is cut square to the longer: it has no long point'
+    )
 
 
 @pytest.mark.parametrize('through', ['corners', 'middles'])
