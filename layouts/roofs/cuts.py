@@ -2,22 +2,26 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from layouts.roofs.groups import lines_on
 from layouts.told.blocks import in_inches
 from layouts.words.frame import HANDS
-from layouts.words.marking import STOPS
+from layouts.words.marking import STOPS, slope_name
 from layouts.words.patterns import center_name
 from layouts.words.say import N_, _
 from tablegen.frame.asked import Asked
-from tablegen.geometry.stepping import Steps, steps
+from tablegen.frame.plan import Slope
+from tablegen.geometry.backing import gap_when_dropped
+from tablegen.geometry.stepping import Steps, held_drift, steps
 from tablegen.numbers import text
+from tablegen.numbers.exact import sign
 from tablegen.numbers.figure import Measure, length_figure
 from tablegen.roof.cheeks import CheekCut, OneCheek
+from tablegen.roof.figures import size
 from tablegen.roof.member import Deduction, End, Kind, Member, Stop, known
-from tablegen.roof.seat import Mouth
+from tablegen.roof.seat import Mouth, greater_drop
 
 SQUARE_ACROSS = N_('plumb on the side, {plumb} from square across; blade square, 0°')
 CHEEK = N_(
@@ -50,6 +54,8 @@ MOUTH = N_(
 HELD = N_('held {held}: mark plumb along the tongue ({tongue}), level along the body ({body})')
 HALVED = N_('{square}; a step is {run} of common run')
 STEPPED = N_('from {start}: {count} whole, then {body} on the body & {tongue} on the tongue, to {stop}')
+DRIFT_LONG = N_('{length} past {stop}, with the square held so: tape the marks')
+DRIFT_SHORT = N_('{length} short of {stop}, with the square held so: tape the marks')
 STEPPED_WHOLE = N_('from {start}: {count} whole, to {stop}')
 
 
@@ -142,10 +148,13 @@ def _past_scale(member: Member) -> Iterator[Fact]:
     return (Fact(_('Past 45°'), way) for way in sorted(ways))
 
 
-def facts_of(member: Member, asked: Asked, single: bool, plate: int) -> Iterator[Fact]:
+def facts_of(
+    member: Member, asked: Asked, single: bool, plate: int, beside: Sequence[Slope]
+) -> Iterator[Fact]:
     """Return what else a marking sheet says of its members.
 
     Given:
+        beside  the slopes that a hip or valley lies between
         single  whether it is of one mark, whose steps are told here
         plate   the number of the plate line's mark, 0 for none
     """
@@ -156,6 +165,7 @@ def facts_of(member: Member, asked: Asked, single: bool, plate: int) -> Iterator
     yield Fact(_('Square'), words)
     if single:
         yield Fact(_('Steps'), _steps(member, plate, measure))
+    yield from _drift(member, single, plate, measure)
     to_the_eaves = not member.tail.set_in_in.terms  # else steps would go past the tail's mark
     if member.kind.stands_on_plate and member.overhang_in.terms and plate and to_the_eaves:
         stepped = steps(member.overhang_in, hold)
@@ -163,7 +173,7 @@ def facts_of(member: Member, asked: Asked, single: bool, plate: int) -> Iterator
             _('Tail’s steps'),
             _stepped(stepped, measure, _('mark {number}').format(number=plate), _('the tail')),
         )
-    if top := _hip_top(member):
+    if top := _hip_top(member, beside):
         yield Fact(_('Top edge'), top)
     mouth = member.mouth
     if mouth is not None:
@@ -202,8 +212,24 @@ def _steps(member: Member, plate: int, measure: Measure) -> str:
     begins = [place for place, line in enumerate(lines_on(member), 1) if not member.at(line).terms]
     if begins:
         start = _('mark {number}').format(number=begins[0])
-    stop = _('mark {number}').format(number=plate) if plate else _('the center line of what stops it below')
-    return _stepped(steps(member.run_in, member.hold), measure, start, stop)
+    return _stepped(steps(member.run_in, member.hold), measure, start, _stop(plate))
+
+
+def _drift(member: Member, single: bool, plate: int, measure: Measure) -> Iterator[Fact]:
+    """Return how far from its mark the last step ends, where the square's figures are not exact and a tape shows it."""
+    off = held_drift(steps(member.run_in, member.hold), member.hold)
+    length = length_figure(size(off), measure)
+    if length.count:
+        stop = _stop(plate)
+        if not single:
+            stop = _('{stop} on {mark}').format(stop=stop, mark=member.name)
+        words = _(DRIFT_LONG if sign(off) > 0 else DRIFT_SHORT)
+        yield Fact(_('Steps’ error'), words.format(length=in_inches(length), stop=stop))
+
+
+def _stop(plate: int) -> str:
+    """Return what steps end at."""
+    return _('mark {number}').format(number=plate) if plate else _('the center line of what stops it below')
 
 
 def _stepped(stepped: Steps, measure: Measure, start: str, stop: str) -> str:
@@ -226,12 +252,22 @@ def _deduction(off: Deduction) -> str:
     )
 
 
-def _hip_top(member: Member) -> str:
+def _hip_top(member: Member, beside: Sequence[Slope]) -> str:
     """Return how a hip comes into both planes; '' of another member."""
     if member.kind not in (Kind.HIP, Kind.UPPER_HIP):
         return ''
     if member.backs is None:
-        return _('dropped: its top stays square')
+        side = beside[0].members.side
+        drop = in_inches(side.length(greater_drop(side)))
+        words = _('dropped {drop}, plumb, on its center: its top stays square')
+        for slope in beside:
+            gap = side.length(gap_when_dropped(side.boards.hip_in, slope.members.side.at))
+            if gap.count:
+                words = _(
+                    'dropped {drop}, plumb, on its center: its top stays square, its edge towards the {slope} {gap} under that plane'
+                )
+                return words.format(drop=drop, gap=in_inches(gap), slope=slope_name(slope.name))
+        return words.format(drop=drop)
     words = _(
         'backed: from the center line of its top {left} down to the left side and {right} to the right, from the square top'
     )

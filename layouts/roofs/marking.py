@@ -89,7 +89,7 @@ def marking_sheet(group: Group, frame: Frame, width: float) -> MarkingSheet:
     asked = frame.asked
     lead, single = group[-1].lead.member, all_alike(group)
     marks = in_rows(one.name for one in group)
-    hands = hands_of(group)
+    hands, beside = hands_of(group), _beside(group[-1].lead, frame.plan)
     same = _the_same(group, asked.measure)
     varying = [line for line in lines_on(lead) if not all(same[line])]
     return MarkingSheet(
@@ -97,11 +97,12 @@ def marking_sheet(group: Group, frame: Frame, width: float) -> MarkingSheet:
         marks=marks,
         named=with_hand(marks, hands[0]) if len(hands) == 1 else marks,
         kind=joined(list(dict.fromkeys(_(MEMBERS[one.lead.member.kind]) for one in group))),
-        pitch=_pitches(group[-1].lead, frame.plan),
+        pitch=joined(list(dict.fromkeys(slope.members.side.pitch.text for slope in beside)))
+        or lead.pitch.text,
         stock=lead.stock.name,
         boxes=tuple(_boxes(group)),
         image=cut_board(board_ink(group, asked), CUT_BOARD['title'], ends_of(lead), width),
-        rows=tuple(_mark_rows(group, same, frame)),
+        rows=tuple(_mark_rows(group, same, asked.measure, beside)),
         heads=() if single else tuple(_heads(lead_lines(group), varying, same, hands)),
         members=()
         if single
@@ -109,22 +110,16 @@ def marking_sheet(group: Group, frame: Frame, width: float) -> MarkingSheet:
         many=len(group) >= MANY,
         cut_from=lead.stick if single else None,
         overall=lead.overall if single else None,
-        facts=(*cuts_of(lead), *facts_of(lead, asked, single, _last_number(group))),
+        facts=(*cuts_of(lead), *facts_of(lead, asked, single, _last_number(group), beside)),
         stands=_stands(group, frame.plan),
         cautions=tuple(_cautions(group, frame)),
     )
 
 
-def _pitches(framed: Framed, plan: Plan) -> str:
-    """Return the pitch of a member's slope; of a hip or valley those of the two that it lies between, where they differ."""
-    if not framed.member.kind.in_corner:
-        return framed.member.pitch.text
-    told = dict.fromkeys(slope.members.side.pitch.text for slope in _beside(framed, plan))
-    return joined(list(told))
-
-
 def _beside(framed: Framed, plan: Plan) -> list[Slope]:
-    """Return the slopes that a hip or valley lies between."""
+    """Return the slopes that a hip or valley lies between; none of another member."""
+    if not framed.member.kind.in_corner:
+        return []
     names = {name for one in framed.standing for name in plan.between(one.start, one.end)}
     return [slope for slope in plan.slopes if slope.name in names]
 
@@ -166,12 +161,13 @@ def _the_same(group: Group, measure: Measure) -> dict[Line, tuple[Taped | None, 
 
 
 def _mark_rows(
-    group: Group, same: dict[Line, tuple[Taped | None, Taped | None]], frame: Frame
+    group: Group,
+    same: dict[Line, tuple[Taped | None, Taped | None]],
+    measure: Measure,
+    beside: Sequence[Slope],
 ) -> Iterator[MarkRow]:
-    member, pair, measure = group[-1].lead.member, len(hands_of(group)) > 1, frame.asked.measure
-    raised = member.kind is Kind.HIP and any(
-        sign(slope.plate_in) > 0 for slope in _beside(group[-1].lead, frame.plan)
-    )
+    member, pair = group[-1].lead.member, len(hands_of(group)) > 1
+    raised = member.kind is Kind.HIP and any(sign(slope.plate_in) > 0 for slope in beside)
     first = points_of(member)[0]
     if member.head.off and member.head.off.along.count:
         before = length_figure(first, measure)

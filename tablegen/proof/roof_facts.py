@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from decimal import Decimal
+from fractions import Fraction
 
 from tablegen.proof.digits import FOOT_IN, SLACK, read, real, written
 from tablegen.proof.roof import UP
@@ -121,6 +122,17 @@ class _Facts:
             for place, value in (('body', body), ('tongue', tongue)):
                 self.it.length(page, self.row(name), place, found.get(place, ''), value)
 
+    def drift(self, page: int, name: str, words: str) -> None:
+        """Read how far from its mark the last step ends with the square held as it is read."""
+        run, far = run_to_step(self.board, self.mark, self.it)
+        body, tongue, step = (read(one) or Fraction(0) for one in square_of(self.board, far))
+        whole, _body, _tongue = steps_of(self.board, run, far)
+        x, y, z = self.board.edge
+        exact = real(step) * far * ((x * x + y * y + z * z) / (x * x + y * y)).sqrt()
+        off = whole * (real(body * body + tongue * tongue).sqrt() - exact)
+        found = self.places(page, name, 'drift-long' if off > 0 else 'drift-short', words)
+        self.it.length(page, self.row(name), '', found.get('length', ''), abs(off))
+
     def _overhang(self) -> Decimal:
         """Return the level run of the tail, in feet of common run."""
         _run, far = run_to_step(self.board, self.mark, self.it)
@@ -202,6 +214,8 @@ def read_facts(
                 one.square(at, name, words)
             case 'steps' | 'tail-steps':
                 one.steps(at, name, words, what == 'tail-steps')
+            case 'drift':
+                one.drift(at, name, words)
             case 'mouth':
                 one.mouth(at, name, words)
             case 'off':

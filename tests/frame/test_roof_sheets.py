@@ -122,6 +122,19 @@ def test_a_hip_is_marked_from_either_end(pages):
     assert row(page, 'Ridge center line')[0] == f'{sixteenths(first)} in before the board begins'
 
 
+def test_steps_at_the_stamped_seventeen_are_told_from_the_tape(pages):
+    """Source: 17 on the body for √288, twelve times; and in plan a hip's edge stands half its thickness, askew, nearer to each eave."""
+    page = page_of(pages, 'H hip')
+    long = 12 * (sqrt(mpf(17**2 + 7**2)) - sqrt(mpf(288 + 7**2)))
+
+    assert row(page, 'Steps’ error') == [
+        f'{sixteenths(long)} in past mark 3, with the square held so: tape the marks'
+    ]
+    drop = sixteenths(HALF / ROOT2 * SLOPE)
+    assert row(page, 'Top edge') == [f'dropped {drop} in, plumb, on its center: its top stays square']
+    assert 'Steps’ error' not in page_of(pages, 'C, E common and end common')
+
+
 def test_jacks_share_a_page_and_a_table(pages):
     """Source: a jack's center line ends half a hip's thickness, askew, short of the hip; its sides half its own more or less."""
     page = page_of(pages, 'HJ1–HJ8 hip jack')

@@ -53,11 +53,18 @@ def test_both_hands_of_a_hip_are_led_to(sheets):
 
 def test_a_hip_s_heel_stands_on_the_raised_plate(sheets):
     """Source: in plan a hip leaves the eaves' corner, which is 16 in outside both plates, at the angle whose tangent is 9/7, and
-    crosses the ends' plate line first; its rise there is that of the ends over 16 in.
+    crosses the ends' plate line first; its rise there is that of the ends over 16 in. Its edges stand nearer to the eaves by half its
+    thickness times the cosine of its angle to each.
     """
     long = OUT * sqrt(1 + (STEEP / RISE) ** 2 + STEEP**2)
     left = next(one for one in sheets if one.startswith('H hip'))
 
     assert 'Corner of plates' not in left
+    a = mpf(7) / sqrt(mpf(9**2 + 7**2)), mpf(9) / sqrt(mpf(9**2 + 7**2))
+    drops = RISE * a[0] * mpf('0.75'), STEEP * a[1] * mpf('0.75')
+    assert (
+        f'Top edge dropped {sixteenths(drops[1])} in, plumb, on its center: its top stays square, its edge towards the front '
+        f'{sixteenths(drops[1] - drops[0])} in under that plane'
+    ) in left
     (row,) = [line for line in left.splitlines() if 'Raised plate’s line: heel' in line]
     assert row.endswith(sixteenths(long))
