@@ -60,7 +60,7 @@ class Sort:
     mouth: bool
     barge: bool
     flush: bool
-    """Whether its tail is cut off at the plate line."""
+    """Whether its tail is cut off at the plate line; cut there to a valley it is not."""
     places: tuple[tuple[str, np.ndarray], ...]
     """Of each that stands: the name of its slope, and, of hips and valleys, near which corner of the plan it starts."""
 
@@ -133,7 +133,7 @@ class Printed:
             _end(board.tail, board),
             board.mouth is not None,
             board.kind in (Kind.BARGE, Kind.UPPER_BARGE),
-            marks.get(Line.TAIL, '') == marks.get(Line.PLATE),
+            not board.tail.off and marks.get(Line.TAIL, '') == marks.get(Line.PLATE),
             tuple((one.slope, np.array([float(x) for x in one.start])) for one in framed.standing),
         )
 
