@@ -6,6 +6,7 @@ import re
 from collections.abc import Callable, Collection, Iterator
 from typing import Any
 
+from layouts.quick.cascade import Said
 from layouts.quick.refusal import NotPlain
 from layouts.quick.tree import Element
 from layouts.quick.words import UNITS
@@ -105,29 +106,29 @@ class Look:
 class Looks:
     """The looks of all elements of a document's pages."""
 
-    def __init__(self, cascade: Callable[[Element, str, Collection[Element]], dict[Element, Any]], root: Any):
+    def __init__(self, cascade: Callable[[Element, Collection[Element]], dict[Element, Said]], body: Any):
         """Begin with none.
 
         Given:
-            cascade  asks the typesetter for the computed styles of some elements of a page, pseudo-elements refused
-            root     computed style of the body
+            cascade  tells what the style sheet says of some elements of a page
+            body     computed style of the body
         """
-        self._cascade, self._body = cascade, root
-        self._rules: dict[object, tuple[int, int, Any]] = {}
+        self._cascade, self._body = cascade, body
+        self._rules: dict[object, tuple[int, int, Said]] = {}
         self._said: dict[object, int] = {}
         """By all that the style sheet says of an element: its number."""
         self._looks: dict[object, Look] = {}
 
-    def of(self, page: Element, html: str) -> dict[Element, tuple[Look, dict[str, float]]]:
+    def of(self, page: Element) -> dict[Element, tuple[Look, dict[str, float]]]:
         """Return the look of every element of a page, and what its own style attribute says of its place, px."""
         found: dict[Element, tuple[Look, dict[str, float]]] = {}
         if not self._add(page, 0, (), self._body, found):
             new: dict[object, tuple[int, Element]] = {}
             self._find(page, 0, (), new)
-            styles = self._cascade(page, html, {one for _number, one in new.values()})
+            rules = self._cascade(page, {one for _number, one in new.values()})
             for key, (number, one) in new.items():
-                said = frozenset((name, id(value)) for name, (value, _weight) in styles[one].cascaded.items())
-                self._rules[key] = number, self._said.setdefault(said, len(self._said)), styles[one]
+                said = frozenset((name, id(value)) for name, (value, _weight) in rules[one].items())
+                self._rules[key] = number, self._said.setdefault(said, len(self._said)), rules[one]
             found.clear()
             self._add(page, 0, (), self._body, found)
         return found
@@ -154,13 +155,13 @@ class Looks:
         known = self._rules.get((above, one.tag, one.attributes.get('class'), beside))
         if known is None:
             return False
-        number, rules, style = known
+        number, rules, cascaded = known
         said = one.attributes.get('style', '')
         inherited, placed = self._split(said) if said else ('', ())
         key = id(parent), rules, inherited
         look = self._looks.get(key)
         if look is None:
-            look = self._looks[key] = Look(_computed(style, parent, inherited))
+            look = self._looks[key] = Look(_computed(cascaded, parent, inherited))
             self._looks[id(look.style)] = look  # which keeps the style, and its id, alive
         found[one] = look, {name: self._px(value, look) for name, value in placed} if placed else {}
         return all(self._add(child, number, place, look.style, found) for child, place in _places(one))
@@ -215,16 +216,16 @@ def length(value: Any) -> float | None:
     return float(value.value)
 
 
-def _computed(style: Any, parent: Any, said: str) -> Any:
+def _computed(rules: Said, parent: Any, said: str) -> Any:
     """Return a computed style under a parent, with what a style attribute says as well."""
     from weasyprint.css import tinycss2
     from weasyprint.css.validation import preprocess_declarations
 
-    cascaded = dict(style.cascaded)
+    cascaded = dict(rules)
     for name, value, _important in preprocess_declarations(None, tinycss2.parse_blocks_contents(said)):
         cascaded[name] = value, (3, 0, (1, 0, 0))
-    return type(style)(
-        parent, cascaded, None, style.root_style, None, style.font_config, style.initial_page_sizes
+    return type(parent)(
+        parent, cascaded, None, parent.root_style, None, parent.font_config, parent.initial_page_sizes
     )
 
 

@@ -10,16 +10,17 @@ from __future__ import annotations
 
 import logging
 import re
-from collections.abc import Callable, Collection, Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from typing import Any
 
 from layouts.quick.blocks import Blocks
+from layouts.quick.cascade import Cascade
 from layouts.quick.drawing import Images, QuickPage
 from layouts.quick.layers import Layer, Room
 from layouts.quick.looks import Looks
 from layouts.quick.refusal import NotPlain
-from layouts.quick.tree import Element, read
+from layouts.quick.tree import read
 from layouts.quick.words import Cut
 
 BODY = re.compile(r'(.*<body>\n?)(.*)(</body>.*)', re.DOTALL)
@@ -27,7 +28,6 @@ PAGE = re.compile(
     r'(?=<div class="size_\d\d"><section id="[a-z]+-)|(?<!<div class="size_\d\d">)(?=<section id="[a-z]+-)'
 )
 PAGE_NAME = re.compile(r'<section id="([a-z]+-\d+)"')
-STYLED = re.compile(r' style="[^"]*"')
 CLOSE = 1e-6
 """A page is full to so many CSS pixels."""
 
@@ -83,7 +83,6 @@ class Quick:
 
     def __init__(self, typesetter: Any, before: str, after: str, sheet: Any, fonts: Any):
         """Begin; before and after are the document without its pages."""
-        self._typesetter, self._before, self._after = typesetter, before, after
         self._sheet, self._fonts = sheet, fonts
         with _unheard():
             self.document = typesetter.HTML(string=before + after).render(
@@ -91,10 +90,11 @@ class Quick:
             )
         (page,) = self.document.pages
         self._box, self._size = page._page_box, (page.width, page.height)
-        context = self._context(self._whole(''))
-        body = context.style_for(_body(context.style_for))
+        whole = typesetter.HTML(string=before + after)
+        context = self._context(whole)
+        body = context.style_for(whole.etree_element.find('body'))
         self._images = Images(lambda address: context.get_image_from_uri(url=address, context=context))
-        self._looks = Looks(self._cascade, body)
+        self._looks = Looks(Cascade(whole, context.style_for._sheets).of, body)
         self._cuts: dict[object, Cut] = {}
         self._language: str = body['lang']
 
@@ -105,7 +105,7 @@ class Quick:
             NotPlain if it has anything that is not set here, or is too full
         """
         tree = read(html.strip())
-        blocks = Blocks(self._looks.of(tree, html), self._cuts, self._language)
+        blocks = Blocks(self._looks.of(tree), self._cuts, self._language)
         x, y = self._box.content_box_x(), self._box.content_box_y()
         room, layer = Room(x, y, self._box.width, []), Layer()
         blocks.put(tree, room, layer)
@@ -115,69 +115,12 @@ class Quick:
         (name,) = PAGE_NAME.findall(html)
         return QuickPage(self._size, {name: (x, y, 0.0, 0.0)}, layer, blocks, self._images)
 
-    def _cascade(self, page: Element, html: str, asked: Collection[Element]) -> dict[Element, Any]:
-        """Return the computed style of some elements of a page, style attributes left out."""
-        whole = self._whole(STYLED.sub('', html))
-        body = whole.etree_element.find('body')
-        theirs = dict(_pairs(page, body[0]))
-        kept = {whole.etree_element, body}
-        for one, path in _paths(page, ()):
-            if one in asked:
-                kept.update(theirs[each] for each in path)
-        whole.wrapper_element = _Some(whole.wrapper_element, kept)
-        style_for = self._context(whole).style_for
-        if any(
-            pseudo in ('before', 'after') and element.tag != 'br'
-            for element, pseudo in style_for._computed_styles
-        ):
-            raise NotPlain('what_the_style_sheet_puts_before_or_after')
-        return {one: style_for(theirs[one]) for one in asked}
-
-    def _whole(self, html: str) -> Any:
-        """Return the document with some HTML in its body, as the typesetter reads it."""
-        return self._typesetter.HTML(string=self._before + html + self._after)
-
     def _context(self, whole: Any) -> Any:
         from weasyprint import DEFAULT_OPTIONS
         from weasyprint.document import Document
 
         options = {**DEFAULT_OPTIONS, 'stylesheets': [self._sheet]}
         return Document._build_layout_context(whole, self._fonts, None, {}, options)
-
-
-class _Some:
-    """A document's elements as the typesetter's cascade goes through them, only some of them."""
-
-    def __init__(self, whole: Any, kept: Collection[Any]):
-        self._whole, self._kept = whole, kept
-
-    def __getattr__(self, name: str) -> Any:
-        return getattr(self._whole, name)
-
-    def iter_subtree(self) -> Iterator[Any]:
-        """Return them in order."""
-        return (one for one in self._whole.iter_subtree() if one.etree_element in self._kept)
-
-
-def _pairs(ours: Element, theirs: Any) -> Iterator[tuple[Element, Any]]:
-    """Return every element with the typesetter's own of it."""
-    if ours.tag != theirs.tag or len(ours.elements) != len(theirs):
-        raise NotPlain(f'{theirs.tag}_read_otherwise')
-    yield ours, theirs
-    for child, other in zip(ours.elements, theirs, strict=True):
-        yield from _pairs(child, other)
-
-
-def _paths(one: Element, above: tuple[Element, ...]) -> Iterator[tuple[Element, tuple[Element, ...]]]:
-    """Return every element with those that it is in, itself the last."""
-    path = (*above, one)
-    yield one, path
-    for child in one.elements:
-        yield from _paths(child, path)
-
-
-def _body(style_for: Any) -> Any:
-    return next(one for one, _pseudo in style_for._computed_styles if getattr(one, 'tag', '') == 'body')
 
 
 @contextmanager
