@@ -5,15 +5,21 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from layouts.roofs import cuts
-from layouts.words import marking
+from layouts.words import marking, patterns
 from layouts.words.drawings import ROOF_SECTION
 from layouts.words.examples import HIP_MARKS, MARKS
 from layouts.words.frame import CHECKS, HANDS, MEMBERS
 from layouts.words.lists import capital
-from layouts.words.say import _
+from layouts.words.say import N_, _
+from tablegen.frame.roof_keys import MOST_SIDES
 from tablegen.proof.roof_names import RoofNames
 from tablegen.roof.member import Hand, Kind, Line
 
+LEVEL_ENDS = (
+    N_('one end cut to the sheathing, {tilt} from square'),
+    N_('one end to a point, blade {tilt}'),
+    N_('one cheek, blade {tilt}'),
+)
 ENDS = {'head': '', 'tail': 'tail', 'foot': 'foot'}
 
 
@@ -31,7 +37,7 @@ def roof_names() -> RoofNames:
             'asked': _('What was asked for'),
         },
         _heads(),
-        {name: _(words) for name, words in marking.SLOPES.items()},
+        {name: marking.slope_name(name) for name in (*marking.SLOPES, *(f'side_{n}' for n in range(1, MOST_SIDES + 1)))},
         {_(words): kind.value for kind, words in MEMBERS.items()},
         dict(_marks()),
         {
@@ -40,6 +46,7 @@ def roof_names() -> RoofNames:
             _('where the planes meet, or a shed’s top edge ends'): 'meet',
             _('top of the ridge'): 'ridge-top',
             _('underside of the ridge'): 'ridge-bottom',
+            _('top of the purlins'): 'purlin-top',
             _('upper corner of the tails'): 'tail',
         },
         {
@@ -56,12 +63,15 @@ def roof_names() -> RoofNames:
             _('Top edge'): 'top',
             _('Bird’s mouth'): 'mouth',
             _('Comes off above'): 'off',
+            _('Comes off below'): 'off-below',
             _('Stands on'): 'stands',
         },
         _sentences(),
         (_(HANDS[Hand.LEFT]), _(HANDS[Hand.RIGHT])),
         _('table below'),
-        {name: _(ROOF_SECTION[name]) for name in ('run', 'overhang', 'above_plate', 'ridge_top', 'ridge_bottom', 'meet', 'tail')},
+        tuple(map(_, LEVEL_ENDS)),
+        _('every side'),
+        {name: _(ROOF_SECTION[name]) for name in ('run', 'overhang', 'above_plate', 'ridge_top', 'ridge_bottom', 'meet', 'peak', 'tail', 'raised')},
     )  # fmt: skip
 
 
@@ -130,8 +140,14 @@ def _sentences() -> dict[str, str]:
         'drift-short': _(cuts.DRIFT_SHORT),
         'few-stepped': _('{whole}, {body} & {tongue}'),
         'mouth': _(cuts.MOUTH),
+        'mouth-out': _('{mouth}; the heel stands {out} outwards of the inside corner, level'),
+        'by-hand': _(cuts.BY_HAND),
+        'by-hand-leaning': _(cuts.BY_HAND_LEANING),
+        'backed': _(
+            'backed: from the center line of its top {left} down to the left side and {right} to the right, from the square top'
+        ),
         'off': _('{along} along the top edge, {level} level: up to the {stop}'),
-        'diagonals': _(CHECKS['diagonals']),
+        **{name: _(CHECKS[name]) for name in ('diagonals', 'wing_diagonals', 'sides', 'corners', 'raised_plates', 'upper_hip_top')},
         'ridge-height': _(CHECKS['ridge_height']),
         'buy': _('Buy {stock}: {boards}; {together} together, {bound}.'),
         'a-board': _('{number} of {length}'),
@@ -168,6 +184,10 @@ def _marks() -> Iterator[tuple[str, tuple[str, str]]]:
     yield capital(_(MARKS[Kind.VALLEY][Line.POINT])), ('head', 'center')
     yield capital(_(MARKS[Kind.VALLEY][Line.SIDE])), ('head', 'side')
     yield capital(_(MARKS[Kind.HIP][Line.TAIL])), ('tail', 'center')
+    yield capital(_(MARKS[Kind.VALLEY][Line.TAIL])), ('tail', 'center')
+    yield capital(_(MARKS[Kind.VALLEY][Line.PLATE])), ('plate', 'center')
+    yield capital(_(marking.LINES[Line.HEEL])), ('heel', 'center')
+    yield capital(_(patterns.PLATES[Kind.HIP])), ('plate', 'center')
     yield capital(_(HIP_MARKS[Line.PLATE])), ('plate', 'center')
     for words in (marking.NO_HEEL, marking.RAISED):
         yield capital(_(words)), ('plate', 'center')

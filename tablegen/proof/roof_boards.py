@@ -2,37 +2,85 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from decimal import Decimal
 
 from tablegen.proof.digits import FOOT_IN, SLACK, real, written
 from tablegen.proof.roof import arms
 from tablegen.proof.roof_reading import Reading
-from tablegen.proof.roof_slopes import MAIN, run_of
-from tablegen.proof.space import dot
+from tablegen.proof.roof_slopes import Corner
 from tablegen.proof.timber import Timber
 
 SQUARE_PARTS = 16
 """Parts of an inch on a framing square."""
+CORNERS, BARGES = ('hip', 'upper_hip', 'valley'), ('barge', 'upper_barge')
 
 
-def timber_of(mark: str, it: Reading, hand: str = '') -> Timber | None:
-    """Return the board of a mark: a rafter where it stands, a hip at its corner; None of one that is not worked out.
+class Boards:
+    """The board of a mark: one, or the two between which it is by how its place is printed."""
+
+    def __init__(self, found: list[Timber], kind: str, corner: Corner | None = None):
+        self.found, self.kind, self.corner = found, kind, corner
+
+    @property
+    def one(self) -> Timber:
+        """Return one of them, for whatever does not depend on its place."""
+        return self.found[0]
+
+    def each(self, value: Callable[[Timber], Decimal]) -> list[Decimal]:
+        """Return what may be the value of each."""
+        return [value(board) for board in self.found]
+
+    @property
+    def runs(self) -> list[tuple[Decimal, Decimal]]:
+        """Return the level run that is stepped off in feet of common run, and how far the board goes for one inch of it."""
+        found = []
+        for board in self.found:
+            assert board.center
+            whole = board.to(board.center)
+            assert whole is not None
+            level = whole * board.flat
+            found.append((self.corner.run, level / self.corner.run) if self.corner else (level, Decimal(1)))
+        return found
+
+
+def boards_of(mark: str, it: Reading, hand: str = '') -> Boards | None:
+    """Return the board of a mark; None of one that stands nowhere.
 
     Given:
-        hand  of a hip, on which the main slope lies, where it is told
+        hand  of a hip or valley, where all on a sheet are of one
     """
     assert it.roof
     kind = kind_of(mark, it)
-    if kind == 'hip' and it.roof.hips:
-        return it.roof.hip(hip_of(hand, it))
-    if kind == 'barge':
-        main = it.roof.slopes[0]
-        return main.rafter(main.length / 2, it.asked.depth('stock.rafters'))
-    standing = it.stood.get(mark)
+    if kind in CORNERS:
+        corners = corners_of(mark, it, hand)
+        return Boards([corners[0].board], kind, corners[0]) if corners else None
+    if kind in BARGES:
+        barges = [board for _slope, board in barges_of(mark, it)]
+        return Boards(barges[:1], kind) if barges else None
+    standing = sorted(it.stood.get(mark, []), key=lambda one: (one.high - one.low, one.hand))
     if not standing:
         return None
-    one = standing[0]
-    return one.slope.rafter(one.along, it.asked.depth('stock.rafters'))
+    one, depth = standing[0], it.asked.depth('stock.rafters')
+    places = sorted({one.low, one.high})
+    return Boards([one.slope.rafter(place, depth, kind) for place in places], kind)
+
+
+def corners_of(mark: str, it: Reading, hand: str = '') -> list[Corner]:
+    """Return the hips or valleys of a mark: those of its kind that are as long as the list of members says."""
+    assert it.roof
+    kind = [one for one in it.roof.corners if one.kind == kind_of(mark, it)]
+    hands = [hand] if hand else it.names.hands if mark in it.handed else ['']
+    kind = [one for one in kind if ('' if one.hand is None else it.names.hands[one.hand]) in hands] or kind
+    return [one for one in kind if it.overalls.get(mark, '') in it.told(one.board.overall)] or kind
+
+
+def barges_of(mark: str, it: Reading) -> list[tuple[str, Timber]]:
+    """Return the barge rafters of a mark, each with the name of its slope."""
+    assert it.roof
+    kind = kind_of(mark, it)
+    there = [(slope.name, board) for slope, what, board in it.roof.barges() if what == kind]
+    return [one for one in there if it.overalls.get(mark, '') in it.told(one[1].overall)] or there
 
 
 def kind_of(mark: str, it: Reading) -> str:
@@ -40,48 +88,18 @@ def kind_of(mark: str, it: Reading) -> str:
     return it.names.kinds.get(it.kinds.get(mark, ''), '')
 
 
-def hip_of(hand: str, it: Reading) -> int:
-    """Return which hip is one of a hand: the first has the main slope on its right."""
-    return 1 if hand == it.names.hands[0] else 0
-
-
-def run_to_step(board: Timber, mark: str, it: Reading) -> tuple[Decimal, Decimal]:
-    """Return the level run that is stepped off in feet of common run, and how far the board goes for one inch of it."""
-    assert it.roof
-    assert board.center
-    kind = kind_of(mark, it)
-    whole = board.to(board.center)
-    assert whole is not None
-    if kind == 'hip':
-        mains = [one for one in it.roof.slopes if one.name in MAIN]
-        starts = [dot(one.inward, board.foot) - dot(one.inward, one.origin) for one in mains]
-        run = run_of(mains[0]) - min(starts, key=abs)
-        return run, _level(board, whole) / run
-    return _level(board, whole), Decimal(1)
-
-
-def _level(board: Timber, along: Decimal) -> Decimal:
-    return along * _flat(board)
-
-
-def _flat(board: Timber) -> Decimal:
-    """Return how far level an inch along the top edge goes."""
-    x, y, z = board.edge
-    return (x * x + y * y).sqrt() / (x * x + y * y + z * z).sqrt()
-
-
 def place_of(board: Timber, where: tuple[str, str]) -> Decimal:
     """Return where a mark is along the top edge, from the plate line."""
     end, across = where
     if end == 'plate':
         return Decimal(0)
+    if end == 'heel':
+        return -board.out / board.flat
+    upper = end == 'head'
+    cut = board.head if upper else board.tail
     if across == 'tip':
-        return board.reach(board.head) if end == 'head' else board.reach(board.tail, False)
-    cut, upper, half = (
-        (board.head, True, real(board.thick) / 2)
-        if end == 'head'
-        else (board.tail, False, real(board.thick) / 2)
-    )
+        return board.reach(cut, upper)
+    half = real(board.thick) / 2
     sides = [board.at(cut, half, upper), board.at(cut, -half, upper)]
     match across:
         case 'center':
@@ -109,14 +127,18 @@ def steps_of(board: Timber, run: Decimal, far: Decimal) -> tuple[int, Decimal, D
     return whole, left * far, left * rise
 
 
-def few_steps(board: Timber, mark: str, it: Reading) -> str:
-    """Return how steps are told in a table."""
-    run, far = run_to_step(board, mark, it)
-    whole, body, tongue = steps_of(board, run, far)
-    if body < SLACK:
-        return str(whole)
-    told_body, told_tongue = (it.told(one)[0] for one in (body, tongue))
-    return it.names.sentences['few-stepped'].format(whole=whole, body=told_body, tongue=told_tongue)
+def few_steps(boards: Boards, it: Reading) -> list[str]:
+    """Return how steps may be told in a table."""
+    found = []
+    for run, far in boards.runs:
+        whole, body, tongue = steps_of(boards.one, run, far)
+        if body < SLACK:
+            found.append(str(whole))
+            continue
+        sentence = it.names.sentences['few-stepped']
+        told_body, told_tongue = (it.told(one)[0] for one in (body, tongue))
+        found.append(sentence.format(whole=whole, body=told_body, tongue=told_tongue))
+    return found
 
 
 def square_of(board: Timber, far: Decimal) -> tuple[str, str, str]:

@@ -10,7 +10,6 @@ from math import ceil
 from tablegen.proof.digits import SLACK, decimals, real
 from tablegen.proof.page import Line, close
 from tablegen.proof.roof_reading import Reading, plain, run_told
-from tablegen.proof.roof_slopes import run_of
 from tablegen.proof.roof_stated import Unstated, inches_of
 from tablegen.proof.sentences import told, told_within
 from tablegen.proof.sheet_lines import Row, Sheet, tables_in
@@ -148,20 +147,4 @@ def _sheathing(sheet: Sheet, words: str, it: Reading) -> None:
 def roof_area(it: Reading) -> Decimal:
     """Return the square inches of all slopes out to the eaves and barge rafters: each in plan, as much larger as it is steep."""
     assert it.roof
-    out, area = real(it.asked.inches('overhang.gable')), Decimal(0)
-    named = {one.name: one for one in it.roof.slopes}
-    for slope in it.roof.slopes:
-        steep = (1 + slope.rise**2).sqrt()
-        run = run_of(slope)
-        lower, upper = slope.length, slope.length
-        if slope.name in ('left', 'right'):
-            main = named['front']
-            lower += 2 * main.overhang
-            upper = Decimal(0)
-        else:
-            for key in ('left', 'right'):
-                end = named.get(key)
-                lower += end.overhang if end else out
-                upper += out if end is None else -run_of(end)
-        area += (lower + upper) / 2 * (run + slope.overhang) * steep
-    return area
+    return sum((one.in_plan * (1 + one.rise**2).sqrt() for one in it.roof.slopes), Decimal(0))

@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 from decimal import Decimal
 from fractions import Fraction
 
-from tablegen.proof.digits import FOOT_IN, SLACK, read, real, written
+from tablegen.proof.digits import FOOT_IN, SLACK, decimals, read, real, written
 from tablegen.proof.roof import UP
-from tablegen.proof.roof_boards import kind_of, run_to_step, square_of, steps_of
+from tablegen.proof.roof_boards import BARGES, CORNERS, Boards, barges_of, corners_of, square_of, steps_of
+from tablegen.proof.roof_plates import slopes_named
 from tablegen.proof.roof_reading import Reading
-from tablegen.proof.roof_slopes import gables
 from tablegen.proof.sentences import before, told
 from tablegen.proof.space import Plane, dot, size
-from tablegen.proof.timber import End, Timber
+from tablegen.proof.timber import End
 
 Said = tuple[int, str, str]
 STEEPEST_TILT = 45
@@ -23,10 +24,9 @@ STEEPEST_TILT = 45
 class _Facts:
     """The facts of one sheet."""
 
-    def __init__(self, title: str, board: Timber, mark: str, it: Reading):
-        self.title, self.board, self.mark, self.it = title, board, mark, it
-        self.sentences = it.names.sentences
-        self.kind = kind_of(mark, it)
+    def __init__(self, title: str, boards: Boards, marks: Sequence[str], hand: str, it: Reading):
+        self.title, self.boards, self.marks, self.hand, self.it = title, boards, marks, hand, it
+        self.board, self.sentences = boards.one, it.names.sentences
 
     def row(self, name: str) -> str:
         return f'{self.title}: {name}'
@@ -43,7 +43,7 @@ class _Facts:
     def end(self, page: int, name: str, words: str, end: End, tail: bool) -> None:
         """Read how an end is sawn."""
         board, row = self.board, self.row(name)
-        if tail and self.it.asked.square and len(end.faces) == 1:
+        if tail and end.leans and len(end.faces) == 1 and abs(board.tilt(end.faces[0])) < SLACK:
             found = self.places(page, name, 'square-tail', words)
             for place, way in (('level', board.ahead), ('plumb', UP)):
                 value = abs(dot(board.top, way)) / size(board.top) * real(board.depth)
@@ -56,6 +56,11 @@ class _Facts:
             self._degrees(page, row, 'square', found, 'plumb', board.plumb_cut)
             return
         faces = end.faces
+        if len(faces) > 2:
+            found = self.places(page, name, 'blunt', words)
+            self._degrees(page, row, 'square', found, 'plumb', board.plumb_cut)
+            self.cheek(page, row, found.get('cheek', ''), faces[1])
+            return
         if len(faces) == 2 and abs(board.cheek(faces[0]) - board.cheek(faces[1])) > SLACK:
             found = self.places(page, name, 'unlike', words)
             sides = sorted(
@@ -100,8 +105,7 @@ class _Facts:
 
     def square(self, page: int, name: str, words: str) -> None:
         """Read how the square is held."""
-        _run, far = run_to_step(self.board, self.mark, self.it)
-        body, tongue, step = square_of(self.board, far)
+        body, tongue, step = square_of(self.board, self.boards.runs[0][1])
         whole = step == str(FOOT_IN)
         found = self.places(page, name, 'held' if whole else 'halved', words)
         head = self.sentences['held']
@@ -112,78 +116,109 @@ class _Facts:
 
     def steps(self, page: int, name: str, words: str, tail: bool) -> None:
         """Read how a board or its tail is stepped off."""
-        run, far = run_to_step(self.board, self.mark, self.it)
-        if tail:
-            run = self._overhang()
-        whole, body, tongue = steps_of(self.board, run, far)
+        far = self.boards.runs[0][1]
+        runs = [self._overhang()] if tail else [run for run, _far in self.boards.runs]
+        each = [steps_of(self.board, run, far) for run in runs]
+        whole, body, _tongue = each[0]
         found = self.places(page, name, 'stepped-whole' if body < SLACK else 'stepped', words)
-        self.it.figure(page, self.row(name), '', found.get('count', ''), str(whole))
+        self.it.figure(page, self.row(name), '', found.get('count', ''), *(str(one[0]) for one in each))
         if body >= SLACK:
-            for place, value in (('body', body), ('tongue', tongue)):
-                self.it.length(page, self.row(name), place, found.get(place, ''), value)
+            for n, place in enumerate(('body', 'tongue')):
+                values = [one[1:][n] for one in each if one[0] == whole]
+                self.it.length(page, self.row(name), place, found.get(place, ''), *values)
 
     def drift(self, page: int, name: str, words: str) -> None:
         """Read how far from its mark the last step ends with the square held as it is read."""
-        run, far = run_to_step(self.board, self.mark, self.it)
+        run, far = self.boards.runs[0]
         body, tongue, step = (read(one) or Fraction(0) for one in square_of(self.board, far))
         whole, _body, _tongue = steps_of(self.board, run, far)
-        x, y, z = self.board.edge
-        exact = real(step) * far * ((x * x + y * y + z * z) / (x * x + y * y)).sqrt()
+        exact = real(step) * far / self.board.flat
         off = whole * (real(body * body + tongue * tongue).sqrt() - exact)
         found = self.places(page, name, 'drift-long' if off > 0 else 'drift-short', words)
         self.it.length(page, self.row(name), '', found.get('length', ''), abs(off))
 
     def _overhang(self) -> Decimal:
         """Return the level run of the tail, in feet of common run."""
-        _run, far = run_to_step(self.board, self.mark, self.it)
-        x, y, z = self.board.edge
-        level = (x * x + y * y).sqrt() / (x * x + y * y + z * z).sqrt()
-        return -self.board.at(self.board.tail, Decimal(0), False) * level / far
+        board = self.board
+        return -board.at(board.tail, Decimal(0), False) * board.flat / self.boards.runs[0][1]
 
     def mouth(self, page: int, name: str, words: str) -> None:
         """Read the bird's mouth."""
-        it = self.it
-        assert it.roof
-        height = it.roof.height
-        if self.kind == 'hip' and it.asked.word('cuts.hips', 'dropped') == 'dropped':
-            height -= it.roof.hip_drop(0)
-        heel, seat, notch, left = self.board.mouth(height)
+        it, board = self.it, self.board
+        if board.height is None:
+            it.strange(page, f'{name} {words}')
+            return
+        heel, seat, notch, left = board.mouth(board.height)
+        if board.out:
+            found = self.places(page, name, 'mouth-out', words)
+            it.length(page, self.row(name), before(self.sentences['mouth-out'], 'out'), found.get('out', ''), board.out)  # fmt: skip
+            words = found.get('mouth', '')
         found = self.places(page, name, 'mouth', words)
-        values = {'height': height, 'heel': heel, 'seat': seat, 'notch': notch, 'left': left}
+        values = {'height': board.height, 'heel': heel, 'seat': seat, 'notch': notch, 'left': left}
         for place, value in values.items():
             it.length(
                 page, self.row(name), before(self.sentences['mouth'], place), found.get(place, ''), value
             )
 
-    def off(self, page: int, name: str, words: str) -> None:
-        """Read what comes off above: from the line of what stops it to the point of its center."""
-        board, it = self.board, self.it
-        assert board.center
-        line = board.to(board.center)
-        assert line is not None
-        along = line - board.at(board.head)
-        x, y, z = board.edge
+    def off(self, page: int, name: str, words: str, end: End, at: Decimal) -> None:
+        """Read what comes off at an end: from the line of what stops it to the point of its center.
+
+        Given:
+            at  along from that line
+        """
+        it = self.it
         found = self.places(page, name, 'off', words)
-        level = along * (x * x + y * y).sqrt() / (x * x + y * y + z * z).sqrt()
-        for place, value in (('along', along), ('level', level)):
+        for place, value in (('along', at), ('level', at * self.board.flat)):
             it.length(page, self.row(name), before(self.sentences['off'], place), found.get(place, ''), value)
         thick = found.get('stop', '').rpartition(', ')[2].partition(' in ')[0]
-        right = {'common': it.asked.ridge, 'shed_rafter': it.asked.inches('shed.thickness')}.get(self.kind)
-        if right and read(thick) is not None:
-            it.length(page, self.row(name), '', thick, real(right))
+        if end.thick and read(thick) is not None:
+            it.length(page, self.row(name), '', thick, real(end.thick))
 
-    def stands(self, page: int, name: str, words: str, marks: Sequence[str]) -> None:
-        """Read how many stand on each slope."""
-        it = self.it
+    def backs(self, page: int, name: str, words: str) -> None:
+        """Read how a hip comes into both slopes."""
+        backs = self.boards.corner and self.boards.corner.backs
+        found = self.places(page, name, 'backed' if backs else 'dropped', words)
+        for place, value in zip(('left', 'right'), backs or (), strict=False):
+            self.it.degrees(page, self.row(name), place, found.get(place, ''), value)
+
+    def by_hand(self, page: int, name: str, words: str) -> None:
+        """Read how a cheek is sawn for which no saw tilts far enough: from the end, as much as is left, as far as the cut is deep."""
+        board, sentences = self.board, self.sentences
+        name_of = 'by-hand-leaning' if told(sentences['by-hand-leaning'], words) else 'by-hand'
+        found = self.places(page, name, name_of, words)
+        tilts, reaches = [''], []
+        for end in (board.head, board.tail):
+            share = {1: real(board.thick), 2: real(board.thick) / 2}.get(len(end.faces))
+            crossed = share or real(board.thick - end.thick) / 2
+            for face in end.faces:
+                if board.tilt(face) > STEEPEST_TILT + SLACK:
+                    tilts.append(f'{decimals(90 - board.tilt(face), 2)}°')
+                    aside = dot(face.normal, board.left)
+                    reaches += self.it.told(crossed / (1 - aside * aside).sqrt())
+        for place, right in (('other', tilts[1:]), ('reach', reaches)):
+            self.it.figure(page, self.row(name), before(sentences[name_of], place), found.get(place, ''), *(right or ['']))  # fmt: skip
+
+    def stands(self, page: int, name: str, words: str) -> None:
+        """Read how many stand on each slope or at each corner."""
+        it, right = self.it, self._standing()
         for one in words.split('; '):
-            slope, _colon, count = one.rpartition(': ')
-            key = next((key for key, told_name in it.names.slopes.items() if told_name == slope), None)
-            if key is None:
-                continue
-            right = sum(stood.slope.name == key for mark in marks for stood in it.stood.get(mark, []))
-            if self.kind == 'barge' and it.roof:
-                right = gables(it.roof)
-            it.figure(page, self.row(name), slope, count, str(right))
+            place, _colon, count = one.rpartition(': ')
+            key = frozenset(slope.name for slope in slopes_named(place, it))
+            it.figure(page, self.row(name), place, count, str(right.pop(key, '')))
+        if right:
+            it.missing(page, self.row(name))
+
+    def _standing(self) -> Counter[frozenset[str]]:
+        """Return how many of the sheet's members there are, by the slopes that each is on or between."""
+        it, right = self.it, Counter[frozenset[str]]()
+        for mark in self.marks:
+            if self.boards.kind in CORNERS:
+                right.update(one.slopes for one in corners_of(mark, it, self.hand))
+            elif self.boards.kind in BARGES:
+                right.update(frozenset({slope}) for slope, _board in barges_of(mark, it))
+            else:
+                right.update(frozenset({stood.slope.name}) for stood in it.stood.get(mark, []))
+        return right
 
 
 def read_facts(
@@ -191,12 +226,20 @@ def read_facts(
     title: str,
     facts: Sequence[Said],
     marks: Sequence[str],
-    board: Timber,
+    boards: Boards,
     single: bool,
+    hand: str,
     it: Reading,
 ) -> None:
-    """Read them all."""
-    one, there = _Facts(title, board, marks[-1], it), set()
+    """Read them all.
+
+    Given:
+        hand  of all of them, '' where they are of both or of none
+    """
+    one, there, board = _Facts(title, boards, marks, hand, it), set(), boards.one
+    line = board.to(board.center) if board.center else None
+    above = (line or Decimal(0)) - board.at(board.head)
+    below = board.at(board.tail, Decimal(0), False)
     for at, name, words in facts:
         what = it.names.facts.get(name)
         there.add(what)
@@ -208,6 +251,8 @@ def read_facts(
                 one.end(at, name, words, board.head, False)
             case 'tail':
                 one.end(at, name, words, board.tail, True)
+            case 'past':
+                one.by_hand(at, name, words)
             case 'seat':
                 one.seat(at, name, words)
             case 'square':
@@ -216,14 +261,21 @@ def read_facts(
                 one.steps(at, name, words, what == 'tail-steps')
             case 'drift':
                 one.drift(at, name, words)
+            case 'top':
+                one.backs(at, name, words)
             case 'mouth':
                 one.mouth(at, name, words)
             case 'off':
-                one.off(at, name, words)
+                one.off(at, name, words, board.head, above)
+            case 'off-below':
+                one.off(at, name, words, board.tail, below)
             case 'stands':
-                one.stands(at, name, words, marks)
-    wanted = {'square'} | ({'steps'} if single else set())
-    if one.kind != 'barge':
+                one.stands(at, name, words)
+    wanted = {'square', 'stands'} | ({'steps'} if single else set())
+    if board.height is not None and board.seats:
         wanted |= {'seat', 'mouth'}
+    if boards.kind in CORNERS[:2]:
+        wanted.add('top')
+    wanted |= {name for name, off in (('off', above), ('off-below', below)) if off > SLACK}
     if not wanted <= there or not ({'both'} <= there or {'head', 'tail'} <= there):
         it.missing(page, title)

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from tablegen.proof.digits import real
+from tablegen.proof.digits import SLACK, nearest, real
 from tablegen.proof.page import Page, close
 from tablegen.proof.roof_plates import slopes_named
 from tablegen.proof.roof_reading import Reading, run_told
 from tablegen.proof.roof_slopes import Slope, run_of
+from tablegen.proof.roof_stated import THICK
 from tablegen.proof.sentences import told, told_within
 from tablegen.proof.sheet_lines import Sheet
 
@@ -32,9 +33,9 @@ def read_plan(sheet: Sheet, it: Reading) -> None:
 
 def read_sections(sheet: Sheet, pages: dict[int, Page], it: Reading) -> None:
     """Read the heights of every slope, and the lengths that are drawn."""
-    values: dict[int, list[dict[str, Decimal]]] = {}
+    values: dict[int, list[dict[str, list[Decimal]]]] = {}
     for heading, lines in sheet.parts():
-        slopes = slopes_named(heading, it)
+        slopes = slopes_named(heading.rpartition(':')[0], it)
         if not slopes or not lines:
             continue
         right, there = heights_of(slopes[0], it), set()
@@ -45,46 +46,57 @@ def read_sections(sheet: Sheet, pages: dict[int, Page], it: Reading) -> None:
             key = it.names.heights[name] if name else ''
             if name and key in right:
                 there.add(key)
-                it.length(page, heading, name, words.removeprefix(name), right[key])
+                it.length(page, heading, name, words.removeprefix(name), right[key][0])
             elif name:
                 it.strange(page, words)
-        if not {'above', 'meet', 'tail'} <= there:
+        if not right.keys() - {'run', 'overhang'} <= there:
             it.missing(lines[0][0], heading)
     for page, some in values.items():
         it.found.read.add(page)
         _drawn(pages[page], some, it)
 
 
-def heights_of(slope: Slope, it: Reading) -> dict[str, Decimal]:
-    """Return what stands plumb over the main plates."""
+def heights_of(slope: Slope, it: Reading) -> dict[str, list[Decimal]]:
+    """Return what stands plumb over the main plates, and the runs that are drawn beside it."""
     assert it.roof
-    run, base = run_of(slope), slope.origin[2]
-    meet = base + slope.above + run * slope.rise
+    legs = [slope, *(one for one in it.roof.slopes if one.name == f'{slope.name}_upper')]
+    run, base, leg = run_of(slope), slope.origin[2], legs[-1]
+    meet = leg.on_plate(Decimal(0), run_of(leg))[2]
     found = {
         'above': slope.above,
         'meet': meet,
         'tail': base + slope.above - slope.overhang * slope.rise,
-        'run': run,
         'overhang': slope.overhang,
     }
-    if base:
+    if nearest(base, it.asked.per):
         found['plate'] = base
-    if it.asked.ridge and it.asked.word('kind') != 'shed':
-        steeper = max(one.rise for one in it.roof.slopes if one.name in ('front', 'back'))
-        down = Decimal(0) if it.asked.word('ridge.top') == 'beveled' else real(it.asked.ridge) / 2 * steeper
-        found['ridge-top'] = meet - down
-        found['ridge-bottom'] = meet - down - real(it.asked.inches('ridge.depth'))
-    return found
+    upper = [stop.edge for region in leg.regions for stop in region.upper]
+    if it.asked.ridge and {'ridge', 'end'} & set(upper):
+        found['ridge-top'] = ridge_top(leg, meet, it)
+        found['ridge-bottom'] = found['ridge-top'] - real(it.asked.inches('ridge.depth'))
+    if len(legs) > 1:
+        found['purlin-top'] = slope.on_plate(Decimal(0), run - real(THICK) / 2)[2]
+    runs = [run] if len(legs) == 1 else [run, run_of(leg) - run]
+    return {key: [value] for key, value in found.items()} | {'run': runs}
 
 
-def _drawn(page: Page, some: list[dict[str, Decimal]], it: Reading) -> None:
-    keys = {'run': 'run', 'overhang': 'overhang', 'above_plate': 'above', 'ridge_top': 'ridge-top', 'ridge_bottom': 'ridge-bottom', 'meet': 'meet', 'tail': 'tail'}  # fmt: skip
+def ridge_top(slope: Slope, meet: Decimal, it: Reading) -> Decimal:
+    """Return how high a ridge's top is: where its edges lie in the steeper slope beside it, or where that meets the other."""
+    assert it.roof
+    if it.asked.word('ridge.top') == 'beveled':
+        return meet
+    there = [one for one in it.roof.slopes if abs(one.on_plate(Decimal(0), run_of(one))[2] - meet) < SLACK]
+    beside = [one for one in there if any(stop.edge == 'ridge' for region in one.regions for stop in region.upper)]  # fmt: skip
+    return meet - real(it.asked.ridge) / 2 * max(one.rise for one in beside)
+
+
+def _drawn(page: Page, some: list[dict[str, list[Decimal]]], it: Reading) -> None:
+    keys = {'run': 'run', 'overhang': 'overhang', 'above_plate': 'above', 'ridge_top': 'ridge-top', 'ridge_bottom': 'ridge-bottom', 'meet': 'meet', 'peak': 'meet', 'tail': 'tail', 'raised': 'plate'}  # fmt: skip
     for said in page.ink.said:
         for name, sentence in it.names.drawn.items():
             found = told(sentence, said.text)
             if found:
-                right = [
-                    one for values in some if keys[name] in values for one in it.told(values[keys[name]])
-                ]
+                values = [one for each in some for one in each.get(keys[name], [])]
+                right = [one for value in values for one in it.told(value)]
                 if right:
                     it.figure(page.number, '', sentence.partition(' {')[0], found['length'], *right)

@@ -3,19 +3,21 @@
 from __future__ import annotations
 
 import re
+from collections import Counter
+from collections.abc import Sequence
 from decimal import Decimal
-from fractions import Fraction
 
-from tablegen.proof.digits import nearest, real
+from tablegen.proof.digits import decimals, nearest, real
 from tablegen.proof.page import close
-from tablegen.proof.roof_boards import kind_of, timber_of
+from tablegen.proof.roof import UP
+from tablegen.proof.roof_boards import BARGES, CORNERS, barges_of, boards_of, corners_of, kind_of
 from tablegen.proof.roof_heights import heights_of
 from tablegen.proof.roof_reading import Reading, plain, total, value_of
-from tablegen.proof.roof_slopes import MAIN, Slope, gables, ridge_past
+from tablegen.proof.roof_slopes import Slope
 from tablegen.proof.roof_stated import THICK
-from tablegen.proof.sentences import told, told_within
+from tablegen.proof.sentences import before, told, told_within
 from tablegen.proof.sheet_lines import Sheet, Table, tables_in
-from tablegen.proof.space import dot, meet
+from tablegen.proof.space import angle
 
 LENGTH = re.compile(r'(?<=[\d″]) (?=\D).*')
 """What is said after a length of how an end is sawn."""
@@ -28,7 +30,11 @@ def members_told(sheet: Sheet, it: Reading) -> None:
         for table in tables_in(lines) if not heading else ():
             for row in table.rows:
                 cells = dict(zip(table.heads, row.cells[1:], strict=True))
-                it.kinds[cells.get(name['mark'], '')] = cells.get(name['kind'], '')
+                mark = cells.get(name['mark'], '')
+                it.kinds[mark] = cells.get(name['kind'], '')
+                it.overalls[mark] = plain(cells.get(name['overall'], ''))
+                if set(it.names.hands) & set(cells.get(name['number'], '').replace(',', ' ').split()):
+                    it.handed.add(mark)
 
 
 def read_lists(sheet: Sheet, it: Reading) -> None:
@@ -45,7 +51,7 @@ def read_lists(sheet: Sheet, it: Reading) -> None:
 
 
 def _members(table: Table, it: Reading) -> None:
-    name, square = it.names.heads, it.asked.square
+    name = it.names.heads
     for row in table.rows:
         it.found.read.add(row.page)
         cells = dict(zip(table.heads, row.cells[1:], strict=True))
@@ -55,25 +61,43 @@ def _members(table: Table, it: Reading) -> None:
         it.sticks[mark] = _read_length(cells.get(name['cut-from'], ''))
         if it.roof is None:
             continue
-        board = timber_of(mark, it)
-        if board is None:
+        boards = boards_of(mark, it)
+        if boards is None:
             it.strange(row.page, ' '.join(row.cells))
             continue
-        is_hip = kind_of(mark, it) == 'hip'
-        it.figure(row.page, mark, name['number'], number, *_count(mark, is_hip, it))
-        it.figure(row.page, mark, name['stock'], cells.get(name['stock'], ''), it.asked.word('stock.hips' if is_hip else 'stock.rafters'))  # fmt: skip
-        it.length(
-            row.page,
-            mark,
-            name['cut-from'],
-            cells.get(name['cut-from'], ''),
-            board.stick(square),
-            up=True,
-        )
-        it.length(row.page, mark, name['overall'], cells.get(name['overall'], ''), board.overall)
+        stock = {'hip': 'hips', 'upper_hip': 'hips', 'valley': 'valleys'}.get(boards.kind, 'rafters')
+        it.figure(row.page, mark, name['number'], number, *_count(mark, boards.kind, it))
+        it.figure(row.page, mark, name['stock'], cells.get(name['stock'], ''), it.asked.word(f'stock.{stock}'))  # fmt: skip
+        for head, values, up in (
+            (name['cut-from'], boards.each(lambda one: one.stick), True),
+            (name['overall'], boards.each(lambda one: one.overall), False),
+        ):
+            it.length(row.page, mark, head, cells.get(head, ''), *values, up=up)
+        _all_alike(row.page, mark, boards.kind, it)
     for mark in it.stood:
         if mark not in it.counts:
             it.missing(table.rows[0].page, mark)
+    if it.roof:
+        _all_corners(table, it)
+
+
+def _all_alike(page: int, mark: str, kind: str, it: Reading) -> None:
+    """Hold all rafters of a mark, wherever they stand, against how long they are told to be."""
+    depth = it.asked.depth('stock.rafters')
+    for slope, low, high in {(one.slope.name, one.low, one.high): (one.slope, one.low, one.high) for one in it.stood.get(mark, [])}.values():  # fmt: skip
+        values = [slope.rafter(place, depth, kind).overall for place in sorted({low, high})]
+        row = f'{mark}, {it.names.slopes[slope.name]}'
+        it.length(page, row, it.names.heads['overall'], it.overalls[mark], *values)
+
+
+def _all_corners(table: Table, it: Reading) -> None:
+    """See that there are as many hips, valleys and barge rafters in the list as the roof has."""
+    assert it.roof
+    there = Counter(one.kind for one in it.roof.corners)
+    there.update(kind for _slope, kind, _board in it.roof.barges())
+    for kind, count in there.items():
+        if count != sum(it.counts[mark] for mark in it.counts if kind_of(mark, it) == kind):
+            it.missing(table.rows[-1].page, it.names.kind(kind))
 
 
 def _read_length(words: str) -> list[Decimal]:
@@ -81,88 +105,56 @@ def _read_length(words: str) -> list[Decimal]:
     return [] if value is None else [value]
 
 
-def _count(mark: str, is_hip: bool, it: Reading) -> list[str]:
+def _count(mark: str, kind: str, it: Reading) -> list[str]:
     """Return how many of a mark there are, of each hand; where hands have rows of their own, any of them."""
-    assert it.roof
-    if is_hip:
-        count = len(it.roof.hips)
-        if not _handed(it):
-            return [str(count)]
-        each = [f'{count // 2} {hand}' for hand in it.names.hands]
-        return [', '.join(each), *each]
-    if kind_of(mark, it) == 'barge':
-        return [str(2 * gables(it.roof))]
-    stood = it.stood[mark]
-    hands = [one.hand for one in stood]
-    if not any(hands):
-        return [str(len(stood))]
-    letters = {hand: hand[0].upper() for hand in it.names.hands}
-    return [', '.join(f'{hands.count(letter)} {hand}' for hand, letter in letters.items() if letter in hands)]
+    if kind in BARGES:
+        return _counted(['' for _barge in barges_of(mark, it)], it)
+    if kind in CORNERS:
+        hands = ['' if one.hand is None else it.names.hands[one.hand] for one in corners_of(mark, it)]
+        return _counted(hands, it)
+    letters = {hand[0].upper(): hand for hand in it.names.hands}
+    hands = [letters.get(one.hand, '') for one in it.stood[mark]]
+    return _counted(hands, it)[:1] if '' not in hands else [str(len(hands))]
 
 
-def _handed(it: Reading) -> bool:
-    """Return whether a hip of one hand cannot stand for one of the other."""
-    return it.asked.word('cuts.hip_heads') == 'single' or it.asked.slope('hip.end_pitch') != it.asked.slope()
+def _counted(hands: Sequence[str], it: Reading) -> list[str]:
+    each = [f'{hands.count(hand)} {hand}' for hand in it.names.hands if hand in hands]
+    return [', '.join(each), *each, *([str(hands.count(''))] if '' in hands else [])]
 
 
 def _boards(table: Table, it: Reading) -> None:
     name = it.names.heads
+    left = {mark: list(level.lengths) for mark, level in it.roof.levels.items()} if it.roof else {}
     for row in table.rows:
         cells = dict(zip(table.heads, row.cells[1:], strict=False))
-        mark, printed = cells.get(name['mark'], ''), LENGTH.sub('', cells.get(name['sawn'], ''))
+        sawn = cells.get(name['sawn'], '')
+        mark, printed = cells.get(name['mark'], ''), LENGTH.sub('', sawn)
         it.counts[mark] = it.counts.get(mark, 0) + total(cells.get(name['number'], ''))
         told_length = _read_length(printed)
         it.sticks.setdefault(mark, []).extend(told_length)
         if it.roof is None:
             continue
-        right = [] if mark != 'R' else [one for one in [ridge_length(it)] if one is not None]
-        right += fascia_lengths(it) if mark == 'F' else []
-        if not right:
+        if mark not in left:
             it.strange(row.page, ' '.join(row.cells))
             continue
-        near = [one for one in right if told_length and abs(one - told_length[0]) < 1]
-        it.sticks[mark][len(it.sticks[mark]) - len(told_length) :] = map(
-            it.rounded_up, near[:1] or told_length
+        level = it.roof.levels[mark]
+        near = min(
+            left[mark], key=lambda one: abs(one - (told_length or [Decimal(0)])[0]), default=Decimal(0)
         )
-        it.figure(
-            row.page, mark, name['sawn'], printed, *(one for length in right for one in it.told(length))
-        )
-
-
-def ridge_length(it: Reading) -> Decimal | None:
-    """Return how long the ridge is sawn; None where that is not worked out."""
-    assert it.roof
-    roof, out = it.roof, real(it.asked.inches('overhang.gable'))
-    if it.asked.word('kind') == 'shed':
-        return None
-    start, end = roof.ends
-    named = {one.name: one for one in roof.slopes}
-    main = named['front']
-    past = [ridge_past(it.asked, named[key], main) if key in named else out for key in ('left', 'right')]
-    return end - start + past[0] + past[1]
-
-
-def fascia_lengths(it: Reading) -> list[Decimal]:
-    """Return how long fascias are: to where their outer faces' upper edges meet the next one's outer face, or over the barge
-    rafters at a gable.
-    """
-    assert it.roof
-    thick, out = real(it.asked.inches('overhang.fascia')), real(it.asked.inches('overhang.gable'))
-    named, found = {one.name: one for one in it.roof.slopes}, []
-    for slope in it.roof.slopes:
-        ends = {
-            dot(slope.along, meet(slope.tail.moved(-thick), slope.top, named[key].tail.moved(-thick)))
-            for key in (('left', 'right') if slope.name in MAIN else MAIN)
-            if key in named
-        }
-        plate = dot(slope.along, slope.origin)
-        if len(ends) < 2:  # the other end is a gable
-            ends |= {plate - out, plate + slope.length + out} if not ends else set()
-            ends |= (
-                {plate + slope.length + out if min(ends) < plate else plate - out} if len(ends) < 2 else set()
+        if near in left[mark]:
+            left[mark].remove(near)
+        it.sticks[mark][len(it.sticks[mark]) - len(told_length) :] = [it.rounded_up(near)] * len(told_length)
+        it.length(row.page, mark, name['sawn'], printed, near)
+        it.figure(row.page, mark, name['number'], cells.get(name['number'], ''), str(level.number))
+        if level.tilt is not None:
+            sentence = next(
+                (one for one in it.names.level_ends if told(one, sawn.removeprefix(printed).strip())), ''
             )
-        found.append(max(ends) - min(ends))
-    return found
+            found = told(sentence, sawn.removeprefix(printed).strip()) if sentence else None
+            it.degrees(row.page, mark, sentence, found['tilt'] if found else '', level.tilt)
+    for mark, lengths in left.items():
+        if lengths:
+            it.missing(table.rows[-1].page, mark)
 
 
 def _studs(table: Table, it: Reading) -> None:
@@ -175,51 +167,53 @@ def _studs(table: Table, it: Reading) -> None:
         it.sticks[mark] = _read_length(cells.get(name['long'], ''))
         if it.roof is None:
             continue
-        slope = _slope_of_stud(cells.get(name['top-cut'], ''), it)
-        at = _stud_place(place, slope, it)
+        slope, at, count = _under(place, cells.get(name['top-cut'], ''), it)
+        if slope is None:
+            it.figure(row.page, mark, name['from-plate'], place, '')
+            continue
         under = slope.above - real(it.asked.depth('stock.rafters')) * (1 + slope.rise**2).sqrt()
-        it.sticks[mark] = [it.rounded_up(under + (at + half) * slope.rise)]
-        it.length(row.page, mark, name['from-plate'], place, at)
-        it.length(row.page, mark, name['long'], cells.get(name['long'], ''), under + (at + half) * slope.rise)
-        it.length(
-            row.page, mark, name['short'], cells.get(name['short'], ''), under + (at - half) * slope.rise
-        )
-        it.degrees(row.page, mark, name['top-cut'], cells.get(name['top-cut'], ''), slope.rafter(slope.length / 2, Fraction(1)).plumb_cut)  # fmt: skip
-        alike = [one for one in it.roof.slopes if one.name in ('front', 'back') and one.rise == slope.rise]
-        it.figure(
-            row.page, mark, name['number'], cells.get(name['number'], ''), str(gables(it.roof) * len(alike))
-        )
+        long, short = (under + (at + side) * slope.rise for side in (half, -half))
+        it.sticks[mark] = [it.rounded_up(long)]
+        for head, value in ((name['from-plate'], at), (name['long'], long), (name['short'], short)):
+            it.length(row.page, mark, head, cells.get(head, ''), value)
+        it.degrees(row.page, mark, name['top-cut'], cells.get(name['top-cut'], ''), plumb_cut(slope))
+        it.figure(row.page, mark, name['number'], cells.get(name['number'], ''), str(count))
 
 
-def _slope_of_stud(top_cut: str, it: Reading) -> Slope:
+def plumb_cut(slope: Slope) -> Decimal:
+    """Return the angle of a slope's plumb cut from square across."""
+    return angle(slope.top.normal, UP)
+
+
+def _under(printed: str, top_cut: str, it: Reading) -> tuple[Slope | None, Decimal, int]:
+    """Return what slope a stud is under that stands so far from the plate, where exactly, and how many such there are."""
     assert it.roof
-    mains = [one for one in it.roof.slopes if one.name in ('front', 'back')]
-    for one in mains:
-        cut = one.rafter(one.length / 2, Fraction(1)).plumb_cut
-        if top_cut == f'{nearest(cut, 100) / 100:.2f}°':
-            return one
-    return mains[0]
-
-
-def _stud_place(printed: str, slope: Slope, it: Reading) -> Decimal:
-    """Return where a stud stands that is printed so: a whole number of spaces inward, or beside the ridge's own post."""
-    spacing = real(it.asked.inches('spacing'))
+    spacing, half = real(it.asked.inches('spacing')), real(THICK) / 2
     told_at = _read_length(printed)
-    at = told_at[0] if told_at else Decimal(0)
-    whole = Decimal(nearest(at / spacing, 1)) * spacing
-    return whole if plain(printed) in map(plain, it.told(whole)) else at
+    if not told_at:
+        return None, Decimal(0), 0
+    whole = Decimal(nearest(told_at[0] / spacing, 1)) * spacing
+    at = whole if plain(printed) in map(plain, it.told(whole)) else told_at[0]
+    part = Decimal(1) / it.asked.per
+    there = [
+        rake.slope
+        for rake in it.roof.rakes
+        if rake.foot + half - part <= at <= rake.top - half + part
+        and f'{decimals(plumb_cut(rake.slope), 2)}°' == top_cut
+    ]
+    return (there[0], at, len(there)) if there else (None, at, 0)
 
 
 def read_checks(sheet: Sheet, it: Reading) -> None:
     """Read what is measured before more is cut."""
     assert it.roof
     words = ' '.join(close(line) for _page, line in sheet.lines)
-    wide, long = real(it.asked.inches('width')), real(it.asked.inches('length'))
-    right = {'diagonals': ('diagonal', (wide * wide + long * long).sqrt())}
+    right = dict(it.roof.measured)
     ridge = heights_of(it.roof.slopes[0], it).get('ridge-top')
     if ridge is not None:
-        right['ridge-height'] = ('height', ridge)
-    for name, (place, value) in right.items():
+        right['ridge-height'] = {'height': ridge[0]}
+    for name, places in right.items():
         sentence = it.names.sentences[name]
-        found = told_within(sentence, words)
-        it.length(sheet.lines[-1][0] if sheet.lines else sheet.page, sentence.partition(' {')[0], '', found[place] if found else '', value)  # fmt: skip
+        found = told_within(sentence, words) or {}
+        for place, value in places.items():
+            it.length(sheet.lines[-1][0] if sheet.lines else sheet.page, before(sentence, place), '', found.get(place, ''), value)  # fmt: skip

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from decimal import Decimal
 
 from tablegen.proof.page import close
-from tablegen.proof.roof_boards import few_steps, place_of, timber_of
+from tablegen.proof.roof_boards import Boards, boards_of, few_steps, place_of
 from tablegen.proof.roof_facts import read_facts
 from tablegen.proof.roof_reading import Reading, marks_of
 from tablegen.proof.sentences import told, told_within
 from tablegen.proof.sheet_lines import Row, Sheet, Table, facts_in, tables_in
-from tablegen.proof.timber import Timber
 
 Numbers = dict[int, tuple[str, str]]
 """What the numbers of a board's marks are."""
@@ -20,7 +20,7 @@ def read_marking(sheet: Sheet, it: Reading) -> None:
     """Read one sheet."""
     marks = marks_of(sheet.title)
     hand = _hand(sheet, it)
-    boards = {mark: board for mark in marks if (board := timber_of(mark, it, hand)) is not None}
+    boards = {mark: board for mark in marks if (board := boards_of(mark, it, hand)) is not None}
     if len(boards) < len(marks):
         it.strange(sheet.page, sheet.title)
         return
@@ -40,7 +40,7 @@ def read_marking(sheet: Sheet, it: Reading) -> None:
                 it.missing(sheet.page, mark)
     else:
         _single(sheet, marks, lead, it)
-    read_facts(sheet.page, sheet.title, facts_in(lines), marks, lead, few is None, it)
+    read_facts(sheet.page, sheet.title, facts_in(lines), marks, lead, few is None, hand, it)
 
 
 def _hand(sheet: Sheet, it: Reading) -> str:
@@ -50,7 +50,7 @@ def _hand(sheet: Sheet, it: Reading) -> str:
     return there[0] if len(there) == 1 else ''
 
 
-def _marks(sheet: Sheet, table: Table, varied: bool, board: Timber, it: Reading) -> Numbers:
+def _marks(sheet: Sheet, table: Table, varied: bool, board: Boards, it: Reading) -> Numbers:
     """Read the marks of a board; return what each number is."""
     name = it.names.heads
     columns = [table.column(name[one]) for one in ('name', 'first', 'last')]
@@ -68,50 +68,42 @@ def _marks(sheet: Sheet, table: Table, varied: bool, board: Timber, it: Reading)
             continue
         if row.cells[0]:
             numbers[int(row.cells[0])] = where
-        at = place_of(board, where)
-        for head, printed, value in (
-            (name['first'], upper, board.reach(board.head) - at),
-            (name['last'], lower, at - board.reach(board.tail, False)),
-        ):
+        for head, printed, tape in ((name['first'], upper, from_first), (name['last'], lower, from_last)):
             if not (varied and printed == it.names.below):
-                it.length(row.page, f'{sheet.title}: {told_name}', head, printed, value)
+                it.length(row.page, f'{sheet.title}: {told_name}', head, printed, *tape(board, where))
     if sorted(numbers) != list(range(1, len(numbers) + 1)):
         it.missing(sheet.page, sheet.title)
-    wanted = {('plate', 'center'), *((end, 'center') for end in ('head', 'tail'))}
+    wanted = {(end, 'center') for end in ('head', 'tail')}
+    if board.one.height is not None:
+        wanted.add(('plate', 'center'))
     if not wanted <= set(numbers.values()):
         it.missing(sheet.page, sheet.title)
     return numbers
 
 
-def _center(page: int, row: str, printed: str, board: Timber, it: Reading) -> None:
-    assert board.center
-    line = board.to(board.center)
+def _center(page: int, row: str, printed: str, board: Boards, it: Reading) -> None:
+    timber = board.one
+    assert timber.center
+    line = timber.to(timber.center)
     assert line is not None
-    off = line - board.reach(board.head)
+    off = line - timber.reach(timber.head)
     sentence = it.names.sentences['before' if off > 0 else 'on']
     words = told(sentence, printed)
     it.length(page, row, sentence.partition('}')[2].strip(), words['length'] if words else '', abs(off))
 
 
-def _single(sheet: Sheet, marks: Sequence[str], board: Timber, it: Reading) -> None:
+def _single(sheet: Sheet, marks: Sequence[str], board: Boards, it: Reading) -> None:
     """Read how long the board is that one is cut from, and how many there are."""
     for page, line in sheet.lines[:4]:
         found = told_within(it.names.sentences['cut-from'], close(line))
         if found:
-            square = it.asked.square
-            it.length(
-                page,
-                sheet.title,
-                it.names.sentences['cut-from'].partition(' {')[0],
-                found['length'],
-                board.stick(square),
-                up=True,
-            )
+            head = it.names.sentences['cut-from'].partition(' {')[0]
+            it.length(page, sheet.title, head, found['length'], *board.each(lambda one: one.stick), up=True)
             return
     it.missing(sheet.page, sheet.title)
 
 
-def _few(table: Table, boards: dict[str, Timber], numbers: Numbers, it: Reading) -> None:
+def _few(table: Table, boards: dict[str, Boards], numbers: Numbers, it: Reading) -> None:
     """Read the table of members that differ in length."""
     name = it.names.heads
     for row in table.rows:
@@ -126,14 +118,14 @@ def _few(table: Table, boards: dict[str, Timber], numbers: Numbers, it: Reading)
             _cell(row, mark, head, printed, board, numbers, it)
 
 
-def _cell(row: Row, mark: str, head: str, printed: str, board: Timber, numbers: Numbers, it: Reading) -> None:
-    name, square = it.names.heads, it.asked.square
+def _cell(row: Row, mark: str, head: str, printed: str, board: Boards, numbers: Numbers, it: Reading) -> None:
+    name = it.names.heads
     if head == name['few-cut-from']:
-        it.length(row.page, mark, head, printed, board.stick(square), up=True)
+        it.length(row.page, mark, head, printed, *board.each(lambda one: one.stick), up=True)
     elif head == name['few-overall']:
-        it.length(row.page, mark, head, printed, board.overall)
+        it.length(row.page, mark, head, printed, *board.each(lambda one: one.overall))
     elif head == name['few-steps']:
-        it.figure(row.page, mark, head, printed, few_steps(board, mark, it))
+        it.figure(row.page, mark, head, printed, *few_steps(board, it))
     else:
         first, last = told(name['few-first'], head), told(name['few-last'], head)
         number = (first or last or {}).get('number', '')
@@ -141,11 +133,15 @@ def _cell(row: Row, mark: str, head: str, printed: str, board: Timber, numbers: 
         if where is None:
             it.strange(row.page, f'{mark} {head} {printed}')
             return
-        at = place_of(board, where)
-        it.length(
-            row.page,
-            mark,
-            head,
-            printed,
-            board.reach(board.head) - at if first else at - board.reach(board.tail, False),
-        )
+        tape = from_first if first else from_last
+        it.length(row.page, mark, head, printed, *tape(board, where))
+
+
+def from_first(board: Boards, where: tuple[str, str]) -> list[Decimal]:
+    """Return how far a mark is from the first point of the board."""
+    return board.each(lambda one: one.reach(one.head) - place_of(one, where))
+
+
+def from_last(board: Boards, where: tuple[str, str]) -> list[Decimal]:
+    """Return how far it is from its last point."""
+    return board.each(lambda one: place_of(one, where) - one.reach(one.tail, False))

@@ -27,8 +27,16 @@ class RoofNames:
     hands: tuple[str, str]
     below: str
     """What stands where a figure is in the table below."""
+    level_ends: tuple[str, ...]
+    """What is said of level boards whose end is not square."""
+    every_side: str
+    """What slopes are called of which there are many."""
     drawn: Mapping[str, str]
     """Words of drawings with their one length, from what it is."""
+
+    def kind(self, what: str) -> str:
+        """Return what a member is called."""
+        return next((words for words, one in self.kinds.items() if one == what), what)
 
 
 ROOF_KEYS = ('plates', 'members', 'buy', 'asked')

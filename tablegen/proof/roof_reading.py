@@ -24,7 +24,9 @@ class Stood:
     """A rafter where it stands, as the layout of plates has it."""
 
     slope: Slope
-    along: Decimal
+    low: Decimal
+    high: Decimal
+    """Between which its center is along the plate: alike where the spacing tells it."""
     hand: str
     """'' for one that has none."""
 
@@ -42,6 +44,10 @@ class Reading:
     """By mark."""
     kinds: dict[str, str] = field(default_factory=dict)
     """What each mark is, as the list of members has it."""
+    overalls: dict[str, str] = field(default_factory=dict)
+    """How long each is overall, as that list has it."""
+    handed: set[str] = field(default_factory=set)
+    """Those that have a mate cut the other way."""
     sticks: dict[str, list[Decimal]] = field(default_factory=dict)
     """How long the pieces of each mark are that are cut from boards, as they are told; of the level boards and studs too."""
     counts: dict[str, int] = field(default_factory=dict)
@@ -51,19 +57,21 @@ class Reading:
         """Take a figure down, however its sign stands."""
         self.found.figure(page, row, head, plain(printed), *map(plain, right))
 
-    def length(self, page: int, row: str, head: str, printed: str, value: Decimal, up: bool = False) -> None:
-        """Take a length down.
+    def length(
+        self, page: int, row: str, head: str, printed: str, *values: Decimal, up: bool = False
+    ) -> None:
+        """Take a length down: of several it may be any between them.
 
         Given:
             up  whether it is one that is rounded to the next part
         """
-        self.figure(page, row, head, printed, *self.told(value, up))
+        per = self.asked.per
+        low, high = (nearest(self.rounded_up(one) if up else one, per) for one in (min(values), max(values)))
+        self.figure(page, row, head, printed, *(told for count in range(low, high + 1) for told in self.told(Decimal(count) / per)))  # fmt: skip
 
-    def told(self, value: Decimal, up: bool = False) -> list[str]:
+    def told(self, value: Decimal) -> list[str]:
         """Return how a length may be told, without its unit."""
         per = self.asked.per
-        if up:
-            value = self.rounded_up(value)
         sign = MINUS if nearest(value, per) < 0 else ''
         size = abs(Decimal(nearest(value, per)) / per)
         return [sign + written(size, per), sign + written(size, per, True).removesuffix('″')]
@@ -91,8 +99,10 @@ class Reading:
 
 def value_of(words: str) -> Decimal | None:
     """Return the inches of a printed length; None where it is none."""
+    bare = plain(words)
     try:
-        return real(inches_of(plain(words)))
+        size = real(inches_of(bare.removeprefix(MINUS)))
+        return -size if bare.startswith(MINUS) else size
     except Unstated:
         return None
 

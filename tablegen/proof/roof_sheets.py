@@ -2,21 +2,34 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 
 from tablegen.proof.digits import begin
 from tablegen.proof.found import Found
 from tablegen.proof.page import Page, close, lines_of
 from tablegen.proof.roof_buying import read_buying
 from tablegen.proof.roof_heights import read_plan, read_sections
+from tablegen.proof.roof_kinds import gable, gambrel, half_hipped, hipped, shed
 from tablegen.proof.roof_lists import members_told, read_checks, read_lists
 from tablegen.proof.roof_marking import read_marking
 from tablegen.proof.roof_names import ROOF_KEYS, RoofNames
 from tablegen.proof.roof_plates import read_plates
 from tablegen.proof.roof_reading import Reading, marks_of
-from tablegen.proof.roof_slopes import roof_of
-from tablegen.proof.roof_stated import Unstated, asked
+from tablegen.proof.roof_round import bay, rounded
+from tablegen.proof.roof_slopes import Roof
+from tablegen.proof.roof_stated import Asked, Unstated, asked
 from tablegen.proof.sheet_lines import FOOT_PT, Sheet, sheets_of
+
+KINDS: dict[str, Callable[[Asked], Roof]] = {
+    'shed': shed,
+    'gable': gable,
+    'saltbox': gable,
+    'gambrel': gambrel,
+    'hip': hipped,
+    'half-hip': half_hipped,
+    'many-sided': rounded,
+    'bay': bay,
+}
 
 
 def read_roof(pages: Sequence[Page], names: RoofNames) -> Found | None:
@@ -29,7 +42,8 @@ def read_roof(pages: Sequence[Page], names: RoofNames) -> Found | None:
     found = Found(pages=len(pages))
     try:
         told = asked(_asked_lines(pages, names.titles['asked']))
-        roof = roof_of(told)
+        maker = KINDS.get(told.word('kind'))
+        roof = maker(told) if maker and told.word('shed.upper') != 'over-beam' else None
     except (Unstated, KeyError):
         found.strange.append((len(pages), names.titles['asked']))
         return found

@@ -1,35 +1,94 @@
-"""A whole roof as planes over its plates: each slope with what bounds it above, each hip where two of them meet."""
+"""A roof as planes over its plates: each slope with what bounds its rafters below and above, boards where two slopes meet."""
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from decimal import Decimal
 from fractions import Fraction
+from itertools import pairwise
 
 from tablegen.proof.digits import SLACK, real
 from tablegen.proof.roof import UP
 from tablegen.proof.roof_stated import THICK, Asked
-from tablegen.proof.space import Plane, Vector, cross, dot, level, meet, plane, vector
+from tablegen.proof.space import Plane, Vector, cross, dot, meet, plane, vector
 from tablegen.proof.timber import End, Timber, past
 
-HIP_JACK, MAIN = 'hip_jack', ('front', 'back')
-KNOWN = ('shed', 'gable', 'saltbox', 'hip')
-"""Kinds of roof that are worked out."""
+MAIN = ('front', 'back')
 EAST, NORTH, WEST, SOUTH = vector(1, 0, 0), vector(0, 1, 0), vector(-1, 0, 0), vector(0, -1, 0)
 ZERO = Decimal(0)
 LEVEL = Plane(UP, ZERO)
+KINDS = {
+    ('plate', 'ridge'): 'common',
+    ('plate', 'end'): 'end_common',
+    ('plate', 'wall'): 'shed_rafter',
+    ('plate', 'hip'): 'hip_jack',
+    ('plate', 'valley'): 'hip_jack',
+    ('plate', 'purlin'): 'lower_rafter',
+    ('purlin', 'ridge'): 'upper_rafter',
+    ('valley', 'ridge'): 'valley_jack',
+    ('valley', 'hip'): 'cripple',
+    ('valley', 'valley'): 'cripple',
+    ('board', 'ridge'): 'laid_jack',
+    ('board', 'hip'): 'laid_jack',
+}
+"""What a rafter is by what is below and above it."""
 
 
 @dataclass(frozen=True)
 class Stop:
-    """What a slope's rafters end at: the plumb plane of its center line, and how thick it is."""
+    """What rafters end at: the plumb plane of its center line, and how thick it is."""
 
-    kind: str
-    """What a rafter is that ends there: 'common' at a ridge, 'hip_jack', 'end_common' at a ridge's end, 'shed_rafter'."""
+    edge: str
+    """'ridge', 'end' of a ridge, 'hip', 'valley', 'purlin', 'wall', 'board'."""
     center: Plane
     thick: Fraction
     off: Decimal | None = None
     """What comes off there, level, where it is not half of that thickness."""
+    start: Decimal | None = None
+    end: Decimal | None = None
+    """Along the slope, where it is not all along."""
+    clips: tuple[Plane, ...] = ()
+    """Faces beside it that take the corners off what is thicker."""
+
+    def spans(self, along: Decimal) -> bool:
+        """Return whether a place along lies on it."""
+        after = self.start is None or along >= self.start - SLACK
+        return after and (self.end is None or along <= self.end + SLACK)
+
+
+@dataclass
+class Region:
+    """A part of a slope whose rafters run from one lower line to one upper line."""
+
+    upper: list[Stop] = field(default_factory=list)
+    lower: list[Stop] = field(default_factory=list)
+    """Where it is not the plate line."""
+    start: Decimal | None = None
+    end: Decimal | None = None
+    eaves: bool = True
+    """Whether rafters over the plate run on past it."""
+
+    def spans(self, along: Decimal) -> bool:
+        """Return whether a rafter may stand there."""
+        after = self.start is None or along > self.start
+        return after and (self.end is None or along <= self.end + SLACK)
+
+
+@dataclass(frozen=True)
+class Way:
+    """Where a rafter runs: from how far inward, off what, to how far, and to what."""
+
+    region: Region
+    foot: Decimal
+    off: Stop | None
+    head: Decimal
+    to: Stop
+
+    @property
+    def kind(self) -> str:
+        """Return what a rafter there is."""
+        return KINDS[self.off.edge if self.off else 'plate', self.to.edge]
 
 
 @dataclass
@@ -49,12 +108,24 @@ class Slope:
     """Its top over its plate line, plumb."""
     square: bool = False
     """Whether tails are cut square to it."""
-    stops: list[Stop] = field(default_factory=list)
+    regions: list[Region] = field(default_factory=lambda: [Region()])
+    edges: list[Plane] = field(default_factory=list)
+    """The plumb planes that bound it in plan, out to eaves and rakes, one after the other."""
+    ends: tuple[bool, bool] = (True, True)
+    """Whether its rafters begin, and end, over its plate: where they do not, over a valley."""
 
-    def on_plate(self, along: Decimal) -> Vector:
-        """Return the point of its top over a place along its plate line."""
-        x, y, z = (at + along * way for at, way in zip(self.origin, self.along, strict=True))
-        return x, y, z + self.above
+    @property
+    def stops(self) -> list[Stop]:
+        """Return what is above the rafters of the one region that it has."""
+        return self.regions[0].upper
+
+    def on_plate(self, along: Decimal, inward: Decimal = ZERO) -> Vector:
+        """Return the point of its top over a place along its plate line, or so far inward of that."""
+        x, y, z = (
+            at + along * way + inward * into
+            for at, way, into in zip(self.origin, self.along, self.inward, strict=True)
+        )
+        return x, y, z + self.above + inward * self.rise
 
     @property
     def edge(self) -> Vector:
@@ -74,37 +145,160 @@ class Slope:
         """Return the plumb plane square to its plate, at a place along it."""
         return Plane(self.along, dot(self.along, self.origin) + along)
 
+    def place_of(self, *planes: Plane) -> Decimal:
+        """Return how far along it the line is in which two plumb planes cross."""
+        return dot(self.along, meet(planes[0], planes[1], LEVEL)) - dot(self.along, self.origin)
+
+    def on_eave(self, center: Plane) -> Decimal:
+        """Return how far along it a plumb plane crosses its plate line."""
+        return self.place_of(center, self.line(ZERO))
+
+    def inward_of(self, center: Plane, along: Decimal) -> Decimal | None:
+        """Return how far inward a plumb plane crosses a place along; None where it runs along with it."""
+        rate = dot(center.normal, self.inward)
+        if abs(rate) < SLACK:
+            return None
+        return (center.offset - dot(center.normal, self.on_plate(along))) / rate
+
+    @property
+    def eave(self) -> Plane:
+        """Return the plumb plane through the upper corners of its tails."""
+        return self.line(-self.overhang)
+
     @property
     def tail(self) -> Plane:
         """Return the plane of its tails: plumb, or square to the slope through the same line of its tops."""
-        if not self.square:
-            return self.line(-self.overhang)
-        x, y, z = self.on_plate(ZERO)
-        out = tuple(at - self.overhang * way for at, way in zip((x, y, z), self.edge, strict=True))
-        return plane(self.edge, (out[0], out[1], out[2]))
+        return plane(self.edge, self.on_plate(ZERO, -self.overhang)) if self.square else self.eave
 
-    def stop_at(self, along: Decimal) -> tuple[Stop, Decimal]:
-        """Return what a rafter there comes to first, and the level run to its center line."""
-        start, found = self.on_plate(along), []
-        for stop in self.stops:
-            rate = dot(stop.center.normal, self.inward)
-            if abs(rate) > SLACK:
-                run = (stop.center.offset - dot(stop.center.normal, start)) / rate
-                if run > SLACK:
-                    found.append((run, stop))
-        nearest = min(run for run, _stop in found)
-        tied = [
-            (stop.kind == HIP_JACK, run, n) for n, (run, stop) in enumerate(found) if run - nearest < SLACK
-        ]
-        _jack, run, n = min(tied)  # one that ends at a ridge's very end ends at the ridge
-        return found[n][1], run
+    def ways(self, along: Decimal) -> Iterator[Way]:
+        """Yield where rafters may run at a place along."""
+        for region in self.regions:
+            if not region.spans(along):
+                continue
+            lower = [
+                (at, stop)
+                for stop in region.lower
+                if stop.spans(along) and (at := self.inward_of(stop.center, along)) is not None
+            ]
+            foot, off = max(lower, key=lambda one: one[0], default=(ZERO, None))
+            upper = [
+                (at, stop.edge == 'hip', n)
+                for n, stop in enumerate(region.upper)
+                if stop.spans(along)
+                and (at := self.inward_of(stop.center, along)) is not None
+                and at > foot + SLACK
+            ]
+            if upper:
+                nearest = min(upper)[0]
+                # one that ends at a ridge's very end ends at the ridge
+                _jack, n, at = min((jack, n, at) for at, jack, n in upper if at - nearest < SLACK)
+                yield Way(region, foot, off, at, region.upper[n])
 
-    def rafter(self, along: Decimal, depth: Fraction) -> Timber:
+    def way(self, along: Decimal, kind: str = '') -> Way:
+        """Return that of a kind of rafter, the first where there is none of it."""
+        there = list(self.ways(along))
+        return next((one for one in there if one.kind == kind), there[0])
+
+    def rafter(self, along: Decimal, depth: Fraction, kind: str = '') -> Timber:
         """Return the rafter whose center stands at a place along."""
-        stop, run = self.stop_at(along)
-        start = self.on_plate(along)
-        face = past(stop.center, stop.thick, start) if stop.off is None else self.line(run - stop.off)
-        return Timber(start, self.edge, THICK, depth, End((face,)), End((self.tail,)), stop.center)
+        way = self.way(along, kind)
+        start, to, off = self.on_plate(along, way.foot), way.to, way.off
+        faces: tuple[Plane, ...] = (
+            past(to.center, to.thick, start) if to.off is None else self.line(way.head - to.off),
+        )
+        faces += to.clips
+        head = End(faces, thick=to.thick)
+        if off is None:
+            tail = self.tail_at(along, way.region, depth)
+            return Timber(start, self.edge, THICK, depth, head, tail, to.center, self.above)
+        upper = self.on_plate(along, way.head)
+        tail = End((past(off.center, off.thick, upper),), thick=off.thick)
+        return Timber(start, self.edge, THICK, depth, head, tail, to.center)
+
+    def tail_at(self, along: Decimal, region: Region, depth: Fraction) -> End:
+        """Return the tail of a rafter: beside an inside corner the valley's tail stops it.
+
+        Notes:
+            1. Where the valley crosses a corner of the tail only, that is cut plumb and square across short of it.
+            2. Where a wing's roof is laid on the main one it has no tail there.
+        """
+        if not region.eaves:
+            return End((self.line(ZERO),))
+        for stop in region.lower:
+            at = self.inward_of(stop.center, along)
+            if at is None or at > SLACK or stop.edge == 'purlin':
+                continue
+            half, start = real(THICK) / 2, self.on_plate(along)
+            face = past(stop.center, stop.thick, start)
+            outs = [-(self.inward_of(face, along + side) or ZERO) for side in (half, -half)]
+            if min(outs) >= self.overhang - SLACK:
+                continue
+            if stop.edge == 'board':
+                return End((self.line(ZERO),))
+            steep = (1 + self.rise * self.rise).sqrt()
+            most = self.overhang - (real(depth) * self.rise / steep if self.square else ZERO)
+            return End((self.line(-min(*outs, most)),)) if max(outs) > most + SLACK else End((face,))
+        return End((self.tail,))
+
+    @property
+    def corners(self) -> list[Vector]:
+        """Return its corners in plan."""
+        return [meet(one, other, LEVEL) for one, other in pairwise([*self.edges, self.edges[0]])]
+
+    @property
+    def in_plan(self) -> Decimal:
+        """Return its area in plan."""
+        points = self.corners
+        twice = ((a[0] * b[1] - a[1] * b[0]) for a, b in pairwise([*points, points[0]]))
+        return abs(sum(twice, ZERO)) / 2
+
+
+@dataclass(frozen=True)
+class Corner:
+    """A hip or valley where it lies."""
+
+    kind: str
+    """'hip', 'upper_hip', 'valley'."""
+    slopes: frozenset[str]
+    """Names of what it lies between."""
+    board: Timber
+    inward: Vector
+    """Into which slope the common run goes that it is stepped off by."""
+    hand: int | None
+    """0 for left, 1 for right; None where it has no mate cut the other way."""
+    backs: tuple[Decimal, Decimal] | None = None
+    """Angles of a backed top, from square, to the left and to the right."""
+
+    @property
+    def run(self) -> Decimal:
+        """Return that run."""
+        assert self.board.center
+        along = self.board.to(self.board.center) or ZERO
+        return abs(dot(self.inward, self.board.ahead)) * along * self.board.flat
+
+
+@dataclass(frozen=True)
+class Rake:
+    """The sloping edge of a slope at a gable."""
+
+    slope: Slope
+    end: Decimal
+    """Where it is along the slope, at the outside of framing."""
+    outwards: int
+    foot: Decimal
+    top: Decimal
+    """From how far inward to how far there are studs under it, what stands in their way taken off."""
+
+
+@dataclass
+class Level:
+    """A level board: how long it is sawn, what its end is cut to."""
+
+    lengths: list[Decimal]
+    """Of each board of that mark."""
+    number: int = 1
+    tilt: Decimal | None = None
+    """Of a saw's blade at its end; None where that is square."""
 
 
 @dataclass
@@ -113,62 +307,36 @@ class Roof:
 
     asked: Asked
     slopes: list[Slope]
-    hips: list[tuple[Slope, Slope]] = field(default_factory=list)
-    """Of each the slope on its left and on its right hand, looking up it."""
-    ends: tuple[Decimal, Decimal] = (ZERO, ZERO)
-    """Where the ridge's center lines end, along the front, in theory."""
+    corners: list[Corner] = field(default_factory=list)
+    rakes: list[Rake] = field(default_factory=list)
+    levels: dict[str, Level] = field(default_factory=dict)
+    """By mark."""
+    measured: dict[str, dict[str, Decimal]] = field(default_factory=dict)
+    """What is measured before more is cut, by its sentence and the places in that."""
+    lift: Decimal = ZERO
+    """How high over the main rafters a wing's are laid, plumb."""
 
     def slope(self, name: str) -> Slope:
         """Return the slope of a name."""
         return next(one for one in self.slopes if one.name == name)
 
-    @property
-    def height(self) -> Decimal:
-        """Return the height above plate of all rafters, plumb: the main ones' seat says it."""
-        return above_plate(self.asked)
-
-    def hip(self, number: int, dropped: bool = True) -> Timber:
-        """Return a hip, its center line where the two slopes meet, or under it by as much as it is dropped."""
-        left, right = self.hips[number]
-        main, end = (left, right) if left.name in MAIN else (right, left)
-        edge, foot = hip_line(left, right)
-        at_ridge, at_end = main.line(run_of(main)), end.line(run_of(end))
-        faces: tuple[Plane, ...] = past(at_ridge, THICK, foot), past(at_end, THICK, foot)
-        if self.asked.word('cuts.hip_heads') == 'single':
-            faces = (past(at_ridge, self.asked.ridge, foot),)
-        deep = self.asked.depth('stock.hips')
-        if dropped and self.asked.word('cuts.hips', 'dropped') == 'dropped':
-            foot = foot[0], foot[1], foot[2] - self.hip_drop(number)
-        return Timber(foot, edge, THICK, deep, End(faces), End((left.tail, right.tail)), at_ridge)
-
-    def hip_drop(self, number: int) -> Decimal:
-        """Return how far a hip's square top lies under the line where its slopes meet: until its edges are in them, or under."""
-        board, drops = self.hip(number, dropped=False), []
-        square = plane(board.top, board.foot)
-        for slope, aside in zip(self.hips[number], (1, -1), strict=True):
-            side = plane(board.left, board.foot).moved(aside * real(THICK) / 2)
-            station = plane(board.ahead, board.foot)
-            drops.append(meet(side, square, station)[2] - meet(side, slope.top, station)[2])
-        return max(drops)
-
-
-def gables(roof: Roof) -> int:
-    """Return how many ends are no slopes."""
-    return 2 - sum(one.name not in MAIN for one in roof.slopes)
+    def barges(self) -> Iterator[tuple[Slope, str, Timber]]:
+        """Yield every barge rafter: its slope, what it is, its board."""
+        out = real(self.asked.inches('overhang.gable'))
+        for rake in self.rakes if out else ():
+            along = rake.end + rake.outwards * (out - real(THICK) / 2)
+            board = rake.slope.rafter(along, self.asked.depth('stock.rafters'))
+            upper = rake.slope.way(along).off is not None
+            yield rake.slope, 'upper_barge' if upper else 'barge', board.without_mouth()
 
 
 def run_of(slope: Slope) -> Decimal:
-    """Return the run of a slope's longest rafters to the line where planes meet."""
-    middle = slope.length / 2
-    return slope.stop_at(middle)[1]
-
-
-def hip_line(left: Slope, right: Slope) -> tuple[Vector, Vector]:
-    """Return the direction uphill of the line where two slopes meet, and its point over the plate lines' corner."""
-    found = cross(left.top.normal, right.top.normal)
-    edge = found if found[2] > 0 else (-found[0], -found[1], -found[2])
-    lower = max(left, right, key=lambda one: one.origin[2])
-    return edge, meet(left.top, right.top, lower.line(ZERO))
+    """Return how far inward of the plate line a slope's longest rafters run, to the line where planes meet."""
+    upper = [stop for region in slope.regions for stop in region.upper]
+    level = [stop for stop in upper if abs(dot(stop.center.normal, slope.along)) < SLACK]
+    if level:
+        return max(slope.inward_of(stop.center, ZERO) or ZERO for stop in level)
+    return max(dot(slope.inward, point) for point in slope.corners) - dot(slope.inward, slope.origin)
 
 
 def above_plate(asked: Asked) -> Decimal:
@@ -177,94 +345,37 @@ def above_plate(asked: Asked) -> Decimal:
     return depth * (1 + rise * rise).sqrt() - real(asked.inches('stock.seat')) * rise
 
 
-def roof_of(asked: Asked) -> Roof | None:
-    """Return the roof; None of a kind that is not worked out."""
-    kind = asked.word('kind')
-    if kind not in KNOWN:
-        return None
-    return {'shed': _shed, 'gable': _gable, 'saltbox': _gable, 'hip': _hip}[kind](asked)
-
-
-def _slope(
-    asked: Asked, name: str, origin: Vector, ways: tuple[Vector, Vector], length: Fraction, key: str = ''
+def slope_of(
+    asked: Asked,
+    name: str,
+    origin: Vector,
+    ways: tuple[Vector, Vector],
+    length: Fraction | Decimal,
+    key: str = '',
 ) -> Slope:
+    """Return a slope that nothing bounds yet.
+
+    Given:
+        key  of its pitch, where it is not the main one
+    """
     rise = asked.slope(key) if key else asked.slope()
     out = real(asked.inches('overhang.eave'))
-    return Slope(name, origin, *ways, rise, real(length), out, above_plate(asked), asked.square)
+    long = real(length) if isinstance(length, Fraction) else length
+    return Slope(name, origin, *ways, rise, long, out, above_plate(asked), asked.square)
 
 
-def _shed(asked: Asked) -> Roof | None:
-    upper, thick = asked.word('shed.upper', 'wall'), asked.inches('shed.thickness')
-    if upper == 'over-beam':
-        return None
-    long, wide = asked.inches('length'), real(asked.inches('width'))
-    front = _slope(asked, 'front', vector(0, 0, 0), (EAST, NORTH), long)
-    off = real(thick) if upper == 'ledger' else ZERO
-    front.stops.append(Stop('shed_rafter', front.line(wide), thick, off))
-    return Roof(asked, [front])
+def bounded(slope: Slope, *sides: Plane) -> None:
+    """Say what bounds a slope in plan from its eave on around."""
+    slope.edges = [slope.eave, *sides]
 
 
-def _two_sides(asked: Asked) -> tuple[Slope, Slope]:
-    long, wide = asked.inches('length'), real(asked.inches('width'))
-    back_key = 'saltbox.back_pitch' if asked.word('kind') == 'saltbox' else ''
-    below = real(asked.inches('saltbox.back_plate_below'))
-    front = _slope(asked, 'front', vector(0, 0, 0), (EAST, NORTH), long)
-    back = _slope(asked, 'back', (real(long), wide, -below), (WEST, SOUTH), long, back_key)
-    ridge = meet(front.top, back.top, Plane(EAST, ZERO))
-    for one in (front, back):
-        run = abs(dot(one.inward, ridge) - dot(one.inward, one.origin))
-        one.stops.append(Stop('common', one.line(run), asked.ridge))
-    return front, back
+def rakes_of(slope: Slope, ends: Sequence[int], top: Decimal, beside: Decimal, foot: Decimal = ZERO, under: Decimal = ZERO) -> Iterator[Rake]:  # fmt: skip
+    """Yield the rakes of a slope.
 
-
-def _gable(asked: Asked) -> Roof:
-    front, back = _two_sides(asked)
-    return Roof(asked, [front, back], ends=(ZERO, front.length))
-
-
-def _hip(asked: Asked) -> Roof:
-    front, back = _two_sides(asked)
-    long, wide, number = asked.inches('length'), asked.inches('width'), int(asked.told.get('hip.ends', 2))
-    left = _slope(asked, 'left', (ZERO, real(wide), ZERO), (SOUTH, EAST), wide, 'hip.end_pitch')
-    ends = [left]
-    if number > 1:
-        ends.append(_slope(asked, 'right', (real(long), ZERO, ZERO), (NORTH, WEST), wide, 'hip.end_pitch'))
-    for one in ends:  # eaves of one height: the steeper overhang is the shorter, or its plate the higher
-        if asked.word('hip.eaves') == 'equal':
-            x, y, z = one.origin
-            one.origin = x, y, z + one.overhang * (one.rise - front.rise)
-        else:
-            one.overhang = one.overhang * front.rise / one.rise
-    slopes = [front, back, *ends]
-    pairs = (
-        [(left, front), (back, left)]
-        if number == 1
-        else [(left, front), (front, ends[1]), (ends[1], back), (back, left)]
-    )
-    for one, other in pairs:
-        edge, foot = hip_line(one, other)
-        center = plane(cross(UP, level(edge)), foot)
-        for slope in (one, other):
-            slope.stops.append(Stop(HIP_JACK, center, THICK))
-    reached = front.stops[0].center
-    runs = []
-    for one in ends:
-        top = meet(one.top, front.top, reached)
-        runs.append(abs(dot(one.inward, top) - dot(one.inward, one.origin)))
-    for one, run in zip(ends, runs, strict=True):
-        one.stops.append(Stop('end_common', one.line(run), asked.ridge, ridge_past(asked, one, front)))
-    return Roof(asked, slopes, pairs, (runs[0], real(long) - (runs[1] if number > 1 else 0)))
-
-
-def ridge_past(asked: Asked, end: Slope, main: Slope) -> Decimal:
-    """Return how far a ridge runs past the point where the center lines meet: to the outer faces of the last side commons, or
-    of single hips until the whole of their cheeks bears on it.
+    Given:
+        ends           -1 for its left end, 1 for its right one
+        top, foot      how far inward it goes, from where
+        beside, under  what of that is in a stud's way there
     """
-    if asked.word('cuts.hip_heads') != 'single' or not asked.ridge:
-        return real(THICK) / 2
-    edge, foot = hip_line(main, end)
-    center = plane(cross(UP, level(edge)), foot)
-    ridge = main.line(run_of(main))
-    outer = past(ridge, asked.ridge, foot)
-    inward = [dot(end.inward, meet(center.moved(side * real(THICK) / 2), outer, LEVEL)) for side in (1, -1)]
-    return dot(end.inward, meet(center, ridge, LEVEL)) - min(inward)
+    for way in ends:
+        yield Rake(slope, ZERO if way < 0 else slope.length, way, foot + under, top - beside)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 from fractions import Fraction
 from functools import cached_property
@@ -21,6 +21,13 @@ class End:
 
     faces: tuple[Plane, ...]
     hollow: bool = False
+    thick: Fraction = Fraction(0)
+    """Of what it ends at."""
+
+    @property
+    def leans(self) -> bool:
+        """Return whether it is not plumb."""
+        return any(abs(face.normal[2]) > PARALLEL for face in self.faces)
 
 
 @dataclass(frozen=True)
@@ -37,6 +44,19 @@ class Timber:
     tail: End
     center: Plane | None
     """The line that its marks are told from: of what stops it above."""
+    height: Decimal | None = None
+    """Of its top over the plate, plumb; None of one that stands on none."""
+    out: Decimal = Decimal(0)
+    """How far outside of the plates' corner the heel of its bird's mouth stands, level."""
+
+    def without_mouth(self) -> Timber:
+        """Return it over no plate."""
+        return replace(self, height=None)
+
+    @property
+    def flat(self) -> Decimal:
+        """Return how far level an inch along its top edge goes."""
+        return size(level(self.edge)) / size(self.edge)
 
     @cached_property
     def ahead(self) -> Vector:
@@ -93,10 +113,11 @@ class Timber:
         """Return its length along the top edge, from point to point."""
         return self.reach(self.head) - self.reach(self.tail, False)
 
-    def stick(self, square_tail: bool) -> Decimal:
-        """Return how long the board must be that it is cut from: its lower corner reaches further than its top edge."""
+    @property
+    def stick(self) -> Decimal:
+        """Return how long the board must be that it is cut from: a plumb cut's lower corner reaches further than its top edge."""
         steep = self.edge[2] / size(level(self.edge))
-        return self.overall + (Decimal(0) if square_tail else real(self.depth) * steep)
+        return self.overall + (Decimal(0) if self.tail.leans else real(self.depth) * steep)
 
     # Cuts ---------------------------------------------------------------------------------------------------
 
@@ -130,18 +151,22 @@ class Timber:
 
     # On the plate -------------------------------------------------------------------------------------------
 
-    def mouth(self, height: Decimal, out: Decimal = Decimal(0)) -> tuple[Decimal, Decimal, Decimal, Decimal]:
-        """Return heel, seat, notch and wood left of the mouth that lets it stand so high over the plate.
+    @property
+    def seats(self) -> bool:
+        """Return whether it has room for a bird's mouth: not where no more than twice the seat's length is left of a hip or valley."""
+        if self.height is None or self.center is None:
+            return False
+        heel, seat, _notch, left = self.mouth(self.height)
+        return heel > 0 and left > 0 and 2 * seat <= (self.to(self.center) or Decimal(0)) * self.flat
 
-        Given:
-            out  how far outside of the plate line its heel stands, level
-        """
+    def mouth(self, height: Decimal) -> tuple[Decimal, Decimal, Decimal, Decimal]:
+        """Return heel, seat, notch and wood left of the mouth that lets it stand so high over the plate."""
         unit = size(self.top)
         up = (self.top[0] / unit, self.top[1] / unit, self.top[2] / unit)
         over = (self.foot[0], self.foot[1], height)
         under = plane(up, over).moved(-real(self.depth))
         sides = plane(self.left, over)
-        heel = meet(under, sides, Plane(self.ahead, dot(self.ahead, over) - out))
+        heel = meet(under, sides, Plane(self.ahead, dot(self.ahead, over) - self.out))
         inner = meet(under, sides, Plane(UP, Decimal(0)))
         corner = (heel[0], heel[1], Decimal(0))
         notch = dot(up, corner) - under.offset
