@@ -8,7 +8,7 @@ from decimal import Decimal
 from tablegen.proof.digits import FOOT_IN, SLACK, real, written
 from tablegen.proof.roof import arms
 from tablegen.proof.roof_reading import Reading
-from tablegen.proof.roof_slopes import Corner
+from tablegen.proof.roof_whole import Corner
 from tablegen.proof.timber import Timber
 
 SQUARE_PARTS = 16
@@ -83,6 +83,17 @@ def barges_of(mark: str, it: Reading) -> list[tuple[str, Timber]]:
     return [one for one in there if it.overalls.get(mark, '') in it.told(one[1].overall)] or there
 
 
+def hand_of(board: Timber, it: Reading) -> str:
+    """Return the hand of a rafter, '' where it has none: that of its head's long point, or else of its tail's."""
+    half = real(board.thick) / 2
+    ends = ((board.head, True, 1), (board.tail, False, -1))
+    for end, upper, way in ends:
+        apart = way * (board.at(end, half, upper) - board.at(end, -half, upper))
+        if abs(apart) > SLACK:
+            return it.names.hands[0 if apart > 0 else 1]
+    return ''
+
+
 def kind_of(mark: str, it: Reading) -> str:
     """Return what a mark is, '' of one that the lists have not."""
     return it.names.kinds.get(it.kinds.get(mark, ''), '')
@@ -129,15 +140,14 @@ def steps_of(board: Timber, run: Decimal, far: Decimal) -> tuple[int, Decimal, D
 
 def few_steps(boards: Boards, it: Reading) -> list[str]:
     """Return how steps may be told in a table."""
-    found = []
-    for run, far in boards.runs:
-        whole, body, tongue = steps_of(boards.one, run, far)
-        if body < SLACK:
+    found, lefts = [], [steps_of(boards.one, run, far) for run, far in boards.runs]
+    for whole in sorted({whole for whole, _body, _tongue in lefts}):
+        bodies, tongues = ([one[1:][n] for one in lefts if one[0] == whole] for n in (0, 1))
+        if min(bodies) < SLACK:
             found.append(str(whole))
-            continue
-        sentence = it.names.sentences['few-stepped']
-        told_body, told_tongue = (it.told(one)[0] for one in (body, tongue))
-        found.append(sentence.format(whole=whole, body=told_body, tongue=told_tongue))
+        for body in it.any_of(*bodies):
+            for tongue in it.any_of(*tongues):
+                found.append(it.names.sentences['few-stepped'].format(whole=whole, body=body, tongue=tongue))
     return found
 
 

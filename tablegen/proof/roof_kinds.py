@@ -13,17 +13,14 @@ from tablegen.proof.roof_slopes import (
     SOUTH,
     WEST,
     ZERO,
-    Level,
-    Rake,
-    Roof,
     Slope,
     Stop,
     bounded,
-    rakes_of,
     run_of,
     slope_of,
 )
 from tablegen.proof.roof_stated import THICK, Asked
+from tablegen.proof.roof_whole import Level, Rake, Roof, rakes_of
 from tablegen.proof.space import Plane, dot, meet, vector
 from tablegen.proof.timber import End, past
 
@@ -38,7 +35,7 @@ def shed(asked: Asked) -> Roof:
     off = real(thick) if upper == 'ledger' else ZERO
     front.stops.append(Stop('wall', front.line(wide), thick, off))
     bounded(front, front.crosswise(front.length + out), front.line(wide), front.crosswise(-out))
-    beside = {'ledger': real(thick), 'over-beam': real(thick), 'against-beam': real(thick) / 2}
+    beside = {'ledger': real(thick), 'over-beam': real(thick)}
     rakes = list(rakes_of(front, BOTH_ENDS, wide, beside.get(upper, ZERO)))
     return Roof(asked, [front], rakes=rakes, measured=diagonals(asked))
 

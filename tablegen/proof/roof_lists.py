@@ -10,7 +10,7 @@ from decimal import Decimal
 from tablegen.proof.digits import decimals, nearest, real
 from tablegen.proof.page import close
 from tablegen.proof.roof import UP
-from tablegen.proof.roof_boards import BARGES, CORNERS, barges_of, boards_of, corners_of, kind_of
+from tablegen.proof.roof_boards import BARGES, CORNERS, barges_of, boards_of, corners_of, hand_of, kind_of
 from tablegen.proof.roof_heights import heights_of
 from tablegen.proof.roof_reading import Reading, plain, total, value_of
 from tablegen.proof.roof_slopes import Slope
@@ -108,7 +108,7 @@ def _read_length(words: str) -> list[Decimal]:
 def _count(mark: str, kind: str, it: Reading) -> list[str]:
     """Return how many of a mark there are, of each hand; where hands have rows of their own, any of them."""
     if kind in BARGES:
-        return _counted(['' for _barge in barges_of(mark, it)], it)
+        return _counted([hand_of(board, it) for _slope, board in barges_of(mark, it)], it)
     if kind in CORNERS:
         hands = ['' if one.hand is None else it.names.hands[one.hand] for one in corners_of(mark, it)]
         return _counted(hands, it)

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
 from tablegen.proof.digits import SLACK, real
+from tablegen.proof.roof_boards import hand_of
 from tablegen.proof.roof_reading import Reading, Stood, plain, value_of
 from tablegen.proof.roof_slopes import Slope
 from tablegen.proof.roof_stated import THICK
@@ -91,7 +92,7 @@ def _rafters(slopes: Sequence[Slope], rows: Sequence[Row], it: Reading) -> tuple
             it.length(row.page, words, heads['bay'], bay, *bays)
             if bays[0] > spacing + part:
                 it.missing(row.page, words)
-            a_bay = it.names.sentences['a-bay'].format(before=name_before, mark=words.strip('()'), bay=bay if it.asked.in_feet else f'{bay} in')  # fmt: skip
+            a_bay = it.names.sentences['a-bay'].format(before=name_before, mark=words.strip('()'), bay=f'{plain(bay)}″' if it.asked.in_feet else f'{bay} in')  # fmt: skip
             if plain(bay) not in map(plain, it.told(spacing)):
                 odd.append(a_bay)
             elif bays[0] < bays[1]:
@@ -113,12 +114,7 @@ def _stands(page: int, row: str, mark: str, hand: str, slope: Slope, along: Deci
     there = [it.names.kind(one.kind) for one in slope.ways(along)]
     it.figure(page, row, it.names.heads['kind'], it.kinds.get(mark, ''), *there)
     board = slope.rafter(along, it.asked.depth('stock.rafters'), kind)
-    longer = [board.at(board.head, side) for side in (HALF, -HALF)]
-    if abs(longer[0] - longer[1]) < SLACK:
-        longer = [-board.at(board.tail, side, False) for side in (HALF, -HALF)]
-    apart = longer[0] - longer[1]
-    right = '' if abs(apart) < SLACK else it.names.hands[0 if apart > 0 else 1][0].upper()
-    it.figure(page, row, it.names.heads['mark'], hand, right)
+    it.figure(page, row, it.names.heads['mark'], hand, hand_of(board, it)[:1].upper())
 
 
 def _between(printed: str, slope: Slope, it: Reading) -> list[Decimal]:

@@ -11,8 +11,9 @@ from math import ceil
 from tablegen.proof.digits import FOOT_IN, SLACK, decimals, named, nearest, real, written
 from tablegen.proof.found import Fault, Found
 from tablegen.proof.roof_names import RoofNames
-from tablegen.proof.roof_slopes import Roof, Slope
+from tablegen.proof.roof_slopes import Slope
 from tablegen.proof.roof_stated import Asked, Unstated, inches_of
+from tablegen.proof.roof_whole import Roof
 
 MINUS = '−'
 MM, MM_ALONE = Fraction(254, 10), 127
@@ -67,7 +68,14 @@ class Reading:
         """
         per = self.asked.per
         low, high = (nearest(self.rounded_up(one) if up else one, per) for one in (min(values), max(values)))
-        self.figure(page, row, head, printed, *(told for count in range(low, high + 1) for told in self.told(Decimal(count) / per)))  # fmt: skip
+        counts = (Decimal(count) / per for count in range(low, high + 1))
+        self.figure(page, row, head, printed, *(told for count in counts for told in self.told(count)))
+
+    def any_of(self, *values: Decimal) -> list[str]:
+        """Return how a length in inches may be told that is between some."""
+        per = self.asked.per
+        counts = range(nearest(min(values), per), nearest(max(values), per) + 1)
+        return [self.told(Decimal(count) / per)[0] for count in counts]
 
     def told(self, value: Decimal) -> list[str]:
         """Return how a length may be told, without its unit."""
@@ -75,10 +83,6 @@ class Reading:
         sign = MINUS if nearest(value, per) < 0 else ''
         size = abs(Decimal(nearest(value, per)) / per)
         return [sign + written(size, per), sign + written(size, per, True).removesuffix('″')]
-
-    def in_words(self, value: Decimal) -> str:
-        """Return a length with its unit, as it stands in a sentence."""
-        return f'{self.told(value)[1]}″' if self.asked.in_feet else f'{self.told(value)[0]} in'
 
     def rounded_up(self, value: Decimal) -> Decimal:
         """Return the next whole part up, so that a board is never cut short."""

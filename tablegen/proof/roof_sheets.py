@@ -16,8 +16,8 @@ from tablegen.proof.roof_names import ROOF_KEYS, RoofNames
 from tablegen.proof.roof_plates import read_plates
 from tablegen.proof.roof_reading import Reading, marks_of
 from tablegen.proof.roof_round import bay, rounded
-from tablegen.proof.roof_slopes import Roof
 from tablegen.proof.roof_stated import Asked, Unstated, asked
+from tablegen.proof.roof_whole import Roof
 from tablegen.proof.sheet_lines import FOOT_PT, Sheet, sheets_of
 
 KINDS: dict[str, Callable[[Asked], Roof]] = {

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from decimal import Decimal
 from fractions import Fraction
@@ -253,83 +253,6 @@ class Slope:
         return abs(sum(twice, ZERO)) / 2
 
 
-@dataclass(frozen=True)
-class Corner:
-    """A hip or valley where it lies."""
-
-    kind: str
-    """'hip', 'upper_hip', 'valley'."""
-    slopes: frozenset[str]
-    """Names of what it lies between."""
-    board: Timber
-    inward: Vector
-    """Into which slope the common run goes that it is stepped off by."""
-    hand: int | None
-    """0 for left, 1 for right; None where it has no mate cut the other way."""
-    backs: tuple[Decimal, Decimal] | None = None
-    """Angles of a backed top, from square, to the left and to the right."""
-
-    @property
-    def run(self) -> Decimal:
-        """Return that run."""
-        assert self.board.center
-        along = self.board.to(self.board.center) or ZERO
-        return abs(dot(self.inward, self.board.ahead)) * along * self.board.flat
-
-
-@dataclass(frozen=True)
-class Rake:
-    """The sloping edge of a slope at a gable."""
-
-    slope: Slope
-    end: Decimal
-    """Where it is along the slope, at the outside of framing."""
-    outwards: int
-    foot: Decimal
-    top: Decimal
-    """From how far inward to how far there are studs under it, what stands in their way taken off."""
-
-
-@dataclass
-class Level:
-    """A level board: how long it is sawn, what its end is cut to."""
-
-    lengths: list[Decimal]
-    """Of each board of that mark."""
-    number: int = 1
-    tilt: Decimal | None = None
-    """Of a saw's blade at its end; None where that is square."""
-
-
-@dataclass
-class Roof:
-    """All of them."""
-
-    asked: Asked
-    slopes: list[Slope]
-    corners: list[Corner] = field(default_factory=list)
-    rakes: list[Rake] = field(default_factory=list)
-    levels: dict[str, Level] = field(default_factory=dict)
-    """By mark."""
-    measured: dict[str, dict[str, Decimal]] = field(default_factory=dict)
-    """What is measured before more is cut, by its sentence and the places in that."""
-    lift: Decimal = ZERO
-    """How high over the main rafters a wing's are laid, plumb."""
-
-    def slope(self, name: str) -> Slope:
-        """Return the slope of a name."""
-        return next(one for one in self.slopes if one.name == name)
-
-    def barges(self) -> Iterator[tuple[Slope, str, Timber]]:
-        """Yield every barge rafter: its slope, what it is, its board."""
-        out = real(self.asked.inches('overhang.gable'))
-        for rake in self.rakes if out else ():
-            along = rake.end + rake.outwards * (out - real(THICK) / 2)
-            board = rake.slope.rafter(along, self.asked.depth('stock.rafters'))
-            upper = rake.slope.way(along).off is not None
-            yield rake.slope, 'upper_barge' if upper else 'barge', board.without_mouth()
-
-
 def run_of(slope: Slope) -> Decimal:
     """Return how far inward of the plate line a slope's longest rafters run, to the line where planes meet."""
     upper = [stop for region in slope.regions for stop in region.upper]
@@ -367,15 +290,3 @@ def slope_of(
 def bounded(slope: Slope, *sides: Plane) -> None:
     """Say what bounds a slope in plan from its eave on around."""
     slope.edges = [slope.eave, *sides]
-
-
-def rakes_of(slope: Slope, ends: Sequence[int], top: Decimal, beside: Decimal, foot: Decimal = ZERO, under: Decimal = ZERO) -> Iterator[Rake]:  # fmt: skip
-    """Yield the rakes of a slope.
-
-    Given:
-        ends           -1 for its left end, 1 for its right one
-        top, foot      how far inward it goes, from where
-        beside, under  what of that is in a stud's way there
-    """
-    for way in ends:
-        yield Rake(slope, ZERO if way < 0 else slope.length, way, foot + under, top - beside)
