@@ -61,7 +61,7 @@ def hip(
         backs = angle(board.top, left.top.normal), angle(board.top, right.top.normal)
     if hand is None and not (_alike(board) and abs(drops[0] - drops[1]) < SLACK):
         hand = 0 if main is left else 1
-    return Corner('hip', frozenset({left.name, right.name}), board, main.inward, hand, backs)
+    return Corner('hip', (left.name, right.name), board, main.inward, hand, (drops[0], drops[1]), backs)
 
 
 def valley(
@@ -79,7 +79,7 @@ def valley(
     apart = board.at(head, HALF) - board.at(head, -HALF)
     long_left = apart > 0 if abs(apart) > SLACK and len(head.faces) == 1 else main is left
     hand = (0 if long_left else 1) if handed else None
-    return Corner('valley', frozenset({left.name, right.name}), board, main.inward, hand)
+    return Corner('valley', (left.name, right.name), board, main.inward, hand)
 
 
 def stop_of(edge: str, one: Slope, other: Slope, start: Decimal | None = None, end: Decimal | None = None) -> Stop:  # fmt: skip

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 from fractions import Fraction
 
-from tablegen.proof.digits import FOOT_IN, SLACK, decimals, read, real, written
+from tablegen.proof.digits import FOOT_IN, SLACK, decimals, nearest, read, real, written
 from tablegen.proof.roof import UP
 from tablegen.proof.roof_boards import BARGES, CORNERS, Boards, barges_of, corners_of, square_of, steps_of
 from tablegen.proof.roof_plates import slopes_named
@@ -176,10 +176,21 @@ class _Facts:
 
     def backs(self, page: int, name: str, words: str) -> None:
         """Read how a hip comes into both slopes."""
-        backs = self.boards.corner and self.boards.corner.backs
-        found = self.places(page, name, 'backed' if backs else 'dropped', words)
-        for place, value in zip(('left', 'right'), backs or (), strict=False):
-            self.it.degrees(page, self.row(name), place, found.get(place, ''), value)
+        corner, it = self.boards.corner, self.it
+        assert corner
+        if corner.backs:
+            found = self.places(page, name, 'backed', words)
+            for place, value in zip(('left', 'right'), corner.backs, strict=True):
+                it.degrees(page, self.row(name), place, found.get(place, ''), value)
+            return
+        gap = max(corner.drops) - min(corner.drops)
+        found = self.places(page, name, 'dropped-gap' if nearest(gap, it.asked.per) else 'dropped', words)
+        for place, value in (('drop', max(corner.drops)), ('gap', gap)):
+            if value is not gap or place in found:
+                it.length(page, self.row(name), place, found.get(place, ''), value)
+        if 'slope' in found:
+            lower = corner.sides[0 if corner.drops[0] < corner.drops[1] else 1]
+            it.figure(page, self.row(name), before(self.sentences['dropped-gap'], 'slope'), found['slope'], it.names.slopes[lower])  # fmt: skip
 
     def by_hand(self, page: int, name: str, words: str) -> None:
         """Read how a cheek is sawn for which no saw tilts far enough: from the end, as much as is left, as far as the cut is deep."""

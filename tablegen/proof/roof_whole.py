@@ -19,15 +19,22 @@ class Corner:
 
     kind: str
     """'hip', 'upper_hip', 'valley'."""
-    slopes: frozenset[str]
-    """Names of what it lies between."""
+    sides: tuple[str, str]
+    """Names of the slopes on its left and on its right."""
     board: Timber
     inward: Vector
     """Into which slope the common run goes that it is stepped off by."""
     hand: int | None
     """0 for left, 1 for right; None where it has no mate cut the other way."""
+    drops: tuple[Decimal, Decimal] = (ZERO, ZERO)
+    """How far its square top must come down, plumb, for its left edge to lie in the slope there, and its right one."""
     backs: tuple[Decimal, Decimal] | None = None
     """Angles of a backed top, from square, to the left and to the right."""
+
+    @property
+    def slopes(self) -> frozenset[str]:
+        """Return the names of what it lies between."""
+        return frozenset(self.sides)
 
     @property
     def run(self) -> Decimal:
