@@ -7,7 +7,7 @@ import os
 import warnings
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 from types import ModuleType
 from typing import Protocol
@@ -27,6 +27,8 @@ EPOCH = '1735689600'
 REPORT = message('making.report')
 SHORTEN = message('making.fewer_words')
 LOOK_OVER = message('making.look_over')
+_Styles = dict[str, tuple[object, object]]
+"""The fonts of a style sheet, and the sheet as the typesetter has read it."""
 NOT_AS_KNOWN = (ImportError, AttributeError, TypeError, ValueError, LookupError, AssertionError)
 """What comes of asking a typesetter's insides for what is not there."""
 
@@ -91,14 +93,10 @@ def typeset(
                 tell(job.pages or 0)
                 continue
             made.append((name, job.out))
-            _make_ready(job)
             yield job
 
-    try:
-        with warnings.catch_warnings(record=True) as remarks:
-            side_by_side(set_document, new(), tell)
-    finally:
-        _READY.clear()
+    with warnings.catch_warnings(record=True) as remarks:
+        side_by_side(_Setting(), new(), tell)
     for remark in remarks:
         warnings.warn(remark.message, stacklevel=2)
     if kept and not remarks:
@@ -107,16 +105,14 @@ def typeset(
         kept.trim()
 
 
-_READY: dict[str, tuple[object, object]] = {}
-"""Style sheets that are read, and their fonts, for processes that begin as copies of this one."""
+@dataclass(frozen=True, slots=True)
+class _Setting:
+    """What sets documents in one process, and keeps the style sheets that it has read."""
 
+    styles: _Styles = field(default_factory=dict)
 
-def _make_ready(job: Job) -> None:
-    if job.css not in _READY:
-        with _listening(lambda pages: None) as heard, passing_files_in(job.out.parent):
-            styled = _styled(job.css)
-        if not heard.lacking and not heard.remarks:  # else the process hears it, and tells
-            _READY[job.css] = styled
+    def __call__(self, job: Job, tell: Callable[[int], None]) -> None:
+        set_document(job, tell, self.styles)
 
 
 def _styled(css: str) -> tuple[object, object]:
@@ -127,8 +123,13 @@ def _styled(css: str) -> tuple[object, object]:
     return fonts, load_typesetter().CSS(string=css, font_config=fonts)
 
 
-def set_document(job: Job, tell: Callable[[int], None] = lambda pages: None) -> None:
+def set_document(
+    job: Job, tell: Callable[[int], None] = lambda pages: None, styles: _Styles | None = None
+) -> None:
     """Typeset one document and write it, checking its pages and what the typesetter says.
+
+    Given:
+        styles  style sheets that were read for earlier documents of the same folder; what is read now is put there
 
     Errors:
         BookError if there are more or fewer pages than said, or something that they show was not there
@@ -137,7 +138,9 @@ def set_document(job: Job, tell: Callable[[int], None] = lambda pages: None) -> 
     os.environ['SOURCE_DATE_EPOCH'] = EPOCH
     weasyprint = load_typesetter()
     with _listening(tell) as heard, passing_files_in(job.out.parent):
-        fonts, sheet = _READY.get(job.css) or _styled(job.css)
+        fonts, sheet = (styles or {}).get(job.css) or _styled(job.css)
+        if styles is not None and not heard.lacking and not heard.remarks:  # else it is told of every document
+            styles[job.css] = fonts, sheet
         if job.tagged or not _set_quickly(weasyprint, job, sheet, fonts, tell):
             _write(weasyprint.HTML(string=job.html).render(stylesheets=[sheet], font_config=fonts), job)
     for words in heard.lacking:

@@ -1,4 +1,4 @@
-"""Working processes: jobs side by side, a process each, none of which outlives the command that began it."""
+"""Working processes: jobs side by side, none of which outlives the command that began it."""
 
 from __future__ import annotations
 
@@ -28,7 +28,8 @@ def side_by_side(work: Work[Item], items: Iterable[Item], tell: Tell) -> None:
     """Do some work for every item, as many at a time as there are cores.
 
     Given:
-        work   done in a process of its own, with the item and a way to tell how far it has come
+        work   done in another process, with the item and a way to tell how far it has come; what it makes may not depend on what
+               was done there before
         items  where they are made one by one, those before are being worked on meanwhile
         tell   told what the work tells
 
@@ -38,9 +39,10 @@ def side_by_side(work: Work[Item], items: Iterable[Item], tell: Tell) -> None:
         what a process warns of, this one does
 
     Notes:
-        Every item has its process however many cores there are, so that what is made never depends on them.
+        A process goes on to the next item: to begin one, and what libraries do the first time, takes a fifth of a second.
     """
     running: dict[Connection, BaseProcess] = {}
+    idle: list[Connection] = []
 
     def end() -> None:
         for process in running.values():
@@ -50,12 +52,14 @@ def side_by_side(work: Work[Item], items: Iterable[Item], tell: Tell) -> None:
 
     with clearing(end):
         for item in items:
-            while len(running) >= cores():
-                _hear(running, tell)
-            _start(running, work, item)
-            _hear(running, tell, 0)
-        while running:
-            _hear(running, tell)
+            if not idle and len(running) < cores():
+                idle.append(_start(running, work))
+            while not idle:
+                idle += _hear(running, tell)
+            idle.pop().send(item)
+            idle += _hear(running, tell, 0)
+        while len(idle) < len(running):
+            idle += _hear(running, tell)
 
 
 def cores() -> int:
@@ -63,38 +67,44 @@ def cores() -> int:
     return len(os.sched_getaffinity(0)) if hasattr(os, 'sched_getaffinity') else os.cpu_count() or 1
 
 
-def _start(running: dict[Connection, BaseProcess], work: Work[Item], item: Item) -> None:
+def _start(running: dict[Connection, BaseProcess], work: Work[Item]) -> Connection:
     context = multiprocessing.get_context('fork' if sys.platform.startswith('linux') else 'spawn')
-    ours, theirs = context.Pipe(duplex=False)
-    process = context.Process(target=_work, args=(theirs, work, item), daemon=True)  # type: ignore[attr-defined]
+    ours, theirs = context.Pipe()
+    process = context.Process(target=_work, args=(theirs, work), daemon=True)  # type: ignore[attr-defined]
     with stops_held_back():  # until the new process hears them in its own way, and this one knows of it
         process.start()
         running[ours] = process
     theirs.close()
+    return ours
 
 
-def _work(home: Connection, work: Work[Item], item: Item) -> None:
-    """Do the work in a new process, and send home how far it has come, what it warns of, then None or what went wrong."""
+def _work(home: Connection, work: Work[Item]) -> None:
+    """Do the work in a new process, item by item, and send home how far each has come, what it warns of, then None or what went wrong."""
     end_with_parent()
     # Rubbish is looked for now and then, among what this process makes: laying pages out leaves a lot.
     gc.freeze()
     gc.set_threshold(*RUBBISH)
     gc.enable()
-    try:
-        with warnings.catch_warnings(record=True) as heard:
-            work(item, home.send)
-        for one in heard:
-            home.send(one.message)
-        home.send(None)
-    except (BookError, OSError, MemoryError) as fault:
-        home.send(fault)
-    except Exception as fault:
-        fault.add_note(traceback.format_exc())
-        home.send(fault)
+    while True:
+        item = home.recv()
+        try:
+            with warnings.catch_warnings(record=True) as heard:
+                work(item, home.send)
+            for one in heard:
+                home.send(one.message)
+            home.send(None)
+        except (BookError, OSError, MemoryError) as fault:
+            home.send(fault)
+        except Exception as fault:
+            fault.add_note(traceback.format_exc())
+            home.send(fault)
 
 
-def _hear(running: dict[Connection, BaseProcess], tell: Tell, seconds: float | None = None) -> None:
-    """Take what processes have sent, for so long waiting for the first word; let go of those that are done."""
+def _hear(
+    running: dict[Connection, BaseProcess], tell: Tell, seconds: float | None = None
+) -> list[Connection]:
+    """Take what processes have sent, for so long waiting for the first word; return those that are done with their item."""
+    done = []
     for one in wait(list(running), seconds):
         assert isinstance(one, Connection)
         try:
@@ -105,11 +115,10 @@ def _hear(running: dict[Connection, BaseProcess], tell: Tell, seconds: float | N
             ) from None
         if isinstance(word, int):
             tell(word)
-            continue
-        if isinstance(word, Warning):
+        elif isinstance(word, Warning):
             warnings.warn(word, stacklevel=2)
-            continue
-        running.pop(one).join()
-        one.close()
-        if word is not None:
+        elif word is not None:
             raise word
+        else:
+            done.append(one)
+    return done
