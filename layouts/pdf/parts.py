@@ -1,4 +1,4 @@
-"""A book cut into documents, each set by a process of its own and kept by itself."""
+"""A book cut into documents, set side by side and each kept by itself."""
 
 from __future__ import annotations
 
@@ -18,7 +18,7 @@ OF_THE_COPY = frozenset(('cover', 'section_cover', 'made'))
 MANY = 6
 """Pages of a kind that come in such numbers are set the quick way, as a rule."""
 PAGES_OF_A_DOCUMENT = {False: 10, True: 60}
-"""Fewer pages than this a process, and starting it costs more than it saves; more take more memory. True where there are many of a kind."""
+"""Fewer pages than this a document, and what each takes by itself costs more than it saves; more take more memory. True where there are many of a kind."""
 MOST_DOCUMENTS = 4
 
 

@@ -1,4 +1,4 @@
-"""Typesetting: HTML into PDF, a process for each document, every message heard."""
+"""Typesetting: HTML into PDF, documents side by side, every message heard."""
 
 from __future__ import annotations
 
@@ -139,7 +139,8 @@ def set_document(
     weasyprint = load_typesetter()
     with _listening(tell) as heard, passing_files_in(job.out.parent):
         fonts, sheet = (styles or {}).get(job.css) or _styled(job.css)
-        if styles is not None and not heard.lacking and not heard.remarks:  # else it is told of every document
+        # What is said of it is to be told of every document.
+        if styles is not None and not heard.lacking and not heard.remarks:
             styles[job.css] = fonts, sheet
         if job.tagged or not _set_quickly(weasyprint, job, sheet, fonts, tell):
             _write(weasyprint.HTML(string=job.html).render(stylesheets=[sheet], font_config=fonts), job)

@@ -17,8 +17,8 @@ from layouts.pdf.leaving import clearing, end_with_parent, stops_held_back
 from tablegen.errors import BookError
 from tablegen.messages import message
 
-RUBBISH = (150_000, 30, 1_000)
-"""Objects that are made before rubbish is looked for among them; how often that is done before older ones are looked through."""
+RUBBISH = 100_000
+"""Objects left of what was done, most of them of no use any more, before they are looked through: it takes as long as ten pages."""
 Item = TypeVar('Item')
 Tell = Callable[[int], None]
 Work = Callable[[Item, Tell], None]
@@ -39,7 +39,7 @@ def side_by_side(work: Work[Item], items: Iterable[Item], tell: Tell) -> None:
         what a process warns of, this one does
 
     Notes:
-        A process goes on to the next item: to begin one, and what libraries do the first time, takes a fifth of a second.
+        A process goes on to the next item: to begin one, and what libraries do the first time, takes a tenth of a second.
     """
     running: dict[Connection, BaseProcess] = {}
     idle: list[Connection] = []
@@ -81,12 +81,13 @@ def _start(running: dict[Connection, BaseProcess], work: Work[Item]) -> Connecti
 def _work(home: Connection, work: Work[Item]) -> None:
     """Do the work in a new process, item by item, and send home how far each has come, what it warns of, then None or what went wrong."""
     end_with_parent()
-    # Rubbish is looked for now and then, among what this process makes: laying pages out leaves a lot.
+    # Rubbish is looked for between items, where little is of use, and among what this process makes.
     gc.freeze()
-    gc.set_threshold(*RUBBISH)
-    gc.enable()
+    gc.disable()
     while True:
         item = home.recv()
+        if gc.get_count()[0] > RUBBISH:
+            gc.collect()
         try:
             with warnings.catch_warnings(record=True) as heard:
                 work(item, home.send)
