@@ -79,11 +79,12 @@ def refuse(*_args: object) -> None:
 
 
 def set_both_ways(job: Job, monkeypatch) -> tuple[list[Path], list[int]]:
-    """Return a document set the quick way and the typesetter's own, and which pages, from 0, were set quickly."""
+    """Return a document set the quick way, its drawings too, and the typesetter's own, and which pages, from 0, were set quickly."""
     quickly: list[int] = []
     files = [job.out.with_name('quick.pdf'), job.out.with_name('slow.pdf')]
     with monkeypatch.context() as changed:
         changed.setattr('layouts.quick.pages.Quick.page', counted(quickly))
+        changed.setattr('weasyprint.images.SVGImage.draw', refuse)
         set_document(replace(job, out=files[0]))
     with monkeypatch.context() as changed:
         changed.setattr(typeset, 'quick_document', refuse)

@@ -9,6 +9,8 @@ from typing import Any
 from layouts.quick.blocks import Blocks
 from layouts.quick.layers import Inked, Layer, turned
 from layouts.quick.looks import CORNERS, SIDES, Look
+from layouts.quick.refusal import NotPlain
+from layouts.quick.shapes import Shapes
 
 
 class QuickPage:
@@ -87,10 +89,10 @@ class QuickPage:
 
 
 class Images:
-    """Drawings, each drawn by the typesetter once and its operators kept."""
+    """Drawings, each drawn once and its operators kept."""
 
-    def __init__(self, read: Any):
-        self._read = read
+    def __init__(self, read: Any, shapes: Shapes):
+        self._read, self._shapes = read, shapes
         self._drawn: dict[tuple[str, float, float], list[Any]] = {}
 
     def draw(self, one: Inked, stream: Any) -> None:
@@ -114,7 +116,10 @@ class Images:
             if key not in self._drawn:
                 begins = len(stream.stream)
                 with stream.stacked():
-                    self._read(address).draw(stream, one.width, one.height, None)
+                    try:
+                        self._shapes.draw(address, one.width, one.height, stream)
+                    except NotPlain:
+                        self._read(address).draw(stream, one.width, one.height, None)
                 self._drawn[key] = stream.stream[begins:]
             else:
                 stream.stream.extend(self._drawn[key])

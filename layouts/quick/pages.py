@@ -20,6 +20,7 @@ from layouts.quick.drawing import Images, QuickPage
 from layouts.quick.layers import Layer, Room
 from layouts.quick.looks import Looks
 from layouts.quick.refusal import NotPlain
+from layouts.quick.shapes import Shapes
 from layouts.quick.tree import read
 from layouts.quick.words import Cut
 
@@ -93,7 +94,9 @@ class Quick:
         whole = typesetter.HTML(string=before + after)
         context = self._context(whole)
         body = context.style_for(whole.etree_element.find('body'))
-        self._images = Images(lambda address: context.get_image_from_uri(url=address, context=context))
+        self._images = Images(
+            lambda address: context.get_image_from_uri(url=address, context=context), Shapes(fonts)
+        )
         self._looks = Looks(Cascade(whole, context.style_for._sheets).of, body)
         self._cuts: dict[object, Cut] = {}
         self._language: str = body['lang']

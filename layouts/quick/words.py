@@ -49,6 +49,16 @@ class Cut:
             )
         return found
 
+    def height(self) -> tuple[float, float]:
+        """Return how high its lines are of themselves, and where their base line is; px."""
+        from weasyprint.text.ffi import FROM_UNITS, pango
+        from weasyprint.text.line_break import line_size
+
+        self._layout.set_text('0')
+        line, _ = self._layout.get_first_line()
+        _width, high = line_size(line, self._layout.style)
+        return high, pango.pango_layout_get_baseline(self._layout.layout) * FROM_UNITS
+
     def underline(self, x: float, y: float, text: str, color: Any) -> Inked:
         """Return the line under a text whose base line begins at a place."""
         width = self._layout.underline_thickness
