@@ -124,7 +124,7 @@ class Together(Built):
             for two in (names[n + 1 + m] for m in np.flatnonzero(~apart)):
                 if (one.startswith(FIXED) and two.startswith(FIXED)) or self._let_in(one, two):
                     continue
-                may = max(self._rounding.get(one, 0.0), self._rounding.get(two, 0.0))
+                may = self._may_be_moved(one, two)
                 shared = self._behind_touches(one, two, solid[one].solid ^ solid[two].solid, may)
                 if shared.volume() < 1e-6:
                     continue
@@ -133,6 +133,24 @@ class Together(Built):
                 deep = min(np.ptp(places @ normal) for normal in normals)
                 if deep > may:
                     found.append(f'{one} in {two}: {deep:.3f} in, rounding {may:.3f}')
+        return found
+
+    def _may_be_moved(self, one: str, two: str) -> float:
+        """Return how far rounding may put a member into another: what touches a third and not one another, as hips about a
+        middle do, may each be off that the other's way."""
+        each = self._rounding.get(one, 0.0), self._rounding.get(two, 0.0)
+        return (
+            sum(each) if two not in self._beside[one] and self._beside[one] & self._beside[two] else max(each)
+        )
+
+    @cached_property
+    def _beside(self) -> dict[str, set[str]]:
+        """Return by member what corners' boards it touches."""
+        found: dict[str, set[str]] = {name: set() for name in self.assembly.members}
+        for touch in self.assembly.touches:
+            for name, other in (touch.names, reversed(touch.names)):
+                if other in self._sorts and self._sorts[other][0].corner:
+                    found[name].add(other)
         return found
 
     def _let_in(self, one: str, two: str) -> bool:
