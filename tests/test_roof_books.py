@@ -21,10 +21,13 @@ from worked_pages import jack_rows
 
 from layouts.html.page_html import pages_html, style
 from layouts.pages.book import plan
+from layouts.pdf.read_back import pages_of
 from layouts.pdf.typeset import Job, set_document
 from layouts.verbs.settings_file import settings_from
+from layouts.words.proof import names
 from tablegen.frame.frame import frame
 from tablegen.frame.roof_file import read_roof
+from tablegen.proof.proof import proof
 from tablegen.roof.member import Line
 
 BOOK = 'pitches = [1, 4, 7]\nparts = ["opening", "examples"]\nroofs = ["store.toml", "porch.toml", "saltbox.toml"]\n'
@@ -72,6 +75,12 @@ def test_the_members_are_those_of_the_roofs_and_each_place_has_its_figure(book, 
         'Common rafter C', 'Common rafter C: marks', 'Hip H', 'Hip H: marks', 'Hip jacks', 'Hip jack HJ5: marks',
         'Rafter C', 'Rafter C: marks', 'Saltbox: C1 and C2', 'Rafter C1: marks', 'Rafter C2: marks',
     ]  # fmt: skip
+
+
+def test_the_proof_reads_every_page_of_an_example_in_a_book_of_ones_own_roofs(book, pages):
+    found = proof(pages_of(book.made.built.booklet), names)
+    assert (found.faults, found.strange) == ([], [])
+    assert {page.number for page in pages.values()} <= found.read
 
 
 def test_figures_are_those_of_the_roof_in_space(pages):

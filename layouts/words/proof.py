@@ -5,6 +5,7 @@ from __future__ import annotations
 from itertools import zip_longest
 
 from layouts.words.pages import AT_A_SPACING, GLANCE_HEADS, heading
+from layouts.words.proof_examples import example_names
 from layouts.words.proof_tables import table_names
 from layouts.words.say import _
 from layouts.words.square import ENGRAVED, STEP, STEPS
@@ -32,6 +33,7 @@ def names(book: Stated) -> Names:
         (_left(book), _right(book)) if book.boards else (Side('', (), '', ()),) * 2,
         _glances(book),
         table_names(book),
+        example_names(),
     )
 
 

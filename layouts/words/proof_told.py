@@ -27,6 +27,8 @@ TOLD = {
     'sheet-cut': N_('sheets, page {page}: a cut is not marked where pages end'),
     'sheet-staple': N_('sheets, page {page}: staples are not marked on the outermost fold alone'),
     'sheet-bar': N_('sheets, page {page}: the bar is not as long as it says'),
+    'words': N_('page {page}: these words are not known: {row}'),
+    'cited': N_('page {page}, {row}: “{head}” is not what stands on page {printed}'),
     'missing': N_('page {page}: {row} of “{head}” is not there'),
 }
 UNREAD_PAGES = N_('not read: figures of pages {pages}')
@@ -65,9 +67,7 @@ def lines(found: Found, unread: str) -> list[str]:
         )
     if rest := [page for page in found.unread if page not in found.other_tables]:
         said = (
-            N_('not read: figures in words, examples and drawings of pages {pages}')
-            if found.folios
-            else UNREAD_PAGES
+            N_('not read: figures in words and drawings of pages {pages}') if found.folios else UNREAD_PAGES
         )
         found_lines.append(_(said).format(pages=ranges(rest)))
     if found.read:

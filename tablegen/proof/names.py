@@ -121,6 +121,66 @@ class TableNames:
 
 
 @dataclass(frozen=True, slots=True)
+class Sentence:
+    """A sentence of a worked example, with what it and the figures beside it tell."""
+
+    words: str
+    """With {places}."""
+    figures: tuple[str, ...] = ()
+    """Names of the figures at its right, one a column."""
+    places: tuple[tuple[str, str], ...] = ()
+    """Names of what stands in its places, where these are not the places' own."""
+    sets: str = ''
+    """How the member is framed that it is said of, '' where it does not tell."""
+
+
+@dataclass(frozen=True, slots=True)
+class Example:
+    """What stands on the pages of one kind of member."""
+
+    kind: str
+    titles: tuple[str, ...]
+    """Of its pages, with {mark}; the first ones begin it anew."""
+    sentences: tuple[Sentence, ...]
+    marks: tuple[tuple[str, tuple[str, str]], ...]
+    """What its marks are called, and where each is: at which end or line, and where across the board."""
+    heads: tuple[tuple[str, str], ...] = ()
+    """Of its table's columns, and what each is of."""
+
+
+@dataclass(frozen=True, slots=True)
+class Citing:
+    """How a place in the book is said."""
+
+    page: str
+    """With {page}."""
+    pages: str
+    """With {page} and {other}."""
+    row: str
+    rows: str
+    under: str
+    """What follows is the rows or the columns."""
+    both: str
+    """What stands between the last two of several."""
+    quotes: str
+    """The marks round a name."""
+    inch: str
+    """What rows of parts of an inch are called after their number."""
+
+
+@dataclass(frozen=True, slots=True)
+class ExampleNames:
+    """All of the worked examples."""
+
+    kinds: tuple[Example, ...]
+    citing: Citing
+    sum_off: str
+    """What follows what is read and added, with {total} and {direct}, where the sum is a part off."""
+    care: str
+    """What begins cautions."""
+
+
+@dataclass(frozen=True, slots=True)
 class Names:
     """All of them."""
 
@@ -137,6 +197,7 @@ class Names:
     """Left and right page of an opening."""
     glances: tuple[Glance, ...]
     tables: TableNames
+    examples: ExampleNames
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,6 +11,7 @@ from tablegen.proof.figures import figures, length
 from tablegen.proof.found import Fault, Found
 from tablegen.proof.names import Names, Side
 from tablegen.proof.page import SAME_LINE, Page, Phrase, before, lines_of, under
+from tablegen.proof.places import Kept
 from tablegen.proof.roof import corner
 from tablegen.proof.rows import NOTES, RowsReader
 from tablegen.proof.stated import Pitch, Stated, called, pitch_of
@@ -31,7 +32,7 @@ class OpeningReader:
     """Reads every opening there is."""
 
     def __init__(self, names: Names, book: Stated):
-        self.names, self.book, self.found = names, book, Found()
+        self.names, self.book, self.found = names, book, Kept()
         self.there: dict[tuple[Pitch, int], int] = {}
         """The page of each side of a pitch's opening."""
 

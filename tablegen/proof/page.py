@@ -88,7 +88,8 @@ class Page:
         foot = self._foot
         if not self.folio:
             return self.words
-        left, right = (foot[0].left, float('inf')) if foot[0].text == self.folio else (0.0, foot[-1].right)
+        first = foot[0].bold and foot[0].text == self.folio
+        left, right = (foot[0].left, float('inf')) if first else (0.0, foot[-1].right)
         known = set(map(id, foot))
         return [
             word for word in self.words if id(word) not in known and word.right > left and word.left < right

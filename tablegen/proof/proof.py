@@ -13,15 +13,19 @@ from tablegen.proof.members import MemberReader
 from tablegen.proof.names import Names
 from tablegen.proof.openings import OpeningReader
 from tablegen.proof.page import Page
+from tablegen.proof.places import Places
 from tablegen.proof.run_tables import RunReader
 from tablegen.proof.sheets import SheetReader
 from tablegen.proof.stated import Stated, stated
+from tablegen.proof.worked import ExampleReader
 
 
 class Reader(Protocol):
     """Reads one kind of page of a book."""
 
-    found: Found
+    @property
+    def found(self) -> Found:
+        """Return what it found."""
 
     def page(self, page: Page) -> None:
         """Read a page, if it is of that kind."""
@@ -49,6 +53,7 @@ def proof(pages: Sequence[Page], names: Callable[[Stated], Names]) -> Found:
         RunReader(heads, book),
         SheetReader(heads.tables.sheets, book),
         *(GlanceReader(glance, book) for glance in heads.glances),
+        ExampleReader(heads.examples, book, Places(heads.examples.citing, openings.found, openings.there)),
         Follower(openings.there),
     ]
     for page in pages:

@@ -39,3 +39,16 @@ def before(sentence: str, name: str) -> str:
     """Return the words that lead to a place of a sentence: 'plumb cut' of 'side: plumb cut {plumb}'."""
     parts = re.split(r'[}:;,.]', sentence.partition(f'{{{name}}}')[0])
     return next((part.strip() for part in reversed(parts) if part.strip()), '')
+
+
+@cache
+def _parts(sentence: str) -> tuple[str, re.Pattern[str]]:
+    """Return what a sentence begins with before its first place, and what finds it where it begins."""
+    return sentence.partition('{')[0], re.compile(pattern(sentence).pattern.removesuffix('$'))
+
+
+def told_at(sentence: str, words: str, start: int) -> tuple[dict[str, str], int] | None:
+    """Return what words say from a place on in the places of a sentence, and where it ends; None where they are another."""
+    begins, whole = _parts(sentence)
+    found = whole.match(words, start) if words.startswith(begins, start) else None
+    return (found.groupdict(), found.end()) if found else None
