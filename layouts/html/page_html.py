@@ -6,10 +6,12 @@ import re
 from collections.abc import Iterable, Sequence
 from functools import cache
 from importlib.resources import files
+from pathlib import Path
 
 from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
+from layouts.html.compiled import Compiled
 from layouts.html.kept_numbers import with_kept_numbers
 from layouts.html.member_cells import member_line
 from layouts.html.numbered_steps import with_numbered_steps
@@ -32,6 +34,8 @@ def environment() -> Environment:
         autoescape=True,
         trim_blocks=True,
         lstrip_blocks=True,
+        auto_reload=False,
+        bytecode_cache=Compiled(Path(__file__).read_bytes()),
         extensions=['jinja2.ext.i18n'],
     )
     made.policies['ext.i18n.trimmed'] = True

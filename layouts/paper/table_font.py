@@ -8,9 +8,12 @@ from __future__ import annotations
 
 from base64 import b64encode
 from functools import cache
+from hashlib import sha256
 from io import BytesIO
+from pathlib import Path
 from typing import Any, NamedTuple
 
+from layouts.paper import once
 from layouts.paper.trim import FRACTION_OF_WHOLE
 from layouts.paper.typeface import advance_em, font_path
 
@@ -39,7 +42,16 @@ TEXT = ''.join(map(chr, range(0x20, 0x7F))) + NAMES + BLANKS + '′″−–—.
 @cache
 def table_font_face() -> str:
     """Return the style sheet's rule for the font, which is in it."""
-    data = b64encode(_font()).decode('ascii')
+    import fontTools
+
+    own = (font_path(), Path(__file__))
+    made_of = f'{fontTools.version} {FRACTION_OF_WHOLE}'.encode()
+    made_of += b''.join(sha256(one.read_bytes()).digest() for one in own)
+    font = once.take(Path(__file__), made_of)
+    if font is None:
+        font = _font()
+        once.keep(Path(__file__), made_of, font)
+    data = b64encode(font).decode('ascii')
     return f'@font-face {{ font-family: "{FAMILY}"; src: url("data:font/ttf;base64,{data}"); }}\n'
 
 

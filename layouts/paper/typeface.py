@@ -73,15 +73,23 @@ def font_address() -> str:
 @cache
 def letters() -> frozenset[int]:
     """Return the code points that the font can set."""
-    return frozenset(_font().getBestCmap())
+    return frozenset(_names())
 
 
 @cache
 def advance_em(words: str, width: float, weight: float) -> float:
     """Return how far words advance, in em, at one place of the font's two axes."""
-    glyphs, names = _glyphs(width, weight), _font().getBestCmap()
-    units = sum(glyphs[names.get(ord(letter), '.notdef')].width for letter in words)
-    return units / _font()['head'].unitsPerEm
+    return sum(_units(letter, width, weight) for letter in words) / _font()['head'].unitsPerEm
+
+
+@cache
+def _units(letter: str, width: float, weight: float) -> float:
+    return _glyphs(width, weight)[_names().get(ord(letter), '.notdef')].width
+
+
+@cache
+def _names() -> dict[int, str]:
+    return _font().getBestCmap()
 
 
 @cache
