@@ -9,37 +9,34 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 from time import monotonic
-
-from markupsafe import Markup
+from typing import TYPE_CHECKING
 
 from layouts.cards.formats import USUAL
 from layouts.cards.make import CARD, card_work, finish_cards
 from layouts.pages.book import Plan, plan
 from layouts.pages.outline import outline
 from layouts.paper.typeface import check_letters
-from layouts.patterns.listing import list_of, list_pages
-from layouts.patterns.make import laid, write_patterns
-from layouts.patterns.page import Laid
-from layouts.patterns.shown import shared_by, shown_of
 from layouts.pdf.booklet import join
 from layouts.pdf.kept import Kept
 from layouts.pdf.parts import parts
 from layouts.pdf.progress import Progress
-from layouts.pdf.proving import prove_made
 from layouts.pdf.typeset import Job, typeset
 from layouts.pdf.workplace import put_in_place, workplace
-from layouts.roofs.make import write_roof
 from layouts.sheets.counted import sheet_layout
 from layouts.sheets.instructions import instructions_job
 from layouts.sheets.sheets import impose
-from layouts.words.pattern_pages import title_of
 from layouts.words.say import _, speaking
-from tablegen.frame.buying import Buying
-from tablegen.frame.frame import Frame
-from tablegen.proof.found import Found
-from tablegen.roof.member import Hand
-from tablegen.roof.pattern import Pattern
 from tablegen.settings import Settings
+
+if TYPE_CHECKING:
+    from markupsafe import Markup
+
+    from layouts.patterns.page import Laid
+    from tablegen.frame.buying import Buying
+    from tablegen.frame.frame import Frame
+    from tablegen.proof.found import Found
+    from tablegen.roof.member import Hand
+    from tablegen.roof.pattern import Pattern
 
 BOOKLET, SHEETS = 'booklet.pdf', 'sheets.pdf'
 
@@ -105,6 +102,10 @@ def build_pattern(
     Errors:
         BookError if anything fails; a file made earlier is then as it was
     """
+    from layouts.patterns.make import laid
+    from layouts.patterns.shown import shown_of
+    from layouts.words.pattern_pages import title_of
+
     pieces = laid(shown_of(whole, run_known, hand), paper)
     _write_patterns(title_of(whole.member, hand), [], pieces, paper, file)
     return pieces
@@ -116,6 +117,10 @@ def build_patterns(framed: Frame, paper: str, file: Path) -> list[Laid]:
     Given, Errors:
         as of build_pattern
     """
+    from layouts.patterns.listing import list_of, list_pages
+    from layouts.patterns.make import laid
+    from layouts.patterns.shown import shared_by
+
     check_letters(framed.asked.name, 'name')
     shared, listed = shared_by(framed.members), list_of(framed, paper)
     pieces = laid([one.shown for one in shared], paper, listed.pages)
@@ -124,6 +129,8 @@ def build_patterns(framed: Frame, paper: str, file: Path) -> list[Laid]:
 
 
 def _write_patterns(title: str, first: list[Markup], pieces: list[Laid], paper: str, file: Path) -> None:
+    from layouts.patterns.make import write_patterns
+
     with workplace(file.parent) as work:
         os.replace(write_patterns(title, first, pieces, paper, work), work / file.name)
         put_in_place(work, [file.name])
@@ -138,6 +145,8 @@ def build_roof(framed: Frame, buy: Buying, paper: str, file: Path) -> int:
     Errors:
         BookError if anything fails; a file made earlier is then as it was
     """
+    from layouts.roofs.make import write_roof
+
     check_letters(framed.asked.name, 'name')
     with workplace(file.parent) as work:
         made, pages = write_roof(framed, buy, paper, work)
@@ -194,6 +203,8 @@ def build(
         said = finish_cards(cards, work / CARD)
         found = None
         if proven:
+            from layouts.pdf.proving import prove_made
+
             progress.stage(_('proof-reading'))
             gc.collect()  # what joining and imposing left is as large as what is read now
             found = prove_made(work / BOOKLET, work / SHEETS, work / CARD)
