@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import subprocess
 import sys
 from collections import Counter
 from dataclasses import replace
@@ -250,6 +251,19 @@ class Refusing(MetaPathFinder):
             raise OSError(
                 "cannot load library 'libpango-1.0-0': libpango-1.0-0: cannot open shared object file"
             )
+
+
+@pytest.mark.skipif(
+    not sys.platform.startswith('linux'), reason='where the loader knows libraries by one name'
+)
+def test_the_typesetter_is_loaded_without_asking_other_programs():
+    """For where its libraries are: all are there, the loader's own names of them."""
+    asked = (
+        'import sys; sys.addaudithook(lambda name, told: name == "subprocess.Popen" and print(told[1])); '
+        'from layouts.pdf.typeset import load_typesetter; load_typesetter(); '
+        'from weasyprint.text import ffi; print(ffi.pango is None, ffi.harfbuzz_subset is None)'
+    )
+    assert subprocess.check_output([sys.executable, '-c', asked], text=True) == 'False False\n'
 
 
 def test_a_missing_system_library_is_named(monkeypatch):

@@ -13,6 +13,7 @@ from types import ModuleType
 from typing import Protocol
 
 from layouts.pdf.kept import Kept, name_of
+from layouts.pdf.libraries import known_to_the_loader
 from layouts.pdf.workers import side_by_side
 from layouts.pdf.workplace import passing_files_in
 from layouts.quick.cuts import quick_cuts
@@ -190,7 +191,8 @@ def load_typesetter() -> ModuleType:
         BookError if its system libraries are missing
     """
     try:
-        import weasyprint
+        with known_to_the_loader():
+            import weasyprint
     except OSError as fault:
         library = str(fault).split(':')[0].replace('cannot load library', '').strip(" '")
         raise BookError(
