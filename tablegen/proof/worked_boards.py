@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from decimal import Decimal
 from fractions import Fraction
 
 from tablegen.proof.digits import real
 from tablegen.proof.roof import DEPTHS, EAVE, IN_A, Boards, Corner
-from tablegen.proof.space import Plane, Vector, level, meet, plane, size, vector
+from tablegen.proof.space import Plane, Vector, meet, plane, vector
 from tablegen.proof.timber import End, Timber
 
 Given = Mapping[str, Fraction]
@@ -55,7 +56,8 @@ def valley(at: Corner, given: Given) -> Timber:
     face = run - real(boards.ridge) / 2
     head = End((Plane(IN_A, face), Plane(EAVE, face)))
     tail = End((Plane(IN_A, -out), Plane(EAVE, -out)), hollow=True)
-    return Timber(FOOT, at.hip, boards.hip, DEPTHS[boards.valleys], head, tail, Plane(IN_A, run))
+    made = Timber(FOOT, at.hip, boards.hip, DEPTHS[boards.valleys], head, tail, Plane(IN_A, run))
+    return replace(made, out=at.valley_out())
 
 
 def jack(at: Corner, station: Fraction, overhang: Fraction) -> Timber:
@@ -93,8 +95,3 @@ def least_depth(at: Corner, drop: Decimal, out: Decimal) -> Decimal:
     heel = (-out * away[0], -out * away[1], ZERO)
     top = plane(at.top.normal, over)
     return top.offset - sum((a * b for a, b in zip(top.normal, heel, strict=True)), ZERO)
-
-
-def flat(board: Timber) -> Decimal:
-    """Return how far level an inch along its top edge goes."""
-    return size(level(board.edge)) / size(board.edge)

@@ -40,7 +40,7 @@ def _rafter(roof: Roof) -> Answers:
 def _in_corner(roof: Roof, at: Corner, board: Timber, form: Form) -> Answers:
     """Return what is told of hips and valleys alike."""
     known = figures(at, roof.book)
-    far = build.flat(board) * at.an_inch['hip']
+    far = board.flat * at.an_inch['hip']
     odd = roof.given['run'] % fraction(square_of(board, far)[2])
     plumb_depth = (
         real(DEPTHS[roof.boards.valleys if roof.kind == 'valley' else roof.boards.hips]) / at.top.normal[2]
@@ -89,7 +89,7 @@ def _valley(roof: Roof) -> Answers:
     height = at.common_mouth(boards.rafters)[0]
     return {
         **_in_corner(roof, at, board, form),
-        **of_mouth(board, form, height, out),
+        **of_mouth(board, form, height),
         'heel-out': form.length(out),
         'least-depth': form.length(build.least_depth(at, Decimal(0), out), up=True),
     }

@@ -210,7 +210,7 @@ def place(board: Timber, where: tuple[str, str], heel: Decimal = Decimal(0)) -> 
         case 'line':
             return Decimal(0)
         case 'heel':
-            return line + heel / build.flat(board)
+            return line + heel / board.flat
     return line - place_of(board, where)
 
 

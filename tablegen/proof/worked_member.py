@@ -5,7 +5,6 @@ from __future__ import annotations
 from decimal import Decimal
 from fractions import Fraction
 
-from tablegen.proof import worked_boards as build
 from tablegen.proof.digits import FOOT_IN, decimals, nearest, real, written
 from tablegen.proof.roof_boards import SQUARE_PARTS, square_of, steps_of
 from tablegen.proof.timber import Timber
@@ -18,7 +17,7 @@ Answers = dict[str, tuple[str, ...]]
 def of_board(board: Timber, form: Form, far: Decimal, run: Decimal, overhang: Decimal) -> Answers:
     """Return what is told of any board, and of stepping it off."""
     assert board.center
-    flat, line = build.flat(board), board.to(board.center) or Decimal(0)
+    flat, line = board.flat, board.to(board.center) or Decimal(0)
     head, tail = board.at(board.head), board.at(board.tail, upper=False)
     back = abs(head - board.at(board.head, real(board.thick) / 2))
     back_tail = abs(tail - board.at(board.tail, real(board.thick) / 2, upper=False))
@@ -44,7 +43,7 @@ def of_board(board: Timber, form: Form, far: Decimal, run: Decimal, overhang: De
         'tail-side-along': form.length(back_tail),
         'tail-side-level': form.length(back_tail * flat),
         'overall': form.length(board.overall),
-        'stick': form.length(board.stick(False), up=True),
+        'stick': form.length(board.stick, up=True),
         'plumb': angle(board.plumb_cut),
         'side': angle(board.plumb_cut),
         'level': angle(board.level_cut),
@@ -69,7 +68,7 @@ def fraction(told: str) -> Fraction:
     return sum(map(Fraction, told.split()), Fraction(0))
 
 
-def of_mouth(board: Timber, form: Form, height: Decimal, out: Decimal = Decimal(0)) -> Answers:
-    heel, seat, notch, left = board.mouth(height, out)
+def of_mouth(board: Timber, form: Form, height: Decimal) -> Answers:
+    heel, seat, notch, left = board.mouth(height)
     told = {'height': height, 'heel': heel, 'mouth-seat': seat, 'notch': notch, 'left': left}
     return {name: form.length(value) for name, value in told.items()}
