@@ -54,13 +54,14 @@ class PlanLine:
 
 
 def lines_of(frame: Frame) -> Iterator[PlanLine]:
-    """Return every line of a roof's plan; lookouts, and fascias on the eaves' own line, are none of it."""
+    """Return every line of a roof's plan; lookouts are none of it, and a fascia is its eave's own line."""
     plan = frame.plan
+    fascias = {board.edge: board.mark for board in frame.levels if board.edge is not None}
     for of, ring in ((Of.PLATE, plan.plates), (Of.EAVE, outline(frame.asked, plan))):
         corners = [_floats(point) for point in ring]
         for place, edge in enumerate(zip(corners, corners[1:] + corners[:1], strict=True)):
             if place < len(plan.edges):
-                yield PlanLine(of, '', *edge)
+                yield PlanLine(of, fascias.get(place, '') if of is Of.EAVE else '', *edge)
     if len(plan.edges) < len(plan.plates):
         yield PlanLine(Of.WALL, _(STOPS[Stop.WALL]), _floats(plan.plates[-1]), _floats(plan.plates[0]))
     if isinstance(frame.asked.kind, Shed):

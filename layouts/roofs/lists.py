@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
 
@@ -9,6 +10,7 @@ from layouts.roofs.asked_lines import asked_lines
 from layouts.roofs.groups import Group, Marked
 from layouts.told.blocks import in_inches
 from layouts.told.roof_buy import CUT_HEADS, JOINTS, bought_words, cut_rows, has_joints, whole_words
+from layouts.words.board_ends import HEADS, board_sentences, end_rows, ridge_end
 from layouts.words.caution import caution_source, caution_text
 from layouts.words.frame import CHECKS, HANDS, LEVELS, MEMBERS, in_rows
 from layouts.words.say import _
@@ -16,7 +18,6 @@ from tablegen.frame.buying import Buying
 from tablegen.frame.frame import Frame
 from tablegen.frame.gable_ends import STUD, Stud
 from tablegen.frame.lumber import sold_as
-from tablegen.frame.plan import Level
 from tablegen.numbers.figure import Figure, length_figure
 
 
@@ -48,6 +49,11 @@ class Lists:
 
     members: tuple[ListRow, ...]
     boards: tuple[ListRow, ...]
+    end_heads: tuple[str, ...]
+    ends: tuple[tuple[str, ...], ...]
+    """Of boards, those that are not square."""
+    of_boards: tuple[str, ...]
+    """Sentences under them."""
     studs: tuple[Stud, ...]
     stud_stock: str
     buy: tuple[BuySize, ...]
@@ -70,6 +76,9 @@ def lists_of(frame: Frame, buy: Buying, groups: list[tuple[str, Group]]) -> List
     return Lists(
         tuple(_member_row(key, one) for key, group in groups for one in group),
         tuple(_boards(frame)),
+        tuple(map(_, HEADS)),
+        tuple(end_rows(frame.levels)),
+        tuple(board_sentences([one.level for one in frame.levels], frame.asked.spacing_in)),
         frame.studs,
         STUD.name,
         tuple(BuySize(bought_words(size), tuple(cut_rows(size))) for size in buy.sizes),
@@ -105,24 +114,18 @@ def _member_row(key: str, one: Marked) -> ListRow:
 
 
 def _boards(frame: Frame) -> Iterator[ListRow]:
+    """Return a row for each mark: several of one are alike."""
+    numbers: Counter[str] = Counter()
     for board in frame.levels:
+        numbers[board.mark] += board.number
+    for board in {one.mark: one for one in frame.levels}.values():
         stock = sold_as(board.thickness_in, board.depth_in).name
         length = length_figure(board.length_in, frame.asked.measure)
         yield ListRow(
             board.mark,
             _(LEVELS[board.level]),
-            str(board.number),
+            str(numbers[board.mark]),
             stock,
             (length,),
-            note=_ends(board.level, board.end_cheeks, board.end_tilt),
+            note=ridge_end(board.end_cheeks, board.end_tilt),
         )
-
-
-def _ends(level: Level, cheeks: int, tilt: Figure | None) -> str:
-    """Return how the end of a level board is sawn that is not square."""
-    if tilt is None:
-        return ''
-    if level is Level.RIDGE and not cheeks:
-        return _('one end cut to the sheathing, {tilt} from square').format(tilt=tilt.text)
-    words = _('one end to a point, blade {tilt}') if cheeks == 2 else _('one cheek, blade {tilt}')
-    return words.format(tilt=tilt.text)

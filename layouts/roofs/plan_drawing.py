@@ -134,12 +134,12 @@ def _named(frame: Frame, lines: Sequence[PlanLine], sheet: _Sheet, rows: int) ->
     heavy = [line for one, line in placed if one.of not in (Of.RAFTER, Of.PLATE)]
     names = Names(heavy, thin, faint, rows, float(frame.asked.spacing_in) * sheet.units)
     unnamed: list[PlanLine] = []
-    for of in (Of.CORNER, Of.LEVEL, Of.WALL, Of.RAFTER):
+    for of in (Of.CORNER, Of.LEVEL, Of.WALL, Of.RAFTER, Of.EAVE):
         for one, line in placed:
             if rows == 1 and len(unnamed) > MANY:
                 return names, unnamed
-            after, across = of in (Of.CORNER, Of.RAFTER), of in (Of.CORNER, Of.LEVEL)
-            if one.of is of and not names.put(one.mark, line, after, one.alone, across):
+            after, across = of in (Of.CORNER, Of.RAFTER), of is not Of.RAFTER
+            if one.of is of and one.mark and not names.put(one.mark, line, after, one.alone, across):
                 unnamed.append(one)
     return names, unnamed
 

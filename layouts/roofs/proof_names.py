@@ -6,20 +6,16 @@ from collections.abc import Iterator
 
 from layouts.roofs import cuts
 from layouts.words import marking, patterns
+from layouts.words.board_ends import RIDGE_ENDS
 from layouts.words.drawings import ROOF_SECTION
 from layouts.words.examples import HIP_MARKS, MARKS
 from layouts.words.frame import CHECKS, HANDS, MEMBERS
 from layouts.words.lists import capital
-from layouts.words.say import N_, _
+from layouts.words.say import _
 from tablegen.frame.roof_keys import MOST_SIDES
 from tablegen.proof.roof_names import RoofNames
 from tablegen.roof.member import Hand, Kind, Line
 
-LEVEL_ENDS = (
-    N_('one end cut to the sheathing, {tilt} from square'),
-    N_('one end to a point, blade {tilt}'),
-    N_('one cheek, blade {tilt}'),
-)
 ENDS = {'head': '', 'tail': 'tail', 'foot': 'foot'}
 
 
@@ -69,7 +65,7 @@ def roof_names() -> RoofNames:
         _sentences(),
         (_(HANDS[Hand.LEFT]), _(HANDS[Hand.RIGHT])),
         _('table below'),
-        tuple(map(_, LEVEL_ENDS)),
+        tuple(map(_, RIDGE_ENDS)),
         _('every side'),
         {name: _(ROOF_SECTION[name]) for name in ('run', 'overhang', 'above_plate', 'ridge_top', 'ridge_bottom', 'meet', 'peak', 'tail', 'raised')},
     )  # fmt: skip

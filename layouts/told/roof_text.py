@@ -13,6 +13,7 @@ from layouts.told.blocks import (
 from layouts.told.columns import LEFT, MIXED, RIGHT, columns
 from layouts.told.roof_cuts import cuts_blocks
 from layouts.told.walk import wrapped
+from layouts.words.board_ends import HEADS, board_sentences, end_rows, ridge_end
 from layouts.words.caution import caution_source, caution_text
 from layouts.words.frame import (
     CHECKS,
@@ -121,7 +122,14 @@ def boards_block(found: CutList) -> Block:
         (one.mark, _(LEVELS[one.kind]), str(one.number), one.stock, one.length.text) for one in found.boards
     ]
     heads = (_('Level boards'), _('kind'), _('number'), _('stock'), _('sawn length'))
-    return columns([heads, *rows], (LEFT, LEFT, LEFT, LEFT, MIXED))
+    ends = list(end_rows(found.boards))
+    said = [(one.mark, ridge_end(one.end_cheeks, one.end_tilt)) for one in found.boards]
+    return [
+        *columns([heads, *rows], (LEFT, LEFT, LEFT, LEFT, MIXED)),
+        *(f'  {mark}: {end}' for mark, end in said if end),
+        *(columns([tuple(map(_, HEADS)), *ends], (LEFT, LEFT, LEFT, RIGHT, RIGHT, LEFT)) if ends else []),
+        *paragraph(*board_sentences([one.kind for one in found.boards], found.roof.spacing)),
+    ]
 
 
 def studs_block(found: CutList) -> Block:

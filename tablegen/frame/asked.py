@@ -15,6 +15,8 @@ EIGHTH_IN = Fraction(1, 8)
 LEDGER_IN = Fraction(3, 2)
 """A ledger is so thick where nothing else is said: lumber of nominal 2 in, dressed."""
 THREE_QUARTERS_IN = Fraction(3, 4)
+CORNERS, MIDDLES = 'corners', 'middles'
+"""What of a whole roof a bay's wall runs through."""
 
 
 class Upper(StrEnum):
@@ -173,8 +175,8 @@ class Bay:
     sides: int
     side_in: Fraction | None = None
     across_flats_in: Fraction | None = None
-    wall_through: str = 'corners'
-    """Or 'middles' of two sides."""
+    wall_through: str = CORNERS
+    """Or the middles of two sides."""
 
 
 Kind = Shed | Gable | Saltbox | Gambrel | Hip | HalfHip | Wing | ManySided | Bay

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections import Counter
+from collections.abc import Iterator
 from fractions import Fraction
 from typing import ClassVar
 
@@ -12,7 +14,7 @@ from tablegen.frame.framed import Framed
 from tablegen.frame.gable_ends import Stud
 from tablegen.frame.heights import Heights
 from tablegen.frame.lumber import sold_as
-from tablegen.frame.plan import Level, LevelBoard
+from tablegen.frame.plan import BoardEnd, Level
 from tablegen.frame.roof_keys import kind_of
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.figure import Measure, length_figure
@@ -100,6 +102,7 @@ class CutBoard:
     length: Length
     end_cheeks: int
     end_tilt: Degrees | None
+    ends: tuple[BoardEnd, ...]
 
 
 @record
@@ -161,7 +164,7 @@ def cut_list(frame: Frame, buy: Buying | None) -> CutList:
     return CutList(
         _roof(asked),
         tuple(_member(one, asked.measure) for one in frame.members),
-        tuple(_board(one, asked) for one in frame.levels),
+        tuple(_boards(frame)),
         frame.studs,
         frame.heights,
         tuple(
@@ -220,9 +223,14 @@ def _end(end: End) -> CutEnd:
     return CutEnd(stop, off, end.cut, end.other, end.long, end.hollow, end.bevel, end.square, end.lower)
 
 
-def _board(board: LevelBoard, asked: Asked) -> CutBoard:
-    stock = sold_as(board.thickness_in, board.depth_in)
-    length = length_figure(board.length_in, asked.measure)
-    return CutBoard(
-        board.mark, board.level, board.number, stock.name, length, board.end_cheeks, board.end_tilt
-    )
+def _boards(frame: Frame) -> Iterator[CutBoard]:
+    """Return a board for each mark, with how many are alike."""
+    numbers: Counter[str] = Counter()
+    for board in frame.levels:
+        numbers[board.mark] += board.number
+    for board in {one.mark: one for one in frame.levels}.values():
+        stock = sold_as(board.thickness_in, board.depth_in)
+        length = length_figure(board.length_in, frame.asked.measure)
+        number = numbers[board.mark]
+        tilt, ends = board.end_tilt, board.ends
+        yield CutBoard(board.mark, board.level, number, stock.name, length, board.end_cheeks, tilt, ends)

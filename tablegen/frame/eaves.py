@@ -3,40 +3,98 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from functools import partial
 
-from tablegen.frame.asked import Asked, Bay, ManySided, TailCut
-from tablegen.frame.plan import Level, LevelBoard, Plan, Point
+from tablegen.frame.asked import MIDDLES, Asked, Bay, ManySided, TailCut
+from tablegen.frame.plan import BoardEnd, EndCut, Level, LevelBoard, Plan, Point
 from tablegen.frame.wood import boards_of
+from tablegen.geometry import trim
+from tablegen.geometry.corner import square_corner
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, one_term, sign
+from tablegen.numbers.figure import degree_figure, length_figure
+from tablegen.roof.member import Hand
 from tablegen.roof.side import Side
 
 
-def fascias(asked: Asked, plan: Plan) -> Iterator[LevelBoard]:
-    """Return the fascia of every eave, from long point to long point."""
-    if not asked.fascia_in:
-        return
+def fascias(asked: Asked, plan: Plan) -> tuple[LevelBoard, ...]:
+    """Return the fascia of every eave, from long point to long point; those alike have one mark, the shortest the first."""
+    boards = sorted(_fascias(asked, plan) if asked.fascia_in else (), key=lambda one: one.length_in)
+    sorts = dict.fromkeys(_sort(asked, one) for one in boards)
+    marks = {sort: f'F{number}' if len(sorts) > 1 else 'F' for number, sort in enumerate(sorts, 1)}
+    return tuple(replace(one, mark=marks[_sort(asked, one)]) for one in boards)
+
+
+def _sort(asked: Asked, one: LevelBoard) -> tuple[str, tuple[BoardEnd, ...]]:
+    return length_figure(one.length_in, asked.measure).decimal, one.ends
+
+
+def _fascias(asked: Asked, plan: Plan) -> Iterator[LevelBoard]:
     for place, name in enumerate(plan.edges):
-        if name:
-            slope = next(one for one in plan.slopes if one.name == name)
-            reach = partial(
-                _square_reach if asked.tail is TailCut.SQUARE else _plumb_reach, asked, slope.members.side
+        if not name or not _is_left(asked, plan, place):
+            continue
+        slope = next(one for one in plan.slopes if one.name == name)
+        reach = partial(
+            _square_reach if asked.tail is TailCut.SQUARE else _plumb_reach, asked, slope.members.side
+        )
+        start, end = (
+            _corner(
+                asked, plan, corner, partial(reach, _is_inside(asked, plan, corner)) if mate else _no_more
             )
-            start, end = (
-                _corner(asked, plan, one, partial(reach, _is_inside(asked, plan, one)))
-                for one in (place, (place + 1) % len(plan.plates))
+            for corner, mate in (
+                (place, _mate(asked, plan, place - 1)),
+                ((place + 1) % len(plan.plates), _mate(asked, plan, place + 1)),
             )
-            if _is_regular(asked):  # as its plate has grown
-                long = slope.length_in * _grown(plan, reach(False, slope.members.side))
-            else:
-                right, up = _outwards(plan, place)
-                long = (start[0] - end[0]) * up + (end[1] - start[1]) * right
-            if sign(long) <= 0:
-                continue  # an L's wing, flush with a gable whose overhang ends over its eave: no main eave is left there
-            yield LevelBoard(
-                'F', Level.FASCIA, long, start, end, asked.fascia_in, boards_of(asked).tail_face_in
-            )
+        )
+        if _is_regular(asked):  # as its plate has grown
+            long = slope.length_in * _grown(plan, reach(False, slope.members.side))
+        else:
+            long = _from_to(plan, place, start, end)
+        ends = tuple(_ends(asked, plan, place))
+        deep = boards_of(asked).tail_face_in
+        yield LevelBoard('F', Level.FASCIA, long, start, end, asked.fascia_in, deep, ends=ends, edge=place)
+
+
+def _no_more(_: Side) -> Exact:
+    return exact(0)
+
+
+def _is_left(asked: Asked, plan: Plan, place: int) -> bool:
+    """Return whether an eave has any length: before an L's wing that is flush with a gable none may be left of the main one."""
+    if _is_regular(asked):
+        return True
+    corners = outline(asked, plan)
+    return sign(_from_to(plan, place, corners[place], corners[(place + 1) % len(corners)])) > 0
+
+
+def _from_to(plan: Plan, place: int, start: Point, end: Point) -> Exact:
+    """Return how far it is from one point to another along an edge of the framing."""
+    right, up = _outwards(plan, place)
+    return (start[0] - end[0]) * up + (end[1] - start[1]) * right
+
+
+def _mate(asked: Asked, plan: Plan, edge: int) -> str:
+    """Return the name of the slope whose fascia meets one at an end, '' where none does; at a bay's wall its own other half's."""
+    if isinstance(asked.kind, Bay) and not 0 <= edge < len(plan.edges):
+        return '' if asked.kind.wall_through == MIDDLES else plan.edges[0]
+    edge %= len(plan.edges)
+    return plan.edges[edge] if plan.edges[edge] and _is_left(asked, plan, edge) else ''
+
+
+def _ends(asked: Asked, plan: Plan, place: int) -> Iterator[BoardEnd]:
+    """Return how a fascia's ends are mitered, the left one first; at a gable, and at a wall square to it, it is square."""
+    slopes = {slope.name: slope.members.side for slope in plan.slopes}
+    own = slopes[plan.edges[place]]
+    for hand, corner, beside in ((Hand.LEFT, place, place - 1), (Hand.RIGHT, place + 1, place + 1)):
+        if not (mate := _mate(asked, plan, beside)):
+            continue
+        inside = _is_inside(asked, plan, corner % len(plan.plates))
+        wall = isinstance(asked.kind, Bay) and not 0 <= beside < len(plan.edges)
+        at = own.at if _is_regular(asked) else square_corner(own.slope, slopes[mate].slope)
+        miter = trim.square_to_slope(at) if asked.tail is TailCut.SQUARE else trim.standing_plumb(at)
+        cut = EndCut.WALL if wall else EndCut.INSIDE if inside else EndCut.OUTSIDE
+        yield BoardEnd(hand, cut, degree_figure(miter.miter), degree_figure(miter.bevel))
 
 
 def _is_regular(asked: Asked) -> bool:
@@ -72,7 +130,7 @@ def _square_reach(asked: Asked, own: Side, inside: bool, other: Side) -> Exact:
 
 def outline(asked: Asked, plan: Plan) -> tuple[Point, ...]:
     """Return the corners of the roof's edge in plan, each eave out by its overhang, each rake by its own."""
-    return tuple(_corner(asked, plan, place, lambda _: exact(0)) for place in range(len(plan.plates)))
+    return tuple(_corner(asked, plan, place, _no_more) for place in range(len(plan.plates)))
 
 
 def _corner(asked: Asked, plan: Plan, place: int, more: Callable[[Side], Exact]) -> Point:

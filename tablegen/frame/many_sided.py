@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from tablegen.errors import BookError
-from tablegen.frame.asked import Asked, Bay, ManySided
+from tablegen.frame.asked import MIDDLES, Asked, Bay, ManySided
 from tablegen.frame.plan import EAST, SOUTH, ZERO, CornerBoard, Edge, Plan, Point, Reach, Region, Slope
 from tablegen.frame.stations import Places, from_corner, mirrored, straddling
 from tablegen.frame.wood import at_corner, boards_of, top_of
@@ -22,7 +22,6 @@ from tablegen.roof.members import Members
 from tablegen.roof.side import side
 from tablegen.roof.stopped import peak_end, post_end
 
-MIDDLES = 'middles'
 HALF = 2
 
 

@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from fractions import Fraction
+from typing import ClassVar
 
 from tablegen.numbers.exact import Exact, exact, sign
 from tablegen.roof.figures import Degrees
@@ -186,6 +187,35 @@ class Level(StrEnum):
     VALLEY_BOARD = 'valley_board'
 
 
+class EndCut(StrEnum):
+    """How an end of a fascia or a valley board is sawn that is not square."""
+
+    OUTSIDE = 'outside'
+    """Mitered at an outside corner: long on its outer face, of one that leans on that face's upper edge."""
+    INSIDE = 'inside'
+    """Mitered at an inside corner: long on its back, of one that leans on the back's lower edge."""
+    WALL = 'wall'
+    """As at an outside corner, against the wall there."""
+    LEVEL = 'level'
+    """Of a board flat on a roof: along the eave."""
+    UP = 'up'
+    """Of a board flat on a roof: straight up it, against its mate."""
+
+
+@dataclass(frozen=True, slots=True)
+class BoardEnd:
+    """An end of a level board that is not square."""
+
+    datum: ClassVar = ('cut_list.board_end',)
+    hand: Hand | None
+    """Left or right, seen from outside; of a board flat on a roof None: there LEVEL is the lower end."""
+    cut: EndCut
+    miter: Degrees
+    """On the board's face, from the line square across it."""
+    blade: Degrees
+    """Its tilt from square to that face."""
+
+
 @dataclass(frozen=True, slots=True)
 class LevelBoard:
     """A ridge, a purlin, a fascia… where it lies."""
@@ -205,6 +235,10 @@ class LevelBoard:
     """At its end: 0 where it is square, 1 for one cheek, 2 for a point."""
     end_tilt: Degrees | None = None
     """Of the blade for them, from square; or, of a ridge that ends on sheathing, of that cut from the board's end."""
+    ends: tuple[BoardEnd, ...] = ()
+    """Of a fascia or valley board: those that are not square."""
+    edge: int | None = None
+    """Of a fascia: the place of its eave in the plan's edges."""
 
 
 @dataclass(frozen=True, slots=True)

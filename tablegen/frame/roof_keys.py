@@ -9,6 +9,8 @@ from typing import Any
 
 from tablegen.errors import BookError, each_of
 from tablegen.frame.asked import (
+    CORNERS,
+    MIDDLES,
     Asked,
     Bay,
     Eaves,
@@ -180,7 +182,7 @@ def readers(steep: bool) -> dict[str, Read]:
         'wing.valleys': lambda v, p: Valleys(choice(v, p, tuple(Valleys))),
         'many-sided.sides': lambda v, p: _whole(v, p, FEWEST_SIDES, MOST_SIDES),
         'bay.sides': _even_sides,
-        'bay.wall_through': lambda v, p: choice(v, p, ('corners', 'middles')),
+        'bay.wall_through': lambda v, p: choice(v, p, (CORNERS, MIDDLES)),
     }  # fmt: skip
 
 

@@ -13,8 +13,10 @@ from tablegen.frame.plan import (
     NORTH,
     SOUTH,
     ZERO,
+    BoardEnd,
     CornerBoard,
     Edge,
+    EndCut,
     Level,
     LevelBoard,
     Point,
@@ -24,7 +26,7 @@ from tablegen.frame.plan import (
 )
 from tablegen.frame.stations import Places, between, clear_between, mirrored
 from tablegen.frame.wood import at_corner, ridge_in, top_of
-from tablegen.geometry import cheeks, ridge, shortening
+from tablegen.geometry import cheeks, corner, ridge, shortening
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, root
 from tablegen.numbers.figure import degree_figure
@@ -205,6 +207,9 @@ def level_boards(of: Joined) -> tuple[LevelBoard, ...]:
     if of.blind and of.wing.board_in:
         up = shortening.along(of.reach_in, of.main.side.slope)
         long = root((of.half_in * of.half_in).terms[0][0] + up.squared())
+        along = corner.in_plane(of.at)
+        up_slope, level = degree_figure(along), degree_figure(along.complement())
+        square = degree_figure(Angle(ZERO))
         for foot in (of.left_in, of.right_in):
             board = LevelBoard(
                 'VB',
@@ -214,6 +219,10 @@ def level_boards(of: Joined) -> tuple[LevelBoard, ...]:
                 (x, of.reach_in),
                 of.wing.board_in,
                 asked.rafters.depth_in,
+                ends=(
+                    BoardEnd(None, EndCut.UP, up_slope, square),
+                    BoardEnd(None, EndCut.LEVEL, level, square),
+                ),
             )
             found.append(board)
     return tuple(found)

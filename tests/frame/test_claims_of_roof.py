@@ -18,7 +18,7 @@ HIP = ('--kind', 'hip', '--pitch', '7', '--width', '24 ft', '--length', '36 ft')
 CHANGED = {
     'shed': (('upper = "ledger"', 'upper = "over-beam"'), ('thickness = "1 1/2 in"', 'thickness = "3 1/2 in"')),
     'gable': (
-        ('gable = "0"', 'gable = "16 in"'),
+        ('gable = "0"', 'gable = "16 in"'), ('fascia = "0"', 'fascia = "3/4 in"'),
         ('lengths = ["8 ft", "10 ft", "12 ft", "14 ft", "16 ft", "18 ft", "20 ft", "24 ft"]', 'lengths = ["16 ft"]'),
     ),
     'gambrel': (),
@@ -31,8 +31,13 @@ CHANGED = {
     'bay': (('hips = "dropped"', 'hips = "backed"'),),
 }  # fmt: skip
 """Starters, each with lines changed, whose answers together say all that an answer may say, but for where members stand."""
-ELL = (('from_left = "8 ft"', 'from_left = "0"'), ('main_ends = 0', 'main_ends = 1'))
-"""What makes the starter of a wing an L."""
+ELL = (
+    ('from_left = "8 ft"', 'from_left = "0"'),
+    ('main_ends = 0', 'main_ends = 1'),
+    ('#pitch = "7"', 'pitch = "9"'),
+)
+BLIND = (('valleys = "both"', 'valleys = "blind"'),)
+"""What makes the starter of a wing an L, and one that is laid on."""
 OWN_FROM = ('head', 'tail', 'mouth', 'caution')
 """Groups of a member that find has too: tests/claims/find.toml claims theirs."""
 
@@ -59,7 +64,12 @@ def without_the_head(answer: str) -> str:
 def test_the_words_of_the_answers(tmp_path, monkeypatch):
     monkeypatch.chdir(tmp_path)
     wanted, used, unknown = claims('roof')['answer'], set(), []
-    answers = [*map(asked, CHANGED), asked('wing', changed=ELL), ask('roof', *HIP, '--show', 'places')[1]]
+    answers = [
+        *map(asked, CHANGED),
+        asked('wing', changed=ELL),
+        asked('wing', changed=BLIND),
+        ask('roof', *HIP, '--show', 'places')[1],
+    ]
     monkeypatch.setattr(buying, 'SECONDS', 0)
     answers.append(asked('wing'))
     monkeypatch.setitem(sys.modules, 'tablegen.frame.cutting_search', None)  # as where no solver is
@@ -81,7 +91,11 @@ def test_the_words_of_the_answers(tmp_path, monkeypatch):
 
 def test_from_where_figures_are_measured(tmp_path, monkeypatch):
     monkeypatch.chdir(tmp_path)
-    told = json.loads(asked('gable', '--format', 'json'))
+    mitered = (('fascia = "0"', 'fascia = "3/4 in"'),)
+    told = [
+        json.loads(asked(kind, '--format', 'json', changed=lines))
+        for kind, lines in (('gable', ()), ('wing', mitered))
+    ]
     wanted, used = claims('roof')['from'], set()
     groups = [
         group['from'] for path, group in walked(told) if not any(f'.{own}' in f'.{path}' for own in OWN_FROM)

@@ -87,8 +87,8 @@ ANSWERS: list[tuple[str, str, float, float, str, Get]] = [
         NAVY, '1-table-227', 10, 1 / 16, 'hip roof of 30 ft, 8 in 12',
         lambda it: it.of('HJ1 left', 'head.cut', 'top_figure_on_12'),
     ),
-    (NAVY, '2-example-014', 21.21 * 12, 12 / 100, 'wing of 30 ft, 9 in 12', lambda it: it.level('V1 right')),
-    (NAVY, '2-example-016', 288.15, 15 / 100, 'wing of 30 ft, 9 in 12', lambda it: it.line('V1 right')),
+    (NAVY, '2-example-014', 21.21 * 12, 12 / 100, 'wing of 30 ft, 9 in 12', lambda it: it.level('V1')),
+    (NAVY, '2-example-016', 288.15, 15 / 100, 'wing of 30 ft, 9 in 12', lambda it: it.line('V1')),
     (PRESS, '2-example-036', 212.12, 25 / 2 / 100, 'hip roof of 25 ft, 12 in 12', lambda it: it.line('C')),
     (PRESS, '2-example-037', 259.75, 25 / 2 / 100, 'hip roof of 25 ft, 12 in 12', lambda it: it.line('H')),
     (

@@ -53,7 +53,7 @@ FASCIAS = {
 def test_fascias_on_square_tails_are_as_long_as_their_miters_ask(name):
     made = frame(replace(FIXED[name], fascia_in=F(3, 4)))
 
-    assert sorted(float(one.length_in) for one in made.levels if one.mark == 'F') == pytest.approx(
+    assert sorted(float(one.length_in) for one in made.levels if one.level == 'fascia') == pytest.approx(
         sorted(FASCIAS[name])
     )
 
