@@ -20,8 +20,8 @@ SIDES = 50.0, 24.0
 """Left of the board and right of it, for the names of its top edges and ends."""
 BREAK, PAST = 11.0, 1.3
 """Between two pieces of the board; and inches of wood drawn outside the outermost line of a piece."""
-MOST_UNITS, MOST_HIGH = 13.0, 118.0
-"""In an inch; and from the uppermost top edge to the bottom edge."""
+MOST_UNITS, MOST_HIGH, LOW = 13.0, 118.0, 76.0
+"""In an inch; and from the uppermost top edge to the bottom edge, of a usual drawing and of a low one."""
 GAP, APART = 9.0, 11.5
 """Between two top edges, and between them and the side; and between the numbers of two marks, at least."""
 NUMBERS, ROW, BELOW = 19.0, 21.0, 17.5
@@ -115,14 +115,17 @@ class _Sheet:
         ]
 
 
-def cut_board(board: CutBoard, title: str, ends: tuple[str, str], width: float) -> Markup:
+def cut_board(
+    board: CutBoard, title: str, ends: tuple[str, str], width: float, high: float = MOST_HIGH
+) -> Markup:
     """Return the board.
 
     Given:
         ends   what stands at its upper and its lower end
         width  of the drawing, in units
+        high   from the uppermost top edge to the bottom edge, at most
     """
-    sheet = _sheet(board, width)
+    sheet = _sheet(board, width, high)
     shown = [one for one in board.tops if one[0]]
     strip = board.thickness * sheet.units
     top = ROW * len(board.above) + NUMBERS + 4
@@ -143,7 +146,7 @@ def cut_board(board: CutBoard, title: str, ends: tuple[str, str], width: float) 
     return svg.drawing(width, foot + (BELOW if board.notches else 4.0), title, shapes)
 
 
-def _sheet(board: CutBoard, width: float) -> _Sheet:
+def _sheet(board: CutBoard, width: float, most: float) -> _Sheet:
     """Return the pieces in which a board is drawn: its head, its bird's mouths, its foot; near ones are one."""
     spans = sorted(_spans(board))
     pieces = [spans[0]]
@@ -154,7 +157,7 @@ def _sheet(board: CutBoard, width: float) -> _Sheet:
             pieces.append((first, last))
     room = width - sum(SIDES) - BREAK * (len(pieces) - 1)
     shown = len([one for one in board.tops if one[0]])
-    high = (MOST_HIGH - GAP * shown) / (board.depth + board.thickness * shown)
+    high = (most - GAP * shown) / (board.depth + board.thickness * shown)
     units = min(MOST_UNITS, high, room / sum(last - first for first, last in pieces))
     pieces = _widened(pieces, room / units)
     starts = [SIDES[0]]

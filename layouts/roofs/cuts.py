@@ -264,7 +264,7 @@ def _hip_top(member: Member, beside: Sequence[Slope]) -> str:
             gap = side.length(gap_when_dropped(side.boards.hip_in, slope.members.side.at))
             if gap.count:
                 words = _(
-                    'dropped {drop}, plumb, on its center: its top stays square, its edge towards the {slope} {gap} under that plane'
+                    'dropped {drop}, plumb, on its center: its top stays square, its edge towards the {slope} {gap} low'
                 )
                 return words.format(drop=drop, gap=in_inches(gap), slope=slope_name(slope.name))
         return words.format(drop=drop)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from importlib.resources import files
@@ -17,7 +17,8 @@ from layouts.paper.typeface import font_address
 from layouts.pdf.typeset import Job, typeset
 from layouts.roofs.groups import groups_of
 from layouts.roofs.lists import checks_said, lists_of
-from layouts.roofs.marking import MarkingSheet, marking_sheet
+from layouts.roofs.marking import MarkingSheet, key_of, marking_sheet
+from layouts.roofs.one_page import numbered, pages_of
 from layouts.roofs.plan_drawing import PlanDrawing, plan_drawing
 from layouts.roofs.plates import plate_layouts
 from layouts.roofs.section_sheet import section_sheets
@@ -38,6 +39,8 @@ SIDE_MM, TOP_MM, FOOT_MM = 12.0, 11.0, 17.0
 """Margins; the foot holds what defers to the code, and the page's number."""
 PLAN_SHARE = 0.8
 """Of a page's height that the plan may take."""
+LISTS = 'lists'
+"""The key of what follows the marking sheets."""
 OF_PLATES = ('sides', 'corners', 'diagonals', 'wing_diagonals')
 """Checks that are made before anything stands on the plates."""
 
@@ -65,26 +68,50 @@ def write_roof(frame: Frame, buy: Buying, paper: str, folder: Path) -> tuple[Pat
     """Write a roof's sheets into a folder, and return the file and its pages.
 
     Notes:
-        Same input, same bytes.
+        1. Same input, same bytes.
+        2. Marking sheets that take several pages are set once more, their lines closer; those that still do say on each which it is.
     """
     title = frame.asked.name or _('{kind} roof').format(kind=kind_of(frame.asked))
-    job = Job(
-        document_html(roof_bodies(frame, buy, paper), title), _style(paper, title), None, folder / 'pages.pdf'
-    )
-    typeset([job])
+    style, job_out = _style(paper, title), folder / 'pages.pdf'
+
+    def pages_set(marking: Sequence[MarkingSheet], more: str = '') -> dict[str, int]:
+        html = document_html(roof_bodies(frame, buy, paper, marking), title)
+        typeset([Job(html, style + more, None, job_out)])
+        return pages_of(job_out, marking, LISTS)
+
+    marking = marking_sheets(frame, paper)
+    pages = pages_set(marking)
+    if over := {key for key, number in pages.items() if number > 1}:
+        marking = marking_sheets(frame, paper, over)
+        pages = pages_set(marking)
+    if more := numbered(marking, pages):
+        pages_set(marking, more)
     writer = PdfWriter()
-    writer.append(PdfReader(job.out))
-    identify(writer, hashlib.sha256(job.out.read_bytes()).digest())
+    writer.append(PdfReader(job_out))
+    identify(writer, hashlib.sha256(job_out.read_bytes()).digest())
     out = folder / 'roof.pdf'
     write_whole(writer, title, out)
     return out, len(writer.pages)
 
 
-def roof_bodies(frame: Frame, buy: Buying, paper: str) -> list[str]:
-    """Return the HTML of each sheet: the plan, sections, plates, a sheet for each way members are cut, lists."""
+def marking_sheets(frame: Frame, paper: str, tight: Collection[str] = ()) -> tuple[MarkingSheet, ...]:
+    """Return a sheet for each way members are cut.
+
+    Given:
+        tight  keys of those whose lines stand closer
+    """
+    width, _height = room(paper)
+    return tuple(
+        marking_sheet(group, frame, width, key_of(group) in tight) for group in groups_of(frame.members)
+    )
+
+
+def roof_bodies(
+    frame: Frame, buy: Buying, paper: str, marking: Sequence[MarkingSheet] | None = None
+) -> list[str]:
+    """Return the HTML of each sheet: the plan, sections, plates, marking sheets, the usual ones where none are given, lists."""
     width, height = room(paper)
-    groups = groups_of(frame.members)
-    marking = tuple(marking_sheet(group, frame, width) for group in groups)
+    marking = marking_sheets(frame, paper) if marking is None else marking
     plan = PlanSheet(
         frame.asked.name,
         kind_of(frame.asked),
@@ -96,14 +123,15 @@ def roof_bodies(frame: Frame, buy: Buying, paper: str) -> list[str]:
         tuple(_slopes(frame)),
         plan_drawing(frame, width, height * PLAN_SHARE),
         tuple(said for name, said in checks_said(frame) if name in OF_PLATES),
-        marking,
+        tuple(marking),
     )
+    keyed = list(zip((one.key for one in marking), groups_of(frame.members), strict=True))
     told = [
         ('plan', plan),
         ('section', section_sheets(frame, width, height)),
         ('plates', plate_layouts(frame)),
         *(('marking', one) for one in marking),
-        ('lists', lists_of(frame, buy, list(zip((one.key for one in marking), groups, strict=True)))),
+        ('lists', lists_of(frame, buy, keyed)),
     ]
     templates = environment()
     return [templates.get_template(f'roof_{name}.html').render(it=it) for name, it in told]

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
-from layouts.drawings.cut_board import CENTER_NAME, cut_board
+from layouts.drawings.cut_board import CENTER_NAME, LOW, MOST_HIGH, cut_board
 from layouts.roofs.board_ink import board_ink
 from layouts.roofs.cuts import Fact, cuts_of, facts_of
 from layouts.roofs.groups import Group, Marked, all_alike, hands_of, lines_on
@@ -61,6 +61,7 @@ class MarkingSheet:
     """One sheet."""
 
     key: str
+    tight: bool
     marks: str
     """In rows: 'HJ1–HJ8'."""
     named: str
@@ -84,8 +85,12 @@ class MarkingSheet:
     cautions: tuple[str, ...]
 
 
-def marking_sheet(group: Group, frame: Frame, width: float) -> MarkingSheet:
-    """Return the sheet of a group."""
+def marking_sheet(group: Group, frame: Frame, width: float, tight: bool = False) -> MarkingSheet:
+    """Return the sheet of a group.
+
+    Given:
+        tight  whether its lines stand close, its drawing is low and its cautions' clauses stand in the lists, so that it is one page
+    """
     asked = frame.asked
     lead, single = group[-1].lead.member, all_alike(group)
     marks = in_rows(one.name for one in group)
@@ -93,7 +98,8 @@ def marking_sheet(group: Group, frame: Frame, width: float) -> MarkingSheet:
     same = _the_same(group, asked.measure)
     varying = [line for line in lines_on(lead) if not all(same[line])]
     return MarkingSheet(
-        key=f'mark-{group[0].name}-{hands[0] or ""}',
+        key=key_of(group),
+        tight=tight,
         marks=marks,
         named=with_hand(marks, hands[0]) if len(hands) == 1 else marks,
         kind=joined(list(dict.fromkeys(_(MEMBERS[one.lead.member.kind]) for one in group))),
@@ -101,7 +107,9 @@ def marking_sheet(group: Group, frame: Frame, width: float) -> MarkingSheet:
         or lead.pitch.text,
         stock=lead.stock.name,
         boxes=tuple(_boxes(group)),
-        image=cut_board(board_ink(group, asked), CUT_BOARD['title'], ends_of(lead), width),
+        image=cut_board(
+            board_ink(group, asked), CUT_BOARD['title'], ends_of(lead), width, LOW if tight else MOST_HIGH
+        ),
         rows=tuple(_mark_rows(group, same, asked.measure, beside)),
         heads=() if single else tuple(_heads(lead_lines(group), varying, same, hands)),
         members=()
@@ -112,8 +120,13 @@ def marking_sheet(group: Group, frame: Frame, width: float) -> MarkingSheet:
         overall=lead.overall if single else None,
         facts=(*cuts_of(lead), *facts_of(lead, asked, single, _last_number(group), beside)),
         stands=_stands(group, frame.plan),
-        cautions=tuple(_cautions(group, frame)),
+        cautions=tuple(_cautions(group, frame, clauses=not tight)),
     )
+
+
+def key_of(group: Group) -> str:
+    """Return what leads to the sheet of a group."""
+    return f'mark-{group[0].name}-{hands_of(group)[0] or ""}'
 
 
 def _beside(framed: Framed, plan: Plan) -> list[Slope]:
@@ -257,11 +270,10 @@ def _place(framed: Framed, standing: Standing, plan: Plan) -> str:
     )
 
 
-def _cautions(group: Group, frame: Frame) -> Iterator[str]:
-    """Return what any of a sheet's members calls for, with its clause."""
+def _cautions(group: Group, frame: Frame, clauses: bool) -> Iterator[str]:
+    """Return what any of a sheet's members calls for, with its clause or without."""
     marks = {one.name for one in group}
     for one in frame.concerns:
         if marks & set(one.marks):
-            yield _('{text} ({source})').format(
-                text=caution_text(one.caution), source=caution_source(one.caution)
-            )
+            told = {'text': caution_text(one.caution), 'source': caution_source(one.caution)}
+            yield _('{text} ({source})').format(**told) if clauses else told['text']

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+import subprocess
 
 import pytest
 from claimed import page_text
@@ -10,6 +11,7 @@ from mpmath import mpf, sqrt
 from roof_files import roof
 from test_roof_verb import sixteenths
 
+from layouts.build import build_roof
 from layouts.roofs.make import roof_bodies
 from tablegen.frame.frame import frame
 from tablegen.frame.pieces import to_buy
@@ -51,6 +53,51 @@ def test_both_hands_of_a_hip_are_led_to(sheets):
     assert [one.splitlines()[0] for one in titles] == ['H hip, 7 in 12 and 9 in 12, 2×8'] * 2
 
 
+SMALL = {
+    'pitch': 7, 'hip.end_pitch': 9, 'width': '10 ft', 'length': '16 ft', 'spacing': '24 in',
+}  # fmt: skip
+
+
+def printed(tmp_path, **more: object) -> list[str]:
+    """Return the lines of each page of a small roof's sheets."""
+    framed, out = frame(roof('hip', **{**SMALL, **more})), tmp_path / 'roof.pdf'
+    build_roof(framed, to_buy(framed), 'letter', out)
+    told = subprocess.run(['pdftotext', '-layout', out, '-'], capture_output=True, text=True, check=True)
+    return told.stdout.split('\f')[:-1]
+
+
+def test_a_member_is_marked_by_one_page(tmp_path):
+    """Whatever the cheeks of a hip are: all that is said of it, its cautions last, stands under its title."""
+    pages = printed(tmp_path)
+    hips = [page for page in pages if page.strip().startswith('H hip')]
+
+    assert len(hips) == 2
+    for page in hips:
+        assert page.index('Cut from') < page.index('Stands on') < page.index('Caution:')
+        (cited,) = re.findall(r'Clauses: page (\d+)', page)
+        assert re.search(r'^Cautions$.*^(.*, )?H: .*?R802', pages[int(cited) - 1], re.DOTALL | re.MULTILINE)
+
+
+@pytest.mark.thorough
+def test_a_member_s_second_page_is_named(tmp_path):
+    pages = printed(tmp_path, spacing='3 in')
+    titles = [page.strip().splitlines()[0].strip() for page in pages]
+    named = [
+        (n, *found.groups())
+        for n, title in enumerate(titles)
+        if (found := re.fullmatch('(HJ.*): (.) of (.)', title))
+    ]
+    marks = {one[1] for one in named}
+
+    assert marks
+    for mark in marks:
+        places, _marks, numbers, of = zip(*(one for one in named if one[1] == mark), strict=True)
+        assert places == tuple(range(places[0], places[0] + len(places)))
+        assert numbers == tuple(str(n + 1) for n in range(len(places)))
+        assert set(of) == {str(len(places))}
+        assert pages[places[0]].strip().splitlines()[1].strip().startswith(mark.partition(',')[0])
+
+
 def test_a_hip_s_heel_stands_on_the_raised_plate(sheets):
     """Source: in plan a hip leaves the eaves' corner, which is 16 in outside both plates, at the angle whose tangent is 9/7, and
     crosses the ends' plate line first; its rise there is that of the ends over 16 in. Its edges stand nearer to the eaves by half its
@@ -64,7 +111,7 @@ def test_a_hip_s_heel_stands_on_the_raised_plate(sheets):
     drops = RISE * a[0] * mpf('0.75'), STEEP * a[1] * mpf('0.75')
     assert (
         f'Top edge dropped {sixteenths(drops[1])} in, plumb, on its center: its top stays square, its edge towards the front '
-        f'{sixteenths(drops[1] - drops[0])} in under that plane'
+        f'{sixteenths(drops[1] - drops[0])} in low'
     ) in left
     (row,) = [line for line in left.splitlines() if 'Raised plate’s line: heel' in line]
     assert row.endswith(sixteenths(long))
