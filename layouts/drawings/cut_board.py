@@ -115,9 +115,7 @@ class _Sheet:
         ]
 
 
-def cut_board(
-    board: CutBoard, title: str, ends: tuple[str, str], width: float, high: float = MOST_HIGH
-) -> Markup:
+def cut_board(board: CutBoard, title: str, ends: tuple[str, str], width: float, high: float) -> Markup:
     """Return the board.
 
     Given:
@@ -197,9 +195,7 @@ def _side(board: CutBoard, sheet: _Sheet, edge: float, foot: float, width: float
     def at(along: float, across: float = 0.0) -> svg.Point:
         return sheet.x(along) + across * slope * units, edge + across * units
 
-    shapes = []
-    for left, right in sheet.spans:
-        shapes += [svg.line((left, y), (right, y)) for y in (edge, foot)]
+    shapes = [svg.line((left, y), (right, y)) for left, right in sheet.spans for y in (edge, foot)]
     for (_, right), (left, _) in pairwise(sheet.spans):
         shapes += [svg.line((x, edge - 3), (x, foot + 1), svg.HAIR, '1 1.6') for x in (right, left)]
     first, last = sheet.spans[0][0], sheet.spans[-1][1]
