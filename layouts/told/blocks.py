@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from textwrap import wrap
 
-from layouts.told.columns import LEFT, MIXED, RIGHT, columns
-from layouts.told.walk import WIDTH, capital, told, wrapped
+from layouts.told.columns import LEFT, MIXED, RIGHT, WIDTH, columns
+from layouts.told.walk import capital, told, wrapped
 from layouts.words.caution import called_text
 from layouts.words.say import N_, _
 from tablegen.numbers.exact import Exact, sign

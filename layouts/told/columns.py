@@ -4,7 +4,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from textwrap import wrap
 
+WIDTH = 80
+"""Of a terminal, in letters."""
+NARROWEST = 12
+"""That names may be set in lines of, where a table is wider."""
 LEFT, RIGHT, MIXED = 'left', 'right', 'mixed'
 """How a column stands; mixed numbers line up where their fraction begins: '53 11/16' over '72'."""
 GAP = INDENT = '  '
@@ -12,7 +17,7 @@ MIXED_NUMBER = re.compile(r'(?P<whole>.*?) ?(?P<fraction>[+−]?\d+/\d+)?(?P<mar
 
 
 def columns(rows: Sequence[Sequence[str]], stands: Sequence[str]) -> list[str]:
-    """Return lines of aligned columns under their headings.
+    """Return lines of aligned columns under their headings, within WIDTH: names go on in more lines, or columns stand under others.
 
     Given:
         rows    texts, as many in every row as there are columns: the headings first; a row of one text
@@ -24,8 +29,36 @@ def columns(rows: Sequence[Sequence[str]], stands: Sequence[str]) -> list[str]:
         _column(column, how, INDENT if place == 0 else '')
         for place, (column, how) in enumerate(zip(zip(*cells, strict=True), stands, strict=True))
     ]
+    room = WIDTH - sum(len(GAP) + len(column[0]) for column in made[1:])
+    if room < len(made[0][0]):
+        return _named(cells, made[1:], room) if room >= NARROWEST else _under(cells, made, stands)
     lines = iter([GAP.join(line).rstrip() for line in zip(*made, strict=True)])
     return [row[0] if len(row) == 1 else next(lines) for row in rows]
+
+
+def _named(cells: Sequence[Sequence[str]], others: Sequence[Sequence[str]], room: int) -> list[str]:
+    """Return lines whose names, the first of a row, stand in so many letters; what else a row has stands on its first line."""
+    lines = []
+    for place, row in enumerate(cells):
+        indent = INDENT if place else ''
+        first, *more = wrap(row[0], room, initial_indent=indent, subsequent_indent=indent + INDENT)
+        lines.append(GAP.join([first.ljust(room), *(column[place] for column in others)]).rstrip())
+        lines += more
+    return lines
+
+
+def _under(cells: Sequence[Sequence[str]], made: Sequence[Sequence[str]], stands: Sequence[str]) -> list[str]:
+    """Return a table in two, under one another, each with the names."""
+    fit, wide = 0, len(made[0][0])
+    while wide + len(GAP) + len(made[fit + 1][0]) <= WIDTH:
+        fit += 1
+        wide += len(GAP) + len(made[fit][0])
+    parts = slice(1, fit + 1), slice(fit + 1, None)
+    return [
+        line
+        for part in parts
+        for line in columns([(row[0], *row[part]) for row in cells], (stands[0], *stands[part]))
+    ]
 
 
 def _column(cells: Sequence[str], how: str, indent: str) -> list[str]:

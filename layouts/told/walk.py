@@ -8,7 +8,7 @@ from enum import StrEnum
 from textwrap import wrap
 from typing import Any
 
-from layouts.told.columns import LEFT, MIXED, RIGHT, columns
+from layouts.told.columns import LEFT, MIXED, RIGHT, WIDTH, columns
 from layouts.told.objects import DATUM, as_data, json_text, values_of
 from layouts.words.fields import label
 from layouts.words.roof import datum_words, name_words
@@ -16,7 +16,6 @@ from layouts.words.say import _
 from tablegen.numbers.figure import DEGREE, INCH, Figure
 from tablegen.roof.figures import PlumbLevel, TwoWays
 
-WIDTH = 80
 LONGEST_IN_A_COLUMN = 24
 """Letters; longer words get lines of their own."""
 

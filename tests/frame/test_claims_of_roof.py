@@ -58,6 +58,8 @@ def asked(kind: str, *words: str, changed: tuple = ()) -> str:
 def without_the_head(answer: str) -> str:
     """Return an answer without what was asked, which stands first, and places, which are figures beside marks."""
     kept = answer.partition('\n\n')[2]
+    kept = re.sub(r'^(\S.* {2}\S.*\n)  [a-z].*\n', r'\1', kept, flags=re.M)  # a head's name goes on
+    kept = re.sub(r'^(  \S.* {2}\S.*\n)(?: {4}\S.*\n)+', r'\1', kept, flags=re.M)  # a row's does
     return re.sub(r'^Places\n(?:  .*\n)+', '', kept, flags=re.M)
 
 
@@ -75,6 +77,7 @@ def test_the_words_of_the_answers(tmp_path, monkeypatch):
     monkeypatch.setitem(sys.modules, 'tablegen.frame.cutting_search', None)  # as where no solver is
     answers.append(asked('wing'))
     for answer in answers:
+        assert [line for line in answer.splitlines() if len(line) > 80] == []
         past = re.search(r'scale: (.*?): by hand', ' '.join(answer.split()))
         told = {
             'past': re.sub('[,;]', '', past[1]) if past else '',
