@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from pathlib import Path
 
+import mpmath as mp
 import pytest
 from asking import ask
 from headed import lines, said
@@ -25,6 +26,7 @@ from layouts.pdf.read_back import pages_of
 from layouts.pdf.typeset import Job, set_document
 from layouts.verbs.settings_file import settings_from
 from layouts.words.proof import names
+from tablegen.examples.own_roof import own_roof
 from tablegen.frame.frame import frame
 from tablegen.frame.roof_file import read_roof
 from tablegen.proof.proof import proof
@@ -109,6 +111,20 @@ def test_jacks_stand_at_their_own_stations(book, pages):
         short, long = jack_to_points(AT, 16 * one, THICK, THICK)
         whole = part(long + tails.common_tail(AT, OUT))
         assert row == [part(jack_length(AT, 16 * one)), part(long), part(short), whole]
+
+
+def test_jacks_of_hips_with_one_cheek_are_worked_through(folder):
+    """Source: in plan a hip's side comes to the ridge's side half the ridge short of its end, less half the hip, askew; the first
+    common stands beside it, at the next sixteenth, and every jack whole spaces from that one.
+    """
+    asked = read_roof(STORE + 'cuts = {hip_heads = "single"}', '')
+    made = own_roof('store.toml', asked, settings_from(str(folder / 'book.toml')))
+    beside = RUN - THICK / 2 + mp.sqrt(2) * THICK / 2 + THICK / 2
+    first = Fraction(int(mp.ceil(beside * 16)), 16) % 16
+
+    assert made.building.hip
+    assert made.building.jacks
+    assert [run for _mark, run in made.building.jacks.marks] == [first + 16 * n for n in range(1, 9)]
 
 
 def test_boards_and_list_have_the_marks_of_the_frame(book, pages, framed):

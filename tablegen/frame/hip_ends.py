@@ -17,7 +17,7 @@ from tablegen.frame.plan import (
 from tablegen.frame.stations import Places, from_corner, mirrored, to_corner
 from tablegen.frame.wood import at_corner, ridge_in, top_of
 from tablegen.geometry import corner, ridge, shortening
-from tablegen.numbers.exact import Exact, exact
+from tablegen.numbers.exact import Exact, exact, floor_of
 from tablegen.roof.framing import hip
 from tablegen.roof.member import Hand, Member, Stop
 from tablegen.roof.members import Members
@@ -74,10 +74,16 @@ class Ends:
 
     @property
     def first_common_in(self) -> Exact:
-        """Return where the first full common stands, along from the corner: at the ridge's end, or clear of the hip's cheek."""
+        """Return where the first full common stands, along from the corner: at the ridge's end, or clear of the hip's cheek.
+
+        Notes:
+            1. There at a whole part of the tape, so that it and the jacks, which stand whole spaces from it, are laid out as they are told.
+        """
         if self.asked.hip_head is HipHead.BETWEEN:
             return self.end_run_in
-        return max(self.end_run_in, self.hip_side_in + self.half_in)
+        per = self.asked.measure.per
+        clear = self.hip_side_in + self.half_in
+        return max(self.end_run_in, exact(Fraction(-floor_of(-clear, per), per)))
 
     @property
     def last_jack_in(self) -> Exact:
