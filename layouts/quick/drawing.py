@@ -78,13 +78,13 @@ class QuickPage:
         cut = self._blocks.cut(look)
         if look.underline:
             _draw_rule(cut.underline(one.x, one.y, text.rstrip(' '), look.color), stream)
-        shown, _end = cut.shown(text, stream, look.tab, 0)
+        shown = cut.shown(text, stream, look.tab)
+        font, size = cut.known(stream)
         stream.set_color(look.color)
         stream.begin_text()
-        stream.set_text_matrix(1, 0, 0, -1, one.x, one.y)
-        font, size = stream.add_font(cut.font)
+        stream.stream.append(f'1 0 0 -1 {one.x:f} {one.y:f} Tm'.encode())
         stream.set_font_size(font.hash, size)
-        stream.show_text(f'<{shown}>'.replace('<>', ' '))
+        stream.stream.append(f'[<{shown}>] TJ'.replace('<>', ' ').encode())
         stream.end_text()
 
 

@@ -125,6 +125,10 @@ class _Flow:
         text = self.text
         start = last = 0
         taken: float = indent
+        bare = len(text.rstrip(' '))
+        if bare and '\n' not in text and indent + self.width(0, bare) <= room():
+            yield 0, bare
+            return
         for stop in [*self._breaks(language, whole), len(text)]:
             piece = text[last:stop]
             if not piece.strip(' \n') and piece != '\n':

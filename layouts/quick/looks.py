@@ -18,8 +18,8 @@ MEASURE = re.compile(r'(-?[\d.]+)(rem|em|mm|pt)')
 PX = {'mm': 96 / 25.4, 'pt': 96 / 72}
 SIDES = ('top', 'right', 'bottom', 'left')
 CORNERS = ('top_left', 'top_right', 'bottom_right', 'bottom_left')
-FAR = 6
-"""Elements that stand so far from the first and the last in their parent are alike to every selector."""
+FAR = 5
+"""Elements that stand so far from the first in their parent are alike to every selector, but for odd and even ones and the last."""
 HANDLED = frozenset(
     (
         *('display', 'position', 'font_size', 'font_family', 'font_weight', 'font_style', 'font_stretch'),
@@ -234,5 +234,5 @@ def _places(one: Element) -> Iterator[tuple[Element, tuple[object, ...]]]:
     listed = one.elements
     before: tuple[object, ...] = ()
     for place, child in enumerate(listed):
-        yield child, (min(place, FAR), min(len(listed) - place, FAR), before)
+        yield child, (place if place < FAR else FAR + place % 2, place + 1 == len(listed), before)
         before = (child.tag, child.attributes.get('class'))

@@ -50,7 +50,7 @@ def quick_document(typesetter: Any, html: str, sheet: Any, fonts: Any, tell: Cal
         raise NotPlain('a_document_without_pages')
     before, pages, after = found.groups()
     _none, *bodies = PAGE.split(pages) if PAGE.match(pages) is None else ('', *PAGE.split(pages)[1:])
-    quick = Quick(typesetter, before, after, sheet, fonts)
+    quick = _begun(typesetter, before, after, sheet, fonts)
     placed: list[QuickPage | None] = []
     for body in bodies:
         try:
@@ -69,6 +69,15 @@ def quick_document(typesetter: Any, html: str, sheet: Any, fonts: Any, tell: Cal
     return quick.document.copy(list(_in_order(placed, others)))
 
 
+def _begun(typesetter: Any, before: str, after: str, sheet: Any, fonts: Any) -> Quick:
+    """Return what sets pages; for documents of one style sheet, which keeps it, the same: what it knows does not change pages."""
+    kept: dict[tuple[str, str], Quick] = vars(sheet).setdefault('set_quickly', {})
+    if (before, after) not in kept:
+        kept[before, after] = Quick(typesetter, before, after, sheet, fonts)
+    kept[before, after].begin()
+    return kept[before, after]
+
+
 def _in_order(placed: list[QuickPage | None], others: list[Any]) -> Iterator[Any]:
     """Return all pages in order, each that ran over with what is left of it."""
     left = list(others)
@@ -80,10 +89,10 @@ def _in_order(placed: list[QuickPage | None], others: list[Any]) -> Iterator[Any
 
 
 class Quick:
-    """Sets the pages of one document."""
+    """Sets the pages of documents of one style sheet."""
 
     def __init__(self, typesetter: Any, before: str, after: str, sheet: Any, fonts: Any):
-        """Begin; before and after are the document without its pages."""
+        """Before and after are a document without its pages."""
         self._sheet, self._fonts = sheet, fonts
         with _unheard():
             self.document = typesetter.HTML(string=before + after).render(
@@ -94,12 +103,15 @@ class Quick:
         whole = typesetter.HTML(string=before + after)
         context = self._context(whole)
         body = context.style_for(whole.etree_element.find('body'))
-        self._images = Images(
-            lambda address: context.get_image_from_uri(url=address, context=context), Shapes(fonts)
-        )
+        self._read = lambda address: context.get_image_from_uri(url=address, context=context)
+        self._shapes = Shapes(fonts)
         self._looks = Looks(Cascade(whole, context.style_for._sheets).of, body)
         self._cuts: dict[object, Cut] = {}
         self._language: str = body['lang']
+
+    def begin(self) -> None:
+        """Begin another document, whose drawings are its own."""
+        self._images = Images(self._read, self._shapes)
 
     def page(self, html: str) -> QuickPage:
         """Set a page.

@@ -189,12 +189,11 @@ def _worded(one: Shape, font: Font, stream: Any) -> Iterator[str]:
 
 def _letters(one: Shape, font: Font, x: float, y: float, stream: Any) -> tuple[list[str], float]:
     """Return the operators of letters, and where they end."""
-    known, size = stream.add_font(font.cut.font)
+    known, size = font.cut.known(stream)
     ops = ['BT', f'/{known.hash} {size:f} Tf']
     for letter in one.words:
         if letter.strip():
-            shown, _end = font.cut.shown(letter, stream, 0, 0)
-            ops.append(f'1 0 0 -1 {x:f} {y:f} Tm\n[<{shown}>] TJ')
+            ops.append(f'1 0 0 -1 {x:f} {y:f} Tm\n[<{font.cut.shown(letter, stream, 0)}>] TJ')
         x += font.cut.wide(letter) / UNITS
     white = one.said.get('fill') == '#fff'
     return ['1 1 1 rg', *ops, 'ET', '0 0 0 rg'] if white else [*ops, 'ET'], x

@@ -27,6 +27,14 @@ class Glyph(NamedTuple):
     """That it stands for."""
 
 
+class Word(NamedTuple):
+    """A word as it is shaped."""
+
+    wide: int
+    """How far it advances; units."""
+    glyphs: list[Glyph]
+
+
 class Cut:
     """One font at one size."""
 
@@ -34,9 +42,12 @@ class Cut:
         from weasyprint.text.line_break import Layout
 
         self._layout = Layout(style)
-        self._words: dict[str, list[Glyph]] = {}
+        self._words: dict[str, Word] = {}
         self._wide: dict[str, int] = {}
         self._shown: dict[str, str] = {}
+        """As they are drawn in a file, whose fonts these are."""
+        self._file: object = None
+        self._known: tuple[Any, float] = None, 0.0
         self._layout.set_text('0')
         self.font = self._layout.get_first_line()[0].runs[0].data.item.analysis.font
 
@@ -44,9 +55,7 @@ class Cut:
         """Return how far a text without tabs advances, in units."""
         found = self._wide.get(text)
         if found is None:
-            found = self._wide[text] = sum(
-                glyph.advance for one in CHUNKS.findall(text) for glyph in self._word(one)
-            )
+            found = self._wide[text] = sum(self._word(one).wide for one in CHUNKS.findall(text))
         return found
 
     def height(self) -> tuple[float, float]:
@@ -65,19 +74,24 @@ class Cut:
         down = y - self._layout.underline_position + width / 2
         return Inked('rule', x, down, self.wide(text) / UNITS, 0.0, (width, color))
 
-    def shown(self, text: str, stream: Any, tab: int, at: int) -> tuple[str, int]:
-        """Return a text as it is drawn, and where it ends.
+    def known(self, stream: Any) -> tuple[Any, float]:
+        """Return what the file that a stream is of calls the font, and its size."""
+        if stream._fonts is not self._file:
+            self._file, self._shown, self._known = stream._fonts, {}, stream.add_font(self.font)
+        return self._known
+
+    def shown(self, text: str, stream: Any, tab: int) -> str:
+        """Return a text as it is drawn.
 
         Given:
             stream  that it is drawn on
             tab     how far apart tab stops are, units; 0 for none
-            at      how far from the line's beginning it begins, units
 
         Notes:
             1. What a tab skips is drawn 1024/1000 as far: so does the typesetter.
         """
-        font, size = stream.add_font(self.font)
-        told = []
+        font, size = self.known(stream)
+        told, at = [], 0
         for one in CHUNKS.findall(text):
             if one == '\t':
                 if not tab:
@@ -88,15 +102,17 @@ class Cut:
             else:
                 shown = self._shown.get(one)
                 if shown is None:
-                    shown = self._shown[one] = self._drawn(self._word(one), font, size)
+                    shown = self._shown[one] = self._drawn(self._word(one).glyphs, font, size)
                 told.append(shown)
-                at += self.wide(one)
-        return ''.join(told), at
+                if tab:
+                    at += self._words[one].wide
+        return ''.join(told)
 
-    def _word(self, word: str) -> list[Glyph]:
+    def _word(self, word: str) -> Word:
         found = self._words.get(word)
         if found is None:
-            found = self._words[word] = self._shaped(word)
+            glyphs = self._shaped(word)
+            found = self._words[word] = Word(sum(one.advance for one in glyphs), glyphs)
         return found
 
     def _shaped(self, word: str) -> list[Glyph]:
