@@ -63,7 +63,7 @@ class SetDocument(Protocol):
 
     pages: Sequence[SetPage]
 
-    def write_pdf(self, target: Path, *, pdf_identifier: bytes, pdf_tags: bool) -> None:
+    def write_pdf(self, target: Path, *, pdf_tags: bool) -> None:
         """Write it."""
 
 
@@ -181,7 +181,7 @@ def _write(document: SetDocument, job: Job) -> None:
         counts = {'count': len(document.pages), 'planned': job.pages}
         problem = message('making.runs_over', **counts, page=_overfull(document))
         raise BookError('typesetter', problem, '', REPORT if language() == SOURCE else SHORTEN)
-    document.write_pdf(job.out, pdf_identifier=b'rafterbook', pdf_tags=job.tagged)
+    document.write_pdf(job.out, pdf_tags=job.tagged)
 
 
 def load_typesetter() -> ModuleType:
