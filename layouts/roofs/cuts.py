@@ -54,6 +54,10 @@ MOUTH = N_(
 HELD = N_('held {held}: mark plumb along the tongue ({tongue}), level along the body ({body})')
 HALVED = N_('{square}; a step is {run} of common run')
 STEPPED = N_('from {start}: {count} whole, then {body} on the body & {tongue} on the tongue, to {stop}')
+DROPPED = N_('dropped {drop}, plumb, on its center: its top stays square')
+DROPPED_GAP = N_(
+    'dropped {drop}, plumb, on its center: its top stays square, its edge towards the {slope} {gap} low'
+)
 DRIFT_LONG = N_('{length} past {stop}, with the square held so: tape the marks')
 DRIFT_SHORT = N_('{length} short of {stop}, with the square held so: tape the marks')
 STEPPED_WHOLE = N_('from {start}: {count} whole, to {stop}')
@@ -259,13 +263,11 @@ def _hip_top(member: Member, beside: Sequence[Slope]) -> str:
     if member.backs is None:
         side = beside[0].members.side
         drop = in_inches(side.length(greater_drop(side)))
-        words = _('dropped {drop}, plumb, on its center: its top stays square')
+        words = _(DROPPED)
         for slope in beside:
             gap = side.length(gap_when_dropped(side.boards.hip_in, slope.members.side.at))
             if gap.count:
-                words = _(
-                    'dropped {drop}, plumb, on its center: its top stays square, its edge towards the {slope} {gap} low'
-                )
+                words = _(DROPPED_GAP)
                 return words.format(drop=drop, gap=in_inches(gap), slope=slope_name(slope.name))
         return words.format(drop=drop)
     words = _(

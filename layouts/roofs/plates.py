@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from layouts.roofs.lines import marked
@@ -12,6 +12,8 @@ from layouts.words.lists import joined
 from layouts.words.marking import slope_name
 from layouts.words.say import _
 from tablegen.frame.frame import Frame
+from tablegen.frame.framed import Standing
+from tablegen.frame.plan import ROUND_OFF_IN, Level, LevelBoard, Point, Slope
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure, length_figure
 from tablegen.roof.member import Kind, inches_of
@@ -31,6 +33,8 @@ class Place:
     """Whether that is not the usual spacing."""
     off_plate: bool
     """Whether it stands on no plate: on a ridge, a purlin or a valley."""
+    on_board: Figure | None
+    """Where the line is drawn on the ridge that its upper end stands on, from that one's left end; None where there is none."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,6 +43,8 @@ class PlateLayout:
 
     slopes: str
     length: str
+    board: str
+    """The mark of the ridge that its rafters' upper ends stand on, '' where there is none."""
     columns: tuple[tuple[Place, ...], ...]
     bays: str
     """How wide those are that are not the spacing."""
@@ -50,6 +56,7 @@ def plate_layouts(frame: Frame) -> list[PlateLayout]:
     """Return the layouts of all plates."""
     found: dict[tuple[object, ...], tuple[list[str], PlateLayout]] = {}
     for slope in frame.plan.slopes:
+        board = _board(frame, slope)
         rows = sorted(
             (
                 (
@@ -58,6 +65,7 @@ def plate_layouts(frame: Frame) -> list[PlateLayout]:
                     standing.near_edge,
                     standing.center,
                     framed.member.kind,
+                    _on_board(board, slope, standing),
                 )
                 for framed in frame.members
                 for standing in framed.standing
@@ -69,31 +77,58 @@ def plate_layouts(frame: Frame) -> list[PlateLayout]:
             continue
         places = tuple(_places(frame, rows))
         key = (
-            tuple((one.mark, one.near.text) for one in places),
+            tuple((one.mark, one.near.text, one.on_board and one.on_board.text) for one in places),
             length_figure(slope.length_in, frame.asked.measure).text,
         )
         layout = PlateLayout(
             '',
             in_inches(length_figure(slope.length_in, frame.asked.measure)),
+            board.mark if board else '',
             _columns(places),
             _bays(places),
             float(rows[0][0]) < 0,
         )
         found.setdefault(key, ([], layout))[0].append(slope_name(slope.name))
-    return [
-        PlateLayout(joined(names), one.length, one.columns, one.bays, one.before)
-        for names, one in found.values()
-    ]
+    return [replace(one, slopes=joined(names)) for names, one in found.values()]
 
 
-def _places(frame: Frame, rows: Sequence[tuple[Exact, str, Figure, Figure, Kind]]) -> list[Place]:
+def _board(frame: Frame, slope: Slope) -> LevelBoard | None:
+    """Return the ridge that a slope's rafters run up to, if they do."""
+    ridges = (one for one in frame.levels if one.level is Level.RIDGE and slope.run_to(one.mark) is not None)
+    return next(ridges, None)
+
+
+def _on_board(board: LevelBoard | None, slope: Slope, standing: Standing) -> Exact | None:
+    """Return how far from the left end of a ridge, seen as the plate is, a rafter's near side stands on it."""
+    if board is None or standing.center is None or standing.near_edge is None:
+        return None
+    places = [_place(slope, point) for point in (board.start, board.end, standing.end)]
+    (first, inward), (last, _inward), (_along, up) = (
+        sorted(places[:2], key=lambda one: float(one[0])) + places[2:]
+    )
+    if abs(float(up) - float(inward)) > ROUND_OFF_IN:
+        return None
+    at = inches_of(standing.near_edge) - first
+    return at if at < last - first and inches_of(standing.center) > first else None
+
+
+def _place(slope: Slope, point: Point) -> Point:
+    """Return how far along a slope's plate line and inward of it a point of the plan is."""
+    (x, y), (left, low), (right, up) = point, slope.origin, slope.along
+    return (x - left) * right + (y - low) * up, (y - low) * right - (x - left) * up
+
+
+def _places(
+    frame: Frame, rows: Sequence[tuple[Exact, str, Figure, Figure, Kind, Exact | None]]
+) -> list[Place]:
     asked, found = frame.asked, []
     before: Exact | None = None
-    for at, mark, near, center, kind in rows:
+    for at, mark, near, center, kind, on_board in rows:
         bay = None if before is None or at == before else at - before
         odd = bay is not None and bay != asked.spacing_in
         told = None if bay is None else length_figure(bay, asked.measure)
-        found.append(Place(mark, near, center, told, odd, not kind.stands_on_plate))
+        on = None if on_board is None else length_figure(on_board, asked.measure)
+        found.append(Place(mark, near, center, told, odd, not kind.stands_on_plate, on))
         before = at
     return found
 

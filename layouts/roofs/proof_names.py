@@ -135,10 +135,8 @@ def _sentences() -> dict[str, str]:
         'drift-long': _(cuts.DRIFT_LONG),
         'drift-short': _(cuts.DRIFT_SHORT),
         'few-stepped': _('{whole}, {body} & {tongue}'),
-        'dropped': _('dropped {drop}, plumb, on its center: its top stays square'),
-        'dropped-gap': _(
-            'dropped {drop}, plumb, on its center: its top stays square, its edge towards the {slope} {gap} under that plane'
-        ),
+        'dropped': _(cuts.DROPPED),
+        'dropped-gap': _(cuts.DROPPED_GAP),
         'mouth': _(cuts.MOUTH),
         'mouth-out': _('{mouth}; the heel stands {out} outwards of the inside corner, level'),
         'by-hand': _(cuts.BY_HAND),

@@ -215,14 +215,22 @@ def test_commons_and_end_commons_are_cut_alike(pages):
     assert row(page, 'Steps') == ['from line c, the ridge center line: 12 whole, to mark 2']
 
 
-def test_plates_are_laid_out_from_their_left_end(pages):
+def test_plates_and_ridge_are_laid_out_from_their_left_end(pages):
+    """Source: the ridge is as much shorter than the plate as the roof is wide, and half a common longer at either end."""
     page = page_of(pages, 'Layout of the plates')
     front = page[page.index('front and back') : page.index('left end and right end')]
-    found = re.findall(r'(\S+(?: [LR])?) +([\d /]+) X +([\d /]+?)(?= {2,}|\n)', front)
+    bays = r'(HJ\d [LR]|C) +([\d /]+) X +(\d+)(?: +(16))?(?: +(\d[\d /]*) X)?(?= {2,}|\n)'
+    found = re.findall(bays, front)
 
     jacks = [f'HJ{n} R' for n in range(1, 9)], [f'HJ{n} L' for n in range(8, 0, -1)]
     assert sorted(found, key=lambda one: mpf(one[2])) == [
-        (mark, sixteenths(center - HALF), str(center))
+        (
+            mark,
+            sixteenths(center - HALF),
+            str(center),
+            '16' if center > 16 else '',
+            sixteenths(center - HALF - (144 - HALF)) if mark == 'C' else '',
+        )
         for mark, center in zip([*jacks[0], *['C'] * 10, *jacks[1]], count(16, 16), strict=False)
     ]
 
