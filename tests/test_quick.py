@@ -19,7 +19,7 @@ from layouts.html.page_html import _style, pages_html, style
 from layouts.pages.book import Plan, plan
 from layouts.pdf import typeset
 from layouts.pdf.typeset import Job, Remark, set_document
-from layouts.quick.looks import FAR
+from layouts.quick.looks import AFTER, FAR, NUMBERED
 from layouts.quick.refusal import NotPlain
 from layouts.quick.words import Cut
 from layouts.sheets.instructions import instructions_job
@@ -150,6 +150,9 @@ def test_no_selector_asks_for_a_place_beyond_those_that_looks_tell_apart():
     asked = set(re.findall(r':nth-child\((.*?)\)', sheets)) - {'odd', 'even'}
     assert [number for number in asked if int(number) > FAR] == []
     assert re.findall(r':nth-(?!child)|:only|:has|~', sheets) == []
+    assert set(re.findall(r'(\w+):nth-child', sheets)) <= NUMBERED
+    after = {re.split(r'[.:]', each)[0] or each for each in re.findall(r'\+ ([\w.:-]+)', sheets)}
+    assert after - AFTER == {'.page', '.columns'}  # a section, a div
 
 
 def test_a_typesetter_that_is_built_otherwise_sets_the_slow_way_and_that_is_told(tmp_path, monkeypatch):

@@ -10,29 +10,20 @@ from layouts.quick.looks import Look, said
 from layouts.quick.refusal import NotPlain
 from layouts.quick.tables import TABLE, Table
 from layouts.quick.tree import Element
-from layouts.quick.words import UNITS, Cut
+from layouts.quick.words import UNITS
 
 
 class Blocks:
     """Puts the blocks of one page."""
 
-    def __init__(
-        self, looks: dict[Element, tuple[Look, dict[str, float]]], cuts: dict[object, Cut], language: str
-    ):
-        self.looks, self.cuts, self.language = looks, cuts, language
+    def __init__(self, looks: dict[Element, tuple[Look, dict[str, float]]], language: str):
+        self.looks, self.language = looks, language
         self.waiting: list[list[tuple[Element, float, float, Layer]]] = [[]]
         self.beside: Beside | None = None
 
-    def cut(self, look: Look) -> Cut:
-        """Return the font of a look."""
-        found = self.cuts.get(look.cut_key)
-        if found is None:
-            found = self.cuts[look.cut_key] = Cut(look.style)
-        return found
-
     def wide(self, look: Look, text: str) -> int:
         """Return how far words advance."""
-        return self.cut(look).wide(text)
+        return look.cut.wide(text)
 
     def put(self, one: Element, room: Room, layer: Layer) -> None:
         """Put a block that stands in the flow."""

@@ -39,7 +39,7 @@ class QuickPage:
             )
             for one in sorted(_links(layer), key=lambda link: order[link.more])
         ]
-        self._layer, self._blocks, self._images = layer, blocks, images
+        self._layer, self._images = layer, images
 
     def paint(self, stream: Any, scale: float = 1) -> None:
         """Draw the page."""
@@ -75,7 +75,7 @@ class QuickPage:
         look, text = one.more
         if not text.strip():
             return
-        cut = self._blocks.cut(look)
+        cut = look.cut
         if look.underline:
             _draw_rule(cut.underline(one.x, one.y, text.rstrip(' '), look.color), stream)
         shown = cut.shown(text, stream, look.tab)

@@ -9,7 +9,7 @@ from typing import Any
 from layouts.quick.cascade import Said
 from layouts.quick.refusal import NotPlain
 from layouts.quick.tree import Element
-from layouts.quick.words import UNITS
+from layouts.quick.words import UNITS, Cut, Cuts
 
 PLACED = frozenset(('left', 'right', 'top', 'bottom', 'width', 'height', 'margin-left', 'margin-top'))
 """What a style attribute may say that no element inherits: it is read apart, so that looks are few."""
@@ -18,8 +18,12 @@ MEASURE = re.compile(r'(-?[\d.]+)(rem|em|mm|pt)')
 PX = {'mm': 96 / 25.4, 'pt': 96 / 72}
 SIDES = ('top', 'right', 'bottom', 'left')
 CORNERS = ('top_left', 'top_right', 'bottom_right', 'bottom_left')
+NUMBERED = frozenset(('td', 'th'))
+"""Elements that selectors ask for by their number."""
+AFTER = frozenset(('div', 'section', 'tr', 'td', 'th'))
+"""Elements that selectors ask for by the one before."""
 FAR = 5
-"""Elements that stand so far from the first in their parent are alike to every selector, but for odd and even ones and the last."""
+"""Of those that stand so far from the first in their parent selectors ask but for odd ones, even ones and the last."""
 HANDLED = frozenset(
     (
         *('display', 'position', 'font_size', 'font_family', 'font_weight', 'font_style', 'font_stretch'),
@@ -48,9 +52,7 @@ OF_NO_MATTER = frozenset(
 class Look:
     """One computed style, with what layout asks for as plain values; lengths in CSS pixels."""
 
-    def __init__(self, style: Any):
-        from weasyprint.text.line_break import strut
-
+    def __init__(self, style: Any, cuts: Cuts):
         self.style = style
         odd = style.cascaded.keys() - HANDLED - OF_NO_MATTER
         if odd:
@@ -66,35 +68,46 @@ class Look:
         self.vertical_align = style['vertical_align']
         self.underline = style['text_decoration_line'] != 'none'
         self.transform = style['transform']
-        self.margin = tuple(length(style[f'margin_{side}']) for side in SIDES)
-        self.padding = tuple(length(style[f'padding_{side}']) or 0.0 for side in SIDES)
-        self.border = tuple(float(style[f'border_{side}_width']) for side in SIDES)
+        self.margin = tuple(length(self._own(f'margin_{side}', 0)) for side in SIDES)
+        self.padding = tuple(length(self._own(f'padding_{side}', 0)) or 0.0 for side in SIDES)
+        self.border = tuple(
+            float(style[f'border_{side}_width']) if f'border_{side}_style' in style.cascaded else 0.0
+            for side in SIDES
+        )
         for side, width in zip(SIDES, self.border, strict=True):
             if width and (
                 style[f'border_{side}_style'] != 'solid' or style[f'border_{side}_color'].alpha != 1
             ):
                 raise NotPlain('border')
-        rounded = {length(one) for corner in CORNERS for one in style[f'border_{corner}_radius']}
+        rounded = {length(one) for corner in CORNERS for one in self._own(f'border_{corner}_radius', (0,))}
         if len(rounded) > 1 or (any(rounded) and any(self.border)):
             raise NotPlain('corners')
         self.rounded = rounded.pop()
         """How large the quarters of a circle at its corners are."""
-        self.height, self.baseline = strut(style)
+        self.cut = cuts.of(style)
+        self.height = self._high(self.cut)
+        self.baseline = self.cut.above + (self.height - self.cut.high) / 2
         tab = style['tab_size']
         self.tab = 0 if isinstance(tab, int) else int(tab.value) * UNITS
-        self.cut_key = (
-            self.underline,  # of which only a layout of underlined words knows
-            *(
-                str(style[f'font_{name}'])
-                for name in ('size', 'family', 'weight', 'style', 'stretch', 'variation_settings')
-            ),
-        )
         self.bullet = ''
         if 'list-item' in self.display:
             if style['list_style_type'] != 'disc' or style['list_style_position'] != 'outside':
                 raise NotPlain(f'list_{style["list_style_type"]}')
             self.display, self.bullet = ('block', 'flow'), '• '
-        self.place = {name: style[name] for name in ('left', 'right', 'top', 'bottom', 'width', 'height')}
+        self.place = {
+            name: self._own(name, 'auto') for name in ('left', 'right', 'top', 'bottom', 'width', 'height')
+        }
+
+    def _own(self, name: str, unsaid: object) -> Any:
+        """Return a property that is not inherited."""
+        return self.style[name] if name in self.style.cascaded else unsaid
+
+    def _high(self, cut: Cut) -> float:
+        """Return how high a line is at least, px."""
+        said = self.style['line_height']
+        if said == 'normal':
+            return cut.high
+        return float(said * self.font_size if isinstance(said, float) else said.value)
 
     def _align(self) -> str:
         align, last = self.style['text_align_all'], self.style['text_align_last']
@@ -113,7 +126,7 @@ class Looks:
             cascade  tells what the style sheet says of some elements of a page
             body     computed style of the body
         """
-        self._cascade, self._body = cascade, body
+        self._cascade, self._body, self._cuts = cascade, body, Cuts()
         self._rules: dict[object, tuple[int, int, Said]] = {}
         self._said: dict[object, int] = {}
         """By all that the style sheet says of an element: its number."""
@@ -161,7 +174,7 @@ class Looks:
         key = id(parent), rules, inherited
         look = self._looks.get(key)
         if look is None:
-            look = self._looks[key] = Look(_computed(cascaded, parent, inherited))
+            look = self._looks[key] = Look(_computed(cascaded, parent, inherited), self._cuts)
             self._looks[id(look.style)] = look  # which keeps the style, and its id, alive
         found[one] = look, {name: self._px(value, look) for name, value in placed} if placed else {}
         return all(self._add(child, number, place, look.style, found) for child, place in _places(one))
@@ -234,5 +247,8 @@ def _places(one: Element) -> Iterator[tuple[Element, tuple[object, ...]]]:
     listed = one.elements
     before: tuple[object, ...] = ()
     for place, child in enumerate(listed):
-        yield child, (place if place < FAR else FAR + place % 2, place + 1 == len(listed), before)
+        number = min(place, 1)
+        if child.tag in NUMBERED:
+            number = place if place < FAR else FAR + place % 2
+        yield child, (number, place + 1 == len(listed), before if child.tag in AFTER else ())
         before = (child.tag, child.attributes.get('class'))

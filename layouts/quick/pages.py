@@ -22,7 +22,6 @@ from layouts.quick.looks import Looks
 from layouts.quick.refusal import NotPlain
 from layouts.quick.shapes import Shapes
 from layouts.quick.tree import read
-from layouts.quick.words import Cut
 
 BODY = re.compile(r'(.*<body>\n?)(.*)(</body>.*)', re.DOTALL)
 PAGE = re.compile(
@@ -106,7 +105,6 @@ class Quick:
         self._read = lambda address: context.get_image_from_uri(url=address, context=context)
         self._shapes = Shapes(fonts)
         self._looks = Looks(Cascade(whole, context.style_for._sheets).of, body)
-        self._cuts: dict[object, Cut] = {}
         self._language: str = body['lang']
 
     def begin(self) -> None:
@@ -120,7 +118,7 @@ class Quick:
             NotPlain if it has anything that is not set here, or is too full
         """
         tree = read(html.strip())
-        blocks = Blocks(self._looks.of(tree), self._cuts, self._language)
+        blocks = Blocks(self._looks.of(tree), self._language)
         x, y = self._box.content_box_x(), self._box.content_box_y()
         room, layer = Room(x, y, self._box.width, []), Layer()
         blocks.put(tree, room, layer)

@@ -36,15 +36,6 @@ START = '4 M'
 """How far corners of two lines reach, which no shape says."""
 
 
-class Font(NamedTuple):
-    """What a drawing's words are set in."""
-
-    cut: Cut
-    above: float
-    """How far its letters' boxes reach over the base line, and below it; px."""
-    below: float
-
-
 class Shape(NamedTuple):
     """One shape of a drawing."""
 
@@ -57,7 +48,7 @@ class Shapes:
     """Draws what a drawing's address holds."""
 
     def __init__(self, font_config: Any):
-        self._fonts: dict[tuple[str, str], Font] = {}
+        self._fonts: dict[tuple[str, str], Cut] = {}
         self._font_config = font_config
 
     def draw(self, address: str, width: float, height: float, stream: Any) -> None:
@@ -80,12 +71,12 @@ class Shapes:
                 ops += _worded(one, font, stream)
         stream.stream.append('\n'.join(ops).encode())
 
-    def _font(self, one: Shape) -> Font:
+    def _font(self, one: Shape) -> Cut:
         key = one.said['font-weight'], one.said['font-size']
         if key not in self._fonts:
             self._fonts[key] = _font_of(one.said, self._font_config)
         for letter in one.words:
-            self._fonts[key].cut.wide(letter)
+            self._fonts[key].wide(letter)
         return self._fonts[key]
 
 
@@ -111,7 +102,7 @@ def _read(address: str) -> tuple[float, float, list[Shape]]:
     return float(found[1]), float(found[2]), shapes
 
 
-def _font_of(said: dict[str, str], font_config: Any) -> Font:
+def _font_of(said: dict[str, str], font_config: Any) -> Cut:
     """Return the font of a drawing's words, which is chosen by its weight alone."""
     from weasyprint.css.properties import INITIAL_VALUES
     from weasyprint.svg.text import Style
@@ -122,9 +113,7 @@ def _font_of(said: dict[str, str], font_config: Any) -> Font:
     style['font_family'] = [said['font-family']]
     style['font_weight'] = int(said['font-weight'])
     style['font_size'] = float(said['font-size'])
-    cut = Cut(style)
-    high, above = cut.height()
-    return Font(cut, above, high - above)
+    return Cut(style)
 
 
 def _inked(one: Shape) -> Iterator[str]:
@@ -163,7 +152,7 @@ def _round(x: float, y: float, r: float) -> str:
     return f'{x + r:f} {y:f} m\n{curves}\nh'
 
 
-def _worded(one: Shape, font: Font, stream: Any) -> Iterator[str]:
+def _worded(one: Shape, font: Cut, stream: Any) -> Iterator[str]:
     """Return the operators of a line of words, each letter put by itself; those that end at their place are drawn apart."""
     said, size = one.said, float(one.said['font-size'])
     turned = TURN.fullmatch(said['transform']) if 'transform' in said else None
@@ -180,20 +169,25 @@ def _worded(one: Shape, font: Font, stream: Any) -> Iterator[str]:
         apart = stream.add_group(0, 0, 0, 0)
         ops, end = _letters(one, font, x, y, apart)
         apart.stream.append('\n'.join(ops).encode())
-        apart.extra['BBox'][:] = x - size, y - font.above - size, end + size, y + font.below + size
+        apart.extra['BBox'][:] = (
+            x - size,
+            y - font.above - size,
+            end + size,
+            y + font.high - font.above + size,
+        )
         back = (end - x) / 2 if anchor == 'middle' else end - x
         yield f'q\n1 0 0 1 {-back:f} 0 cm\n/{apart.id} Do\nQ'
     if turned:
         yield 'Q'
 
 
-def _letters(one: Shape, font: Font, x: float, y: float, stream: Any) -> tuple[list[str], float]:
+def _letters(one: Shape, font: Cut, x: float, y: float, stream: Any) -> tuple[list[str], float]:
     """Return the operators of letters, and where they end."""
-    known, size = font.cut.known(stream)
+    known, size = font.known(stream)
     ops = ['BT', f'/{known.hash} {size:f} Tf']
     for letter in one.words:
         if letter.strip():
-            ops.append(f'1 0 0 -1 {x:f} {y:f} Tm\n[<{font.cut.shown(letter, stream, 0)}>] TJ')
-        x += font.cut.wide(letter) / UNITS
+            ops.append(f'1 0 0 -1 {x:f} {y:f} Tm\n[<{font.shown(letter, stream, 0)}>] TJ')
+        x += font.wide(letter) / UNITS
     white = one.said.get('fill') == '#fff'
     return ['1 1 1 rg', *ops, 'ET', '0 0 0 rg'] if white else [*ops, 'ET'], x

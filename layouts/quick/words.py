@@ -39,7 +39,8 @@ class Cut:
     """One font at one size."""
 
     def __init__(self, style: Any):
-        from weasyprint.text.line_break import Layout
+        from weasyprint.text.ffi import FROM_UNITS, pango
+        from weasyprint.text.line_break import Layout, line_size
 
         self._layout = Layout(style)
         self._words: dict[str, Word] = {}
@@ -49,7 +50,11 @@ class Cut:
         self._file: object = None
         self._known: tuple[Any, float] = None, 0.0
         self._layout.set_text('0')
-        self.font = self._layout.get_first_line()[0].runs[0].data.item.analysis.font
+        line, _ = self._layout.get_first_line()
+        self.font = line.runs[0].data.item.analysis.font
+        self.high: float = line_size(line, style)[1]
+        """How high its lines are of themselves, px, and where their base line is."""
+        self.above: float = pango.pango_layout_get_baseline(self._layout.layout) * FROM_UNITS
 
     def wide(self, text: str) -> int:
         """Return how far a text without tabs advances, in units."""
@@ -57,16 +62,6 @@ class Cut:
         if found is None:
             found = self._wide[text] = sum(self._word(one).wide for one in CHUNKS.findall(text))
         return found
-
-    def height(self) -> tuple[float, float]:
-        """Return how high its lines are of themselves, and where their base line is; px."""
-        from weasyprint.text.ffi import FROM_UNITS, pango
-        from weasyprint.text.line_break import line_size
-
-        self._layout.set_text('0')
-        line, _ = self._layout.get_first_line()
-        _width, high = line_size(line, self._layout.style)
-        return high, pango.pango_layout_get_baseline(self._layout.layout) * FROM_UNITS
 
     def underline(self, x: float, y: float, text: str, color: Any) -> Inked:
         """Return the line under a text whose base line begins at a place."""
@@ -155,3 +150,24 @@ class Cut:
             kern = int(font.widths[one.number] + moved - one.advance * 1000 * FROM_UNITS / size)
             shown += (f'>{-moved}<' if moved else '') + f'{one.number:04x}' + (f'>{kern}<' if kern else '')
         return shown
+
+
+class Cuts:
+    """All fonts, each at all its sizes."""
+
+    def __init__(self) -> None:
+        self._known: dict[object, Cut] = {}
+
+    def of(self, style: Any) -> Cut:
+        """Return the font of a computed style."""
+        key = (
+            style['text_decoration_line'] != 'none',  # of which only a layout of underlined words knows
+            *(
+                str(style[f'font_{name}'])
+                for name in ('size', 'family', 'weight', 'style', 'stretch', 'variation_settings')
+            ),
+        )
+        found = self._known.get(key)
+        if found is None:
+            found = self._known[key] = Cut(style)
+        return found
