@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
+from fractions import Fraction
 from typing import Any
 
 from tablegen.errors import BookError, SettingsFaults, did_you_mean, meant
-from tablegen.frame.asked import LEDGER_IN, Asked, RidgeBoard, Shed, TailCut, Upper
+from tablegen.frame.asked import LEDGER_IN, Asked, RidgeBoard, Shed, TailCut, Upper, Wing
 from tablegen.frame.roof_keys import (
     FASCIA,
     FIELDS,
@@ -21,8 +22,9 @@ from tablegen.frame.roof_keys import (
     unused,
 )
 from tablegen.frame.sizes import faults_of_sizes
+from tablegen.frame.wings import least_gable_overhang
 from tablegen.messages import Message, message
-from tablegen.numbers.figure import Measure
+from tablegen.numbers.figure import Measure, length_rounded_up
 from tablegen.written.files import read_toml
 from tablegen.written.keys import given_twice, leaves, truth
 
@@ -136,4 +138,7 @@ def _asked(kind: str, read: Values) -> Asked:
         asked = replace(asked, kind=replace(asked.kind, thickness_in=LEDGER_IN))
     if read.get('overhang.measured_to') == FASCIA:
         asked = replace(asked, overhang_in=asked.overhang_in - asked.fascia_in)
+    if isinstance(asked.kind, Wing) and 'overhang.gable' not in read:
+        least = length_rounded_up(least_gable_overhang(asked, asked.kind), asked.measure)
+        asked = replace(asked, gable_overhang_in=Fraction(least.count, least.per))
     return asked

@@ -37,7 +37,7 @@ from tablegen.frame.wood import ridge_in, two_pitches
 from tablegen.geometry import shortening
 from tablegen.messages import message
 from tablegen.numbers import text
-from tablegen.numbers.exact import exact, sign
+from tablegen.numbers.exact import Exact, exact, sign
 
 
 def winged(asked: Asked) -> Plan:
@@ -116,11 +116,16 @@ def _checked_place(of: Joined) -> None:
         return
     if of.blind:
         raise BookError('wing.valleys', message('frame.flush_laid_on'), 'both')
-    own = of.own.side.overhang_in
-    at_gable = not kind.main_ends or (flush[1] and kind.main_ends < 2)
-    if at_gable and asked.gable_overhang_in < own:
+    if asked.gable_overhang_in < (own := least_gable_overhang(asked, kind)):
         least = message('frame.over', least=limits.least(own, asked))
         raise BookError('overhang.gable', message('frame.gable_over_the_eave'), least)
+
+
+def least_gable_overhang(asked: Asked, kind: Wing) -> Exact:
+    """Return how far the gables stand out at least: at an end that a wing is flush with as far as its eaves, else not at all."""
+    at_left = not kind.from_left_in and not kind.main_ends
+    at_right = kind.from_left_in == asked.length_in - kind.width_in and kind.main_ends < 2
+    return two_pitches(asked, kind.pitch or asked.pitch)[1].side.overhang_in if at_left or at_right else ZERO
 
 
 def _checked_out(of: Joined) -> None:

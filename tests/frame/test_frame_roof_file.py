@@ -151,6 +151,15 @@ def test_a_ledger_is_as_thick_as_lumber_where_none_says_so():
     ]
 
 
+def test_gables_stand_out_as_far_as_a_flush_wing_s_eaves_where_none_says_how_far():
+    """Source: eaves of one height: those of 9 in 12 are 12 · 7/9 = 9 1/3 in out where those of 7 are 12, up to the next sixteenth."""
+    flush = {'wing.from_left': 0, 'wing.pitch': 9}
+    assert roof('wing', **flush).gable_overhang_in == Fraction(9 * 16 + 6, 16)
+    assert roof('wing', **flush, **{'wing.main_ends': 1}).gable_overhang_in == 0
+    assert roof('wing', **flush, **{'overhang.gable': 10}).gable_overhang_in == 10
+    assert roof('wing').gable_overhang_in == 0
+
+
 def test_what_stands_over_a_file_is_read_in_its_place():
     assert roof('gable', **{'pitch': '9', 'stock.seat': '5 in'}).pitch.rise_in == 9
     assert told('kind = "gable"\n' + HOUSE, width='0') == [
