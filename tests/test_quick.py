@@ -7,12 +7,14 @@ from collections.abc import Iterator
 from contextlib import nullcontext
 from dataclasses import replace
 from pathlib import Path
+from shutil import copyfile
 
 import pypdfium2
 import pytest
 from complete import COMPLETE
 from pypdf import PdfReader
 
+from layouts import command
 from layouts.cards.html import faces_job
 from layouts.cards.plan import plan_cards
 from layouts.html.page_html import _style, pages_html, style
@@ -125,6 +127,26 @@ def test_instructions_and_cards_are_set_the_quick_way_with_the_same_dots(name, t
     files, quickly = set_both_ways(job, monkeypatch)
 
     assert quickly == list(range(job.pages))
+    assert list(dots(files[0])) == list(dots(files[1]))
+    assert told(files[0]) == told(files[1])
+
+
+def test_patterns_upright_and_across_are_set_the_quick_way_with_the_same_dots(tmp_path, monkeypatch):
+    set_so = []
+
+    def typeset(jobs: list[Job]) -> None:
+        (job,) = jobs
+        files, quickly = set_both_ways(replace(job, out=tmp_path / 'pages.pdf'), monkeypatch)
+        copyfile(files[0], job.out)
+        set_so.append((quickly == list(range(job.pages)), *files))
+
+    monkeypatch.setattr('layouts.patterns.make.typeset', typeset)
+    asked = ['--stock', '2x6', '--seat', '3', '--member', 'hip', '--out', f'{tmp_path}/hip.pdf']
+    command.main(['pattern', '12', *asked])
+    ((all_quickly, *files),) = set_so
+
+    assert len({page.mediabox.width for page in PdfReader(files[0]).pages}) == 2
+    assert all_quickly
     assert list(dots(files[0])) == list(dots(files[1]))
     assert told(files[0]) == told(files[1])
 

@@ -55,12 +55,13 @@ def write_patterns(title: str, first: Sequence[Markup], pieces: list[Laid], pape
         The viewer is asked for actual size. Same input, same bytes.
     """
     pages = pieces[-1].last
-    bodies = [_page(drawing, True) for drawing in first]
-    bodies += [
-        _page(page_drawing(one, page, pages), one.sheet.upright)
+    drawn = [(drawing, True) for drawing in first]
+    drawn += [
+        (page_drawing(one, page, pages), one.sheet.upright)
         for one in pieces
         for page in range(one.sheet.tiling.count)
     ]
+    bodies = [_page(number, *one) for number, one in enumerate(drawn, 1)]
     job = Job(document_html(bodies, title), _style(paper), pages, folder / 'pages.pdf')
     typeset([job])
     writer = PdfWriter()
@@ -73,8 +74,8 @@ def write_patterns(title: str, first: Sequence[Markup], pieces: list[Laid], pape
     return out
 
 
-def _page(drawing: Markup, upright: bool) -> str:
-    return f'<div class="{"upright" if upright else "across"}">{drawing}</div>'
+def _page(number: int, drawing: Markup, upright: bool) -> str:
+    return f'<section id="pattern-{number}" class="{"upright" if upright else "across"}">{drawing}</section>'
 
 
 def told(pieces: Sequence[Laid], of_roof: bool = False) -> list[str]:
@@ -101,8 +102,8 @@ html {{ font-size: 10mm; line-height: 0; }}
 body {{ margin: 0; }}
 .upright {{ page: upright; }}
 .across {{ page: across; }}
-div {{ break-after: page; position: relative; }}
-div:last-child {{ break-after: auto; }}
+section {{ break-after: page; position: relative; }}
+section:last-child {{ break-after: auto; }}
 img {{ display: block; }}
 {typed.style((WEIGHT, STRONG))}
 """

@@ -30,7 +30,7 @@ HANDLED = frozenset(
         *('font_variation_settings', 'line_height', 'white_space', 'tab_size', 'text_indent', 'color'),
         *('background_color', 'background_image', 'text_align_all', 'text_align_last', 'vertical_align'),
         *('text_decoration_line', 'transform', 'transform_origin', 'width', 'height', *SIDES),
-        *('border_collapse', 'table_layout', 'box_sizing', 'list_style_type', 'float'),
+        *('border_collapse', 'table_layout', 'box_sizing', 'list_style_type', 'float', 'page'),
         *(f'{kind}_{side}' for kind in ('margin', 'padding') for side in SIDES),
         *(f'border_{side}_{what}' for what in ('width', 'style', 'color') for side in SIDES),
         *(f'border_{corner}_radius' for corner in CORNERS),

@@ -92,13 +92,11 @@ class Quick:
 
     def __init__(self, typesetter: Any, before: str, after: str, sheet: Any, fonts: Any):
         """Before and after are a document without its pages."""
+        self._typesetter, self._before, self._after = typesetter, before, after
         self._sheet, self._fonts = sheet, fonts
-        with _unheard():
-            self.document = typesetter.HTML(string=before + after).render(
-                stylesheets=[sheet], font_config=fonts
-            )
-        (page,) = self.document.pages
-        self._box, self._size = page._page_box, (page.width, page.height)
+        self.document = self._rendered('')
+        self._empty = {'': self.document.pages[0]}
+        """Pages as they are before anything is put on them, by what the style sheet calls them."""
         whole = typesetter.HTML(string=before + after)
         context = self._context(whole)
         body = context.style_for(whole.etree_element.find('body'))
@@ -119,14 +117,27 @@ class Quick:
         """
         tree = read(html.strip())
         blocks = Blocks(self._looks.of(tree), self._language)
-        x, y = self._box.content_box_x(), self._box.content_box_y()
-        room, layer = Room(x, y, self._box.width, []), Layer()
+        empty = self._page_called(blocks.looks[tree][0].style['page'])
+        box = empty._page_box
+        x, y = box.content_box_x(), box.content_box_y()
+        room, layer = Room(x, y, box.width, []), Layer()
         blocks.put(tree, room, layer)
         lowest = max(room.y, blocks.beside.bottom if blocks.beside else 0.0)
-        if lowest > y + self._box.height + CLOSE:
+        if lowest > y + box.height + CLOSE:
             raise NotPlain('a_page_that_is_too_full')
         (name,) = PAGE_NAME.findall(html)
-        return QuickPage(self._size, {name: (x, y, 0.0, 0.0)}, layer, blocks, self._images)
+        return QuickPage((empty.width, empty.height), {name: (x, y, 0.0, 0.0)}, layer, blocks, self._images)
+
+    def _page_called(self, name: str) -> Any:
+        if name not in self._empty:
+            self._empty[name] = self._rendered(f'<section style="page:{name}"></section>').pages[0]
+        return self._empty[name]
+
+    def _rendered(self, html: str) -> Any:
+        """Return the document with some HTML for its pages, as the typesetter lays it out."""
+        with _unheard():
+            whole = self._typesetter.HTML(string=self._before + html + self._after)
+            return whole.render(stylesheets=[self._sheet], font_config=self._fonts)
 
     def _context(self, whole: Any) -> Any:
         from weasyprint import DEFAULT_OPTIONS

@@ -31,7 +31,7 @@ KNOWN = {
 POINTS = re.compile(rf'M{N} {N}(?:[ML]{N} {N}|Z)*')
 POINT = re.compile(rf'([ML])({N} {N})|Z')
 TURN = re.compile(rf'rotate\(({N}) ({N}) ({N})\)')
-COLORS = {'#000': '0 0 0', '#fff': '1 1 1'}
+COLORS = {'#000': '0 0 0', '#fff': '1 1 1', '#ccc': '0.8 0.8 0.8'}
 START = '4 M'
 """How far corners of two lines reach, which no shape says."""
 
@@ -124,8 +124,9 @@ def _inked(one: Shape) -> Iterator[str]:
         yield f'{said.get("stroke-width", "1")} w'
     if 'stroke-dasharray' in said:
         yield f'[{said["stroke-dasharray"]}] 0 d'
-    if fill == '#fff':
-        yield '1 1 1 rg'
+    colored = fill not in ('none', '#000')
+    if colored:
+        yield f'{COLORS[fill]} rg'
     if one.kind == 'line':
         yield f'{said["x1"]} {said["y1"]} m\n{said["x2"]} {said["y2"]} l'
     elif one.kind == 'path':
@@ -135,7 +136,7 @@ def _inked(one: Shape) -> Iterator[str]:
     else:
         yield _round(*(float(said[name]) for name in ('cx', 'cy', 'r')))
     yield {(True, True): 'B', (True, False): 'f', (False, True): 'S'}.get((fill != 'none', stroke), 'n')
-    if fill == '#fff':
+    if colored:
         yield '0 0 0 rg'
     if 'stroke-dasharray' in said:
         yield '[] 0 d'
@@ -189,5 +190,5 @@ def _letters(one: Shape, font: Cut, x: float, y: float, stream: Any) -> tuple[li
         if letter.strip():
             ops.append(f'1 0 0 -1 {x:f} {y:f} Tm\n[<{font.shown(letter, stream, 0)}>] TJ')
         x += font.wide(letter) / UNITS
-    white = one.said.get('fill') == '#fff'
-    return ['1 1 1 rg', *ops, 'ET', '0 0 0 rg'] if white else [*ops, 'ET'], x
+    fill = one.said.get('fill', '#000')
+    return [f'{COLORS[fill]} rg', *ops, 'ET', '0 0 0 rg'] if fill != '#000' else [*ops, 'ET'], x
