@@ -84,7 +84,7 @@ def row_missing(page: Page, chosen: random.Random) -> None:
     first = [
         n
         for n, line in enumerate(lines)
-        if line[0].text.isdigit() and line[0].bold and line[0].left < lines[0][0].left + 3
+        if line[0].text.isdigit() and line[0].bold and line[0].left < lines[0][0].left + 6
     ]
     place = chosen.randrange(len(first) - 1)
     gone = {id(word) for line in lines[first[place] : first[place + 1]] for word in line}

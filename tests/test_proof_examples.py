@@ -14,7 +14,7 @@ from tablegen.proof.page import Page
 from tablegen.proof.proof import proof
 
 TOLD_BY_NUMBERS = set('%0123456789')
-OF_EXAMPLES = ('example_', 'stepping', 'common_mouth')
+OF_EXAMPLES = ('example_', 'stepping', 'common_mouth', 'one_rafter_')
 
 
 @pytest.fixture(scope='module')

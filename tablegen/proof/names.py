@@ -156,6 +156,8 @@ class Citing:
     """With {page}."""
     pages: str
     """With {page} and {other}."""
+    short: str
+    """What begins a place below a figure."""
     row: str
     rows: str
     under: str
@@ -176,6 +178,10 @@ class ExampleNames:
     citing: Citing
     sum_off: str
     """What follows what is read and added, with {total} and {direct}, where the sum is a part off."""
+    ways: tuple[str, str]
+    """How it is told by how much a sum is too long or too short, with {part}."""
+    blocks: tuple[str, ...]
+    """What lengths of an opening are called by their blocks, and the drawing."""
     care: str
     """What begins cautions."""
 

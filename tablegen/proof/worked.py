@@ -13,8 +13,11 @@ from tablegen.proof.stated import Stated
 from tablegen.proof.worked_lines import worked_page
 from tablegen.proof.worked_marks import State
 from tablegen.proof.worked_page import PageReader
+from tablegen.proof.worked_rafter import rafter_page
 from tablegen.proof.worked_roof import Roof
 
+RAFTER = 'rafter'
+"""One rafter from crown to pattern: the store's common."""
 TITLE = 1.8
 """Titles are set larger than so many times the words at the foot."""
 
@@ -42,14 +45,20 @@ class ExampleReader:
         example, places = found
         roof = self._roof(page, example, places)
         self.found.read.add(page.number)
-        worked = worked_page(page, dict(example.marks), self.names.citing)
+        worked = (
+            rafter_page(page, [head for head, _of in example.heads], self.names.citing.short)
+            if example.kind == RAFTER
+            else worked_page(page, dict(example.marks), self.names.citing)
+        )
         PageReader(
             self.state, page, title.text, example, worked, roof, places.get('mark', ''), self.of[0]
         ).read()
 
     def end(self) -> None:
-        """Leave the numbers of marks that are nowhere."""
+        """Look up what waits for it; leave the numbers of marks that are nowhere."""
         self.state.begin()
+        for one in self.state.at_end:
+            one()
 
     def _titled(self, title: str) -> tuple[Example, Mapping[str, str]] | None:
         exact = [one for one in self.names.kinds if title in one.titles]
@@ -69,7 +78,7 @@ class ExampleReader:
         """Return the roof that a page is of: its name stands first, in bold, where it is not the garden store."""
         first = page.lines[1] if len(page.lines) > 1 else page.lines[0]
         bold: list[str] = []
-        for word in first if first[0].text[0].isalpha() else ():
+        for word in first if first[0].text[0].isalpha() and example.kind != RAFTER else ():
             if not word.bold:
                 break
             bold.append(word.text)
@@ -77,7 +86,7 @@ class ExampleReader:
         before = self.of, getattr(self.roofs.get(self.of), 'kind', '')
         self.of = name, example.kind if example.kind in ('shed', 'slopes') else ''
         roof = self.roofs.setdefault(self.of, Roof(self.book, example.kind))
-        roof.kind = example.kind
+        roof.kind = 'common' if example.kind == RAFTER else example.kind
         if before != (self.of, roof.kind):
             roof.stop = roof.stop if roof.kind == 'slopes' else ''
             roof.summed.clear()

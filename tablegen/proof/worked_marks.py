@@ -43,6 +43,8 @@ class State:
     """Where on the board the numbers of its marks are."""
     pending: list[Callable[[Numbers], None]] = field(default_factory=list)
     """What is to be held against them once they are read."""
+    at_end: list[Callable[[], None]] = field(default_factory=list)
+    """What is to be looked up once all pages are read."""
 
     def begin(self) -> None:
         """Begin another member."""

@@ -49,6 +49,7 @@ def of_board(board: Timber, form: Form, far: Decimal, run: Decimal, overhang: De
         'level': angle(board.level_cut),
         'hold': (f'{hold_body} & {hold_tongue}',),
         'hold-body': (hold_body,),
+        'hold-tongue': (hold_tongue,),
         'step-run': (f'{step_run} in', step_run),
         'steps': (str(whole),),
         'odd': (f'{parts[0]} & {parts[1]}',),

@@ -5,17 +5,18 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping
 from decimal import Decimal
+from fractions import Fraction
 
-from tablegen.proof.digits import real
+from tablegen.proof.digits import named, real
 from tablegen.proof.names import Sentence
-from tablegen.proof.places import named_pitch, stands_in
-from tablegen.proof.roof_reading import run_told, value_of
+from tablegen.proof.roof_reading import run_told
 from tablegen.proof.roof_stated import Unstated, inches_of
 from tablegen.proof.sentences import told_at
 from tablegen.proof.stated import called, pitch_of
+from tablegen.proof.worked_cited import INCH, READ, Citer
 from tablegen.proof.worked_figures import answers
 from tablegen.proof.worked_lines import Told
-from tablegen.proof.worked_marks import NUMBERED, Beside
+from tablegen.proof.worked_marks import NUMBERED
 from tablegen.proof.worked_member import Answers
 from tablegen.proof.worked_slopes import one_slope
 
@@ -24,21 +25,19 @@ GIVEN = {
     'width', 'run', 'whole-run', 'overhang', 'spacing', 'first-space', 'ledger', 'purlin', 'a-run', 'b-run', 'last-run', 'half-width',
 }  # fmt: skip
 """What a page says of the roof; said again, it must say the same."""
-INCH = '″'
 NEAR = Decimal('0.0006')
 """in, which a run may be off that is told to a thousandth."""
-FIGURE = r'(?:\d+′ )?(?:\d+ \d+/\d+|\d+/\d+|\d+)″?'
-READ = re.compile(rf'(?<![(\d/]){FIGURE}(?: \+ {FIGURE})+')
-"""What is read and added."""
 END = re.compile(r'(?<=[.:;]) ')
 """Where another sentence may begin."""
 WITHIN = re.compile(r'[.:;] ')
 """What no place of a sentence holds."""
 LATER = 4
 """What a step cites is told in it, or in one of the steps after it, before so many."""
+Said = tuple[Sentence, dict[str, str]]
+"""A sentence, and what stands in its places."""
 
 
-class PageReader(Beside):
+class PageReader(Citer):
     """One page."""
 
     def read(self) -> None:
@@ -46,8 +45,12 @@ class PageReader(Beside):
         jacks = self.example.heads
         if self.worked.rows:
             self.roof.jacks = tuple(label for label, _cells in self.worked.rows)
-        for place_, step in enumerate(self.worked.steps):
-            self._step(step, self.worked.steps[place_ + 1 : place_ + LATER])
+        steps = self.worked.steps
+        said = [list(self._said(step, self._row(step))) for step in steps]
+        for step, some in zip(steps, said, strict=True):
+            self._take(step, some)
+        for at, (step, some) in enumerate(zip(steps, said, strict=True), 1):
+            self._step(step, some, steps[at : at + LATER])
         if jacks and self.worked.rows:
             self._rows()
         if self.worked.marks:
@@ -63,12 +66,27 @@ class PageReader(Beside):
 
     # Sentences --------------------------------------------------------------------------------------------------
 
-    def _step(self, step: Told, later: list[Told]) -> None:
-        row, beside = f'{self.title}, {step.number}' if step.number else self.title, False
-        said = list(self._said(step, row))
-        self._added(step, row, next((one.figures[0] for one, _places in said if one.figures), ''))
+    def _row(self, step: Told) -> str:
+        return f'{self.title}, {step.number}' if step.number else self.title
+
+    def _take(self, step: Told, said: list[Said]) -> None:
+        """Take what a step says of the roof, where that is not known yet."""
         for sentence, places in said:
             self.roof.stop = sentence.sets or self.roof.stop
+            told = [(dict(sentence.places).get(name, name), printed) for name, printed in places.items()]
+            for name, printed in (*told, *zip(sentence.figures, step.figures, strict=False)):
+                self.roof.settle()
+                if name in PITCHES and (pitch := pitch_of(printed)):
+                    self.roof.pitches.setdefault(name, pitch)
+                elif name in NAMES:
+                    self.roof.words.setdefault(name, printed)
+                elif name in GIVEN and (value := _inches(printed)) is not None:
+                    self.roof.given.setdefault(name, value)
+
+    def _step(self, step: Told, said: list[Said], later: list[Told]) -> None:
+        row, beside = self._row(step), False
+        self._added(step, row, next((one.figures[0] for one, _places in said if one.figures), ''))
+        for sentence, places in said:
             for name, printed in places.items():
                 self._told(row, sentence, dict(sentence.places).get(name, name), printed)
             if sentence.figures:
@@ -81,7 +99,7 @@ class PageReader(Beside):
         if step.cited:
             self._cited(step, row, later)
 
-    def _said(self, step: Told, row: str) -> Iterator[tuple[Sentence, dict[str, str]]]:
+    def _said(self, step: Told, row: str) -> Iterator[Said]:
         """Yield the sentences of a step; what is none of them is taken down where it has figures."""
         words, at, unknown = f'{self._without_name(step)} ', 0, ''
         while at < len(words):
@@ -139,14 +157,21 @@ class PageReader(Beside):
         elif name in PITCHES:
             self._given_pitch(row, head, name, printed)
         elif name in NAMES:
-            self._figure(row, head, printed, self.roof.words.setdefault(name, printed))
+            self._figure(row, head, printed, self.roof.words.get(name, ''))
         elif name in self.sizes:
             self._figure(row, head, printed.removesuffix(INCH), *self.sizes[name])
+        elif name == 'overhang-number':
+            right = self.roof.given.get('overhang')
+            self._figure(row, head, printed, named(right) if right is not None else '')
+        elif name == 'line-sum-off':
+            self._sum_off(row, head, printed, self._answers().get('line', ('',))[0])
+        elif name == 'line-summed' and 'line' in self.roof.summed:
+            self._figure(row, head, printed, *self.form.length(self.roof.summed['line']))
         elif name in GIVEN:
             self._given(row, head, name, printed)
-        elif right := self._answers().get(name):
+        elif answer := self._answers().get(name):
             bare = printed.replace('− ', '−').replace('+ ', '+')
-            self._figure(row, head, bare.removesuffix(' in') if bare not in right else bare, *right)
+            self._figure(row, head, bare.removesuffix(' in') if bare not in answer else bare, *answer)
         else:
             self.found.strange.append((self.page.number, f'{head}: {printed}'))
 
@@ -170,77 +195,28 @@ class PageReader(Beside):
         return self.known[1]
 
     def _given_pitch(self, row: str, head: str, name: str, printed: str) -> None:
-        pitch, book = pitch_of(printed), self.state.book
-        if pitch is None or (book.pitches and pitch not in book.pitches):
-            self._figure(row, head, printed, '')
-        else:
-            self._figure(
-                row,
-                head,
-                printed,
-                called(self.roof.pitches.setdefault(name, pitch)),
-                printed * (self.roof.pitches[name] == pitch),
-            )
+        pitch, book = self.roof.pitches.get(name), self.state.book
+        known = pitch is not None and (not book.pitches or pitch in book.pitches)
+        same = printed if pitch_of(printed) == pitch else called(pitch) if pitch else ''
+        self._figure(row, head, printed, same if known else '')
 
     def _given(self, row: str, head: str, name: str, printed: str) -> None:
-        """Take what is given of the roof, or hold it against what was given before."""
-        self.roof.settle()
-        try:
-            value = inches_of(printed)
-        except Unstated:
+        """Hold what is given of the roof against what was given before."""
+        value, known = _inches(printed), self.roof.given.get(name)
+        if value is None or known is None:
             self._figure(row, head, printed, '')
-            return
-        known = self.roof.given.setdefault(name, value)
-        self._figure(row, head, printed, printed if abs(real(value - known)) < NEAR else run_told(known))
+        else:
+            self._figure(row, head, printed, printed if abs(real(value - known)) < NEAR else run_told(known))
 
-    # What is added, and cited -----------------------------------------------------------------------------------
 
-    def _added(self, step: Told, row: str, name: str) -> None:
-        """Add up what is read: the sum stands there too, or a part off it what is rounded once."""
-        beside = ' & '.join(step.figures).split(' & ')
-        for found in READ.finditer(step.words):
-            parts = [value_of(one) for one in found[0].split(' + ')]
-            total = sum((one for one in parts if one is not None), Decimal(0))
-            self.roof.summed[name] = total
-            off = told_at(f'{self.state.names.sum_off}.', f'{step.words[found.end() :]} ', 0)
-            rest, right = step.words[: found.start()], self.form.length(total)
-            if off:
-                self._figure(row, found[0], off[0]['total'], *right)
-                rest, right = rest + step.words[found.end() + off[1] :], (off[0]['direct'],)
-            else:
-                rest += step.words[found.end() :]
-            there = [one for one in right if one in beside or stands_in(one, rest)]
-            self._figure(row, found[0], right[0], right[0] if there else beside[0])
-
-    def _cited(self, step: Told, row: str, later: list[Told]) -> None:
-        """Turn to every place: it is of the pitch's opening, and what stands there is told in the step, or soon after."""
-        places = self.state.places
-        if not places.openings:
-            return
-        words = ' '.join(f'{one.words} {" & ".join(one.figures)} ' for one in (step, *later)).replace(
-            INCH, ''
-        )
-        for place_ in places.told(step.cited):
-            self.found.figures += 1
-            pitch, there = places.pitch_of(place_.page), places.figures(place_)
-            told = any(
-                stands_in(one, words) or _shorter(one, words)
-                for one in (cell.replace(INCH, '') for cell in there)
-            )
-            if pitch not in self.roof.pitches.values() or not there or not (told or not step.number):
-                head = f'{place_.title} {place_.row} {place_.head}'.strip()
-                self._fault('cited', row, head, f'{place_.page}, {named_pitch(pitch)}')
+def _inches(printed: str) -> Fraction | None:
+    try:
+        return inches_of(printed)
+    except Unstated:
+        return None
 
 
 def _sound(places: Mapping[str, str]) -> bool:
     """Return whether what stands in places of a sentence can stand there."""
     numbers = all(places[name].isdigit() for name in NUMBERED if name in places)
     return numbers and not any(map(WITHIN.search, places.values()))
-
-
-def _shorter(figure: str, words: str) -> bool:
-    """Return whether a figure of more decimals is told with fewer."""
-    decimal = re.fullmatch(r'\d+\.\d+', figure)
-    return decimal is not None and any(
-        stands_in(f'{round(Decimal(figure), places):f}', words) for places in (3, 2)
-    )
