@@ -1,5 +1,6 @@
 """How the tests run: no deadline for one example, since two cores are shared with other work."""
 
+import gc
 import os
 import socket
 from collections.abc import Iterator
@@ -13,6 +14,7 @@ from skewed import SKEWED, SkewedBook
 
 settings.register_profile('book', deadline=None, max_examples=40, print_blob=True)
 settings.load_profile('book')
+gc.set_threshold(100_000, 50, 50)  # books are kept for a whole run: to look them through for garbage is in vain
 
 
 @pytest.fixture(scope='session', autouse=True)

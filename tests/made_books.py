@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import os
 import pickle
+from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cache, cached_property
 from hashlib import sha256
 from io import StringIO
 from itertools import takewhile
@@ -47,6 +48,20 @@ OVERHANG, HAIR = 0.75, 0.1
 """mm: row labels may begin that far left of the text, less than half a figure; anything else not at all."""
 
 
+class Once(Sequence[Page]):
+    """Pages each of which is made when it is first taken, and then no more."""
+
+    def __init__(self, pages: Sequence[Page]) -> None:
+        self._pages, self._made = pages, cache(pages.__getitem__)
+
+    def __len__(self) -> int:
+        return len(self._pages)
+
+    def __getitem__(self, place: int | slice) -> Page | list[Page]:
+        places = range(len(self))[place]
+        return [*map(self._made, places)] if isinstance(place, slice) else self._made(places)
+
+
 @dataclass
 class MadeBook:
     """A finished book and what it was made from."""
@@ -55,8 +70,8 @@ class MadeBook:
     built: Built | Booklet
 
     @cached_property
-    def pages(self) -> list[Page]:
-        return self.planned.pages()
+    def pages(self) -> Sequence[Page]:
+        return Once(self.planned.pages())
 
     @cached_property
     def words(self) -> list[list[Word]]:

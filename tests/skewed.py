@@ -9,6 +9,7 @@ from functools import cached_property
 from headed import REM_MM, body, sections
 from made_books import MadeBook
 
+from layouts.paper.page import page_side
 from tablegen.settings import BOOK_PARTS
 
 RIDGE, HIP, RAFTER = Fraction(3, 4), Fraction(7, 2), Fraction(7, 4)
@@ -55,8 +56,9 @@ class SkewedBook:
 
     @cached_property
     def kinds(self) -> list[tuple[str, str]]:
-        """Template and side of every page, each page planned once."""
-        return [(page.template, page.side) for page in self.made.pages]
+        """Template and side of every page."""
+        drafts = enumerate(self.made.planned.drafts, 1)
+        return [(draft.template, page_side(number)) for number, draft in drafts]
 
     @cached_property
     def titled(self) -> dict[str, list[tuple[int, list]]]:

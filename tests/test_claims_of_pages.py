@@ -80,7 +80,8 @@ CITED = {
 """What a page that is cited in prose is; the places of an example's figures are turned to elsewhere."""
 
 
-def plans() -> dict[str, Plan]:
+@pytest.fixture(scope='module')
+def planned() -> dict[str, Plan]:
     found = {book: plan(read_settings(written, '')) for book, written in BOOKS.items()}
     for book, (roofs, edition) in OWN.items():
         settings = read_settings(f'edition = "{edition}"\npitches = [4, 7]', '')
@@ -90,23 +91,22 @@ def plans() -> dict[str, Plan]:
 
 
 @pytest.fixture(scope='module')
-def texts() -> list[tuple[str, str, str]]:
+def texts(planned) -> list[tuple[str, str, str]]:
     """Return the prose of every page: its book, its kind, what stands there."""
     found = []
-    for book, planned in plans().items():
-        made = planned.pages()
-        for place, draft in enumerate(planned.drafts):
+    for book, one in planned.items():
+        made = one.pages()
+        for place, draft in enumerate(one.drafts):
             if draft.template not in NOT_PROSE and (book in BOOKS or draft.template.startswith(OF_A_ROOF)):
                 page = made[place]
                 html = environment().get_template(f'{page.template}.html').render(page=page, it=page.content)
                 found.append((book, page.template, page_text(re.sub(FIGURES, '', html))))
         if book in BOOKS:
-            found.append((book, 'instructions', page_text(instructions_job(planned, Path()).html)))
+            found.append((book, 'instructions', page_text(instructions_job(one, Path()).html)))
     return found
 
 
-def test_every_page_that_is_cited_is_the_one_that_is_meant(texts):
-    planned = plans()
+def test_every_page_that_is_cited_is_the_one_that_is_meant(texts, planned):
     cited = [
         (book, kind, planned[book].drafts[int(number) - 1].template)
         for book, kind, text in texts
