@@ -67,32 +67,43 @@ def sawn(read: Reading, sort: Sort, by_heel: bool, told: dict[str, Place]) -> Bo
         by_heel  whether its bird's mouth is cut by heel and seat, or else by its height
     """
     sheet = Sheet(read, sort, told)
+    board = read.member(f'sawn above {sort.page}', lambda: _upper(_body(sheet, by_heel), sheet))
+    board = _over_all(_lower(board, sheet), sheet)
+    return board.marked(center=np.array([sheet.at('center'), 0, 0]), zero=np.zeros(3))
+
+
+def _body(sheet: Sheet, by_heel: bool) -> Board:
+    """Return the board with its bird's mouths and its backs; like what is sawn above, made again only for a figure of its own."""
+    return sheet.read.member(f'body of {sheet.sort.page}', lambda: _backed(_mouthed(sheet, by_heel), sheet))
+
+
+def _mouthed(sheet: Sheet, by_heel: bool) -> Board:
+    sort, told = sheet.sort, sheet.told
     lines = Lines(radians(sheet.value('cut', 'plumb')), radians(sheet.value('cut', 'level')))
     board = stock(lines, sort.thick, sort.depth)
-    if sort.mouth:
-        printed = {name: sheet.value('mouth', key) for name, key in MOUTH.items()}
-        out = sheet.value('mouth', 'heel_back') if sheet.has('mouth', 'heel_back') else 0.0
-        board = mouthed(board, SimpleNamespace(by_heel=by_heel), printed, out)
-        if 'heel' in sort.lines:
-            board = board.told(**sheet.tell_mark('heel mark', -out / cos(lines.plumb), 'heel'))
-        own = ('heel', 'seat') if by_heel else ('height',)
-        told |= {name: Place(sort.page, 'mouth', key) for name, key in MOUTH.items() if name not in own}
-        if 'upper_plate' in sort.lines:
-            board = _over_beam(board, sheet, by_heel)
-        depth = sort.depth / lines.up()[2]
-        board = board.told(**sheet.tell('plumb depth', depth, 'mouth', 'plumb_depth'))
-    else:
+    if not sort.mouth:
         square = degrees(lines.plumb) + sheet.value('cut', 'level') - 90
         told['level'] = Place(sort.page, 'cut', 'level')
-        board = board.told(level=square)
+        return board.told(level=square)
+    printed = {name: sheet.value('mouth', key) for name, key in MOUTH.items()}
+    out = sheet.value('mouth', 'heel_back') if sheet.has('mouth', 'heel_back') else 0.0
+    board = mouthed(board, SimpleNamespace(by_heel=by_heel), printed, out)
+    if 'heel' in sort.lines:
+        board = board.told(**sheet.tell_mark('heel mark', -out / cos(lines.plumb), 'heel'))
+    own = ('heel', 'seat') if by_heel else ('height',)
+    told |= {name: Place(sort.page, 'mouth', key) for name, key in MOUTH.items() if name not in own}
+    if 'upper_plate' in sort.lines:
+        board = _over_beam(board, sheet, by_heel)
+    depth = sort.depth / lines.up()[2]
+    return board.told(**sheet.tell('plumb depth', depth, 'mouth', 'plumb_depth'))
+
+
+def _backed(board: Board, sheet: Sheet) -> Board:
     for words, side in SIDES.items():
         if sheet.has('backs', words):
             bevel = radians(sheet.value('backs', words))
             board = board.sawn(f'top {words}', flat((0, side * np.sin(bevel), np.cos(bevel)), (0, 0, 0)))
-    board = _upper(board, sheet)
-    board = _lower(board, sheet)
-    board = _over_all(board, sheet)
-    return board.marked(center=np.array([sheet.at('center'), 0, 0]), zero=np.zeros(3))
+    return board
 
 
 def _over_beam(board: Board, sheet: Sheet, by_heel: bool) -> Board:

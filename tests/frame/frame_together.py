@@ -6,12 +6,11 @@ from fractions import Fraction
 from functools import cached_property
 
 import numpy as np
-from assembly import FLOAT, LIFT, Built, Lies, Off, Touch
-from boards import NEAR, Gone
+from assembly import FLOAT, LIFT, Built, Off, Touch
+from boards import NEAR
 from frame_boards import FOOT, HEAD
 from frame_joints import ends_of
 from frame_placed import Placed
-from reading import Place, Reading
 
 from tablegen.frame.asked import Wing
 
@@ -44,43 +43,8 @@ class Together(Built):
         for place, figure in self.read.used.items():
             if figure.half and place not in only_told:
                 ways = (1, -1) if figure.half < SMALL_ANGLE or place.name in FIRST_OF_TWO else (1,)
-                moved = [self._moved(place, way * figure.half) for way in ways]
-                rows = list({row: None for one in moved for row in one})
-                most = [[abs(np.array(one.get(row, (0.0,) * 3))) for row in rows] for one in moved]
-                if rows:
-                    total[rows] += np.max(most, axis=0)
-        return {key: tuple(most) for key, most in zip(self._rows, total.tolist(), strict=True)}
-
-    @cached_property
-    def _rows(self) -> dict[str, int]:
-        return {key: n for n, key in enumerate(self.offs)}
-
-    @cached_property
-    def _held(self) -> dict[str, list[tuple[int, Touch | Lies]]]:
-        """Return by member every check that it has part in, with its row."""
-        found: dict[str, list[tuple[int, Touch | Lies]]] = {}
-        for check in (*self.assembly.touches, *self.assembly.lies):
-            for name in set(check.names):
-                found.setdefault(name, []).append((self._rows[str(check)], check))
-        return found
-
-    def _moved(self, place: Place, by: float) -> dict[int, np.ndarray]:
-        """Return what a figure read as so much more moves, by row: only what is made from it is made and looked at again."""
-        try:
-            members = self.build(Reading(self.read.pages, {place: by}, self.read)).members
-            now = {}
-            for name, member in members.items():
-                if member is not self.assembly.members[name]:
-                    now |= {row: check.off(members) for row, check in self._held.get(name, ())}
-                    told = member.closings.items()
-                    now |= {self._rows[f'{name}: {what}']: (off, off, 0.0) for what, off in told}
-        except Gone:
-            return dict.fromkeys(self._rows.values(), np.full(3, np.inf))
-        return {row: np.subtract(off, self._was[row]) for row, off in now.items()}
-
-    @cached_property
-    def _was(self) -> np.ndarray:
-        return np.array(list(self.offs.values()))
+                self._add(total, place, *(way * figure.half for way in ways))
+        return self._by_check(total)
 
     def faults(self) -> list[str]:
         """Return everything that keeps the roof from going together."""

@@ -6,8 +6,9 @@ last printed part, and what that moves is added up.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
+from functools import cached_property
 from itertools import combinations
 from math import inf
 
@@ -165,13 +166,67 @@ class Built:
 
     def _allowed(self) -> dict[str, Off]:
         """Return what rounding can move each check by: half a part of every figure, added up."""
-        total = {key: [FLOAT] * 3 for key in self.offs}
+        total = np.full((len(self.offs), 3), FLOAT)
         for place, figure in self.read.used.items():
-            ways = [self.misread({place: way * figure.half}) for way in (1, -1)] if figure.half else []
-            for key in total if ways else ():
-                for n in range(3):
-                    total[key][n] += max(abs(way[key][n] - self.offs[key][n]) for way in ways)
-        return {key: tuple(most) for key, most in total.items()}
+            if figure.half:
+                self._add(total, place, figure.half, -figure.half)
+        return self._by_check(total)
+
+    def _add(self, total: np.ndarray, place: Place, *ways: float) -> None:
+        """Add to every check the most that it moves when a figure is read as so much more."""
+        moved = [self._moved(place, by) for by in ways]
+        rows = list({row: None for one in moved for row in one})
+        if rows:
+            total[rows] += np.max([[abs(one.get(row, np.zeros(3))) for row in rows] for one in moved], axis=0)
+
+    def _by_check(self, total: np.ndarray) -> dict[str, Off]:
+        return {key: tuple(most) for key, most in zip(self._rows, total.tolist(), strict=True)}
+
+    @cached_property
+    def _rows(self) -> dict[str, int]:
+        return {key: n for n, key in enumerate(self.offs)}
+
+    @cached_property
+    def _was(self) -> np.ndarray:
+        return np.array(list(self.offs.values()))
+
+    @cached_property
+    def _held(self) -> dict[str, list[tuple[int, Touch | Lies]]]:
+        """Return by member every check that it has part in, with its row."""
+        found: dict[str, list[tuple[int, Touch | Lies]]] = {}
+        for check in (*self.assembly.touches, *self.assembly.lies):
+            for name in set(check.names):
+                found.setdefault(name, []).append((self._rows[str(check)], check))
+        return found
+
+    def _made_again(self, by: dict[Place, float]) -> Iterator[tuple[int, Off]]:
+        """Yield the checks, by row, of what is made from figures that are read as so much more, and how far off each is now."""
+        members = self.build(Reading(self.read.pages, by, self.read)).members
+        for name, member in members.items():
+            if member is not self.assembly.members[name]:
+                for what, off in member.closings.items():
+                    yield self._rows[f'{name}: {what}'], (off, off, 0.0)
+                for row, check in self._held.get(name, ()):
+                    yield row, check.off(members)
+
+    def _moved(self, place: Place, by: float) -> dict[int, np.ndarray]:
+        """Return what a figure read as so much more moves, by row."""
+        try:
+            return {row: np.subtract(off, self._was[row]) for row, off in self._made_again({place: by})}
+        except Gone:
+            return dict.fromkeys(self._rows.values(), np.full(3, np.inf))
+
+    def felt(self, by: dict[Place, float]) -> bool:
+        """Return whether anything is off when figures are read as so much more."""
+        most = self._most
+        try:
+            return any(np.any(abs(np.array(off)) > most[row]) for row, off in self._made_again(by))
+        except Gone:
+            return True
+
+    @cached_property
+    def _most(self) -> np.ndarray:
+        return np.array(list(self.allowed.values()))
 
     def misread(self, by: dict[Place, float]) -> dict[str, Off]:
         """Return how far off everything is when figures are read as so much more."""
@@ -196,4 +251,4 @@ class Built:
     def unfelt(self) -> list[tuple[Place, float]]:
         """Return the figures that may be misread without anything being off, and by how much."""
         steps = [(place, way * figure.step) for place, figure in self.read.used.items() for way in (1, -1)]
-        return [(place, step) for place, step in steps if not self.open(self.misread({place: step}))]
+        return [(place, step) for place, step in steps if not self.felt({place: step})]
