@@ -24,6 +24,7 @@ from layouts.roofs.plates import plate_layouts
 from layouts.roofs.section_sheet import section_sheets
 from layouts.sheets.sheet_forms import identify, write_whole
 from layouts.told.blocks import DEFERS, in_inches
+from layouts.words.frame import OF_PLATES
 from layouts.words.lists import joined
 from layouts.words.marking import slope_name
 from layouts.words.say import _
@@ -41,8 +42,6 @@ PLAN_SHARE = 0.8
 """Of a page's height that the plan may take."""
 LISTS = 'lists'
 """The key of what follows the marking sheets."""
-OF_PLATES = ('sides', 'corners', 'diagonals', 'wing_diagonals')
-"""Checks that are made before anything stands on the plates."""
 
 
 @dataclass(frozen=True, slots=True)

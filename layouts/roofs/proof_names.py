@@ -9,7 +9,7 @@ from layouts.words import marking, patterns
 from layouts.words.board_ends import RIDGE_ENDS
 from layouts.words.drawings import ROOF_SECTION
 from layouts.words.examples import HIP_MARKS, MARKS
-from layouts.words.frame import CHECKS, HANDS, MEMBERS
+from layouts.words.frame import CHECKS, HANDS, MEMBERS, OF_PLATES
 from layouts.words.lists import capital
 from layouts.words.say import _
 from tablegen.frame.roof_keys import MOST_SIDES
@@ -145,7 +145,7 @@ def _sentences() -> dict[str, str]:
             'backed: from the center line of its top {left} down to the left side and {right} to the right, from the square top'
         ),
         'off': _('{along} along the top edge, {level} level: up to the {stop}'),
-        **{name: _(CHECKS[name]) for name in ('diagonals', 'wing_diagonals', 'sides', 'corners', 'raised_plates', 'upper_hip_top')},
+        **{name: _(CHECKS[name]) for name in (*OF_PLATES, 'raised_plates', 'upper_hip_top')},
         'ridge-height': _(CHECKS['ridge_height']),
         'buy': _('Buy {stock}: {boards}; {together} together, {bound}.'),
         'a-board': _('{number} of {length}'),

@@ -59,6 +59,16 @@ OTHER_PLATES, ENDS_PLATES = {'saltbox': N_('top of the back’s plates')}, N_('t
 CHECKS = {
     'sides': N_('Every side of the framing is {side}, and its middle {apothem} from the middle of the plan.'),
     'corners': N_('Every corner of the framing is {radius} from the middle of the plan.'),
+    'bay_sides': N_(
+        'Every side of the framing is {side}, and its middle {apothem} from the middle of the framing along the wall.'
+    ),
+    'bay_halves': N_(
+        'Every side of the framing is {side}, but the two at the wall {half}; a whole side’s middle is {apothem} from the middle of the '
+        'framing along the wall.'
+    ),
+    'bay_corners': N_('Every corner of the framing is {radius} from there.'),
+    'bay_hips': N_('Every corner with a hip is {radius} from there.'),
+    'bay_wall': N_('Along the wall the framing is {wall}, outside.'),
     'diagonals': N_('Both diagonals of the framing, outside, are {diagonal}.'),
     'wing_diagonals': N_('Both diagonals of the wing’s framing, outside, are {diagonal}.'),
     'raised_plates': N_(
@@ -75,9 +85,14 @@ CHECKS = {
     'hips_alike': N_(
         'Hips or valleys that are alike measure alike from the corner of the plates to the ridge.'
     ),
+    'to_the_peak': N_('Hips that are alike measure alike from the corner of the plates to the peak.'),
     'cut_two': N_('Cut two of a mark and try them in place before the others.'),
 }
 """What is measured before more is cut."""
+OF_PLATES = (
+    'sides', 'corners', 'bay_sides', 'bay_halves', 'bay_corners', 'bay_hips', 'bay_wall', 'diagonals', 'wing_diagonals',
+)  # fmt: skip
+"""Those that are measured before anything stands on the plates."""
 
 
 def in_rows(marks: Iterable[str]) -> str:

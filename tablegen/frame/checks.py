@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from tablegen.frame.asked import Asked, Bay, Hip, HipTop, ManySided, Wing
+from tablegen.frame.asked import MIDDLES, Asked, Bay, Hip, HipTop, ManySided, Wing
 from tablegen.frame.plan import Plan
 from tablegen.geometry import many_sided, setting_out
 from tablegen.numbers.exact import Exact
@@ -30,10 +30,21 @@ def checks_of(asked: Asked, plan: Plan, ridge_top: Figure | None) -> Iterator[Ch
     def told(name: str, **lengths: Exact) -> Check:
         return Check(name, {key: length_figure(length, asked.measure) for key, length in lengths.items()})
 
+    is_round = isinstance(asked.kind, (ManySided, Bay))
     if isinstance(asked.kind, (ManySided, Bay)):
-        sides, apothem = asked.kind.sides, plan.ridge_run_in
-        yield told('sides', side=2 * apothem * many_sided.half_central(sides).tan(), apothem=apothem)
-        yield told('corners', radius=apothem / many_sided.half_central(sides).cosine())
+        half, apothem = many_sided.half_central(asked.kind.sides), plan.ridge_run_in
+        side, radius = 2 * apothem * half.tan(), apothem / half.cosine()
+        if isinstance(asked.kind, ManySided):
+            yield told('sides', side=side, apothem=apothem)
+            yield told('corners', radius=radius)
+        elif asked.kind.wall_through == MIDDLES:
+            yield told('bay_halves', side=side, half=side / 2, apothem=apothem)
+            yield told('bay_hips', radius=radius)
+            yield told('bay_wall', wall=2 * apothem)
+        else:
+            yield told('bay_sides', side=side, apothem=apothem)
+            yield told('bay_corners', radius=radius)
+            yield told('bay_wall', wall=2 * radius)
     else:
         yield told('diagonals', diagonal=setting_out.diagonal(asked.length_in, asked.width_in))
     if isinstance(asked.kind, Wing):
@@ -52,5 +63,5 @@ def checks_of(asked: Asked, plan: Plan, ridge_top: Figure | None) -> Iterator[Ch
     if ridge_top is not None:
         yield Check('ridge_height', {'height': ridge_top})
     if plan.corners:
-        yield Check('hips_alike', {})
+        yield Check('to_the_peak' if is_round else 'hips_alike', {})
     yield Check('cut_two', {})

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from tablegen.frame.asked import Asked, Shed
+from tablegen.frame.asked import Asked, Bay, ManySided, Shed
 from tablegen.frame.framed import Framed
 from tablegen.frame.plan import Plan
 from tablegen.geometry import tail
@@ -33,7 +33,7 @@ def concerns_of(asked: Asked, plan: Plan, members: tuple[Framed, ...]) -> tuple[
 
 def _of_roof(asked: Asked, plan: Plan) -> Iterator[Caution]:
     if not isinstance(asked.kind, Shed):
-        yield cautions.TIES
+        yield cautions.TIES_AT_A_PEAK if isinstance(asked.kind, (ManySided, Bay)) else cautions.TIES
     deepest = max(
         tail.plumb_cut_length(asked.rafters.depth_in, one.members.side.slope) for one in plan.slopes
     )

@@ -37,8 +37,18 @@ def bay(asked: Asked) -> Roof:
         first.origin = _on(first, half)
         first.length = last.length = half
         walls = []
+        measured = {
+            'bay_halves': measured['sides'] | {'half': half},
+            'bay_hips': measured['corners'],
+            'bay_wall': {'wall': 2 * measured['sides']['apothem']},
+        }
     else:
         corners = first.origin, _on(last, last.length)
+        measured = {
+            'bay_sides': measured['sides'],
+            'bay_corners': measured['corners'],
+            'bay_wall': {'wall': 2 * measured['corners']['radius']},
+        }
         walls = [Stop('hip', _to(corner), Fraction(0)) for corner in corners]
         for slope, wall in zip((first, last), walls, strict=True):
             slope.stops.append(wall)

@@ -64,6 +64,7 @@ SHORT_ON_MASONRY = _caution(
 SHALLOW_HIP = _caution('shallow_hip', message('caution.shallow_hip'), 'caution.source.hip_depth')
 
 TIES = _caution('ties', message('caution.ties'), 'caution.source.ties')
+TIES_AT_A_PEAK = _caution('ties', message('caution.ties_at_a_peak'), 'caution.source.ties')
 SHALLOW_RIDGE = _caution('shallow_ridge', message('caution.shallow_ridge'), 'caution.source.ridge_depth')
 HUNG_HIP = _caution('hung_hip', message('caution.hung_hip'), 'caution.source.hip_depth')
 CARRYING_VALLEY = _caution('carrying_valley', message('caution.carrying_valley'), 'caution.source.hip_depth')

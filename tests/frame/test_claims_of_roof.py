@@ -29,6 +29,7 @@ CHANGED = {
     'wing': (),
     'half-hip': (('tails = "plumb"', 'tails = "square"'),),
     'bay': (('hips = "dropped"', 'hips = "backed"'),),
+    'many-sided': (),
 }  # fmt: skip
 """Starters, each with lines changed, whose answers together say all that an answer may say, but for where members stand."""
 ELL = (
@@ -36,8 +37,9 @@ ELL = (
     ('main_ends = 0', 'main_ends = 1'),
     ('#pitch = "7"', 'pitch = "9"'),
 )
+MIDDLES = (('wall_through = "corners"', 'wall_through = "middles"'),)
 BLIND = (('valleys = "both"', 'valleys = "blind"'),)
-"""What makes the starter of a wing an L, and one that is laid on."""
+"""What makes the starter of a wing an L, that of a bay one of half sides, and a wing one that is laid on."""
 OWN_FROM = ('head', 'tail', 'mouth', 'caution')
 """Groups of a member that find has too: tests/claims/find.toml claims theirs."""
 
@@ -70,6 +72,7 @@ def test_the_words_of_the_answers(tmp_path, monkeypatch):
         *map(asked, CHANGED),
         asked('wing', changed=ELL),
         asked('wing', changed=BLIND),
+        asked('bay', changed=MIDDLES),
         ask('roof', *HIP, '--show', 'places')[1],
     ]
     monkeypatch.setattr(buying, 'SECONDS', 0)
