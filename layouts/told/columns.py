@@ -8,7 +8,7 @@ from textwrap import wrap
 
 WIDTH = 80
 """Of a terminal, in letters."""
-NARROWEST = 12
+NARROWEST = 14
 """That names may be set in lines of, where a table is wider."""
 LEFT, RIGHT, MIXED = 'left', 'right', 'mixed'
 """How a column stands; mixed numbers line up where their fraction begins: '53 11/16' over '72'."""
