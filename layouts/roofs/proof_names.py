@@ -126,6 +126,7 @@ def _sentences() -> dict[str, str]:
         'to-a-point': _('two cheeks to a point, from each side: {cheek}'),
         'hollow': _('two hollow cheeks, from each side: {cheek}'),
         'blunt': _('{square}; then both corners off: {cheek}').replace('{square}', square),
+        'laid': _('level on the side, {level} from square across; blade tilted {tilt}, to lie on the other roof'),
         'unlike': _('left cheek {left}; right cheek {right}'),
         'seat': _('level, {level} from square across; heel plumb, {plumb}; stop the saw short of the corner'),
         'held': _(cuts.HELD),

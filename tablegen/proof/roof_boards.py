@@ -53,7 +53,7 @@ def boards_of(mark: str, it: Reading, hand: str = '') -> Boards | None:
     assert it.roof
     kind = kind_of(mark, it)
     if kind in CORNERS:
-        corners = corners_of(mark, it, hand)
+        corners = sorted(corners_of(mark, it, hand), key=lambda one: one.hand or 0)
         return Boards([corners[0].board], kind, corners[0]) if corners else None
     if kind in BARGES:
         barges = [board for _slope, board in barges_of(mark, it)]

@@ -65,9 +65,13 @@ def hip(
 
 
 def valley(
-    asked: Asked, slopes: tuple[Slope, Slope], main: Slope, head: End, center: Plane, handed: bool
+    asked: Asked, slopes: tuple[Slope, Slope], main: Slope, head: End, center: Plane, unlike: bool
 ) -> Corner:
-    """Return the valley between two slopes; its hand is that of its head's long point, or else that of the main slope."""
+    """Return the valley between two slopes.
+
+    Given:
+        unlike  whether these are of two pitches: it has a hand then, that of the main slope where its head has no long point
+    """
     left, right = slopes
     edge, foot = line_of(left, right)
     tail = End((left.tail, right.tail), hollow=True)
@@ -77,8 +81,9 @@ def valley(
     reached = [dot(board.ahead, meet(side, face, LEVEL)) for side in sides for face in faces]
     board = replace(board, out=dot(board.ahead, foot) - min(reached))
     apart = board.at(head, HALF) - board.at(head, -HALF)
-    long_left = apart > 0 if abs(apart) > SLACK and len(head.faces) == 1 else main is left
-    hand = (0 if long_left else 1) if handed else None
+    hand = (0 if main is left else 1) if unlike else None
+    if abs(apart) > SLACK and len(head.faces) == 1:
+        hand = 0 if apart > 0 else 1
     return Corner('valley', (left.name, right.name), board, main.inward, hand)
 
 

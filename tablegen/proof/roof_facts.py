@@ -14,7 +14,7 @@ from tablegen.proof.roof_plates import slopes_named
 from tablegen.proof.roof_reading import Reading
 from tablegen.proof.sentences import before, told
 from tablegen.proof.space import Plane, dot, size
-from tablegen.proof.timber import End
+from tablegen.proof.timber import End, Timber
 
 Said = tuple[int, str, str]
 STEEPEST_TILT = 45
@@ -56,6 +56,11 @@ class _Facts:
             self._degrees(page, row, 'square', found, 'plumb', board.plumb_cut)
             return
         faces = end.faces
+        if tail and end.leans and board.height is None:
+            found = self.places(page, name, 'laid', words)
+            self._degrees(page, row, 'laid', found, 'level', board.level_cut)
+            self._degrees(page, row, 'laid', found, 'tilt', board.tilt(faces[0]))
+            return
         if len(faces) > 2:
             found = self.places(page, name, 'blunt', words)
             self._degrees(page, row, 'square', found, 'plumb', board.plumb_cut)
@@ -64,7 +69,7 @@ class _Facts:
         if len(faces) == 2 and abs(board.cheek(faces[0]) - board.cheek(faces[1])) > SLACK:
             found = self.places(page, name, 'unlike', words)
             sides = sorted(
-                faces, key=lambda face: board.at(End((face,)), Decimal('0.7'), not tail), reverse=tail
+                faces, key=lambda face: board.at(End((face,)), Decimal('0.7'), not tail), reverse=tail and not end.hollow
             )
             for side, face in zip(('left', 'right'), sides, strict=True):
                 self.cheek(page, row, found.get(side, ''), face)
@@ -117,7 +122,9 @@ class _Facts:
     def steps(self, page: int, name: str, words: str, tail: bool) -> None:
         """Read how a board or its tail is stepped off."""
         far = self.boards.runs[0][1]
-        runs = [self._overhang()] if tail else [run for run, _far in self.boards.runs]
+        runs = [run for run, _far in self.boards.runs]
+        if tail:
+            runs = [_overhang(board) / far for board in self.boards.found]
         each = [steps_of(self.board, run, far) for run in runs]
         whole, body, _tongue = each[0]
         found = self.places(page, name, 'stepped-whole' if body < SLACK else 'stepped', words)
@@ -136,11 +143,6 @@ class _Facts:
         off = whole * (real(body * body + tongue * tongue).sqrt() - exact)
         found = self.places(page, name, 'drift-long' if off > 0 else 'drift-short', words)
         self.it.length(page, self.row(name), '', found.get('length', ''), abs(off))
-
-    def _overhang(self) -> Decimal:
-        """Return the level run of the tail, in feet of common run."""
-        board = self.board
-        return -board.at(board.tail, Decimal(0), False) * board.flat / self.boards.runs[0][1]
 
     def mouth(self, page: int, name: str, words: str) -> None:
         """Read the bird's mouth."""
@@ -184,13 +186,21 @@ class _Facts:
                 it.degrees(page, self.row(name), place, found.get(place, ''), value)
             return
         gap = max(corner.drops) - min(corner.drops)
-        found = self.places(page, name, 'dropped-gap' if nearest(gap, it.asked.per) else 'dropped', words)
+        sentence = self.sentences['dropped']
+        if nearest(gap, it.asked.per):
+            flatter = {
+                it.names.slopes[one.sides[0 if one.drops[0] < one.drops[1] else 1]]
+                for mark in self.marks
+                for one in corners_of(mark, it, self.hand)
+            }
+            sentence = self.sentences['dropped-gap']
+            sentence = sentence.replace('{slope}', next((one for one in flatter if one in words), ''))
+        there = told(sentence, words)
+        if there is None:
+            it.strange(page, f'{name} {words}')
         for place, value in (('drop', max(corner.drops)), ('gap', gap)):
-            if value is not gap or place in found:
-                it.length(page, self.row(name), place, found.get(place, ''), value)
-        if 'slope' in found:
-            lower = corner.sides[0 if corner.drops[0] < corner.drops[1] else 1]
-            it.figure(page, self.row(name), before(self.sentences['dropped-gap'], 'slope'), found['slope'], it.names.slopes[lower])  # fmt: skip
+            if f'{{{place}}}' in sentence:
+                it.length(page, self.row(name), place, (there or {}).get(place, ''), value)
 
     def by_hand(self, page: int, name: str, words: str) -> None:
         """Read how a cheek is sawn for which no saw tilts far enough: from the end, as much as is left, as far as the cut is deep."""
@@ -232,6 +242,12 @@ class _Facts:
         return right
 
 
+def _overhang(board: Timber) -> Decimal:
+    """Return how far level a board's tail goes, to what stops it where something does."""
+    along = board.to(board.tail.line) if board.tail.line else None
+    return -(along or board.at(board.tail, Decimal(0), False)) * board.flat
+
+
 def read_facts(
     page: int,
     title: str,
@@ -250,7 +266,7 @@ def read_facts(
     one, there, board = _Facts(title, boards, marks, hand, it), set(), boards.one
     line = board.to(board.center) if board.center else None
     above = (line or Decimal(0)) - board.at(board.head)
-    below = board.at(board.tail, Decimal(0), False)
+    below = board.at(board.tail, Decimal(0), False) - (board.to(board.tail.line) or Decimal(0)) if board.tail.line else Decimal(0)  # fmt: skip
     for at, name, words in facts:
         what = it.names.facts.get(name)
         there.add(what)

@@ -85,7 +85,12 @@ def ridge_top(slope: Slope, meet: Decimal, it: Reading) -> Decimal:
     assert it.roof
     if it.asked.word('ridge.top') == 'beveled':
         return meet
-    there = [one for one in it.roof.slopes if abs(one.on_plate(Decimal(0), run_of(one))[2] - meet) < SLACK]
+    there = [
+        one
+        for one in it.roof.slopes
+        if abs(one.on_plate(Decimal(0), run_of(one))[2] - meet) < SLACK
+        and one.name.startswith('wing') is slope.name.startswith('wing')
+    ]
     beside = [one for one in there if any(stop.edge == 'ridge' for region in one.regions for stop in region.upper)]  # fmt: skip
     return meet - real(it.asked.ridge) / 2 * max(one.rise for one in beside)
 

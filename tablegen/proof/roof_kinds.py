@@ -108,15 +108,17 @@ def _rest(one: Slope, out: Decimal) -> list[Plane]:
     return one.edges[1:]
 
 
-def hipped(asked: Asked) -> Roof:
-    """Return a hip roof, hipped at both ends or at the left one."""
+def hipped(asked: Asked, number: int = 0, pitch: str = 'hip.end_pitch') -> Roof:
+    """Return a hip roof, hipped at both ends or at the left one.
+
+    Given:
+        number, pitch  how many ends, and under which key their pitch stands, where a hip roof's own do not say it
+    """
     front, back = two_sides(asked)
-    wide, number = asked.inches('width'), int(asked.told.get('hip.ends', 2))
-    ends = [slope_of(asked, 'left', (ZERO, real(wide), ZERO), (SOUTH, EAST), wide, 'hip.end_pitch')]
+    wide, number = asked.inches('width'), number or int(asked.told.get('hip.ends', 2))
+    ends = [slope_of(asked, 'left', (ZERO, real(wide), ZERO), (SOUTH, EAST), wide, pitch)]
     if number > 1:
-        ends.append(
-            slope_of(asked, 'right', (front.length, ZERO, ZERO), (NORTH, WEST), wide, 'hip.end_pitch')
-        )
+        ends.append(slope_of(asked, 'right', (front.length, ZERO, ZERO), (NORTH, WEST), wide, pitch))
     measured = diagonals(asked)
     for one in ends:  # eaves of one height: the steeper overhang is the shorter, or its plate the higher
         if asked.word('hip.eaves') == 'equal':

@@ -18,6 +18,7 @@ from tablegen.proof.roof_reading import Reading, marks_of
 from tablegen.proof.roof_round import bay, rounded
 from tablegen.proof.roof_stated import Asked, Unstated, asked
 from tablegen.proof.roof_whole import Roof
+from tablegen.proof.roof_wings import winged
 from tablegen.proof.sheet_lines import FOOT_PT, Sheet, sheets_of
 
 KINDS: dict[str, Callable[[Asked], Roof]] = {
@@ -29,6 +30,7 @@ KINDS: dict[str, Callable[[Asked], Roof]] = {
     'half-hip': half_hipped,
     'many-sided': rounded,
     'bay': bay,
+    'wing': winged,
 }
 
 

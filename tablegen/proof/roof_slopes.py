@@ -48,6 +48,8 @@ class Stop:
     start: Decimal | None = None
     end: Decimal | None = None
     """Along the slope, where it is not all along."""
+    lies_on: Plane | None = None
+    """What a rafter lies on there, where no board stops it."""
     clips: tuple[Plane, ...] = ()
     """Faces beside it that take the corners off what is thicker."""
 
@@ -71,7 +73,7 @@ class Region:
 
     def spans(self, along: Decimal) -> bool:
         """Return whether a rafter may stand there."""
-        after = self.start is None or along > self.start
+        after = self.start is None or along >= self.start - SLACK
         return after and (self.end is None or along <= self.end + SLACK)
 
 
@@ -212,7 +214,7 @@ class Slope:
             tail = self.tail_at(along, way.region, depth)
             return Timber(start, self.edge, THICK, depth, head, tail, to.center, self.above)
         upper = self.on_plate(along, way.head)
-        tail = End((past(off.center, off.thick, upper),), thick=off.thick)
+        tail = End((off.lies_on or past(off.center, off.thick, upper),), thick=off.thick, line=off.center)
         return Timber(start, self.edge, THICK, depth, head, tail, to.center)
 
     def tail_at(self, along: Decimal, region: Region, depth: Fraction) -> End:
@@ -237,7 +239,11 @@ class Slope:
                 return End((self.line(ZERO),))
             steep = (1 + self.rise * self.rise).sqrt()
             most = self.overhang - (real(depth) * self.rise / steep if self.square else ZERO)
-            return End((self.line(-min(*outs, most)),)) if max(outs) > most + SLACK else End((face,))
+            return (
+                End((self.line(-min(*outs, most)),))
+                if max(outs) > most + SLACK
+                else End((face,), thick=stop.thick, line=stop.center)
+            )
         return End((self.tail,))
 
     @property

@@ -9,7 +9,7 @@ from decimal import Decimal
 from tablegen.proof.digits import real
 from tablegen.proof.roof_slopes import ZERO, Slope
 from tablegen.proof.roof_stated import THICK, Asked
-from tablegen.proof.space import Vector, dot
+from tablegen.proof.space import Plane, Vector, dot
 from tablegen.proof.timber import Timber
 
 
@@ -80,8 +80,8 @@ class Roof:
     """By mark."""
     measured: dict[str, dict[str, Decimal]] = field(default_factory=dict)
     """What is measured before more is cut, by its sentence and the places in that."""
-    lift: Decimal = ZERO
-    """How high over the main rafters a wing's are laid, plumb."""
+    laid: Plane | None = None
+    """What a wing's rafters are laid on: the boards on the main roof's sheathing."""
 
     def slope(self, name: str) -> Slope:
         """Return the slope of a name."""

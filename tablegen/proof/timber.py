@@ -23,6 +23,8 @@ class End:
     hollow: bool = False
     thick: Fraction = Fraction(0)
     """Of what it ends at."""
+    line: Plane | None = None
+    """The center of that, where what comes off is told from it."""
 
     @property
     def leans(self) -> bool:
