@@ -261,11 +261,14 @@ def _hip_top(member: Member, beside: Sequence[Slope]) -> str:
     if member.kind not in (Kind.HIP, Kind.UPPER_HIP):
         return ''
     if member.backs is None:
-        side = beside[0].members.side
+        side = beside[
+            -1
+        ].members.side  # a wing's end, not its sides, has the corner of its hips and no valley's
         drop = in_inches(side.length(greater_drop(side)))
         words = _(DROPPED)
         for slope in beside:
-            gap = side.length(gap_when_dropped(side.boards.hip_in, slope.members.side.at))
+            at = side.at if slope.members.side.slope == side.slope else side.at.turned()
+            gap = side.length(gap_when_dropped(side.boards.hip_in, at))
             if gap.count:
                 words = _(DROPPED_GAP)
                 return words.format(drop=drop, gap=in_inches(gap), slope=slope_name(slope.name))

@@ -6,10 +6,10 @@ from collections.abc import Iterator
 
 from layouts.roofs import cuts
 from layouts.words import marking, patterns
-from layouts.words.board_ends import RIDGE_ENDS
+from layouts.words.board_ends import BOTH, CUTS, HEADS, RIDGE_ENDS
 from layouts.words.drawings import ROOF_SECTION
 from layouts.words.examples import HIP_MARKS, MARKS
-from layouts.words.frame import CHECKS, HANDS, MEMBERS, OF_PLATES
+from layouts.words.frame import CHECKS, HANDS, LEVELS, MEMBERS, OF_PLATES
 from layouts.words.lists import capital
 from layouts.words.say import _
 from tablegen.frame.roof_keys import MOST_SIDES
@@ -66,6 +66,9 @@ def roof_names() -> RoofNames:
         (_(HANDS[Hand.LEFT]), _(HANDS[Hand.RIGHT])),
         _('table below'),
         tuple(map(_, RIDGE_ENDS)),
+        {_(words): level.value for level, words in LEVELS.items()},
+        {_(words): cut.value for cut, words in CUTS.items()},
+        _(BOTH),
         _('every side'),
         {name: _(ROOF_SECTION[name]) for name in ('run', 'overhang', 'above_plate', 'ridge_top', 'ridge_bottom', 'meet', 'peak', 'tail', 'raised')},
     )  # fmt: skip
@@ -95,6 +98,7 @@ def _heads() -> dict[str, str]:
         'few-first': _('{number} from the first point'),
         'few-last': _('{number} from the last point'),
         'few-steps': _('steps, then body & tongue'),
+        **dict(zip(('of-ends', 'end', 'cut', 'miter', 'blade', 'long-on'), map(_, HEADS), strict=True)),
         'boards': _('boards'),
         'length': _('length'),
         'left': _('left over'),

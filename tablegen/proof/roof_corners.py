@@ -7,8 +7,9 @@ from decimal import Decimal
 
 from tablegen.proof.digits import SLACK, real
 from tablegen.proof.roof import UP
-from tablegen.proof.roof_slopes import LEVEL, ZERO, Slope, Stop
+from tablegen.proof.roof_slopes import LEVEL, ZERO, Slope
 from tablegen.proof.roof_stated import THICK, Asked
+from tablegen.proof.roof_stops import Stop
 from tablegen.proof.roof_whole import Corner
 from tablegen.proof.space import Plane, Vector, angle, cross, dot, level, meet, plane
 from tablegen.proof.timber import End, Timber, past

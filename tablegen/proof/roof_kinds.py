@@ -6,20 +6,9 @@ from decimal import Decimal
 
 from tablegen.proof.digits import real
 from tablegen.proof.roof_corners import HALF, center_of, commons_head, hip, line_of, stop_of
-from tablegen.proof.roof_slopes import (
-    EAST,
-    LEVEL,
-    NORTH,
-    SOUTH,
-    WEST,
-    ZERO,
-    Slope,
-    Stop,
-    bounded,
-    run_of,
-    slope_of,
-)
+from tablegen.proof.roof_slopes import EAST, LEVEL, NORTH, SOUTH, WEST, ZERO, Slope, bounded, run_of, slope_of
 from tablegen.proof.roof_stated import THICK, Asked
+from tablegen.proof.roof_stops import Stop
 from tablegen.proof.roof_whole import Level, Rake, Roof, rakes_of
 from tablegen.proof.space import Plane, dot, meet, vector
 from tablegen.proof.timber import End, past
@@ -67,7 +56,7 @@ def gable(asked: Asked) -> Roof:
     for one in sides:
         gable_bounds(one, out)
         rakes += rakes_of(one, BOTH_ENDS, run_of(one), real(asked.ridge) / 2)
-    levels = {'R': Level([sides[0].length + 2 * out])} if asked.ridge else {}
+    levels = {'R': Level(sides[0].length + 2 * out)} if asked.ridge else {}
     return Roof(asked, list(sides), rakes=rakes, levels=levels, measured=diagonals(asked))
 
 
@@ -97,9 +86,9 @@ def gambrel(asked: Asked) -> Roof:
         rakes += rakes_of(lower, BOTH_ENDS, at, HALF)
         rakes += rakes_of(upper, BOTH_ENDS, half, real(asked.ridge) / 2, at, HALF)
         slopes += [lower, upper]
-        levels[f'P{number}'] = Level([lower.length + 2 * out])
+        levels[f'P{number}'] = Level(lower.length + 2 * out)
     if asked.ridge:
-        levels['R'] = Level([slopes[0].length + 2 * out])
+        levels['R'] = Level(slopes[0].length + 2 * out)
     return Roof(asked, slopes, rakes=rakes, levels=levels, measured=diagonals(asked))
 
 
@@ -186,7 +175,7 @@ def with_ends(
     start, last = runs[left.name], front.length - (runs[right.name] if right else ZERO)
     past_ends = ridge_past(asked, left, front) + (ridge_past(asked, right, front) if right else out)
     if asked.ridge:
-        roof.levels['R'] = Level([last - start + past_ends])
+        roof.levels['R'] = Level(last - start + past_ends)
     return roof
 
 
@@ -224,7 +213,8 @@ def _bound(
         bounded(main, *sides[0], main.stops[0].center, *sides[1])
     for end in (left, right):
         if end:
-            bounded(end, *(stop.center for stop in end.stops if stop.edge == 'hip'))
+            hips = [stop.center for stop in end.stops if stop.edge == 'hip']
+            bounded(end, *sorted(hips, key=end.on_eave, reverse=True))
 
 
 def ridge_past(asked: Asked, end: Slope, main: Slope) -> Decimal:

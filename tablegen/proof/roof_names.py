@@ -29,6 +29,12 @@ class RoofNames:
     """What stands where a figure is in the table below."""
     level_ends: tuple[str, ...]
     """What is said of level boards whose end is not square."""
+    levels: Mapping[str, str]
+    """From what level boards are called to what they are."""
+    level_cuts: Mapping[str, str]
+    """From how an end of them is called that is not square to what it is."""
+    both: str
+    """Ends of a board."""
     every_side: str
     """What slopes are called of which there are many."""
     drawn: Mapping[str, str]

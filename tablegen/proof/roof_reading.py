@@ -111,6 +111,12 @@ def value_of(words: str) -> Decimal | None:
         return None
 
 
+def lengths_of(words: str) -> list[Decimal]:
+    """Return the inches of a printed length in a list, an empty one where it is none."""
+    value = value_of(words)
+    return [] if value is None else [value]
+
+
 def plain(words: str) -> str:
     """Return a printed length without its unit, its sign close before it."""
     bare = words.replace(f'{MINUS} ', MINUS).strip()

@@ -10,8 +10,9 @@ from itertools import pairwise
 from tablegen.proof.digits import real, tangent
 from tablegen.proof.roof import UP
 from tablegen.proof.roof_corners import hip, line_of, stop_of
-from tablegen.proof.roof_slopes import EAST, NORTH, ZERO, Slope, Stop, bounded, slope_of
+from tablegen.proof.roof_slopes import EAST, NORTH, ZERO, Slope, bounded, slope_of
 from tablegen.proof.roof_stated import Asked
+from tablegen.proof.roof_stops import Stop
 from tablegen.proof.roof_whole import Roof
 from tablegen.proof.space import Plane, Vector, cross, level, plane
 from tablegen.proof.timber import End

@@ -18,7 +18,7 @@ from tablegen.proof.roof_reading import Reading, marks_of
 from tablegen.proof.roof_round import bay, rounded
 from tablegen.proof.roof_stated import Asked, Unstated, asked
 from tablegen.proof.roof_whole import Roof
-from tablegen.proof.roof_wings import winged
+from tablegen.proof.roof_wings import is_flush, winged
 from tablegen.proof.sheet_lines import FOOT_PT, Sheet, sheets_of
 
 KINDS: dict[str, Callable[[Asked], Roof]] = {
@@ -45,7 +45,8 @@ def read_roof(pages: Sequence[Page], names: RoofNames) -> Found | None:
     try:
         told = asked(_asked_lines(pages, names.titles['asked']))
         maker = KINDS.get(told.word('kind'))
-        roof = maker(told) if maker and told.word('shed.upper') != 'over-beam' else None
+        known = told.word('shed.upper') != 'over-beam' and not is_flush(told)
+        roof = maker(told) if maker and known else None
     except (Unstated, KeyError):
         found.strange.append((len(pages), names.titles['asked']))
         return found

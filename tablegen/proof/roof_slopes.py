@@ -11,6 +11,7 @@ from itertools import pairwise
 from tablegen.proof.digits import SLACK, real
 from tablegen.proof.roof import UP
 from tablegen.proof.roof_stated import THICK, Asked
+from tablegen.proof.roof_stops import Region, Stop, Way
 from tablegen.proof.space import Plane, Vector, cross, dot, meet, plane, vector
 from tablegen.proof.timber import End, Timber, past
 
@@ -18,79 +19,6 @@ MAIN = ('front', 'back')
 EAST, NORTH, WEST, SOUTH = vector(1, 0, 0), vector(0, 1, 0), vector(-1, 0, 0), vector(0, -1, 0)
 ZERO = Decimal(0)
 LEVEL = Plane(UP, ZERO)
-KINDS = {
-    ('plate', 'ridge'): 'common',
-    ('plate', 'end'): 'end_common',
-    ('plate', 'wall'): 'shed_rafter',
-    ('plate', 'hip'): 'hip_jack',
-    ('plate', 'valley'): 'hip_jack',
-    ('plate', 'purlin'): 'lower_rafter',
-    ('purlin', 'ridge'): 'upper_rafter',
-    ('valley', 'ridge'): 'valley_jack',
-    ('valley', 'hip'): 'cripple',
-    ('valley', 'valley'): 'cripple',
-    ('board', 'ridge'): 'laid_jack',
-    ('board', 'hip'): 'laid_jack',
-}
-"""What a rafter is by what is below and above it."""
-
-
-@dataclass(frozen=True)
-class Stop:
-    """What rafters end at: the plumb plane of its center line, and how thick it is."""
-
-    edge: str
-    """'ridge', 'end' of a ridge, 'hip', 'valley', 'purlin', 'wall', 'board'."""
-    center: Plane
-    thick: Fraction
-    off: Decimal | None = None
-    """What comes off there, level, where it is not half of that thickness."""
-    start: Decimal | None = None
-    end: Decimal | None = None
-    """Along the slope, where it is not all along."""
-    lies_on: Plane | None = None
-    """What a rafter lies on there, where no board stops it."""
-    clips: tuple[Plane, ...] = ()
-    """Faces beside it that take the corners off what is thicker."""
-
-    def spans(self, along: Decimal) -> bool:
-        """Return whether a place along lies on it."""
-        after = self.start is None or along >= self.start - SLACK
-        return after and (self.end is None or along <= self.end + SLACK)
-
-
-@dataclass
-class Region:
-    """A part of a slope whose rafters run from one lower line to one upper line."""
-
-    upper: list[Stop] = field(default_factory=list)
-    lower: list[Stop] = field(default_factory=list)
-    """Where it is not the plate line."""
-    start: Decimal | None = None
-    end: Decimal | None = None
-    eaves: bool = True
-    """Whether rafters over the plate run on past it."""
-
-    def spans(self, along: Decimal) -> bool:
-        """Return whether a rafter may stand there."""
-        after = self.start is None or along >= self.start - SLACK
-        return after and (self.end is None or along <= self.end + SLACK)
-
-
-@dataclass(frozen=True)
-class Way:
-    """Where a rafter runs: from how far inward, off what, to how far, and to what."""
-
-    region: Region
-    foot: Decimal
-    off: Stop | None
-    head: Decimal
-    to: Stop
-
-    @property
-    def kind(self) -> str:
-        """Return what a rafter there is."""
-        return KINDS[self.off.edge if self.off else 'plate', self.to.edge]
 
 
 @dataclass
@@ -113,6 +41,8 @@ class Slope:
     regions: list[Region] = field(default_factory=lambda: [Region()])
     edges: list[Plane] = field(default_factory=list)
     """The plumb planes that bound it in plan, out to eaves and rakes, one after the other."""
+    beside: list[tuple[Plane, Plane]] = field(default_factory=list)
+    """What is at the left and at the right end of each of its eaves, where those do not tell it."""
     ends: tuple[bool, bool] = (True, True)
     """Whether its rafters begin, and end, over its plate: where they do not, over a valley."""
 
@@ -245,6 +175,14 @@ class Slope:
                 else End((face,), thick=stop.thick, line=stop.center)
             )
         return End((self.tail,))
+
+    @property
+    def eave_ends(self) -> list[tuple[Plane, Plane]]:
+        """Return what is at the left and at the right end of each of its eaves."""
+        if self.beside:
+            return self.beside
+        places = [n for n, edge in enumerate(self.edges) if edge == self.eave]
+        return [(self.edges[n - 1], self.edges[n + 1]) for n in places]
 
     @property
     def corners(self) -> list[Vector]:

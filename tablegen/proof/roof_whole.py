@@ -61,9 +61,7 @@ class Rake:
 class Level:
     """A level board: how long it is sawn, what its end is cut to."""
 
-    lengths: list[Decimal]
-    """Of each board of that mark."""
-    number: int = 1
+    length: Decimal
     tilt: Decimal | None = None
     """Of a saw's blade at its end; None where that is square."""
 

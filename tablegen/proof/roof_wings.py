@@ -9,21 +9,9 @@ from fractions import Fraction
 from tablegen.proof.digits import SLACK, real
 from tablegen.proof.roof_corners import HALF, center_of, commons_head, hip, line_of, stop_of, valley
 from tablegen.proof.roof_kinds import diagonals, gable, hipped, ridge_past, single
-from tablegen.proof.roof_slopes import (
-    EAST,
-    LEVEL,
-    NORTH,
-    SOUTH,
-    WEST,
-    ZERO,
-    Region,
-    Slope,
-    Stop,
-    bounded,
-    run_of,
-    slope_of,
-)
+from tablegen.proof.roof_slopes import EAST, LEVEL, NORTH, SOUTH, WEST, ZERO, Slope, bounded, run_of, slope_of
 from tablegen.proof.roof_stated import THICK, Asked
+from tablegen.proof.roof_stops import Region, Stop
 from tablegen.proof.roof_whole import Corner, Level, Roof, rakes_of
 from tablegen.proof.space import Plane, angle, meet
 from tablegen.proof.timber import End, past
@@ -95,11 +83,12 @@ def winged(asked: Asked) -> Roof:
     of = joined(asked)
     front = of.front
     edges = front.edges
+    lines = center_of(front, of.left), center_of(of.right, front)
     if of.blind:
+        front.beside = [(front.eave_ends[0][0], lines[0]), (lines[1], front.eave_ends[0][1])]
         _laid_on(of)
         front.edges = [front.eave, front.crosswise(of.start), front.line(ZERO), front.crosswise(of.start + 2 * of.half), *edges]  # fmt: skip
     else:
-        lines = center_of(front, of.left), center_of(of.right, front)
         _with_valleys(of, _long_is_left(of))
         front.edges = [front.eave, *lines, *edges]
     wing_ridge(of, wing_end(of))
@@ -158,9 +147,6 @@ def _laid_on(of: Joined) -> None:
         one.regions[0].lower.append(
             Stop('board', center, Fraction(0), start=start, end=end, lies_on=of.roof.laid)
         )
-    if boards:
-        up = of.reach * (1 + front.rise**2).sqrt()
-        of.roof.levels['VB'] = Level([(of.half**2 + up**2).sqrt()] * 2)
 
 
 def _with_valleys(of: Joined, long_left: bool) -> None:
@@ -229,7 +215,7 @@ def wing_ridge(of: Joined, begins: Decimal) -> None:
     else:
         face = past(center_of(of.front, of.left), THICK, inside)
         end = meet(face, of.ridge, LEVEL)[1]
-    of.roof.levels['R2'] = Level([begins + end], tilt=angle(face.normal, NORTH) if face else None)
+    of.roof.levels['R2'] = Level(begins + end, tilt=angle(face.normal, NORTH) if face else None)
 
 
 def wing_end(of: Joined) -> Decimal:

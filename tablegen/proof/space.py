@@ -9,7 +9,7 @@ from __future__ import annotations
 from decimal import Decimal
 from typing import NamedTuple
 
-from tablegen.proof.digits import arctangent, pi
+from tablegen.proof.digits import SLACK, arctangent, pi
 
 Vector = tuple[Decimal, Decimal, Decimal]
 
@@ -23,6 +23,15 @@ class Plane(NamedTuple):
     def moved(self, distance: Decimal) -> Plane:
         """Return the parallel plane so far along the normal."""
         return Plane(self.normal, self.offset + distance)
+
+    def is_like(self, other: Plane) -> bool:
+        """Return whether another one has the same points."""
+        way = 1 if dot(self.normal, other.normal) > 0 else -1
+        apart = (
+            *(a - way * b for a, b in zip(self.normal, other.normal, strict=True)),
+            self.offset - way * other.offset,
+        )
+        return all(abs(one) < SLACK for one in apart)
 
 
 def vector(x: Decimal | int, y: Decimal | int, z: Decimal | int) -> Vector:

@@ -115,3 +115,17 @@ def test_a_hip_s_heel_stands_on_the_raised_plate(sheets):
     ) in left
     (row,) = [line for line in left.splitlines() if 'Raised plate’s line: heel' in line]
     assert row.endswith(sixteenths(long))
+
+
+def test_the_hips_of_a_wing_of_another_pitch_are_dropped_by_its_own():
+    """Source: its end and sides are of one pitch, so both edges of a hip come down by half its thickness times the rise over √2."""
+    wing = {'wing.pitch': 9, 'wing.end': 'hip', 'wing.width': '8 ft', 'wing.from_left': '10 ft'}
+    framed = frame(roof('wing', **{'pitch': 6, **wing}))
+    (hips,) = [
+        text
+        for body in roof_bodies(framed, to_buy(framed), 'letter')
+        if (text := page_text(body).strip()).startswith('H hip')
+    ]
+
+    drop = sixteenths(mpf('0.75') * STEEP / sqrt(mpf(2)))
+    assert f'Top edge dropped {drop} in, plumb, on its center: its top stays square\n' in hips
