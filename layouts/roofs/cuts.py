@@ -261,9 +261,7 @@ def _hip_top(member: Member, beside: Sequence[Slope]) -> str:
     if member.kind not in (Kind.HIP, Kind.UPPER_HIP):
         return ''
     if member.backs is None:
-        side = beside[
-            -1
-        ].members.side  # a wing's end, not its sides, has the corner of its hips and no valley's
+        side = beside[-1].members.side  # the end's: a wing's sides have the corner of its valleys
         drop = in_inches(side.length(greater_drop(side)))
         words = _(DROPPED)
         for slope in beside:

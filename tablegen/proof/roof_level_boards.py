@@ -49,7 +49,9 @@ def left_of(it: Reading) -> Left:
 def missed(left: Left, page: int, it: Reading) -> None:
     """Take down what is in none of the lists."""
     marks = [*left.levels, *(one.kind for one in left.laid), *map(str, left.lookouts)]
-    marks += [mark for mark, sorts in left.sorts.items() if left.cuts[mark] != len(sorts[0].ends)]
+    marks += [
+        mark for mark, sorts in left.sorts.items() if left.cuts[mark] not in {len(one.ends) for one in sorts}
+    ]
     for mark in marks:
         it.missing(page, mark)
 
@@ -121,7 +123,12 @@ def _tilt(page: int, mark: str, words: str, value: Decimal, it: Reading) -> None
 def _ends(table: Table, left: Left, it: Reading) -> None:
     """Read how ends are sawn that are not square."""
     name = it.names.heads
-    hands: dict[str, set[int | None]] = {hand: {n} for n, hand in enumerate(it.names.hands)} | {
+    if it.roof is None:
+        return
+    left_hand, right_hand = it.names.hands
+    hands: dict[str, set[int | None]] = {
+        left_hand: {0},
+        right_hand: {1},
         it.names.both: {0, 1},
         '': {None},
     }
