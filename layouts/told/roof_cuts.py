@@ -37,6 +37,9 @@ SQUARE_TAILS = N_(
 PLUMB_OVER_GABLES = N_(
     'Over a half-hip’s gables tails and fascia stay plumb, the fascia in one plane with the barge rafters.'
 )
+LAID = N_(
+    '{marks}, lower end: level on the side, {level} from square across, blade tilted {bevel}, to lie on the other roof.'
+)
 BACKED = N_(
     'Back {marks}: from the center line of its top, {left} down to the left side and {right} to the right, from the square top.'
 )
@@ -61,6 +64,10 @@ def cuts_blocks(found: CutList) -> Iterator[Block]:
     if any(one.hand and (one.head.other_cheek or one.tail.other_cheek) for one in found.members):
         yield paragraph(_(UNLIKE))
     yield from _square_tails(found)
+    laid = [one for one in found.members if one.tail.bevel]
+    for marks, one in _alike(laid, lambda one: (one.cut.level.text, str(one.tail.bevel))):
+        assert one.tail.bevel
+        yield paragraph(_(LAID).format(marks=marks, level=one.cut.level.text, bevel=one.tail.bevel.text))
     for marks, one in _alike([one for one in found.members if one.backs], _backs_key):
         yield paragraph(_backed(marks, one))
     mouths = [one for one in found.members if one.mouth]

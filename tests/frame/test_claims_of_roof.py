@@ -84,6 +84,9 @@ def test_the_words_of_the_answers(tmp_path, monkeypatch):
         past = re.search(r'scale: (.*?): by hand', ' '.join(answer.split()))
         told = {
             'past': re.sub('[,;]', '', past[1]) if past else '',
+            'laid': laid[1].replace(',', '')
+            if (laid := re.search(r'^(LJ.*?), lower end: level', answer, flags=re.M))
+            else '',
             'valleys': 'V1 V2’s' if 'V2' in answer else 'V’s',
             'hips': hips[1].replace(',', '')
             if (hips := re.search(r'^Back (.*?): from', answer, flags=re.M))
