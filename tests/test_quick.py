@@ -62,18 +62,20 @@ def told(pdf: Path) -> list[tuple[str, list[object]]]:
     Notes:
         1. The typesetter has a link twice where it holds an element, such as a number that is kept whole.
     """
-    return [
-        (
-            ' '.join(page.extract_text().split()),
-            list(
-                dict.fromkeys(
-                    (link['/A']['/URI'], tuple(round(float(edge), 2) for edge in link['/Rect']))
-                    for link in (one.get_object() for one in page.get('/Annots', ()))
-                )
-            ),
-        )
+    document = pypdfium2.PdfDocument(pdf)
+    words = [' '.join(page.get_textpage().get_text_range().split()) for page in document]
+    links = [
+        [
+            (
+                str(link.get('/Dest') or link['/A']['/URI']),
+                tuple(round(float(edge), 2) for edge in link['/Rect']),
+            )
+            for link in (one.get_object() for one in page.get('/Annots', ()))
+        ]
         for page in PdfReader(pdf).pages
     ]
+    document.close()
+    return [(said, list(dict.fromkeys(led))) for said, led in zip(words, links, strict=True)]
 
 
 def refuse(*_args: object) -> None:
@@ -131,21 +133,28 @@ def test_instructions_and_cards_are_set_the_quick_way_with_the_same_dots(name, t
     assert told(files[0]) == told(files[1])
 
 
-def test_patterns_upright_and_across_are_set_the_quick_way_with_the_same_dots(tmp_path, monkeypatch):
+PATTERN = ['pattern', '12', '--stock', '2x6', '--seat', '3', '--member', 'hip', '--out']
+ROOF = ['roof', '--kind', 'gable', '--pitch', '7', '--width', '24 ft', '--length', '36 ft', '--pdf']
+
+
+@pytest.mark.parametrize(('room', 'asked'), [('patterns', PATTERN), ('roofs', ROOF)])
+def test_patterns_and_drawings_of_a_roof_are_the_same_dots_quickly(room, asked, tmp_path, monkeypatch):
     set_so = []
 
     def typeset(jobs: list[Job]) -> None:
         (job,) = jobs
         files, quickly = set_both_ways(replace(job, out=tmp_path / 'pages.pdf'), monkeypatch)
         copyfile(files[0], job.out)
-        set_so.append((quickly == list(range(job.pages)), *files))
+        set_so.append((quickly == list(range(job.pages or 0)), *files))
 
-    monkeypatch.setattr('layouts.patterns.make.typeset', typeset)
-    asked = ['--stock', '2x6', '--seat', '3', '--member', 'hip', '--out', f'{tmp_path}/hip.pdf']
-    command.main(['pattern', '12', *asked])
+    monkeypatch.setattr(f'layouts.{room}.make.typeset', typeset)
+    command.main([*asked, f'{tmp_path}/made.pdf'])
     ((all_quickly, *files),) = set_so
 
-    assert len({page.mediabox.width for page in PdfReader(files[0]).pages}) == 2
+    # Patterns are upright and across; sheets of a roof run on, and the typesetter sets them.
+    assert (
+        len({page.mediabox.width for page in PdfReader(files[0]).pages}) == {'patterns': 2, 'roofs': 1}[room]
+    )
     assert all_quickly
     assert list(dots(files[0])) == list(dots(files[1]))
     assert told(files[0]) == told(files[1])

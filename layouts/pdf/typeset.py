@@ -17,6 +17,7 @@ from layouts.pdf.libraries import known_to_the_loader
 from layouts.pdf.workers import side_by_side
 from layouts.pdf.workplace import passing_files_in
 from layouts.quick.cuts import quick_cuts
+from layouts.quick.drawing import quick_drawings
 from layouts.quick.pages import quick_document
 from layouts.quick.refusal import NotPlain
 from layouts.words.say import SOURCE, language
@@ -161,7 +162,7 @@ def _set_quickly(
         A typesetter that is not built as the quick way knows it sets the document its own way, and that is remarked on.
     """
     try:
-        with quick_cuts():
+        with quick_cuts(), quick_drawings():
             _write(quick_document(weasyprint, job.html, sheet, fonts, tell), job)
     except NotPlain:
         return False

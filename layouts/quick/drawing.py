@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import replace
 from types import SimpleNamespace
 from typing import Any
@@ -123,6 +125,28 @@ class Images:
                 self._drawn[key] = stream.stream[begins:]
             else:
                 stream.stream.extend(self._drawn[key])
+
+
+@contextmanager
+def quick_drawings() -> Iterator[None]:
+    """Have drawings of plain shapes drawn the quick way for a while, on pages of the typesetter's own too."""
+    from weasyprint.images import SVGImage
+
+    plain = SVGImage.draw
+    known: dict[int, Shapes] = {}
+
+    def draw(image: Any, stream: Any, width: float, height: float, style: Any) -> None:
+        fonts = image._svg.font_config
+        try:
+            known.setdefault(id(fonts), Shapes(fonts)).draw(image._base_url, width, height, stream)
+        except NotPlain:
+            plain(image, stream, width, height, style)
+
+    SVGImage.draw = draw
+    try:
+        yield
+    finally:
+        SVGImage.draw = plain
 
 
 def _links(layer: Layer) -> list[Inked]:

@@ -41,12 +41,11 @@ def quick_document(typesetter: Any, html: str, sheet: Any, fonts: Any, tell: Cal
         tell   told of every page that is set here
 
     Errors:
-        NotPlain where none of its pages is plain
         whatever is raised where the typesetter is not built as it was
     """
     found = BODY.fullmatch(html)
-    if not found or not PAGE.search(found[2]):
-        raise NotPlain('a_document_without_pages')
+    if not found or not PAGE.search(found[2]):  # it runs on, from page to page
+        return typesetter.HTML(string=html).render(stylesheets=[sheet], font_config=fonts)
     before, pages, after = found.groups()
     _none, *bodies = PAGE.split(pages) if PAGE.match(pages) is None else ('', *PAGE.split(pages)[1:])
     quick = _begun(typesetter, before, after, sheet, fonts)
@@ -57,8 +56,6 @@ def quick_document(typesetter: Any, html: str, sheet: Any, fonts: Any, tell: Cal
             tell(1)
         except NotPlain:
             placed.append(None)
-    if not any(placed):
-        raise NotPlain('no_page')
     others: list[Any] = []
     if not all(placed):
         rest = ''.join(body for body, page in zip(bodies, placed, strict=True) if page is None)
