@@ -109,21 +109,28 @@ def name_of(parts: Iterable[str]) -> str:
 @cache
 def _made_by() -> str:
     """Return all that makes a document of its parts: releases of libraries, the typeface, the code of these rooms."""
-    from weasyprint.text.ffi import harfbuzz, pango
+    from weasyprint.text.ffi import pango
 
     here = Path(__file__).resolve().parent
     code = sorted(one for room in (here, here.parent / 'quick') for one in room.glob('*.py'))
-    release: tuple[int, ...] = ()
-    while len(release) < 3:  # all that the shaper tells is whether it is at least of some release
-        rest = (0,) * (2 - len(release))
-        release += (max(n for n in range(100) if harfbuzz.hb_version_atleast(*release, n, *rest)),)
     told = [
         sys.version,
         *(f'{name} {version(name)}' for name in MADE_BY),
-        f'{pango.pango_version()} {release}',
+        f'{pango.pango_version()} {shaper_release()}',
     ]
     told += [sha256(one.read_bytes()).hexdigest() for one in (font_path(), *code)]
     return '\n'.join(told)
+
+
+def shaper_release() -> tuple[int, ...]:
+    """Return the release of the shaper's library: all that it tells is whether it is at least of some release."""
+    from weasyprint.text.ffi import harfbuzz
+
+    release: tuple[int, ...] = ()
+    while len(release) < 3:
+        rest = (0,) * (2 - len(release))
+        release += (max(n for n in range(100) if harfbuzz.hb_version_atleast(*release, n, *rest)),)
+    return release
 
 
 def _taken(file: Path) -> float:

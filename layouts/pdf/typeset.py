@@ -14,6 +14,7 @@ from typing import Protocol
 
 from layouts.pdf.kept import Kept, name_of
 from layouts.pdf.libraries import known_to_the_loader
+from layouts.pdf.static_cuts import static_cuts
 from layouts.pdf.workers import side_by_side
 from layouts.pdf.workplace import passing_files_in
 from layouts.quick.cuts import quick_cuts
@@ -139,7 +140,7 @@ def set_document(
     """
     os.environ['SOURCE_DATE_EPOCH'] = EPOCH
     weasyprint = load_typesetter()
-    with _listening(tell) as heard, passing_files_in(job.out.parent):
+    with _listening(tell) as heard, passing_files_in(job.out.parent), static_cuts():
         fonts, sheet = (styles or {}).get(job.css) or _styled(job.css)
         # What is said of it is to be told of every document.
         if styles is not None and not heard.lacking and not heard.remarks:

@@ -1,0 +1,107 @@
+"""Cuts of the typeface that are made once, and not for every document: its usual letters at one place of its axes.
+
+Contract: the typesetter takes the letters that a document uses out of such a cut, as out of any font without axes: they have the
+outlines and widths that they would have. The file depends on nothing but the document. A document with other letters has them cut
+for itself; a typesetter that is not built as expected is left as it is.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager, suppress
+from copy import copy
+from functools import cache
+from hashlib import sha256
+from pathlib import Path
+from typing import Any
+
+from layouts.paper import once
+from layouts.paper.table_font import TEXT
+from layouts.pdf.kept import shaper_release
+
+LETTERS = TEXT + '\N{NO-BREAK SPACE}÷•…\N{LATIN SMALL LIGATURE FF}ﬁﬂﬃﬄ'
+FUNCTIONS = """
+hb_blob_t * hb_blob_create (const char * data, unsigned int length, int mode, void * user_data, void * destroy);
+hb_face_t * hb_face_create (hb_blob_t * blob, unsigned int index);
+"""
+"""Of the shaper's library, which the typesetter does not ask for by itself."""
+NOT_AS_KNOWN = (AttributeError, TypeError, ValueError, LookupError)
+"""What comes of asking a typesetter's insides for what is not there."""
+_faces: dict[bytes, Any] = {}
+"""Cuts that this process has, by what they are made of."""
+
+
+@contextmanager
+def static_cuts() -> Iterator[None]:
+    """Have letters taken out of cuts that were made before, for a while."""
+    from weasyprint.pdf import fonts
+
+    plain = getattr(fonts.Font, 'clean', None)
+    if plain is None:
+        yield
+        return
+
+    def clean(font: Any, used: dict[int, str], hinting: bool) -> None:
+        if 'fvar' in font.tables and used and not font.missing:
+            usual = _usual(font.file_content)
+            if used.keys() <= usual:
+                with suppress(*NOT_AS_KNOWN):
+                    _put_cut(font, plain, usual, hinting)
+        plain(font, used, hinting)
+
+    fonts.Font.clean = clean
+    try:
+        yield
+    finally:
+        fonts.Font.clean = plain
+
+
+@cache
+def _usual(content: bytes) -> frozenset[int]:
+    """Return the numbers of a font's usual letters."""
+    from io import BytesIO
+
+    from fontTools.ttLib import TTFont
+
+    font = TTFont(BytesIO(content), lazy=True)
+    names = font.getBestCmap()
+    return frozenset(font.getGlyphID(names[ord(letter)]) for letter in LETTERS if ord(letter) in names)
+
+
+def _put_cut(font: Any, plain: Any, usual: frozenset[int], hinting: bool) -> None:
+    """Have a font be its cut."""
+    place = repr((sorted(font.variations.items()), font.weight, font.style, hinting)).encode()
+    made_of = _made_by() + sha256(font.file_content).digest() + place
+    if made_of not in _faces:
+        kept_as = Path(__file__).with_name(f'cut-{sha256(place).hexdigest()}.ttf')
+        cut = once.take(kept_as, made_of)
+        if cut is None:
+            whole = copy(font)
+            whole.variations = dict(font.variations)
+            plain(whole, dict.fromkeys(sorted(usual), ''), hinting)
+            cut = whole.file_content
+            once.keep(kept_as, made_of, cut)
+        _faces[made_of] = cut, _face(cut)
+    font.file_content, font.hb_face = _faces[made_of]
+    font.tables = [name for name in font.tables if name != 'fvar']
+
+
+def _face(cut: bytes) -> Any:
+    """Return a font as the shaper's library knows it."""
+    from weasyprint.text.ffi import ffi, harfbuzz
+
+    if not hasattr(harfbuzz, 'hb_blob_create'):
+        ffi.cdef(FUNCTIONS)
+    blob = harfbuzz.hb_blob_create(cut, len(cut), 0, ffi.NULL, ffi.NULL)  # 0: a copy of its own
+    face = harfbuzz.hb_face_create(blob, 0)
+    harfbuzz.hb_blob_destroy(blob)
+    return ffi.gc(face, harfbuzz.hb_face_destroy)
+
+
+@cache
+def _made_by() -> bytes:
+    import fontTools
+    import weasyprint
+
+    told = f'{weasyprint.__version__} {fontTools.version} {shaper_release()}'
+    return told.encode() + sha256(Path(__file__).read_bytes()).digest()
