@@ -118,6 +118,9 @@ def swap_in(page: Page, lines: list, chosen: random.Random) -> None:
         for other in cells(line)
         if one[0].text != other[0].text
     ]
+    if not pairs:  # all its heads, or figures, are alike
+        digit_in_a_row(page, lines, chosen, [])
+        return
     one, other = chosen.choice(pairs)
     put(page, {one: other.text, other: one.text})
 

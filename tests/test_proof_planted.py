@@ -18,6 +18,9 @@ from planted_errors import (
 )
 
 from layouts.pdf.read_back import pages_of
+from layouts.words.proof import names
+from tablegen.proof.page import Page
+from tablegen.proof.proof import proof
 
 
 @pytest.fixture(scope='module')
@@ -30,6 +33,15 @@ def read(openings):
 def whole(small_book):
     """The pages of a complete edition of three pitches."""
     return pages_of(small_book.built.booklet)
+
+
+@pytest.fixture(scope='module')
+def every_table(skewed):
+    """The pages of a book with every part that have tables, and its settings; of all others no words."""
+    pages, index = pages_of(skewed.made.built.booklet), skewed.made.planned.index
+    tables = [index[key] for key in index.pages if key.startswith('table-')]
+    kept = {*range(min(tables), max(tables) + 2), index['made']}
+    return [page if page.number in kept else Page(page.number, []) for page in pages]
 
 
 PLANTED = {
@@ -67,6 +79,19 @@ def test_a_planted_error_is_found_where_it_is(read, planted):
 @pytest.mark.parametrize('seed', range(5))
 def test_an_error_planted_in_a_table_is_found_where_it_is(whole, seed):
     found, page = with_planted(whole, in_a_table(seed))
+    assert page in {fault.page for fault in found.faults}
+
+
+def test_every_reference_table_is_read(every_table):
+    """Setting out, two pitches at a corner and many sides too, which no edition has unasked."""
+    found = proof(every_table, names)
+    assert [fault for fault in found.faults if fault.kind in ('figure', 'missing', 'pitch')] == []
+    assert {page.number for page in every_table if any(word.stops for word in page.words)} <= found.read
+
+
+@pytest.mark.parametrize('seed', range(5))
+def test_an_error_planted_in_any_reference_table_is_found_where_it_is(every_table, seed):
+    found, page = with_planted(every_table, in_a_table(seed))
     assert page in {fault.page for fault in found.faults}
 
 

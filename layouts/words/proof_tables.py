@@ -112,7 +112,7 @@ def _sheets(book: Stated) -> tuple[Sheet, ...]:
         stubs, columns = table.columns[: table.stubs], table.columns[table.stubs :]
         corner = [table.needs.corner] if table.needs.corner else [stub.head for stub in stubs]
         part = message('table.part', title=table.title, place='{place}', count='{count}')
-        by_pitch = stubs[0].kind is Kind.PITCH and table.group != 'find-pitch'
+        by_pitch = stubs[0].kind is Kind.PITCH and len(stubs) == 1 and table.group != 'find-pitch'
         rows = (
             ()
             if by_pitch

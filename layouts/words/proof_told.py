@@ -60,12 +60,7 @@ def lines(found: Found, unread: str) -> list[str]:
     found_lines += [
         _('not read: page {page}, “{words}”').format(page=page, words=words) for page, words in found.strange
     ]
-    if found.other_tables:
-        pages = ranges(sorted(found.other_tables))
-        found_lines.append(
-            _('not read: tables of pages {pages}, which nothing else works out').format(pages=pages)
-        )
-    if rest := [page for page in found.unread if page not in found.other_tables]:
+    if rest := found.unread:
         said = (
             N_('not read: figures in words and drawings of pages {pages}') if found.folios else UNREAD_PAGES
         )

@@ -29,8 +29,6 @@ class Found:
     folios: int = 0
     read: set[int] = field(default_factory=set)
     """Pages whose figures were read."""
-    other_tables: set[int] = field(default_factory=set)
-    """Pages of tables whose figures are not known."""
     pages: int = 0
     sheets: int = 0
     sections: int = 0

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
-from tablegen.proof.digits import named, read
+from tablegen.proof.digits import named, read, real
 from tablegen.proof.found import Fault, Found
 from tablegen.proof.laid import Laid, laid
 from tablegen.proof.names import Sheet
@@ -17,6 +17,19 @@ from tablegen.proof.rows import with_signs
 from tablegen.proof.sentences import told
 from tablegen.proof.stated import Pitch, Stated, pitch_of
 from tablegen.proof.tabled import KNOWN, Asked, right
+from tablegen.proof.tabled_plans import (
+    BY_SIDES,
+    PAIRED,
+    SET_OUT,
+    SIDES,
+    Cell,
+    Hip,
+    is_known,
+    of_pitches,
+    of_plan,
+    of_sides,
+    set_out,
+)
 
 SIZE = re.compile(r'\d+×\d+')
 NUMBER = re.compile(r'\d+ \d+/\d+|\d+/\d+|\d+(?:\.\d+)?')
@@ -33,8 +46,7 @@ class SheetReader:
     """All reference tables of a book."""
 
     def __init__(self, sheets: Sequence[Sheet], book: Stated):
-        self.sheets = [sheet for sheet in sheets if sheet.key in KNOWN]
-        self.others = [sheet for sheet in sheets if sheet.key not in KNOWN]
+        self.sheets = [sheet for sheet in sheets if _is_known(sheet)]
         self.book, self.found = book, Found()
         self.seen: dict[str, dict[tuple[str, str], int]] = {}
         """Row and head of every cell that was read, and its page, by the title of its table."""
@@ -43,8 +55,6 @@ class SheetReader:
         """Read a page, if it has such a table."""
         large = [phrase for phrase in page.phrases if phrase.size > TITLE * page.notes_size]
         titles = [(phrase, sheet) for phrase in large if (sheet := _sheet(self.sheets, phrase))]
-        if any(_sheet(self.others, phrase) for phrase in large):
-            self.found.other_tables.add(page.number)
         bases = [phrase.base for phrase, _sheet in titles]
         for title, sheet in titles:
             self.found.read.add(page.number)
@@ -74,11 +84,45 @@ class SheetReader:
         kinds, seen = dict(sheet.columns), self.seen[sheet.title]
         for label, cells in found.rows:
             for head, printed in zip(found.heads, cells, strict=True):
-                asked = self._asked(sheet, kinds[head.text], head.text, label)
-                wanted = right(asked) if asked and (label, head.text) not in seen else ''
+                wanted = (
+                    self._right(sheet, kinds[head.text], head.text, label)
+                    if (label, head.text) not in seen
+                    else ()
+                )
                 seen[label, head.text] = page.number
                 said = with_signs(printed).replace(f'{MINUS} ', MINUS)
-                self.found.figure(page.number, f'{sheet.title}, {label}', head.text, said, wanted)
+                self.found.figure(page.number, f'{sheet.title}, {label}', head.text, said, *(wanted or ('',)))
+
+    def _right(self, sheet: Sheet, kind: str, head: str, label: str) -> tuple[str, ...]:
+        """Return what a cell may read, none where its row is none of the table's."""
+        if not is_known(sheet.key):
+            asked = self._asked(sheet, kind, head, label)
+            return (right(asked),) if asked else ()
+        if sheet.rows and label not in sheet.rows:
+            return ()
+        number, per = NUMBER.search(head), self.book.per
+        if sheet.key in SET_OUT:
+            return set_out(
+                sheet.key, kind, label, self.book.exactly(number[0]) if number else Fraction(0), per
+            )
+        hip = self._hip(sheet, label)
+        boards = self.book.boards or ANY_BOARDS
+        thick = map(real, (boards.ridge, boards.hip, boards.rafter))
+        return of_plan(sheet.key, kind, Cell(hip, *thick), per) if hip else ()
+
+    def _hip(self, sheet: Sheet, label: str) -> Hip | None:
+        """Return the hip that a row is of; None where it is none of the table's."""
+        pitches = [pitch_of(one) for one in label.split()] if sheet.key in PAIRED else [pitch_of(label)]
+        first, last = pitches[0], pitches[-1]
+        if first is None or last is None:
+            return None
+        if sheet.key in PAIRED:
+            return of_pitches(first.slope, last.slope)
+        if sheet.key in BY_SIDES:
+            return of_sides(int(label), LEVEL.slope)
+        if self.book.pitches and first not in self.book.pitches:
+            return None
+        return of_sides(int(sheet.key.removesuffix(SIDES)), first.slope)
 
     def _asked(self, sheet: Sheet, kind: str, head: str, label: str) -> Asked | None:
         """Return what a cell is of; None where its row is none of the table's."""
@@ -119,6 +163,10 @@ class SheetReader:
                     near = [one for one in (*rows[place::-1], *rows[place:]) if (one, head) in seen]
                     page = seen[near[0], head] if near else next(iter(seen.values()), 0)
                     self.found.faults.append(Fault('missing', page, f'{row}, {head}', sheet.title, '', ''))
+
+
+def _is_known(sheet: Sheet) -> bool:
+    return sheet.key in KNOWN or is_known(sheet.key)
 
 
 def _sheet(sheets: Sequence[Sheet], title: Phrase) -> Sheet | None:
