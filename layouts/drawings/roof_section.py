@@ -48,8 +48,8 @@ class SectionInk:
     plate: float
     above_plate: float
     """Over its own plate."""
-    ridge: tuple[float, float, float] | None
-    """Thickness, top and underside of the ridge."""
+    upper: tuple[float, float, float, float] | None
+    """A ridge, ledger or beam: from where to where it is, level from the end of the run outwards; its top and underside."""
     upper_in: float
     """What comes off the rafter at its upper end, level."""
     overhang_words: svg.Words
@@ -125,12 +125,9 @@ def _wood(ink: SectionInk, sheet: _Sheet) -> Iterator[str]:
     block = [sheet.at(*one) for one in plate]
     yield svg.hatch(block, 4)
     yield svg.shape(block, 1.1)
-    if ink.ridge:
-        thick, ridge_top, underside = ink.ridge
-        board = [
-            (thick / 2 * way, up)
-            for way, up in ((-1, ridge_top), (1, ridge_top), (1, underside), (-1, underside))
-        ]
+    if ink.upper:
+        start, stop, upper_top, under = ink.upper
+        board = [(start, upper_top), (stop, upper_top), (stop, under), (start, under)]
         yield svg.shape([sheet.at(*one) for one in board], 1.1, '#fff')
     low, high = sheet.at(0, min(0.0, ink.plate)), sheet.at(0, ink.meet)
     yield svg.line((low[0], low[1] + 6), (high[0], high[1] - 8), svg.HAIR, '8 2 2 2')

@@ -34,7 +34,7 @@ class Place:
     off_plate: bool
     """Whether it stands on no plate: on a ridge, a purlin or a valley."""
     on_board: Figure | None
-    """Where the line is drawn on the ridge that its upper end stands on, from that one's left end; None where there is none."""
+    """Where the line is drawn on the ridge or ledger that its upper end stands on, from that one's left end; None where there is none."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +44,7 @@ class PlateLayout:
     slopes: str
     length: str
     board: str
-    """The mark of the ridge that its rafters' upper ends stand on, '' where there is none."""
+    """The mark of the ridge or ledger that its rafters' upper ends stand on, '' where there is none."""
     columns: tuple[tuple[Place, ...], ...]
     bays: str
     """How wide those are that are not the spacing."""
@@ -93,20 +93,25 @@ def plate_layouts(frame: Frame) -> list[PlateLayout]:
 
 
 def _board(frame: Frame, slope: Slope) -> LevelBoard | None:
-    """Return the ridge that a slope's rafters run up to, if they do."""
-    ridges = (one for one in frame.levels if one.level is Level.RIDGE and slope.run_to(one.mark) is not None)
-    return next(ridges, None)
+    """Return the ridge or ledger that a slope's rafters run up to, if they do."""
+    there = (
+        one
+        for one in frame.levels
+        if one.level is Level.LEDGER or (one.level is Level.RIDGE and slope.run_to(one.mark) is not None)
+    )
+    return next(there, None)
 
 
 def _on_board(board: LevelBoard | None, slope: Slope, standing: Standing) -> Exact | None:
-    """Return how far from the left end of a ridge, seen as the plate is, a rafter's near side stands on it."""
+    """Return how far from the left end of such a board, seen as the plate is, a rafter's near side stands on it."""
     if board is None or standing.center is None or standing.near_edge is None:
         return None
     places = [_place(slope, point) for point in (board.start, board.end, standing.end)]
     (first, inward), (last, _inward), (_along, up) = (
         sorted(places[:2], key=lambda one: float(one[0])) + places[2:]
     )
-    if abs(float(up) - float(inward)) > ROUND_OFF_IN:
+    beside = board.level is Level.LEDGER  # which every rafter of the slope stands against
+    if not beside and abs(float(up) - float(inward)) > ROUND_OFF_IN:
         return None
     at = inches_of(standing.near_edge) - first
     return at if at < last - first and inches_of(standing.center) > first else None

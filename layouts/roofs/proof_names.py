@@ -9,7 +9,7 @@ from layouts.words import marking, patterns
 from layouts.words.board_ends import BOTH, CUTS, HEADS, RIDGE_ENDS
 from layouts.words.drawings import ROOF_SECTION
 from layouts.words.examples import HIP_MARKS, MARKS
-from layouts.words.frame import CHECKS, HANDS, LEVELS, MEMBERS, OF_PLATES
+from layouts.words.frame import AT_WALL, CHECKS, HANDS, LEDGER_TOP, LEVELS, MEET, MEMBERS, OF_PLATES
 from layouts.words.lists import capital
 from layouts.words.say import _
 from tablegen.frame.roof_keys import MOST_SIDES
@@ -39,7 +39,9 @@ def roof_names() -> RoofNames:
         {
             _('plate of this slope'): 'plate',
             _('rafters’ top edge, over the plate line'): 'above',
-            _('where the planes meet, or a shed’s top edge ends'): 'meet',
+            _(MEET): 'meet',
+            _(AT_WALL): 'meet',
+            _(LEDGER_TOP): 'ledger-top',
             _('top of the ridge'): 'ridge-top',
             _('underside of the ridge'): 'ridge-bottom',
             _('top of the purlins'): 'purlin-top',
@@ -70,7 +72,7 @@ def roof_names() -> RoofNames:
         {_(words): cut.value for cut, words in CUTS.items()},
         _(BOTH),
         _('every side'),
-        {name: _(ROOF_SECTION[name]) for name in ('run', 'overhang', 'above_plate', 'ridge_top', 'ridge_bottom', 'meet', 'peak', 'tail', 'raised')},
+        {name: _(ROOF_SECTION[name]) for name in ('run', 'overhang', 'above_plate', 'ridge_top', 'ridge_bottom', 'meet', 'peak', 'tail', 'raised', 'ledger_top', 'at_wall')},
     )  # fmt: skip
 
 

@@ -10,6 +10,7 @@ from markupsafe import Markup
 from layouts.drawings.roof_section import SectionInk, SectionLeg, section_drawing
 from layouts.drawings.svg import Words
 from layouts.words.drawings import ROOF_SECTION
+from layouts.words.frame import AT_WALL, LEDGER_TOP, MEET
 from layouts.words.lists import joined
 from layouts.words.marking import slope_name
 from layouts.words.say import _
@@ -54,7 +55,8 @@ def _named(frame: Frame, one: Section) -> Iterator[tuple[str, Figure]]:
     named = (
         (_('plate of this slope'), one.plate if one.plate.count else None),
         (_('rafters’ top edge, over the plate line'), one.above_plate),
-        (_('where the planes meet, or a shed’s top edge ends'), one.legs[-1].top),
+        (_(AT_WALL if frame.heights.ledger_top else MEET), one.legs[-1].top),
+        (_(LEDGER_TOP), frame.heights.ledger_top),
         (_('top of the ridge'), one.ridge_top),
         (_('underside of the ridge'), one.ridge_bottom),
         (_('top of the purlins'), frame.heights.purlin_top),
@@ -67,9 +69,6 @@ def _named(frame: Frame, one: Section) -> Iterator[tuple[str, Figure]]:
 def _ink(frame: Frame, one: Section) -> SectionInk:
     asked = frame.asked
     lead = next(slope for slope in frame.plan.slopes if slope.name == one.slopes[0])
-    ridge = None
-    if one.ridge_top and one.ridge_bottom and asked.ridge:
-        ridge = float(asked.ridge.thickness_in), _in(one.ridge_top), _in(one.ridge_bottom)
     off = _upper_in(frame, one)
     return SectionInk(
         tuple(
@@ -88,13 +87,13 @@ def _ink(frame: Frame, one: Section) -> SectionInk:
         float(lead.members.side.seat_in),
         _in(one.plate),
         _in(one.above_plate),
-        ridge,
+        _upper(frame, one),
         off,
         _words('overhang', one.overhang),
         _words('above_plate', one.above_plate),
         _words('tail', one.tail_top),
         _words('raised', one.plate),
-        tuple(_heights(one)),
+        tuple(_heights(frame, one)),
     )
 
 
@@ -107,10 +106,31 @@ def _upper_in(frame: Frame, one: Section) -> float:
     return 0.0
 
 
-def _heights(one: Section) -> list[tuple[float, Words, str]]:
+def _upper(frame: Frame, one: Section) -> tuple[float, float, float, float] | None:
+    """Return the ridge, ledger or beam at the upper end as it is drawn."""
+    asked, of = frame.asked, frame.heights
+    if one.ridge_top and one.ridge_bottom and asked.ridge:
+        half = float(asked.ridge.thickness_in) / 2
+        return -half, half, _in(one.ridge_top), _in(one.ridge_bottom)
+    if isinstance(asked.kind, Shed) and (top := of.ledger_top or of.beam_top):
+        thick = float(asked.kind.thickness_in)
+        deep = float(asked.kind.depth_in) if of.ledger_top else thick
+        return 0.0, thick, _in(top), _in(top) - deep
+    return None
+
+
+def _heights(frame: Frame, one: Section) -> list[tuple[float, Words, str]]:
     top = one.legs[-1].top
-    name = {Edge.HIP: 'peak', Edge.RIDGE: 'meet', Edge.MATE: 'meet'}.get(one.upper, 'top')
-    named = [('ridge_bottom', one.ridge_bottom), ('ridge_top', one.ridge_top), (name, top)]
+    name = {Edge.HIP: 'peak', Edge.RIDGE: 'meet', Edge.MATE: 'meet', Edge.LEDGER: 'at_wall'}.get(
+        one.upper, 'top'
+    )
+    named = [
+        ('ridge_bottom', one.ridge_bottom),
+        ('ridge_top', one.ridge_top),
+        ('beam_top', frame.heights.beam_top),
+        ('ledger_top', frame.heights.ledger_top),
+        (name, top),
+    ]
     return [(_in(figure), _words(key, figure), figure.text) for key, figure in named if figure is not None]
 
 

@@ -16,11 +16,14 @@ from layouts.told.walk import wrapped
 from layouts.words.board_ends import HEADS, board_sentences, end_rows, ridge_end
 from layouts.words.caution import caution_source, caution_text
 from layouts.words.frame import (
+    AT_WALL,
     CHECKS,
     ENDS_PLATES,
     HANDS,
+    LEDGER_TOP,
     LEVELS,
     LINES,
+    MEET,
     MEMBERS,
     OTHER_PLATES,
     in_rows,
@@ -152,7 +155,8 @@ def heights_block(found: CutList) -> Block:
     of = found.heights
     named = (
         (_('rafters’ top edge, over the plate line'), of.above_plate),
-        (_('where the planes meet, or a shed’s top edge ends'), of.planes_meet),
+        (_(AT_WALL if of.ledger_top else MEET), of.planes_meet),
+        (_(LEDGER_TOP), of.ledger_top),
         (_('top of the ridge'), of.ridge_top),
         (_('underside of the ridge'), of.ridge_bottom),
         (_('where the planes meet at the wing’s ridge, R2'), of.second_meet),

@@ -27,6 +27,7 @@ MEMBERS = {
 }
 LEVELS = {
     Level.RIDGE: N_('ridge'),
+    Level.LEDGER: N_('ledger'),
     Level.PURLIN: N_('purlin'),
     Level.FASCIA: N_('fascia'),
     Level.LOOKOUT: N_('lookout'),
@@ -56,6 +57,12 @@ LINES = {
 """The marks of a board but the line that all are measured from."""
 OTHER_PLATES, ENDS_PLATES = {'saltbox': N_('top of the back’s plates')}, N_('top of the ends’ plates')
 """Plates that do not stand at the main ones' height, by the kind of roof."""
+MEET, AT_WALL = (
+    N_('where the planes meet, or a shed’s top edge ends'),
+    N_('where the tops, run on, come to the wall'),
+)
+LEDGER_TOP = N_('top of the ledger, its outer edge in line with the tops')
+"""Heights: MEET of a shed without a ledger, AT_WALL of one with it."""
 CHECKS = {
     'sides': N_('Every side of the framing is {side}, and its middle {apothem} from the middle of the plan.'),
     'corners': N_('Every corner of the framing is {radius} from the middle of the plan.'),

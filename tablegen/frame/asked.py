@@ -90,6 +90,8 @@ class Shed:
     upper: Upper = Upper.WALL
     thickness_in: Fraction = Fraction(0)
     """Of the ledger or the beam, level; 0 at a bare wall."""
+    depth_in: Fraction = Fraction(37, 4)
+    """Of a ledger, plumb."""
 
 
 @dataclass(frozen=True, slots=True)

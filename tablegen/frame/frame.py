@@ -22,7 +22,7 @@ from tablegen.frame.concerns import Concern, concerns_of
 from tablegen.frame.eaves import fascias
 from tablegen.frame.framed import Framed, framed_members
 from tablegen.frame.gable_ends import Stud, lookouts, studs_of
-from tablegen.frame.gables import gable, gambrel, shed
+from tablegen.frame.gables import gable, gambrel, ledgers, shed
 from tablegen.frame.heights import Heights, heights_of
 from tablegen.frame.hips import half_hipped, hipped
 from tablegen.frame.many_sided import bay, rounded
@@ -73,7 +73,7 @@ def frame(asked: Asked) -> Frame:
         asked,
         plan,
         members,
-        (*plan.levels, *fascias(asked, plan), *lookouts(asked, plan)),
+        (*plan.levels, *ledgers(asked), *fascias(asked, plan), *lookouts(asked, plan)),
         studs_of(asked, plan),
         heights,
         tuple(checks_of(asked, plan, heights.ridge_top)),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
 
 from tablegen.errors import BookError
@@ -97,6 +98,16 @@ def shed(asked: Asked) -> Plan:
     return Plan(
         (one,), ridge_run_in=exact(asked.width_in), plates=outline(asked), edges=('front', '', '', '')
     )
+
+
+def ledgers(asked: Asked) -> Iterator[LevelBoard]:
+    """Return a shed's ledger: on the wall, as long as the roof is, out to the barge rafters' outer faces."""
+    kind = asked.kind
+    if isinstance(kind, Shed) and kind.upper is Upper.LEDGER:
+        out, inward = asked.gable_overhang_in, exact(asked.width_in - kind.thickness_in / 2)
+        ends = (exact(-out), inward), (exact(asked.length_in + out), inward)
+        long = exact(asked.length_in + 2 * out)
+        yield LevelBoard('LG', Level.LEDGER, long, *ends, kind.thickness_in, kind.depth_in)
 
 
 def outline(asked: Asked) -> tuple[Point, ...]:

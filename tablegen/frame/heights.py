@@ -21,7 +21,7 @@ class Heights:
     above_plate: Length
     """The main rafters' top edge over the plate line."""
     planes_meet: Length
-    """The line where the planes of the tops meet at the highest ridge, or the top edge's end of a shed."""
+    """The line where the planes of the tops meet at the highest ridge, or of a shed where the tops, run on, come to what its run goes to."""
     ridge_top: Length | None
     """None where there is no ridge board."""
     ridge_bottom: Length | None
@@ -35,6 +35,8 @@ class Heights:
     """Of a gambrel's purlins: square-topped, set down until an edge lies in the lower slope."""
     beam_top: Length | None
     """Of a beam that a shed's rafters run over."""
+    ledger_top: Length | None
+    """Of a ledger's outer upper edge, which lies in the plane of the rafters' tops."""
     tail_top: Length
     """The tails' upper corner: the fascia's line; below 0 is under the plates' top."""
 
@@ -61,6 +63,7 @@ def heights_of(asked: Asked, plan: Plan) -> Heights:
         told(next((slope.plate_in for slope in plan.slopes if slope.plate_in.terms), None)),
         told(_purlin(asked, plan)),
         told(_beam(asked, plan)),
+        told(ledger_top_of(asked, plan)),
         length_figure(side.height_in - side.overhang_in * side.slope, measure),
     )
 
@@ -95,3 +98,11 @@ def _beam(asked: Asked, plan: Plan) -> Exact | None:
     if not isinstance(asked.kind, Shed) or asked.kind.upper is not Upper.BEAM_OVER:
         return None
     return (plan.ridge_run_in - asked.kind.thickness_in) * plan.slopes[0].members.side.slope
+
+
+def ledger_top_of(asked: Asked, plan: Plan) -> Exact | None:
+    """Return where the tops of rafters end at a ledger's outer face; None of a roof without one."""
+    if not isinstance(asked.kind, Shed) or asked.kind.upper is not Upper.LEDGER:
+        return None
+    slope = plan.slopes[0]
+    return slope.top_in + (plan.ridge_run_in - asked.kind.thickness_in) * slope.members.side.slope

@@ -181,6 +181,7 @@ class Level(StrEnum):
     """What a level board of the roof is."""
 
     RIDGE = 'ridge'
+    LEDGER = 'ledger'
     PURLIN = 'purlin'
     FASCIA = 'fascia'
     LOOKOUT = 'lookout'

@@ -63,7 +63,7 @@ class OfKind:
 
 
 KINDS: dict[str, OfKind] = {
-    SHED: OfKind(Shed, {'shed.upper': 'upper', 'shed.thickness': 'thickness_in'}),
+    SHED: OfKind(Shed, {'shed.upper': 'upper', 'shed.thickness': 'thickness_in', 'shed.depth': 'depth_in'}),
     GABLE: OfKind(Gable, {}),
     SALTBOX: OfKind(
         Saltbox,
@@ -172,7 +172,7 @@ def readers(steep: bool) -> dict[str, Read]:
         'buy.kerf': lambda v, p: _up_to(v, p, WIDEST_KERF_IN),
         'buy.allowance': _share,
         'ridge.board': truth,
-        'ridge.depth': lambda v, p: positive(v, p, DEEPEST_IN),
+        **dict.fromkeys(('ridge.depth', 'shed.depth'), lambda v, p: positive(v, p, DEEPEST_IN)),
         'ridge.top': lambda v, p: RidgeTop(choice(v, p, tuple(RidgeTop))),
         'shed.upper': lambda v, p: Upper(choice(v, p, tuple(Upper))),
         'hip.ends': lambda v, p: _whole(v, p, 1, 2),
@@ -209,6 +209,7 @@ def unused(kind: str, read: Values) -> list[str]:
         ('wing.sheathing', 'wing.valley_boards'): kind == WING and blind,
         ('overhang.gable',): gabled,
         ('hip.eaves',): kind == HIP and 'hip.end_pitch' in read,
+        ('shed.depth',): kind == SHED and read.get('shed.upper') is Upper.LEDGER,
         ('shed.thickness',): kind == SHED and read.get('shed.upper', Upper.WALL) is not Upper.WALL,
     }
     return keys + [key for some, use in has.items() if not use for key in some if key not in keys]

@@ -26,7 +26,10 @@ def shed(asked: Asked) -> Roof:
     bounded(front, front.crosswise(front.length + out), front.line(wide), front.crosswise(-out))
     beside = {'ledger': real(thick), 'over-beam': real(thick)}
     rakes = list(rakes_of(front, BOTH_ENDS, wide, beside.get(upper, ZERO)))
-    return Roof(asked, [front], rakes=rakes, measured=diagonals(asked))
+    roof = Roof(asked, [front], rakes=rakes, measured=diagonals(asked))
+    if upper == 'ledger':
+        roof.levels['LG'] = Level([front.length + 2 * out])
+    return roof
 
 
 def diagonals(asked: Asked, name: str = 'diagonals', keys: tuple[str, str] = ('width', 'length')) -> dict[str, dict[str, Decimal]]:  # fmt: skip
