@@ -14,9 +14,7 @@ from skewed import SKEWED, SkewedBook
 
 settings.register_profile('book', deadline=None, max_examples=40, print_blob=True)
 settings.load_profile('book')
-gc.set_threshold(
-    100_000, 50, 50
-)  # books are kept for a whole run: to look them through for garbage is in vain
+gc.set_threshold(100_000, 50, 50)  # books are kept for the whole run: there is little rubbish to look for
 
 
 @pytest.fixture(scope='session', autouse=True)

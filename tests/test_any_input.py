@@ -27,7 +27,7 @@ from tablegen.settings import READERS
 
 MOST_SECONDS = 2
 """Of work: other programs may have the machine."""
-FEW, MANY = 300, 4_000
+FEW, MANY = 400, 4_000
 """Of each of the five readers, in the suite and thoroughly."""
 NEVER = {'--out', '--pdf', '--open', '--ask', '--help'}
 """Options that write a file, show one or ask."""

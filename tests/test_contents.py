@@ -292,7 +292,7 @@ def said(run_in) -> str:
 )
 def test_what_a_later_section_sends_its_reader_for_is_in_the_first(left_out, elsewhere):
     kept = [part for part in BOOK_PARTS if part != left_out]
-    planned = plan(read_settings(f'parts = {kept}', ''))
+    planned = plan(read_settings(f'pitches = "1 to 8"\nparts = {kept}', ''))
     number = planned.index.sections[1][0]
 
     assert planned.pages()[number - 1].content.elsewhere == elsewhere

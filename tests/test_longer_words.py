@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import re
 from collections import Counter
+from functools import cache
 from io import StringIO
 from pathlib import Path
 
@@ -67,6 +68,7 @@ def english_in(text: str) -> list[str]:
     return sorted(words - PLACED)
 
 
+@cache
 def page_texts(pdf: Path) -> list[str]:
     return told('pdftotext', '-layout', pdf, '-').split('\f')[:-1]
 
@@ -110,12 +112,14 @@ def test_the_settings_alone_are_left_in_english(longer):
 
 
 def test_numbers_are_the_same(english, longer, tmp_path):
-    """On all pages but those for notes, and of the tables of runs on the first: all have the same few words."""
+    """On all pages but those for notes; of the tables of runs on the first, for all have the same few words, and on every third of the others."""
     templates = [draft.template for draft in english.drafts]
     places = [
         n
         for n, one in enumerate(templates)
-        if one != 'notes' and (one != 'grid' or templates.index(one) == n)
+        if one != 'notes'
+        and (one != 'grid' or templates.index(one) == n)
+        and (one != 'ref_table' or n % 3 == 0)
     ]
     pages, texts, out = english.pages(), page_texts(longer.built.booklet), tmp_path / 'english.pdf'
     with say.speaking(say.SOURCE):

@@ -28,6 +28,8 @@ BOOKS = {
     'large': f'{COMPLETE}pitches = [5, 20]\ntrim = "large"\npaper = "a4"\n{STOCK}',
 }
 SPACING, OVERHANG = 16, 12
+TURNED_TO = {'marking_sheet', 'opening', 'values', 'hip_values', 'grid', 'jacks'}
+"""Kinds of page that are set: the sheets themselves, and all that a pitch has."""
 BELOW = 12
 """Lines below a head that are its own."""
 LENGTHS = ('ft, in, parts of an inch', 'ft and in', 'jack')
@@ -51,30 +53,25 @@ class Sheets:
     """A book of two pitches, its pages set as they are turned to."""
 
     def __init__(self, written: str, folder):
-        self.planned, self.folder = plan(read_settings(written, '')), folder
-        self.made = self.planned.pages()
-        self.set: dict[int, list] = {}
-        first = self.planned.index['marking-sheet']
+        self.planned = plan(read_settings(written, ''))
+        first, pages = self.planned.index['marking-sheet'], self.planned.pages()
+        numbers = [n for n, draft in enumerate(self.planned.drafts, 1) if draft.template in TURNED_TO]
+        out = folder / 'pages.pdf'
+        html = pages_html([pages[number - 1] for number in numbers], '')
+        set_document(Job(html, style(self.planned.trim), len(numbers), out))
+        self.words = dict(zip(numbers, words_of(out), strict=True))
         self.lines = {
             number: places for page in (first, first + 1) for number, places in self.sheet(page).items()
         }
 
-    def words(self, number: int) -> list:
-        """Return the words of a page."""
-        if number not in self.set:
-            out = self.folder / f'{number}.pdf'
-            set_document(Job(pages_html([self.made[number - 1]], ''), style(self.planned.trim), 1, out))
-            (self.set[number],) = words_of(out)
-        return self.set[number]
-
     def read(self, number: int) -> list[str]:
         """Return a page line by line."""
-        return [said(line) for line in lines(self.words(number))]
+        return [said(line) for line in lines(self.words[number])]
 
     def sheet(self, page: int) -> dict[int, list[str]]:
         """Return the places that each line of a sheet names, by its printed number."""
         rem = 10 * self.planned.trim.unit_pt * 25.4 / 72
-        words = self.words(page)
+        words = self.words[page]
         edge = min(word.left for word in words if word.size > 0.7 * rem) + 3 * rem
         discs = [word for word in words if word.text.isdigit() and abs(word.size / rem - DISC_REM) < 0.01]
         boxes = (

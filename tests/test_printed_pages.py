@@ -8,7 +8,7 @@ from itertools import groupby, pairwise
 from statistics import median
 
 import pytest
-from made_books import MadeBook, made, misplaced
+from made_books import MadeBook, misplaced, set_alone
 from printed_ink import FRACTION, InkedPage, Run, inked_pages, is_mixed, least
 
 from layouts.html.page_html import pages_html, style
@@ -40,7 +40,7 @@ RASTER_MM = 0.015
 
 @pytest.fixture(scope='module')
 def compact(tmp_path_factory) -> MadeBook:
-    return made('edition = "compact"\npitches = [1, 6, 23]', tmp_path_factory.mktemp('compact'))
+    return set_alone('edition = "compact"\npitches = [1, 6, 23]', tmp_path_factory.mktemp('compact'))
 
 
 @pytest.fixture(scope='module', params=['complete', 'compact'])
@@ -197,7 +197,7 @@ def crowded(tmp_path_factory):
         'edition = "compact"\nparts = ["opening"]\npitches = [1, "7 1/2", "23 1/2"]\n'
         'smallest_part = "1/32"\nlengths = "feet-inches"'
     )
-    return made(written, tmp_path_factory.mktemp('crowded'))
+    return set_alone(written, tmp_path_factory.mktemp('crowded'))
 
 
 def test_the_widest_figures_keep_to_one_opening_a_pitch(crowded):

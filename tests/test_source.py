@@ -3,6 +3,7 @@
 import ast
 import subprocess
 import sys
+from functools import cache
 from graphlib import TopologicalSorter
 from pathlib import Path
 
@@ -38,10 +39,16 @@ def module_of(path: Path) -> str:
     return '.'.join(path.relative_to(TOP).with_suffix('').parts).removesuffix('.__init__')
 
 
+@cache
+def tree_of(path: Path) -> ast.Module:
+    """Return a module as it is read, once for all tests of it."""
+    return ast.parse(path.read_text('utf-8'))
+
+
 def imported(path: Path) -> set[str]:
     """Return the top packages that a file imports anywhere in it, also within its functions."""
     found = set()
-    for node in ast.walk(ast.parse(path.read_text('utf-8'))):
+    for node in ast.walk(tree_of(path)):
         if isinstance(node, ast.Import):
             found |= {name.name.partition('.')[0] for name in node.names}
         if isinstance(node, ast.ImportFrom):
@@ -59,11 +66,11 @@ def in_a_fresh_interpreter(code: str, *words: str) -> str:
     return done.stdout
 
 
-def bare_comparisons(written: str) -> list[int]:
+def bare_comparisons(tree: ast.Module) -> list[int]:
     """Return the lines where closeness is asked for and the answer thrown away: that checks nothing."""
     calls = [
         node.value
-        for node in ast.walk(ast.parse(written))
+        for node in ast.walk(tree)
         if isinstance(node, ast.Expr) and isinstance(node.value, ast.Call)
     ]
     return [call.lineno for call in calls if ast.unparse(call.func).rpartition('.')[2] in CLOSENESS]
@@ -114,7 +121,7 @@ def needed(path: Path, ours: set[str]) -> set[str]:
     A package is needed too where a module of it is imported from outside: its own file runs first.
     """
     found: set[str] = set()
-    unread = [ast.parse(path.read_text('utf-8'))]
+    unread: list[ast.AST] = [tree_of(path)]
     while unread:
         node = unread.pop()
         if isinstance(node, ast.ImportFrom):
@@ -144,7 +151,7 @@ def test_every_module_imports_alone():
 
 @over_each(sources('tablegen', 'layouts', 'tests'))
 def test_a_module_opens_with_a_sentence(path):
-    sentence = ast.get_docstring(ast.parse(path.read_text('utf-8')))
+    sentence = ast.get_docstring(tree_of(path))
 
     assert sentence
     assert sentence.split('\n\n')[0].endswith('.')
@@ -162,7 +169,7 @@ def test_no_file_is_too_long_to_read():
 
 @over_each(sources('tests'))
 def test_no_comparison_is_thrown_away(path):
-    assert bare_comparisons(path.read_text('utf-8')) == []
+    assert bare_comparisons(tree_of(path)) == []
 
 
 @pytest.mark.parametrize(
@@ -178,7 +185,7 @@ def test_no_comparison_is_thrown_away(path):
     ],
 )
 def test_a_comparison_thrown_away_is_seen(written, lines):
-    assert bare_comparisons(written) == lines
+    assert bare_comparisons(ast.parse(written)) == lines
 
 
 @over_each(TEMPLATES)

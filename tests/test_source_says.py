@@ -8,7 +8,7 @@ from string import Formatter
 
 import pytest
 from each import over_each
-from test_source import TEMPLATES, TOP, sources
+from test_source import TEMPLATES, TOP, sources, tree_of
 
 from layouts.words import say
 
@@ -51,9 +51,8 @@ def above(node: ast.AST, parents: dict[ast.AST, ast.AST]) -> Iterator[ast.AST]:
         yield node
 
 
-def strings(written: str) -> list[str]:
+def strings(tree: ast.Module) -> list[str]:
     """Return the strings of a module, its docstrings and what only programmers are told apart."""
-    tree = ast.parse(written)
     parents = with_parents(tree)
     found = []
     for node in ast.walk(tree):
@@ -71,14 +70,13 @@ def strings(written: str) -> list[str]:
     return found
 
 
-def english(written: str) -> list[str]:
+def english(tree: ast.Module) -> list[str]:
     """Return the strings of a module that are words of a sentence."""
-    return [one for one in strings(written) if TWO_WORDS.search(one) and one not in A_TITLE]
+    return [one for one in strings(tree) if TWO_WORDS.search(one) and one not in A_TITLE]
 
 
-def counts(written: str) -> list[int]:
+def counts(tree: ast.Module) -> list[int]:
     """Return the lines where a number stands that a system of units says; not in a list of several values."""
-    tree = ast.parse(written)
     parents = with_parents(tree)
     return [
         node.lineno
@@ -96,7 +94,7 @@ def counts(written: str) -> list[int]:
 
 @over_each(sources('tablegen'))
 def test_tablegen_says_nothing_in_english(path):
-    assert english(path.read_text('utf-8')) == []
+    assert english(tree_of(path)) == []
 
 
 @pytest.mark.parametrize(
@@ -111,21 +109,20 @@ def test_tablegen_says_nothing_in_english(path):
     ],
 )
 def test_a_sentence_is_seen(written, seen):
-    assert english(written) == seen
+    assert english(ast.parse(written)) == seen
 
 
 @over_each(sources('tablegen', 'layouts'))
 def test_how_units_count_is_said_in_one_place(path):
     name = named(path)
     if not name.startswith(OWN_UNITS) and name not in COUNTS_OTHERS:
-        assert counts(path.read_text('utf-8')) == []
+        assert counts(tree_of(path)) == []
 
 
 @over_each([*sources('tablegen', 'layouts'), *TEMPLATES])
 def test_words_leave_a_place_for_what_units_count_by(path):
     """A help text apart, which shows what a user may type, and what quotes a source."""
-    written = path.read_text('utf-8')
-    said = strings(written) if path.suffix == '.py' else [written]
+    said = strings(tree_of(path)) if path.suffix == '.py' else [path.read_text('utf-8')]
 
     if not named(path).startswith(TYPED) and path.name not in QUOTES:
         assert [one for one in said if SAYS_A_COUNT.search(one)] == []
@@ -133,7 +130,7 @@ def test_words_leave_a_place_for_what_units_count_by(path):
 
 def test_what_counts_other_things_does():
     """Also that no exception outlives its reason."""
-    assert all(counts((TOP / name).read_text('utf-8')) for name in COUNTS_OTHERS)
+    assert all(counts(tree_of(TOP / name)) for name in COUNTS_OTHERS)
 
 
 @pytest.mark.parametrize(
@@ -148,12 +145,12 @@ def test_what_counts_other_things_does():
     ],
 )
 def test_a_number_that_units_say_is_seen(written, lines):
-    assert counts(written) == lines
+    assert counts(ast.parse(written)) == lines
 
 
 @over_each(sources('tablegen', 'layouts'))
 def test_what_is_said_by_name_has_words_and_all_that_stands_in_them(path):
-    for node in ast.walk(ast.parse(path.read_text('utf-8'))):
+    for node in ast.walk(tree_of(path)):
         match node:
             case ast.Call(ast.Name('message' | 'Message'), [ast.Constant(str() as name)], values):
                 placed = {field for _, field, *_ in Formatter().parse(say.english(name)) if field}

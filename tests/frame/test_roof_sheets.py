@@ -257,7 +257,7 @@ def test_the_words_of_the_sheets():
 def test_longer_words_stand_within_the_paper(tmp_path):
     with spoken(tmp_path):
         framed = frame(
-            roof('wing', width='24 ft', length='80 ft')
+            roof('wing', width='24 ft', length='60 ft')
         )  # many boards of one mark, many marks on a sheet
         build_roof(framed, to_buy(framed), 'a4', tmp_path / 'roof.pdf')
         found = (CAUTION.sub(' ', body) for body in roof_bodies(framed, to_buy(framed), 'a4'))

@@ -209,6 +209,14 @@ NO_DEGREES = {
 }  # fmt: skip
 
 
+TYPED = {
+    name
+    for name in (*LENGTHS, *PITCHES, *DEGREES)
+    if name.partition(' ')[0] in ('pitch', 'diagonal', 'brace', 'data', 'check')
+}
+"""Entries of the command line, each of which costs a parser."""
+
+
 def answered(entry: Entry, spelling: str) -> str:
     """Return what an entry answers or refuses, without the spelling itself in it."""
     try:
@@ -218,9 +226,9 @@ def answered(entry: Entry, spelling: str) -> str:
 
 
 def some_of(entry, listed):
-    """Return what is read and its spellings: all, but every sixth for find, which works out a whole roof for each;
-    every one of them goes through the other entries."""
-    step = 6 if entry.startswith('find') else 1
+    """Return what is read and its spellings: all in files, every third on the command line, and every sixth for find,
+    which works out a whole roof for each."""
+    step = 6 if entry.startswith('find') else 3 if entry in TYPED else 1
     return [(plain, spellings[::step]) for plain, spellings in listed.items()]
 
 
