@@ -254,6 +254,16 @@ def test_the_words_of_the_sheets():
     assert [line for place, line in enumerate(told['sheets']) if place not in used] == []
 
 
+def test_boxes_of_both_hands_leave_room_for_the_figures(tmp_path):
+    """Eight jacks of each hand, and nine figures beside them."""
+    framed = frame(roof('many-sided', **{'many-sided.side': '6 ft'}))
+    build_roof(framed, to_buy(framed), 'letter', tmp_path / 'roof.pdf')
+    width, _height = PAPERS_MM['letter']
+    assert [
+        word for page in words_of(tmp_path / 'roof.pdf') for word in page if word.right > width - SIDE_MM + 1
+    ] == []
+
+
 def test_longer_words_stand_within_the_paper(tmp_path):
     with spoken(tmp_path):
         framed = frame(
