@@ -134,7 +134,7 @@ def test_instructions_and_cards_are_set_the_quick_way_with_the_same_dots(name, t
 
 
 PATTERN = ['pattern', '12', '--stock', '2x6', '--seat', '3', '--member', 'hip', '--out']
-ROOF = ['roof', '--kind', 'gable', '--pitch', '7', '--width', '24 ft', '--length', '36 ft', '--pdf']
+ROOF = ['roof', '--kind', 'gable', '--pitch', '7', '--width', '8 ft', '--length', '8 ft', '--pdf']
 
 
 @pytest.mark.parametrize(('room', 'asked'), [('patterns', PATTERN), ('roofs', ROOF)])

@@ -28,8 +28,8 @@ PAGE = re.compile(
     r'(?=<div class="size_\d\d"><section id="[a-z]+-)|(?<!<div class="size_\d\d">)(?=<section id="[a-z]+-)'
 )
 PAGE_NAME = re.compile(r'<section id="([a-z]+-\d+)"')
-CLOSE = 1e-6
-"""A page is full to so many CSS pixels."""
+CLOSE = 0.01
+"""A page is full to so many CSS pixels: heights are said to a thousandth of the size of type."""
 
 
 def quick_document(typesetter: Any, html: str, sheet: Any, fonts: Any, tell: Callable[[int], None]) -> Any:
