@@ -43,7 +43,7 @@ def lay_cards(faces: Path, form: Format, sheet: CardSheet, title: str, out: Path
         '/DuplexFlipLongEdge' if sheet.flip == 'long' else '/DuplexFlipShortEdge'
     )
     preferences[NameObject('/PrintScaling')] = NameObject('/None')
-    forms = [page_form(writer, page, sheet.card_mm, faces) for page in pages]
+    forms = [page_form(writer, page, number, sheet.card_mm, faces) for number, page in enumerate(pages, 1)]
     letters: dict[str, IndirectObject] = {}
     digest = hashlib.sha256(faces.read_bytes())
     sheets = placed(len(forms) // 2, sheet)

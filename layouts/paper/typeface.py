@@ -79,12 +79,22 @@ def letters() -> frozenset[int]:
 @cache
 def advance_em(words: str, width: float, weight: float) -> float:
     """Return how far words advance, in em, at one place of the font's two axes."""
-    return sum(_units(letter, width, weight) for letter in words) / _font()['head'].unitsPerEm
+    return sum(_units(letter, width, weight) for letter in words) / units_per_em()
 
 
 @cache
 def _units(letter: str, width: float, weight: float) -> float:
-    return _glyphs(width, weight)[_names().get(ord(letter), '.notdef')].width
+    return glyphs_at(width, weight)[glyph_name(letter)].width
+
+
+def glyph_name(letter: str) -> str:
+    """Return the name of a letter's glyph."""
+    return _names().get(ord(letter), '.notdef')
+
+
+def units_per_em() -> int:
+    """Return the font's own units in an em."""
+    return _font()['head'].unitsPerEm
 
 
 @cache
@@ -101,7 +111,8 @@ def _font() -> Font:
 
 
 @cache
-def _glyphs(width: float, weight: float) -> GlyphSet:
+def glyphs_at(width: float, weight: float) -> GlyphSet:
+    """Return the font's glyphs at one place of its two axes."""
     return _font().getGlyphSet(location={'wdth': width, 'wght': weight})
 
 

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from itertools import groupby
+from collections.abc import Sequence
 from pathlib import Path
 
-from pypdf import PdfReader, PdfWriter
+from pypdf import PageObject, PdfReader, PdfWriter
 from pypdf.generic import (
     ArrayObject,
     BooleanObject,
@@ -45,8 +44,8 @@ def join(
         del writer.root_object[NameObject('/Outlines')]
     else:
         writer = PdfWriter()
-        for reader, first, last in _runs(parts):
-            writer.append(reader, pages=(first, last), import_outline=False)
+        for page in _in_order(parts):
+            writer.add_page(page)
     _add_outline(writer, outline)
     _lead_links(writer)
     name_file(writer, title, owner)
@@ -58,18 +57,18 @@ def join(
     # Two tags that say the same stand in two places: they are not to be made one.
     writer.compress_identical_objects(remove_duplicates=not tagged, remove_unreferenced=True)
     writer._ID = None
-    writer.write(out)
+    with out.open('wb') as stream:
+        writer.write(stream)
 
 
-def _runs(parts: Sequence[tuple[Path, Sequence[int]]]) -> Iterator[tuple[PdfReader, int, int]]:
-    """Return the book's pages as pages of their parts that follow one another there too: first and past the last."""
-    readers = [PdfReader(part) for part, _places in parts]
-    where = sorted(
-        (place, number, at) for number, (_part, places) in enumerate(parts) for at, place in enumerate(places)
+def _in_order(parts: Sequence[tuple[Path, Sequence[int]]]) -> list[PageObject]:
+    """Return the book's pages, by their places."""
+    listed = (
+        (place, page)
+        for part, places in parts
+        for place, page in zip(places, PdfReader(part).pages, strict=True)
     )
-    for number, run in groupby(enumerate(where), lambda one: (one[1][1], one[1][2] - one[0])):
-        listed = [at for _place, (_at, _number, at) in run]
-        yield readers[number[0]], listed[0], listed[-1] + 1
+    return [page for _place, page in sorted(listed, key=lambda one: one[0])]
 
 
 def name_file(writer: PdfWriter, title: str, owner: str = '') -> None:
@@ -90,8 +89,9 @@ def _add_outline(writer: PdfWriter, entries: Sequence[Entry], above: IndirectObj
 
 def _lead_links(writer: PdfWriter) -> None:
     """Make links to a page's number lead to that page: parts are typeset apart and know none of each other's."""
-    pages = [page.indirect_reference for page in writer.pages]
-    for page in writer.pages:
+    listed = [*writer.pages]
+    pages = [page.indirect_reference for page in listed]
+    for page in listed:
         for reference in page.get('/Annots', ()):
             link = reference.get_object()
             if '/A' in link:

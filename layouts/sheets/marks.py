@@ -4,14 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cache
-from io import BytesIO
 from math import ceil, floor
 
 from fontTools.pens.basePen import BasePen
 from fontTools.pens.boundsPen import BoundsPen
-from fontTools.ttLib import TTFont
 
-from layouts.paper.typeface import Font, GlyphSet, font_path
+from layouts.paper.typeface import GlyphSet, glyph_name, glyphs_at, units_per_em
 from layouts.sheets.fold import FIT_MM, POINTS_PER_MM, Panel, SheetLayout, SheetSide
 from layouts.sheets.strips import UNPRINTABLE_MM, Strip, bar, bar_strip, label_strip
 from layouts.words.say import N_, _
@@ -24,7 +22,7 @@ BAR_WORDS = (N_('upper tick 100 mm, lower tick 4 in'), N_('at 100 %, give or tak
 """Before and after the bar. Paper out by more moves the outer edges of an opening by a millimeter each: common practice,
 no source; a print fitted to the paper is out by 3 mm and more."""
 LAP_MM = 0.3
-FACE = {'wdth': 88.0, 'wght': 500.0}
+FACE = (88.0, 500.0)
 Point = tuple[float, float]
 
 
@@ -147,16 +145,16 @@ def draw_label(strip: Strip, text: str, to_end: bool = False) -> tuple[str, set[
            readers as ActualText (ISO 32000-1, 14.9.4).
         2. A text too long or too high for its place is set smaller.
     """
-    glyphs = [_font().getBestCmap().get(ord(character), '.notdef') for character in text]
+    glyphs = [glyph_name(character) for character in text]
     boxes = [box for name in glyphs if (box := _bounds(name))]
     if not boxes:
         return '', set()
-    units = _font()['head'].unitsPerEm
+    units = units_per_em()
     low, high = min(box[1] for box in boxes), max(box[3] for box in boxes)
     highest = min(LABEL_PT, POINTS_PER_MM * strip.high * units / (high - low))
     if highest < LEAST_LABEL_PT:
         return '', set()
-    wide = sum(_glyph_set()[name].width for name in glyphs)
+    wide = sum(_advance(name) for name in glyphs)
     scale = min(highest / units, POINTS_PER_MM * strip.long / wide)
     start = strip.long - wide * scale / POINTS_PER_MM if to_end else 0.0
     base = strip.high / 2 - (low + high) / 2 * scale / POINTS_PER_MM
@@ -164,14 +162,14 @@ def draw_label(strip: Strip, text: str, to_end: bool = False) -> tuple[str, set[
     drawn = [f'/Span <</ActualText <feff{hidden}>>> BDC q 0 g', strip.matrix(start, base, scale)]
     for name in glyphs:
         form = f'/glyph-{name} Do ' if _bounds(name) else ''
-        drawn.append(f'{form}1 0 0 1 {_glyph_set()[name].width:.0f} 0 cm')
+        drawn.append(f'{form}1 0 0 1 {_advance(name):.0f} 0 cm')
     return '\n'.join(drawn) + '\nQ EMC\n', {name for name in glyphs if _bounds(name)}
 
 
 def glyph_outline(name: str) -> tuple[str, tuple[int, int, int, int]]:
     """Return a glyph's outline as PDF operators in font units, and the box around it."""
-    pen = _OperatorPen(_glyph_set())
-    _glyph_set()[name].draw(pen)
+    pen = _OperatorPen(glyphs_at(*FACE))
+    glyphs_at(*FACE)[name].draw(pen)
     box = _bounds(name)
     assert box is not None, 'only glyphs with an outline become forms'
     left, low, right, high = box
@@ -207,20 +205,14 @@ class _OperatorPen(BasePen):  # type: ignore[misc]  # fontTools carries no types
 
 
 @cache
-def _font() -> Font:
-    font: Font = TTFont(BytesIO(font_path().read_bytes()))
-    return font
-
-
-@cache
-def _glyph_set() -> GlyphSet:
-    return _font().getGlyphSet(location=FACE)
+def _advance(name: str) -> float:
+    return glyphs_at(*FACE)[name].width
 
 
 @cache
 def _bounds(name: str) -> tuple[float, float, float, float] | None:
     """Return the box around a glyph's outline, in font units; None for a space."""
-    pen = BoundsPen(_glyph_set())
-    _glyph_set()[name].draw(pen)
+    pen = BoundsPen(glyphs_at(*FACE))
+    glyphs_at(*FACE)[name].draw(pen)
     box: tuple[float, float, float, float] | None = pen.bounds
     return box

@@ -24,12 +24,11 @@ from layouts.sheets.marks import glyph_outline
 
 
 def page_form(
-    writer: PdfWriter, page: PageObject, size_mm: tuple[float, float], source: Path
+    writer: PdfWriter, page: PageObject, number: int, size_mm: tuple[float, float], source: Path
 ) -> StreamObject:
-    """Return a page as a form of the new file: its data untouched, its resources copied once for all pages."""
+    """Return a page, the number-th of its source, as a form of the new file: its data untouched, its resources copied once."""
     box = page.trimbox
     found = (float(box.width) / POINTS_PER_MM, float(box.height) / POINTS_PER_MM)
-    number = 1 + (page.page_number or 0)
     if page.rotation:
         raise ValueError(f'{source}: page {number} is turned by {page.rotation}°')
     if any(abs(a - b) > FIT_MM for a, b in zip(found, size_mm, strict=True)):

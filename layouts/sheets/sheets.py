@@ -93,7 +93,7 @@ def impose(
     if instructions is not None:
         digest.update(instructions.read_bytes())
         _add_instructions(writer, instructions, layout)
-    forms = [page_form(writer, page, trim, booklet) for page in reader.pages]
+    forms = [page_form(writer, page, number, trim, booklet) for number, page in enumerate(reader.pages, 1)]
     glyph_forms: dict[str, IndirectObject] = {}
     for side in sides:
         drawn, named = _side(writer, layout, side, labels(side), tabs, forms, glyph_forms)
@@ -149,7 +149,7 @@ def _add_instructions(writer: PdfWriter, instructions: Path, layout: SheetLayout
     size = PAPERS_MM[layout.paper]
     if pages[0].trimbox.width > pages[0].trimbox.height:
         size = size[::-1]
-    form = page_form(writer, pages[0], size, instructions)
+    form = page_form(writer, pages[0], 1, size, instructions)
     x, y = (-edge for edge in corner_of(form))
     drawn = f'q 1 0 0 1 {x:.3f} {y:.3f} cm /instructions Do Q\n'
     add_sheet(writer, size, drawn.encode('ascii'), {'/instructions': drawn_form(form)})
