@@ -59,8 +59,13 @@ def gable(asked: Asked) -> Roof:
     for one in sides:
         gable_bounds(one, out)
         rakes += rakes_of(one, BOTH_ENDS, run_of(one), real(asked.ridge) / 2)
-    levels = {'R': Level(sides[0].length + 2 * out)} if asked.ridge else {}
+    levels = {'R': between_gables(sides[0], run_of(sides[0]), out)} if asked.ridge else {}
     return Roof(asked, list(sides), rakes=rakes, levels=levels, measured=diagonals(asked))
+
+
+def between_gables(slope: Slope, inward: Decimal, out: Decimal) -> Level:
+    """Return a board along a slope from gable to gable, out to the barge rafters."""
+    return Level(slope.on_plate(-out, inward), slope.on_plate(slope.length + out, inward))
 
 
 def gable_bounds(one: Slope, out: Decimal) -> None:
@@ -89,9 +94,9 @@ def gambrel(asked: Asked) -> Roof:
         rakes += rakes_of(lower, BOTH_ENDS, at, HALF)
         rakes += rakes_of(upper, BOTH_ENDS, half, real(asked.ridge) / 2, at, HALF)
         slopes += [lower, upper]
-        levels[f'P{number}'] = Level(lower.length + 2 * out)
+        levels[f'P{number}'] = between_gables(lower, at, out)
     if asked.ridge:
-        levels['R'] = Level(slopes[0].length + 2 * out)
+        levels['R'] = between_gables(sides[0], half, out)
     return Roof(asked, slopes, rakes=rakes, levels=levels, measured=diagonals(asked))
 
 
@@ -176,9 +181,10 @@ def with_ends(
     roof = Roof(asked, [front, back, *ends], corners, measured=measured)
     _bound(roof, mains, (left, right), out, over_gable)
     start, last = runs[left.name], front.length - (runs[right.name] if right else ZERO)
-    past_ends = ridge_past(asked, left, front) + (ridge_past(asked, right, front) if right else out)
+    past_ends = ridge_past(asked, left, front), ridge_past(asked, right, front) if right else out
     if asked.ridge:
-        roof.levels['R'] = Level(last - start + past_ends)
+        run = runs[front.name]
+        roof.levels['R'] = Level(front.on_plate(start - past_ends[0], run), front.on_plate(last + past_ends[1], run))  # fmt: skip
     return roof
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from decimal import Decimal
 
+from tablegen.proof.digits import SLACK
 from tablegen.proof.page import close
 from tablegen.proof.roof_boards import Boards, boards_of, few_steps, place_of
 from tablegen.proof.roof_facts import read_facts
@@ -55,6 +56,7 @@ def _marks(sheet: Sheet, table: Table, varied: bool, board: Boards, it: Reading)
     name = it.names.heads
     columns = [table.column(name[one]) for one in ('name', 'first', 'last')]
     numbers: Numbers = {}
+    there: list[Decimal] = []
     for row in table.rows:
         told_name, upper, lower = (row.cells[(column or 0) + 1] for column in columns)
         if row.cells[0] == 'c':
@@ -66,6 +68,7 @@ def _marks(sheet: Sheet, table: Table, varied: bool, board: Boards, it: Reading)
         if where is None:
             it.strange(row.page, f'{row.cells[0]} {told_name} {upper} {lower}')
             continue
+        there.append(place_of(board.one, where))
         if row.cells[0]:
             numbers[int(row.cells[0])] = where
         for head, printed, tape in ((name['first'], upper, from_first), (name['last'], lower, from_last)):
@@ -76,7 +79,11 @@ def _marks(sheet: Sheet, table: Table, varied: bool, board: Boards, it: Reading)
     wanted = {(end, 'center') for end in ('head', 'tail')}
     if board.one.height is not None:
         wanted.add(('plate', 'center'))
-    if not wanted <= set(numbers.values()):
+    timber = board.one
+    ends = timber.reach(timber.head), timber.reach(timber.tail, False)
+    reached = (max(there), min(there)) if there else (ends[1], ends[0])
+    to_both_ends = all(abs(one - end) < SLACK for one, end in zip(reached, ends, strict=True))
+    if not (wanted <= set(numbers.values()) and to_both_ends):
         it.missing(sheet.page, sheet.title)
     return numbers
 

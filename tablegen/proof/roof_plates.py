@@ -10,8 +10,10 @@ from tablegen.proof.roof_boards import hand_of
 from tablegen.proof.roof_reading import Reading, Stood, plain, value_of
 from tablegen.proof.roof_slopes import Slope
 from tablegen.proof.roof_stated import THICK
+from tablegen.proof.roof_stops import Way
 from tablegen.proof.sentences import told, told_within
 from tablegen.proof.sheet_lines import Row, Sheet, tables_in
+from tablegen.proof.space import dot
 
 HALF = real(THICK) / 2
 
@@ -52,14 +54,20 @@ def _tidy(words: str) -> str:
 
 
 def _in_one_column(rows: Sequence[Row], heads: Sequence[str], it: Reading) -> list[Row]:
-    """Return the rows of bays that stand side by side one under another."""
+    """Return the rows of bays that stand side by side one under another, each with the mark of the ridge that its last cell is of."""
     name = it.names.heads
     wanted = (name['mark'], name['near'], name['center'], name['bay'])
     found = []
     for start in range(len(heads) - len(wanted) + 1):
-        if tuple(heads[start : start + len(wanted)]) == wanted:
-            found += [Row(row.page, row.cells[start + 1 : start + 1 + len(wanted)]) for row in rows]
-    return [row for row in found if any(row.cells)]
+        end = start + len(wanted)
+        if tuple(heads[start:end]) != wanted:
+            continue
+        ridge = (told(name['on-ridge'], heads[end]) or {}).get('mark', '') if end < len(heads) else ''
+        for row in rows:
+            cells = row.cells[start + 1 : end + 1]
+            if any(cells):
+                found.append(Row(row.page, (*cells, row.cells[end + 1] if ridge else '', ridge)))
+    return found
 
 
 def _rafters(slopes: Sequence[Slope], rows: Sequence[Row], it: Reading) -> tuple[list[str], set[str]]:
@@ -70,7 +78,7 @@ def _rafters(slopes: Sequence[Slope], rows: Sequence[Row], it: Reading) -> tuple
     odd: list[str] = []
     unsure: set[str] = set()
     for row in rows:
-        words, near, center, bay = row.cells
+        words, near, center, bay, _on, _ridge = row.cells
         mark, _blank, hand = words.strip('()').partition(' ')
         kind = it.names.kinds.get(it.kinds.get(mark, ''), '')
         there = [one for one in _between(center, slope, it) if list(slope.ways(one))]
@@ -80,6 +88,7 @@ def _rafters(slopes: Sequence[Slope], rows: Sequence[Row], it: Reading) -> tuple
         between = there[0], there[-1]
         there = [one for one in there if any(way.kind == kind for way in slope.ways(one))] or there
         it.length(row.page, words, heads['near'], near.removesuffix(' X'), *(one - HALF for one in between))
+        _on_ridge(row, slope, slope.way(there[0], kind), between, it)
         for one in slopes:
             it.stood.setdefault(mark, []).append(Stood(one, there[0], there[-1], hand))
         _stands(row.page, words, mark, hand, slope, there[0], it)
@@ -101,6 +110,26 @@ def _rafters(slopes: Sequence[Slope], rows: Sequence[Row], it: Reading) -> tuple
     if before is not None and slope.ends[1] and slope.length - before[1] > spacing + _beside_hip(slope):
         it.missing(rows[-1].page, name_before)
     return odd, unsure
+
+
+def _on_ridge(row: Row, slope: Slope, way: Way, between: tuple[Decimal, Decimal], it: Reading) -> None:
+    """Read where a rafter stands on the ridge that it goes up to, from that one's left end."""
+    assert it.roof
+    printed, mark, to = row.cells[-2].removesuffix(' X'), row.cells[-1], way.to
+    level = it.roof.levels.get(mark)
+    if level is None:
+        if printed or mark or (to.edge == 'ridge' and it.roof.levels):
+            it.figure(row.page, row.cells[0], it.names.heads['on-ridge'], printed, '')
+        return
+    ends = sorted(
+        dot(slope.along, point) - dot(slope.along, slope.origin) for point in (level.start, level.end)
+    )
+    there = to.edge == 'ridge' and between[1] - HALF < ends[1] and between[1] > ends[0]
+    head = it.names.heads['on-ridge'].format(mark=mark)
+    if there:
+        it.length(row.page, row.cells[0], head, printed, *(one - HALF - ends[0] for one in between))
+    else:
+        it.figure(row.page, row.cells[0], head, printed, '')
 
 
 def _beside_hip(slope: Slope) -> Decimal:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 
 from tablegen.proof.digits import begin
-from tablegen.proof.found import Found
+from tablegen.proof.found import Fault, Found
 from tablegen.proof.page import Page, close, lines_of
 from tablegen.proof.roof_buying import read_buying
 from tablegen.proof.roof_heights import read_plan, read_sections
@@ -19,7 +19,8 @@ from tablegen.proof.roof_round import bay, rounded
 from tablegen.proof.roof_stated import Asked, Unstated, asked
 from tablegen.proof.roof_whole import Roof
 from tablegen.proof.roof_wings import is_flush, winged
-from tablegen.proof.sheet_lines import FOOT_PT, Sheet, sheets_of
+from tablegen.proof.sentences import told as told_in
+from tablegen.proof.sheet_lines import FOOT_PT, Sheet, sheets_of, tables_in
 
 KINDS: dict[str, Callable[[Asked], Roof]] = {
     'shed': shed,
@@ -66,6 +67,7 @@ def read_roof(pages: Sequence[Page], names: RoofNames) -> Found | None:
         if sheet.title not in names.titles.values():
             read_marking(sheet, it)
     _all_marked(sheets, it)
+    _all_heads(sheets, it)
     read_lists(by_title[names.titles['members']], it)
     buy = by_title[names.titles['buy']]
     read_buying(buy, it)
@@ -87,6 +89,19 @@ def _all_marked(sheets: Sequence[Sheet], it: Reading) -> None:
     for mark in it.kinds:
         if mark not in there:
             it.missing(sheets[0].page, mark)
+
+
+def _all_heads(sheets: Sequence[Sheet], it: Reading) -> None:
+    """See that no table has a head that is not known."""
+    known = {*it.names.heads.values(), *it.names.hands}
+    numbered = [it.names.heads[key] for key in ('few-first', 'few-last', 'on-ridge')]
+    for sheet in sheets:
+        if sheet.title == it.names.titles['section']:
+            continue  # what is drawn there is set as small
+        for table in tables_in(sheet.lines):
+            for head in {*table.heads} - known:
+                if not any(told_in(one, head) for one in numbered):
+                    it.found.faults.append(Fault('figure', table.rows[0].page, sheet.title, '', head, ''))
 
 
 def _asked_lines(pages: Sequence[Page], title: str) -> list[str]:

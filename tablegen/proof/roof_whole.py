@@ -9,7 +9,7 @@ from decimal import Decimal
 from tablegen.proof.digits import real
 from tablegen.proof.roof_slopes import ZERO, Slope
 from tablegen.proof.roof_stated import THICK, Asked
-from tablegen.proof.space import Plane, Vector, dot
+from tablegen.proof.space import Plane, Vector, between, dot, size
 from tablegen.proof.timber import Timber
 
 
@@ -59,11 +59,17 @@ class Rake:
 
 @dataclass
 class Level:
-    """A level board: how long it is sawn, what its end is cut to."""
+    """A ridge or purlin: from one end of it to the other, what an end is cut to."""
 
-    length: Decimal
+    start: Vector
+    end: Vector
     tilt: Decimal | None = None
     """Of a saw's blade at its end; None where that is square."""
+
+    @property
+    def length(self) -> Decimal:
+        """Return how long it is sawn."""
+        return size(between(self.start, self.end))
 
 
 @dataclass

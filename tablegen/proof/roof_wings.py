@@ -215,7 +215,8 @@ def wing_ridge(of: Joined, begins: Decimal) -> None:
     else:
         face = past(center_of(of.front, of.left), THICK, inside)
         end = meet(face, of.ridge, LEVEL)[1]
-    of.roof.levels['R2'] = Level(begins + end, tilt=angle(face.normal, NORTH) if face else None)
+    ends = of.left.on_plate(begins, of.half), of.left.on_plate(-end, of.half)
+    of.roof.levels['R2'] = Level(*ends, tilt=angle(face.normal, NORTH) if face else None)
 
 
 def wing_end(of: Joined) -> Decimal:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import random
 import re
 from collections.abc import Callable
 from dataclasses import replace
@@ -10,6 +9,7 @@ from pathlib import Path
 
 import pytest
 from asking import ask
+from planted_in_sheets import PLANTERS, planted_at
 from test_roof_sheets import ROOFS
 
 from layouts.pdf.read_back import pages_of
@@ -193,43 +193,11 @@ def test_a_line_that_is_gone_is_missed(pages, name):
     assert there & {fault.page for fault in found.faults}
 
 
-def a_digit(seed: int, pages: list[Page]) -> tuple[list[Page], Word]:
-    """Return the pages with a digit of a figure changed, which stands on none that only repeats what was asked for."""
-    chosen = random.Random(seed)
-    asked = roof_names().titles['asked']
-    some = [
-        (page, word)
-        for page in pages[1:]
-        for line in lines_of(page.words)
-        for word in line
-        if word.base > FOOT_PT
-        and 13 < word.size < 14
-        and re.search(r'\d', word.text)
-        and not page_asks(page, asked, word)
-    ]
-    page, word = chosen.choice(some)
-    place = chosen.choice([n for n, letter in enumerate(word.text) if letter.isdigit()])
-    digit = str((int(word.text[place]) + chosen.randint(1, 9)) % 10)
-    other = replace(word, text=f'{word.text[:place]}{digit}{word.text[place + 1 :]}')
-    changed = [
-        Page(one.number, [other if w is word else w for w in one.words], [], lambda one=one: one.ink)
-        if one is page
-        else one
-        for one in pages
-    ]
-    return changed, word
-
-
-def page_asks(page: Page, title: str, word: Word) -> bool:
-    """Return whether a word stands under a title."""
-    at = [line[0].base for line in lines_of(page.words) if close(line) == title]
-    return bool(at) and word.base < at[0]
-
-
-@pytest.mark.parametrize('seed', range(6))
-def test_a_digit_changed_anywhere_is_found(pages, seed):
-    changed, word = a_digit(seed, pages)
-    assert read_roof(changed, roof_names()).faults, word
+@pytest.mark.parametrize('seed', range(2))
+@pytest.mark.parametrize('name', PLANTERS)
+def test_an_error_planted_anywhere_is_found(pages, name, seed):
+    changed, what = planted_at(seed, PLANTERS[name], pages)
+    assert read_roof(changed, roof_names()).faults, what
 
 
 @pytest.mark.thorough
@@ -242,10 +210,7 @@ def test_roofs_of_every_sort(name, tmp_path):
 
     assert (status, ': 0 differ' in told) == (0, True), told
     assert 'not read: figures of pages' not in told
-    pages = pages_of(pdf)
-    for seed in range(5):
-        changed, word = a_digit(seed, pages)
-        assert read_roof(changed, roof_names()).faults, (seed, word)
+    _all_found(pdf, 1)
 
 
 @pytest.mark.thorough
@@ -258,3 +223,13 @@ def test_starters(kind, tmp_path):
 
     assert (status, ': 0 differ' in told) == (0, True), told
     assert 'not read: figures of pages' not in told
+    _all_found(pdf, 2)
+
+
+def _all_found(pdf: Path, times: int) -> None:
+    """Plant so many errors of each sort, each by itself."""
+    pages = pages_of(pdf)
+    for name, plant in PLANTERS.items():
+        for seed in range(times):
+            changed, what = planted_at(seed, plant, pages)
+            assert read_roof(changed, roof_names()).faults, (name, what)
