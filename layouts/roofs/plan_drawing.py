@@ -138,7 +138,7 @@ def _named(frame: Frame, lines: Sequence[PlanLine], sheet: _Sheet, rows: int) ->
         for one, line in placed:
             if rows == 1 and len(unnamed) > MANY:
                 return names, unnamed
-            after, across = of in (Of.CORNER, Of.RAFTER), of is not Of.RAFTER
+            after, across = of in (Of.CORNER, Of.RAFTER), of in (Of.CORNER, Of.LEVEL)
             if one.of is of and one.mark and not names.put(one.mark, line, after, one.alone, across):
                 unnamed.append(one)
     return names, unnamed
