@@ -110,10 +110,11 @@ def _step(some: Sequence[Sequence[Word]], rem: float) -> Step:
         for word in line[1:] if not place else line:
             size = word.size / rem
             (figure if size > FIGURE_REM[0] else places if size < PLACE_REM else words).append(word)
-    return Step(said(words), said(figure), _places(said(places)))
+    return Step(said(words), said(figure), places_in(said(places)))
 
 
-def _places(written: str) -> tuple[Place, ...]:
+def places_in(written: str) -> tuple[Place, ...]:
+    """Return the places that a step's small print names."""
     found, at, page = [], 0, 0
     while at < len(written):
         match = PLACE.match(written, at)
