@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cached_property
@@ -24,7 +24,7 @@ from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text, units
 from tablegen.numbers.figure import Figure, decimal_figure
 from tablegen.roof.members import Members
-from tablegen.settings import Settings
+from tablegen.settings import Runs, Settings
 from tablegen.tables.columns import UNIT_PLACES
 from tablegen.tables.jack_lengths import jack_table
 from tablegen.tables.lookup import set_of_tabled
@@ -195,7 +195,7 @@ def _grid_maker(
     tables: PitchTables, name: str, laid: Fit, band: range, cut: Sequence[Fraction], turn: Sequence[Fraction]
 ) -> Maker:
     def make(index: Index) -> FiguresPage:
-        figures = tables.figures(name)
+        figures = tables.figures(name, [*_tabled(tables.settings.runs, band, cut)])
         rows = [(feet, cells_of_foot(figures, feet, cut)) for feet in band]
         whole = all(one.denominator == 1 for one in cut)  # beside a fraction a unit has no room
         name_of = _(INCHES) if whole else '{number}'
@@ -211,6 +211,15 @@ def _grid_maker(
         )
 
     return make
+
+
+def _tabled(runs: Runs, band: range, cut: Sequence[Fraction]) -> Iterator[Fraction]:
+    """Return the book's runs of so many feet and some inches past them."""
+    for feet in band:
+        for inches in cut:
+            run = feet * units.INCHES.group + inches
+            if runs.first <= run <= runs.last and (run - runs.first) % runs.step == 0:
+                yield run
 
 
 def list_pages(tables: PitchTables, wanted: Sequence[str]) -> list[Unplaced]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 from math import isqrt, lcm
 
 
@@ -52,16 +53,38 @@ def sums_off(
     groups = [[(int(run * scale), _nearest(square, run * per)) for run in group] for group in lines]
     taken, skew = int(less.run_in * scale), less.run_squared * scale**2
     shortest = taken + isqrt(int(skew)) + bool(skew)
-    nearest = _nearest_of(square * Fraction(per, scale) ** 2, skew)
-    added = [(0, -less.count)]
-    for group in groups:
+    *before, last = groups
+    added = [(-taken, -less.count)]
+    for group in before:
         added = [(run + n, whole + count) for run, whole in added for n, count in group]
-    apart = [abs(count - nearest(run - taken)) for run, count in added if run > shortest]
-    return SumsOff(len(apart), len(apart) - apart.count(0), len(apart) - apart.count(0) - apart.count(1))
+    over_one = square * Fraction(per, scale) ** 2
+    nearest = _nearest_of(over_one, skew) if skew else _known(over_one, _longest(groups) - taken).__getitem__
+    left = shortest - taken
+    apart = [whole + count - nearest(run + n) for run, whole in added for n, count in last if run + n > left]
+    right = apart.count(0)
+    return SumsOff(len(apart), len(apart) - right, len(apart) - right - apart.count(1) - apart.count(-1))
+
+
+def _longest(groups: Iterable[Iterable[tuple[int, int]]]) -> int:
+    return sum(max(n for n, _count in group) for group in groups)
+
+
+def _known(square: Fraction, longest: int) -> list[int]:
+    """Return the whole numbers nearest to root(square) × n, a half going up, for every n up to the longest, at least."""
+    known = _of_square(square)
+    times, per = 4 * square.numerator, square.denominator
+    known += [(isqrt(times * n * n // per) + 1) // 2 for n in range(len(known), longest + 1)]
+    return known
+
+
+@lru_cache(maxsize=2)  # of a pitch, which is asked for several times before the next one
+def _of_square(square: Fraction) -> list[int]:
+    return []
 
 
 def _nearest(square: Fraction, run: Fraction) -> int:
-    return (isqrt(int(4 * square * run * run)) + 1) // 2
+    above, below = run.numerator, run.denominator
+    return (isqrt(4 * square.numerator * above * above // (square.denominator * below * below)) + 1) // 2
 
 
 def _nearest_of(square: Fraction, skew: Fraction) -> Callable[[int], int]:
