@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from tablegen.errors import BookError
+from tablegen.frame import limits
 from tablegen.frame.asked import MIDDLES, Asked, Bay, ManySided
 from tablegen.frame.plan import EAST, SOUTH, ZERO, CornerBoard, Edge, Plan, Point, Reach, Region, Slope
 from tablegen.frame.stations import Places, from_corner, mirrored, straddling
@@ -15,7 +16,6 @@ from tablegen.geometry import many_sided
 from tablegen.messages import message
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, one_term
-from tablegen.numbers.figure import length_rounded_up
 from tablegen.roof.framing import hip
 from tablegen.roof.member import Hand
 from tablegen.roof.members import Members
@@ -218,8 +218,10 @@ def _hip(of: Round, place: int, post_in: Fraction | None = None, wall: Hand | No
     if post_in is not None:
         point = many_sided.peak_point(of.asked.hips.thickness_in, of.sides)
         if post_in < 2 * point:
-            least = length_rounded_up(2 * point, of.asked.measure)
-            raise BookError('post', message('frame.small_post'), message('frame.over', least=least))
+            least = limits.least(2 * point, of.asked)
+            raise BookError(
+                'many-sided.post', message('frame.small_post'), message('frame.over', least=least)
+            )
         head = post_end(one, post_in)
     elif wall:
         head = peak_end(one, half, wall, Angle(2 * half.tan() / (1 - half.tan().squared())))

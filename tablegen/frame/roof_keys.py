@@ -256,7 +256,14 @@ def _whole(value: object, place: str, least: int, most: int) -> int:
 
 
 def _even_sides(value: object, place: str) -> int:
-    sides = _whole(value, place, FEWEST_SIDES, MOST_SIDES)
+    sides = whole_number(value) if isinstance(value, str) else value
+    if (
+        not isinstance(sides, int)
+        or sides not in range(FEWEST_SIDES, MOST_SIDES + 1)
+        or isinstance(sides, bool)
+    ):
+        problem = message('setting.out_of_range', written=str(value))
+        raise BookError(place, problem, message('roof_file.even_sides'))
     if sides % 2:
         raise BookError(place, message('roof_file.odd_sides', sides=sides), message('roof_file.even_sides'))
     return sides

@@ -16,6 +16,7 @@ from tablegen.frame.asked import (
     Shed,
     Wing,
 )
+from tablegen.frame.limits import greatest
 from tablegen.geometry.many_sided import apothem_from_side
 from tablegen.geometry.seat import checked_seat
 from tablegen.messages import message
@@ -34,7 +35,8 @@ def faults_of_sizes(asked: Asked) -> list[BookError]:
             problem = message('roof_file.no_break', pitch=upper.text)
             faults.append(BookError('gambrel.upper_pitch', problem, allowed))
         case ManySided(post_across_flats_in=post) if post is not None and post >= 2 * _run(asked):
-            faults.append(_fault('many-sided.post', 'roof_file.wide_post', 'roof_file.narrower_post'))
+            narrower = message('roof_file.narrower_post', most=greatest(2 * _run(asked), asked))
+            faults.append(BookError('many-sided.post', message('roof_file.wide_post'), narrower))
     return faults
 
 
@@ -72,7 +74,8 @@ def _overhangs(asked: Asked) -> Iterator[BookError]:
     if asked.overhang_in < 0:
         yield _fault('overhang.eave', 'roof_file.thinner_overhang', 'roof_file.past_fascia')
     if asked.overhang_in > _run(asked):
-        yield _fault('overhang.eave', 'roof_file.long_overhang', 'error.up_to_the_run')
+        most = message('error.between', least=text.in_units(Fraction(0)), most=greatest(_run(asked), asked))
+        yield BookError('overhang.eave', message('roof_file.long_overhang'), most)
     if 2 * asked.gable_overhang_in > asked.length_in > 0:
         half = text.run(asked.length_in / 2)
         yield BookError('overhang.gable', message('roof_file.long_gable'), message('error.up_to', most=half))

@@ -232,6 +232,7 @@ KINDS_SAID = 'shed, gable, saltbox, gambrel, hip, half-hip, wing, many-sided, ba
         ('kind = "hiped"', f"kind: 'hiped' is unknown; allowed: {KINDS_SAID}"),
         ('kind = 7', f'kind: 7 is unknown; allowed: {KINDS_SAID}'),
         ('kind = "bay"\npitch = 6\nbay = {sides = 7, side = 40}', 'bay.sides: 7 sides have no two halves alike; allowed: 6, 8, 10 or 12'),
+        ('kind = "bay"\npitch = 6\nbay = {sides = 4, side = 40}', "bay.sides: '4' is out of range; allowed: 6, 8, 10 or 12"),
         ('kind = "many-sided"\npitch = 6\nmany-sided = {sides = 4, side = 40}', "many-sided.sides: '4' is out of range; allowed: 5 to 12"),
         ('kind = "many-sided"\npitch = 6\nmany-sided = {sides = 8, side = 40, across_flats = 90}',
          'many-sided.side, many-sided.across_flats: a regular roof is given by one of its two sizes; next: give one of the two'),

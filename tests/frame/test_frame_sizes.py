@@ -8,10 +8,10 @@ from roof_files import HOUSE, roof, told, told_of
 
 from tablegen.frame.roof_file import read_roof
 
-TOO_LONG = "overhang.eave: the tails would be longer than the rafters' run: such a tail cannot be; allowed: from 0 up to the run"
+TOO_LONG = "overhang.eave: the tails would be longer than the rafters' run: such a tail cannot be; allowed: between 0 in and {most}"
 SIZES = {
     # 24 ft wide: runs of 12 ft, and a rise of 7 ft at 7 in 12
-    ('gable', 'overhang.eave = "12 ft 1 in"'): TOO_LONG,
+    ('gable', 'overhang.eave = "12 ft 1 in"'): TOO_LONG.format(most='144 in'),
     ('gable', 'overhang = {eave = "1/2 in", fascia = "3/4", measured_to = "fascia"}'):
         'overhang.eave: is less than the fascia that it is measured over; allowed: the thickness of the fascia or more',
     ('gable', 'overhang.measured_to = "fascia"'): 'overhang.measured_to: there is no fascia to measure to; next: measure the overhang to the framing',
@@ -43,8 +43,8 @@ def test_a_gambrel_s_upper_slopes_are_flatter_than_its_lower_ones():
 
 
 def test_a_regular_roof_s_overhang_is_held_against_its_run():
-    """Eight sides of 5 ft: 2.5 ft / tan 22.5 degrees from the middle to a side."""
+    """Eight sides of 5 ft: 2.5 ft / tan 22.5 degrees from the middle to a side, 72.43 in: down to the sixteenth below."""
     run = 30 / tan(pi / 8)
 
     assert roof('many-sided', f'overhang.eave = {float(run - 0.001)}')
-    assert told_of('many-sided', f'overhang.eave = {float(run + 0.001)}') == [TOO_LONG]
+    assert told_of('many-sided', f'overhang.eave = {float(run + 0.001)}') == [TOO_LONG.format(most='72 3/8 in')]
