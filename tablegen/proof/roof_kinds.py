@@ -28,7 +28,7 @@ def shed(asked: Asked) -> Roof:
     rakes = list(rakes_of(front, BOTH_ENDS, wide, beside.get(upper, ZERO)))
     roof = Roof(asked, [front], rakes=rakes, measured=diagonals(asked))
     if upper == 'ledger':
-        roof.levels['LG'] = Level(front.length + 2 * out)
+        roof.levels['LG'] = between_gables(front, wide - off / 2, out)
     return roof
 
 
