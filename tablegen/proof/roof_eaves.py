@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
@@ -48,13 +48,18 @@ def fascias(roof: Roof) -> list[Laid]:
     for slope in roof.slopes if roof.asked.inches('overhang.fascia') else ():
         if roof.asked.word('kind') == 'half-hip' and slope.origin[2]:
             continue  # over a gable
-        for before, after in slope.eave_ends:
-            if slope.place_of(slope.eave, after) - slope.place_of(slope.eave, before) < SLACK:
-                continue  # beside a wing that is flush with a gable nothing is left of it
+        for before, after in _eaves(slope):
             ends = _end(roof, slope, before, -1), _end(roof, slope, after, 1)
             cuts = tuple(cut for _place, cut in ends if cut)
             found.append(Laid('fascia', ends[1][0] - ends[0][0], cuts))
     return found
+
+
+def _eaves(slope: Slope) -> Iterator[tuple[Plane, Plane]]:
+    """Yield what is at both ends of each eave of a slope; beside a wing that is flush with a gable nothing may be left of one."""
+    for before, after in slope.eave_ends:
+        if slope.place_of(slope.eave, after) - slope.place_of(slope.eave, before) > SLACK:
+            yield before, after
 
 
 def _end(roof: Roof, slope: Slope, side: Plane, way: int) -> tuple[Decimal, Cut | None]:
@@ -69,14 +74,16 @@ def _end(roof: Roof, slope: Slope, side: Plane, way: int) -> tuple[Decimal, Cut 
     mates = (
         one
         for one in roof.slopes
-        if one is not slope and any(side.is_like(each) for pair in one.eave_ends for each in pair)
+        if one is not slope and any(side.is_like(each) for pair in _eaves(one) for each in pair)
     )
     mate = next((one for one in mates if abs(dot(one.inward, corner) - one.eave.offset) < SLACK), None)
     along = dot(slope.along, meet(outer, top, side))
     if abs(dot(side.normal, slope.inward)) < SLACK:
         return along, None
     if mate is None:
-        return along, _cut(hand, 'wall', slope, side)
+        if roof.asked.word('kind') == 'bay':
+            return along, _cut(hand, 'wall', slope, side)
+        return dot(slope.along, corner), None
     mate_outer = mate.tail.moved(-real(roof.asked.inches('overhang.fascia')))
     points = meet(outer, top, mate_outer), meet(slope.tail, top, mate.tail)
     line = cross(outer.normal, mate_outer.normal)

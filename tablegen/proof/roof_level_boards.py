@@ -29,6 +29,8 @@ class Left:
     levels: dict[str, Level]
     laid: list[Laid]
     lookouts: Counter[Decimal]
+    taken: Counter[str] = field(default_factory=Counter)
+    """How many of a kind were read."""
     sorts: dict[str, list[Laid]] = field(default_factory=dict)
     """What the fascias and valley boards of a mark may be that was read: those as long as it."""
     cuts: Counter[str] = field(default_factory=Counter)
@@ -48,10 +50,12 @@ def left_of(it: Reading) -> Left:
 
 def missed(left: Left, page: int, it: Reading) -> None:
     """Take down what is in none of the lists."""
-    marks = [*left.levels, *(one.kind for one in left.laid), *map(str, left.lookouts)]
+    marks = [*left.levels, *map(str, left.lookouts)]
     marks += [
         mark for mark, sorts in left.sorts.items() if left.cuts[mark] not in {len(one.ends) for one in sorts}
     ]
+    there = Counter(one.kind for one in left.laid)
+    marks += [kind for kind in there if there[kind] != left.taken[kind]]
     for mark in marks:
         it.missing(page, mark)
 
@@ -100,14 +104,9 @@ def _laid(
     near = [
         one for one in left.laid if one.kind == kind and plain(printed) in map(plain, it.told(one.length))
     ]
-    sorts: dict[tuple[str, ...], list[Laid]] = {}
-    for one in near:
-        sorts.setdefault(tuple(_told(cut) for cut in one.ends), []).append(one)
-    counts = [str(len(some)) for some in sorts.values()]
-    taken = next((some for some in sorts.values() if str(len(some)) == number), near[:1])
-    left.sorts[mark] = [*taken[:1], *(some[0] for some in sorts.values() if some is not taken)]
-    left.laid = [one for one in left.laid if one not in taken]
-    return [one.length for one in near[:1]], counts
+    left.sorts[mark], left.taken[kind] = near, left.taken[kind] + total(number)
+    sorts = Counter(tuple(_told(cut) for cut in one.ends) for one in near)
+    return [one.length for one in near[:1]], [str(count) for count in sorts.values()]
 
 
 def _told(cut: Cut) -> str:

@@ -16,6 +16,8 @@ from tablegen.proof.sheet_lines import Row, Sheet, tables_in
 from tablegen.proof.space import dot
 
 HALF = real(THICK) / 2
+BOARDS = ('ridge', 'wall')
+"""What rafters stand on above, on which their places may be laid out."""
 
 
 def read_plates(sheet: Sheet, it: Reading) -> None:
@@ -118,13 +120,13 @@ def _on_ridge(row: Row, slope: Slope, way: Way, between: tuple[Decimal, Decimal]
     printed, mark, to = row.cells[-2].removesuffix(' X'), row.cells[-1], way.to
     level = it.roof.levels.get(mark)
     if level is None:
-        if printed or mark or (to.edge == 'ridge' and it.roof.levels):
+        if printed or mark or (to.edge in BOARDS and it.roof.levels):
             it.figure(row.page, row.cells[0], it.names.heads['on-ridge'], printed, '')
         return
     ends = sorted(
         dot(slope.along, point) - dot(slope.along, slope.origin) for point in (level.start, level.end)
     )
-    there = to.edge == 'ridge' and between[1] - HALF < ends[1] and between[1] > ends[0]
+    there = to.edge in BOARDS and between[1] - HALF < ends[1] and between[1] > ends[0]
     head = it.names.heads['on-ridge'].format(mark=mark)
     if there:
         it.length(row.page, row.cells[0], head, printed, *(one - HALF - ends[0] for one in between))
