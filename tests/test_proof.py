@@ -24,8 +24,8 @@ BY_RUN, BESIDE, STEEP = (2 + 1) * (24 + 11 + 15 + 1), 4 + 2 + 2 + 2 + 6 + 5 + 5 
 """Figures of an opening: of lengths and exact feet, and beside them; pitches whose steps, on both pages, are told too."""
 
 
-EXAMPLES, AFTER_EXAMPLES, ALL_EXAMPLES = 413, 3, 455
-"""Figures and places of the worked examples where a pitch has one opening, and pages after them; figures of the complete edition's."""
+EXAMPLES, AFTER_EXAMPLES, ALL_EXAMPLES = 413, 3, 550
+"""Figures and places of the worked examples where a pitch has one opening, and pages after them; the same of the complete edition and of the pages before its pitches."""
 
 
 @pytest.fixture(scope='module')

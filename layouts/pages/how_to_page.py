@@ -162,7 +162,7 @@ def _exactly(found: Found, pitch: Pitch, settings: Settings, page: PageNumber) -
     places = TABLE_PLACES if page else OPENING_PLACES
     foot = decimal_figure(common.line_length(INCHES.unit_run, pitch.slope), places)
     per = settings.measure.per
-    thousandths = nearest(found.run_in / INCHES.base * Fraction(foot.decimal), 10**SHOWN_PLACES)
+    thousandths = nearest(found.run_in / INCHES.base * Fraction(foot.text), 10**SHOWN_PLACES)
     past = Fraction(thousandths % 10**SHOWN_PLACES, 10**SHOWN_PLACES)
     return Exactly(
         page,

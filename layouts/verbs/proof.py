@@ -19,10 +19,11 @@ EXAMPLES = (
 )
 USUAL, SHEETS = 'output/booklet.pdf', 'sheets.pdf'
 NOTES = N_("""\
-Reads the pages of the pitches, those at a glance, a square's figures, the
-worked examples and the reference tables by their printed titles, heads, labels
-and sentences alone, and works every figure out in space with sixty digits, by
-nothing that made the book: an example's from what its page says of the roof.
+Reads the pages of the pitches, those at a glance, those on reading a length, on
+an old roof's pitch and on the square, the worked examples and the reference
+tables by their printed titles, heads, labels and sentences alone, and works
+every figure out in space with sixty digits, by nothing that made the book: an
+example's from what its page says of the roof.
 Where it cites a pitch's opening, that row and column must have its figure.
 Follows every link to the page whose number stands there. Other pages are named
 as not read. Boards and rounding are those of the lines “How this copy was

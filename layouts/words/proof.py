@@ -6,6 +6,7 @@ from itertools import zip_longest
 
 from layouts.words.pages import AT_A_SPACING, GLANCE_HEADS, heading
 from layouts.words.proof_examples import example_names
+from layouts.words.proof_pages import said_pages
 from layouts.words.proof_tables import table_names
 from layouts.words.say import _
 from layouts.words.square import ENGRAVED, STEP, STEPS
@@ -34,6 +35,7 @@ def names(book: Stated) -> Names:
         _glances(book),
         table_names(book),
         example_names(),
+        said_pages(book),
     )
 
 

@@ -68,7 +68,7 @@ def example_names() -> ExampleNames:
             Example(
                 kind,
                 tuple(map(plain, TITLES[kind])) if kind in TITLES else (heading('one-rafter'), heading('seat-cut-try')),
-                tuple(_sentences(said)),
+                tuple(sentences(said)),
                 tuple(dict.fromkeys(_marks(members))),
                 tuple((plain(head), of) for head, of in JACK_COLUMNS.items()) if kind == 'jacks' else ((_('heel'), 'heel'),) if kind == 'rafter' else (),
             )
@@ -102,7 +102,8 @@ def plain(words: str) -> str:
     )
 
 
-def _sentences(said: Iterable[Said]) -> Iterable[Sentence]:
+def sentences(said: Iterable[Said]) -> Iterable[Sentence]:
+    """Yield sentences as they stand on a page, with what their figures are of."""
     for words, told in (one for some in said for one in some.items()):
         parts = told.split()
         yield Sentence(

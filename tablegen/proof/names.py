@@ -187,6 +187,18 @@ class ExampleNames:
 
 
 @dataclass(frozen=True, slots=True)
+class SaidPage:
+    """A page that says a few figures."""
+
+    kind: str
+    title: str
+    sentences: tuple[Sentence, ...]
+    """Those that say how they are framed by one word are alternatives."""
+    rows: tuple[str, ...]
+    """Names of its rows; none where they are not known before."""
+
+
+@dataclass(frozen=True, slots=True)
 class Names:
     """All of them."""
 
@@ -204,6 +216,7 @@ class Names:
     glances: tuple[Glance, ...]
     tables: TableNames
     examples: ExampleNames
+    said: tuple[SaidPage, ...]
 
 
 @dataclass(frozen=True, slots=True)

@@ -15,6 +15,7 @@ from tablegen.proof.openings import OpeningReader
 from tablegen.proof.page import Page
 from tablegen.proof.places import Places
 from tablegen.proof.run_tables import RunReader
+from tablegen.proof.said_pages import SaidReader
 from tablegen.proof.sheets import SheetReader
 from tablegen.proof.stated import Stated, stated
 from tablegen.proof.worked import ExampleReader
@@ -54,6 +55,7 @@ def proof(pages: Sequence[Page], names: Callable[[Stated], Names]) -> Found:
         SheetReader(heads.tables.sheets, book),
         *(GlanceReader(glance, book) for glance in heads.glances),
         ExampleReader(heads.examples, book, Places(heads.examples.citing, openings.found, openings.there)),
+        SaidReader(heads.said, book),
         Follower(openings.there),
     ]
     for page in pages:
