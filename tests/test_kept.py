@@ -13,11 +13,14 @@ from quick_books import FILES, QUICK, contents
 
 from layouts.build import build
 from layouts.command import main
+from layouts.html.page_html import pages_html
+from layouts.pages.book import plan
 from layouts.pdf import kept as keeping
 from layouts.pdf import typeset
 from layouts.pdf.kept import Kept, name_of, user_folder
+from layouts.pdf.parts import OF_THE_COPY
 from layouts.pdf.progress import Progress
-from tablegen.settings import read_settings
+from tablegen.settings import EDITIONS, read_settings
 
 BOOK = read_settings('pitches = [6]\nparts = ["values", "examples"]\nruns = {to = "12 in"}\n', '')
 
@@ -62,6 +65,20 @@ def test_the_next_book_takes_what_has_not_changed(set_now, tmp_path):
     set_now.clear()
     assert made(finer, tmp_path / 'finer', kept) == made(finer, tmp_path / 'finer anew')
     assert len([name for name in set_now if name.startswith('part-')]) > len(again) // 2
+
+
+@pytest.mark.parametrize('edition', EDITIONS)
+def test_what_says_title_owner_or_paper_is_a_document_of_its_own(edition):
+    """All other pages are as they are for anybody else, so that their documents are taken."""
+    own = read_settings(f'edition = "{edition}"\npitches = [6]\nruns = {{to = "4 ft"}}', '')
+    other = replace(own, owner='The Garden Store', title='Sheds', paper='a4')
+    changed = {
+        page.template
+        for page, same in zip(plan(own).pages(), plan(other).pages(), strict=True)
+        if pages_html([page], '') != pages_html([same], '')
+    }
+    assert changed
+    assert changed <= OF_THE_COPY
 
 
 def test_what_is_spoilt_is_set_again(set_now, tmp_path):

@@ -13,7 +13,7 @@ from layouts.paper.page import Page
 from layouts.paper.trim import Trim
 from layouts.pdf.typeset import Job
 
-OF_THE_COPY = frozenset(('cover', 'section_cover', 'made'))
+OF_THE_COPY = frozenset(('cover', 'section_cover', 'made', 'closing_made'))
 """Kinds of page that say the title, the owner or the paper: a document of their own, so that all others stay what they were."""
 MANY = 6
 """Pages of a kind that come in such numbers are set the quick way, as a rule."""
