@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import xml.etree.ElementTree as ET
+from collections.abc import Sequence
 from dataclasses import dataclass
 from math import atan2, degrees, hypot
 from urllib.parse import unquote
@@ -123,6 +124,15 @@ def inside(point: Point, box: list[Point]) -> bool:
     """Return whether a point is in a convex outline."""
     turns = [_turn(a, b, point) for a, b in zip(box, box[1:] + box[:1], strict=True)]
     return all(turn > 0 for turn in turns) or all(turn < 0 for turn in turns)
+
+
+def may_touch(some: Sequence[Point], others: Sequence[Point]) -> bool:
+    """Return whether the upright boxes around some points and around others may touch."""
+    return all(
+        min(one[axis] for one in some) - TOUCH < max(one[axis] for one in others)
+        and min(one[axis] for one in others) - TOUCH < max(one[axis] for one in some)
+        for axis in (0, 1)
+    )
 
 
 def crossing(a: Point, b: Point, c: Point, d: Point) -> bool:

@@ -27,6 +27,7 @@ from drawn import (
     distance,
     from_line,
     inside,
+    may_touch,
     near,
     read,
     to_stretch,
@@ -236,21 +237,24 @@ class Inked:
 
     def collisions(self) -> list[str]:
         """Return words that lie on one another, that a line runs through, or that leave the frame."""
-        found = []
-        for a, b in combinations(self.labels, 2):
-            box = b.corners()
-            if any(a.away(*side) < TOUCH for side in zip(box, box[1:] + box[:1], strict=True)):
+        found, boxed = [], [(label, label.corners()) for label in self.labels]
+        for (a, around), (b, box) in combinations(boxed, 2):
+            sides = zip(box, box[1:] + box[:1], strict=True) if may_touch(around, box) else ()
+            if any(a.away(*side) < TOUCH for side in sides):
                 found.append(f'"{a.text}" on "{b.text}"')
-        for label in self.labels:
-            if not all(-0.5 <= x <= self.drawn.width + 0.5 for x, _ in label.corners()) or not all(
-                -0.5 <= y <= self.drawn.height + 0.5 for _, y in label.corners()
+        for label, box in boxed:
+            if not all(-0.5 <= x <= self.drawn.width + 0.5 for x, _ in box) or not all(
+                -0.5 <= y <= self.drawn.height + 0.5 for _, y in box
             ):
                 found.append(f'"{label.text}" out of the frame')
             found += [
                 f'a line through "{label.text}"'
                 for stroke in self.drawn.strokes
                 for a, b in pairwise(stroke.points)
-                if not hidden(stroke) and not label.on_black and label.away(a, b) == 0
+                if not hidden(stroke)
+                and not label.on_black
+                and may_touch(box, (a, b))
+                and label.away(a, b) == 0
             ]
         return found
 

@@ -6,8 +6,9 @@ import random
 import re
 from collections.abc import Callable
 from dataclasses import replace
+from functools import cache
 
-from layouts.words.proof import names
+from layouts.words.proof import names as names_of
 from tablegen.proof.found import Found
 from tablegen.proof.openings import side_of
 from tablegen.proof.page import Page, said
@@ -16,6 +17,10 @@ from tablegen.proof.stated import stated
 from tablegen.proof.word import Word
 
 Planter = Callable[[list[Page]], int]
+
+
+names = cache(names_of)
+"""What a book's pages say, worked out once for each of the copies in which something is planted."""
 
 
 def with_planted(read, plant: Planter) -> tuple[Found, int]:
