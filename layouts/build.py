@@ -187,7 +187,7 @@ def build(
         typeset(_documents(planned, [guide, cards.job], work, of_book, tagged), progress.advance, kept)
         progress.stage(_('joining'))
         gc.freeze()  # what was made up to here is of use: it is not looked through for rubbish
-        join(
+        pages = join(
             of_book,
             settings.title,
             settings.owner,
@@ -199,7 +199,10 @@ def build(
         sections = [(first - 1, count) for first, count in planned.index.sections]
         layout = sheet_layout(planned)
         tabs = _tabs(planned)
-        count = impose(work / BOOKLET, sections, layout, work / SHEETS, settings.title, tabs, guide.out)
+        count = impose(
+            work / BOOKLET, sections, layout, work / SHEETS, settings.title, tabs, guide.out, pages=pages
+        )
+        del pages  # they hold a file in memory that the proof reads for itself
         said = finish_cards(cards, work / CARD)
         found = None
         if proven:

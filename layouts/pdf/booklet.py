@@ -29,8 +29,8 @@ def join(
     outline: Sequence[Entry],
     out: Path,
     tagged: bool = False,
-) -> None:
-    """Write one PDF of some parts.
+) -> list[PageObject]:
+    """Write one PDF of some parts, and return its pages.
 
     Given:
         parts    PDF files, each with the places of its pages in the book, from 0
@@ -59,6 +59,7 @@ def join(
     writer._ID = None
     with out.open('wb') as stream:
         writer.write(stream)
+    return [*writer.pages]
 
 
 def _in_order(parts: Sequence[tuple[Path, Sequence[int]]]) -> list[PageObject]:

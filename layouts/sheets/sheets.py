@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from types import MappingProxyType
 
-from pypdf import PdfReader, PdfWriter
+from pypdf import PageObject, PdfReader, PdfWriter
 from pypdf.generic import IndirectObject, NameObject, StreamObject
 
 from layouts.sheets.fold import PAPERS_MM, POINTS_PER_MM, SheetLayout, SheetSide, sheet_sides
@@ -49,6 +49,7 @@ def impose(
     tabs: Mapping[int, tuple[float, float]] = MappingProxyType({}),
     instructions: Path | None = None,
     labels: Callable[[SheetSide], str] = sheet_label,
+    pages: Sequence[PageObject] | None = None,
 ) -> SheetCount:
     """Write the sheets of a booklet, ready for a two-sided printer.
 
@@ -62,6 +63,7 @@ def impose(
                        drawn on to the paper's edge, so that a book that is not trimmed has it there
         instructions   PDF of one page of the paper's size, either way round: becomes the first sheet
         labels         gives the words in the margin of a side
+        pages          the booklet's, where they need not be read
 
     Returned:
         the sheets used
@@ -77,10 +79,10 @@ def impose(
            Links and other annotations stay behind: paper has none.
         4. Same input, same bytes. A file of that name is replaced only once the new one is complete.
     """
-    reader = PdfReader(booklet)
+    pages = PdfReader(booklet).pages if pages is None else pages
     sides = sheet_sides(sections, layout.up)
-    if sum(pages for _, pages in sections) != len(reader.pages):
-        raise ValueError(f'{booklet}: {len(reader.pages)} pages, but sections are {list(sections)}')
+    if sum(count for _, count in sections) != len(pages):
+        raise ValueError(f'{booklet}: {len(pages)} pages, but sections are {list(sections)}')
     trim = (layout.trim_width_mm, layout.trim_height_mm)
     writer = PdfWriter()
     writer.pdf_header = '%PDF-1.7'
@@ -93,7 +95,7 @@ def impose(
     if instructions is not None:
         digest.update(instructions.read_bytes())
         _add_instructions(writer, instructions, layout)
-    forms = [page_form(writer, page, number, trim, booklet) for number, page in enumerate(reader.pages, 1)]
+    forms = [page_form(writer, page, number, trim, booklet) for number, page in enumerate(pages, 1)]
     glyph_forms: dict[str, IndirectObject] = {}
     for side in sides:
         drawn, named = _side(writer, layout, side, labels(side), tabs, forms, glyph_forms)

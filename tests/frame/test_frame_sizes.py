@@ -47,4 +47,6 @@ def test_a_regular_roof_s_overhang_is_held_against_its_run():
     run = 30 / tan(pi / 8)
 
     assert roof('many-sided', f'overhang.eave = {float(run - 0.001)}')
-    assert told_of('many-sided', f'overhang.eave = {float(run + 0.001)}') == [TOO_LONG.format(most='72 3/8 in')]
+    assert told_of('many-sided', f'overhang.eave = {float(run + 0.001)}') == [
+        TOO_LONG.format(most='72 3/8 in')
+    ]
