@@ -12,7 +12,7 @@ from layouts.pages.example_boards import Rows, board_of, by_marks, marks_in_rows
 from layouts.pages.example_places import Place, Places
 from layouts.pages.how_to_page import OPENING_PLACES, SHOWN_PLACES, unit_after
 from layouts.pages.part_tabs import part_tab
-from layouts.pages.slopes_pages import slopes_maker
+from layouts.pages.slopes_pages import keys_of_file, slopes_maker
 from layouts.paper.page import Block, Draft, Index, Maker
 from layouts.paper.trim import trim_of
 from layouts.words.pages import ALL_MEMBERS, heading
@@ -111,19 +111,27 @@ def example_blocks(settings: Settings) -> list[Block]:
 
 
 def _of_our_own(settings: Settings) -> list[Draft]:
-    """Return the pages of the garden store and its porch, then of the roofs beside them: one each where a pitch has one opening.
+    """Return the pages of the garden store and its porch, then of the roofs beside them: one each where a pitch has one opening, else
+    with all of their members in lists.
 
     Where the store's common then has one page too, that faces the first of them.
     """
-    beside: list[Draft] = []
+    beside, lists = list[Draft](), list[Draft]()
     if settings.roofs is None:
         from tablegen.examples.shipped import shipped_roofs
 
         for one in shipped_roofs(settings):
-            beside += _drafts(one.building, '', settings, one.frame.asked.name, one.file)
+            worked_through = _drafts(one.building, '', settings, one.frame.asked.name, one.file)
+            beside += worked_through
+            if worked_through and not on_one_opening(
+                settings
+            ):  # else there is no room for them in a book of one section
+                from layouts.pages.own_roof_pages import members_drafts
+
+                lists += members_drafts(one, one.frame.asked.name, keys_of_file(one.file), settings)
     store = _drafts(worked.store_and_porch(settings), '', settings, faced=bool(beside))
     at = 1 if store and store[0].template == ONE_PAGE else len(store)
-    return [*store[:at], *beside[:1], *store[at:], *beside[1:]]
+    return [*store[:at], *beside[:1], *store[at:], *beside[1:], *lists]
 
 
 def _block(drafts: Sequence[Draft], key: str = 'examples') -> Block:

@@ -6,9 +6,12 @@ from layouts.pages.book import Plan
 from layouts.pages.contents_pages import CONTENTS_KEYS
 from layouts.pages.marking_sheets import RIGHT
 from layouts.pages.own_roof_pages import called, keys_of
+from layouts.pages.slopes_pages import keys_of_file
 from layouts.paper.page import Entry, Index
+from layouts.words.lists import capital
 from layouts.words.pages import ALL_MEMBERS, GROUP_HEADS, OUTLINE, WORDS, heading
 from layouts.words.say import _
+from tablegen.examples.shipped import FILES
 from tablegen.groups import GROUPS
 
 OF_A_PITCH = ('values', 'hip-values', 'jacks', 'common', 'hip-valley', 'rise')
@@ -40,7 +43,10 @@ def _examples(planned: Plan) -> tuple[Entry, ...]:
     """Return the members worked through: those of each roof of the reader's own below its name."""
     index, settings = planned.index, planned.settings
     if not settings.own_roofs:
-        return _entries(index, {f'example:{key}': OUTLINE[f'example_{key}'] for key in EXAMPLES})
+        worked = _entries(index, {f'example:{key}': OUTLINE[f'example_{key}'] for key in EXAMPLES})
+        lists = ((file.stem, f'{ALL_MEMBERS}{keys_of_file(file.name)}') for file in FILES)
+        beside = tuple(Entry(capital(name), index[key]) for name, key in lists if key in index)
+        return (*worked, *_above(_(WORDS[ALL_MEMBERS]), beside))
     found: list[Entry] = []
     for place, asked in enumerate(settings.own_roofs):
         keys = keys_of(place)

@@ -25,6 +25,10 @@ class Furniture:
     """Cover of a later section: its number, how many there are, the pitches in it."""
 
 
+MOST_LATER = 10
+"""Pages by which a cut may be put off, that a book is of no more sections than will hold it."""
+
+
 def lay_out(blocks: Sequence[Block], furniture: Furniture) -> tuple[list[Draft], Index]:
     """Return all drafts in reading order and where they are.
 
@@ -37,8 +41,9 @@ def lay_out(blocks: Sequence[Block], furniture: Furniture) -> tuple[list[Draft],
     blocks = [piece for block in blocks for piece in _foldable(block)]
     wanted = 1
     while True:
-        sections = _cut(blocks, wanted, furniture)
-        if all(len(section) <= MOST_IN_A_SECTION for section in sections) or len(sections) == len(blocks):
+        ways = (_cut(blocks, wanted, furniture, later) for later in range(MOST_LATER))
+        sections = next((one for one in ways if _fold(one)), _cut(blocks, wanted, furniture))
+        if _fold(sections) or len(sections) == len(blocks):
             break
         wanted += 1
     drafts: list[Draft] = []
@@ -89,14 +94,22 @@ def _foldable(block: Block) -> list[Block]:
     return [replace(block, drafts=drafts[at : at + size]) for at in range(0, len(drafts), size)]
 
 
-def _cut(blocks: Sequence[Block], wanted: int, furniture: Furniture) -> list[list[Draft]]:
-    """Return the sections of a cut into so many, each as near to an even share as blocks allow."""
+def _fold(sections: Sequence[Sequence[Draft]]) -> bool:
+    return all(len(section) <= MOST_IN_A_SECTION for section in sections)
+
+
+def _cut(blocks: Sequence[Block], wanted: int, furniture: Furniture, later: int = 0) -> list[list[Draft]]:
+    """Return the sections of a cut into so many, each as near to an even share as blocks allow.
+
+    Given:
+        later  pages by which each cut is put off: the last section has then so much less
+    """
     share = sum(len(block.drafts) for block in blocks) / wanted
     groups: list[list[Block]] = [[]]
     used = 0
     for block in blocks:
         ahead = used + len(block.drafts) / 2
-        if groups[-1] and ahead > share * len(groups) and len(groups) < wanted:
+        if groups[-1] and ahead > (share + later) * len(groups) and len(groups) < wanted:
             groups.append([])
         groups[-1].append(block)
         used += len(block.drafts)

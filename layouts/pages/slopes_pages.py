@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from pathlib import PurePath
 
 from markupsafe import Markup
 
@@ -72,6 +73,11 @@ class SlopesPage:
     defers: str
 
 
+def keys_of_file(file: str) -> str:
+    """Return what the name of the list of one of the book's own roofs ends with."""
+    return f':{PurePath(file).stem}'
+
+
 def slopes_maker(
     example: SlopesExample,
     settings: Settings,
@@ -112,7 +118,7 @@ def slopes_maker(
             opened,
             _section(example, settings),
             '' if followed else _told(called, trim_of(settings).text_width / 10),
-            index.get(f'{ALL_MEMBERS}{keys}'),
+            index.get(f'{ALL_MEMBERS}{keys_of_file(shipped) if shipped else keys}'),
             next((index[name] for name in ('care', 'cautions') if name in index), 0),
             say(cautions.DEFERS),
         )
