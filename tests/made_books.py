@@ -4,14 +4,15 @@ from __future__ import annotations
 
 import os
 import pickle
-from collections.abc import Sequence
+import sys
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import cache, cached_property
 from hashlib import sha256
 from io import StringIO
 from itertools import takewhile
 from pathlib import Path
-from time import monotonic, sleep
 
 import pytest
 from complete import COMPLETE
@@ -43,7 +44,6 @@ seat = "3 1/2"
 """A compact edition of every pitch, its boards as in the skewed book."""
 ANYWHERE_ELSE = ('built-in', 'None', 'Undefined', 'Markup(', '{{', '}}', '{%', 'object at')
 """What is printed when a template names the wrong thing."""
-LONGEST_WAIT_S = 120
 OVERHANG, HAIR = 0.75, 0.1
 """mm: row labels may begin that far left of the text, less than half a figure; anything else not at all."""
 
@@ -110,26 +110,27 @@ def shared(factory: pytest.TempPathFactory) -> Path:
 
 
 def made_once(written: str, factory: pytest.TempPathFactory) -> MadeBook:
-    """Return a book that one process of a run makes for all of them: the first that asks; others wait for it."""
+    """Return a book that one process of a run makes for all of them: the first that asks, while others wait for its lock."""
     folder = shared(factory) / f'book-{sha256(written.encode()).hexdigest()[:16]}'
-    done, failed = folder / 'built.pickle', folder / 'failed'
-    try:
-        folder.mkdir()
-    except FileExistsError:
-        until = monotonic() + LONGEST_WAIT_S
-        while not done.exists() and not failed.exists() and monotonic() < until:
-            sleep(0.05)
-        if not done.exists():  # its fault is told here too
-            return made(written, factory.mktemp('again'))
-        return MadeBook(plan(read_settings(written, '')), pickle.loads(done.read_bytes()))
-    try:
-        book = made(written, folder)
-    except BaseException:
-        failed.touch()
-        raise
-    (folder / 'part').write_bytes(pickle.dumps(book.built))
-    (folder / 'part').rename(done)
+    folder.mkdir(exist_ok=True)
+    done = folder / 'built.pickle'
+    with locked(folder / 'lock'):
+        if done.exists():
+            return MadeBook(plan(read_settings(written, '')), pickle.loads(done.read_bytes()))
+        book = made(written, folder / 'book')
+        done.write_bytes(pickle.dumps(book.built))
     return book
+
+
+@contextmanager
+def locked(file: Path) -> Iterator[None]:
+    """Let one process in at a time; the lock of one that has ended, however it did, holds nobody up."""
+    with file.open('w') as held:
+        if sys.platform != 'win32':
+            from fcntl import LOCK_EX, flock
+
+            flock(held, LOCK_EX)
+        yield
 
 
 def text_box(trim: Trim) -> tuple[float, float, float, float]:

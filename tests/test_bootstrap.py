@@ -607,7 +607,7 @@ def test_a_signal_to_end_is_passed_on_to_the_command(sent):
     hears = (
         'import signal, sys, time; [signal.signal(one, lambda n, f: sys.exit(n + 40)) for one in (1, 15)]; '
     )
-    inner = f"{hears}print('on', flush=True); time.sleep(60)"
+    inner = f"{hears}print('on', flush=True); time.sleep(15)"
     # a test run under nohup would hand on its deafness, which the script keeps for its command
     run = f'import signal; signal.signal({int(sent)}, signal.SIG_DFL); from layouts import bootstrap; raise SystemExit(bootstrap.status_of([{sys.executable!r}, "-c", {inner!r}], None, None))'
     with subprocess.Popen([sys.executable, '-c', run], cwd=TOP, stdout=subprocess.PIPE, text=True) as process:
