@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import replace
 from functools import partial
 
-from tablegen.frame.asked import MIDDLES, Asked, Bay, ManySided, TailCut
+from tablegen.frame.asked import MIDDLES, Asked, Bay, HalfHip, ManySided, TailCut
 from tablegen.frame.plan import BoardEnd, EndCut, Level, LevelBoard, Plan, Point
 from tablegen.frame.wood import boards_of
 from tablegen.geometry import trim
@@ -16,6 +16,9 @@ from tablegen.numbers.exact import Exact, exact, one_term, sign
 from tablegen.numbers.figure import degree_figure, length_figure
 from tablegen.roof.member import Hand
 from tablegen.roof.side import Side
+
+RIGHT_GABLE, LEFT_GABLE = 1, 3
+"""Places of a half-hip's gables in the plan's edges."""
 
 
 def fascias(asked: Asked, plan: Plan) -> tuple[LevelBoard, ...]:
@@ -31,6 +34,8 @@ def _sort(asked: Asked, one: LevelBoard) -> tuple[str, tuple[BoardEnd, ...]]:
 
 
 def _fascias(asked: Asked, plan: Plan) -> Iterator[LevelBoard]:
+    if isinstance(asked.kind, HalfHip):
+        yield from _over_gables(asked, plan)
     for place, name in enumerate(plan.edges):
         if not name or not _is_left(asked, plan, place):
             continue
@@ -54,6 +59,27 @@ def _fascias(asked: Asked, plan: Plan) -> Iterator[LevelBoard]:
         ends = tuple(_ends(asked, plan, place))
         deep = boards_of(asked).tail_face_in
         yield LevelBoard('F', Level.FASCIA, long, start, end, asked.fascia_in, deep, ends=ends, edge=place)
+
+
+def _over_gables(asked: Asked, plan: Plan) -> Iterator[LevelBoard]:
+    """Return the fascia of each half-hip, from the line of one hip to that of the other where its tails end; square at both ends.
+
+    Notes:
+        1. It stands plumb on its tails, in one plane with the barge rafters under it.
+    """
+    deep, long = boards_of(asked).tail_face_in, exact(asked.length_in)
+    for edge, place, out in (
+        (RIGHT_GABLE, long, asked.gable_overhang_in),
+        (LEFT_GABLE, exact(0), -asked.gable_overhang_in),
+    ):
+        ends = []
+        for hip in plan.corners:
+            (x, y), (to_x, to_y) = hip.start, hip.end
+            if x == place:
+                ends.append((place + out, y + out * (to_y - y) / one_term(to_x - x)))
+        low, high = sorted(ends, key=lambda point: point[1])
+        start, end = (low, high) if edge == RIGHT_GABLE else (high, low)
+        yield LevelBoard('F', Level.FASCIA, high[1] - low[1], start, end, asked.fascia_in, deep, edge=edge)
 
 
 def _no_more(_: Side) -> Exact:

@@ -42,12 +42,10 @@ FASCIA_DEEP = Decimal('5.5')
 
 def fascias(roof: Roof) -> list[Laid]:
     """Return all fascias: to where their outer faces' upper edges meet the next one's outer face, at an inside corner to where
-    their backs meet, at a gable over the barge rafters.
+    their backs meet, at a gable over the barge rafters; over a half-hip's gable from hip to hip.
     """
     found = []
     for slope in roof.slopes if roof.asked.inches('overhang.fascia') else ():
-        if roof.asked.word('kind') == 'half-hip' and slope.origin[2]:
-            continue  # over a gable
         for before, after in _eaves(slope):
             ends = _end(roof, slope, before, -1), _end(roof, slope, after, 1)
             cuts = tuple(cut for _place, cut in ends if cut)

@@ -125,6 +125,8 @@ ALONG = {
     'six sides': ({'F': [144 / 3**0.5 * (72 + 12.75) / 72] * 6}, {'fascia_in': F(3, 4)}),
     # at an inside corner from the back: 40 − 12 and 210 − 160 − 12 along the front, 60 − 12 along the wing's sides
     'wing, one ridge height': ({'F': [28, 38, 48, 48, 210]}, {'fascia_in': F(3, 4)}),
+    # over a gable from hip to hip, 8 in out: the eave lies 30 in up the rake, 45 in from the plate line
+    'half-hip': ({'F': [144 - 2 * (45 - 8)] * 2 + [150 + 16] * 2}, {'fascia_in': F(3, 4)}),
     # up to a foot blocks from the gable's rafter to the barge; past it back to the near side of the next rafter, 24 in on
     # center at the left, at the right past the one beside it to that at 144: on each of four rakes one at the foot and three up 81 5/8 in
     'gable, its blocks': ({'LO': [12 - 1.5] * 16}, {}),
