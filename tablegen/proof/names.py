@@ -186,6 +186,25 @@ class ExampleNames:
     """What begins cautions."""
 
 
+Where = tuple[int, tuple[str, ...], int]
+"""A side of an opening, the names of the figures that are read there, and which glance has more of them, -1 for none."""
+
+
+@dataclass(frozen=True, slots=True)
+class MarkingNames:
+    """The marking sheets."""
+
+    titles: tuple[str, str]
+    lines: tuple[tuple[tuple[str, Where], ...], tuple[tuple[str, Where], ...]]
+    """What each line is called, and where its figures are read; no figures of what is measured or chosen."""
+    sides: tuple[str, str]
+    """What begins a place on a left and on a right page."""
+    lengths: str
+    drawing: str
+    short: str
+    """What begins the number of another page."""
+
+
 @dataclass(frozen=True, slots=True)
 class SaidPage:
     """A page that says a few figures."""
@@ -217,6 +236,7 @@ class Names:
     tables: TableNames
     examples: ExampleNames
     said: tuple[SaidPage, ...]
+    marking: MarkingNames
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,6 +9,7 @@ from tablegen.proof.cited import Follower
 from tablegen.proof.digits import begin
 from tablegen.proof.found import Found
 from tablegen.proof.glance import GlanceReader
+from tablegen.proof.marking_sheets import MarkingReader
 from tablegen.proof.members import MemberReader
 from tablegen.proof.names import Names
 from tablegen.proof.openings import OpeningReader
@@ -48,14 +49,16 @@ def proof(pages: Sequence[Page], names: Callable[[Stated], Names]) -> Found:
     book = stated(pages)
     heads = names(book)
     openings = OpeningReader(heads, book)
+    glances = [GlanceReader(glance, book) for glance in heads.glances]
     readers: list[Reader] = [
         openings,
         MemberReader(heads, book),
         RunReader(heads, book),
         SheetReader(heads.tables.sheets, book),
-        *(GlanceReader(glance, book) for glance in heads.glances),
+        *glances,
         ExampleReader(heads.examples, book, Places(heads.examples.citing, openings.found, openings.there)),
         SaidReader(heads.said, book),
+        MarkingReader(heads.marking, heads.sides, [one.pages for one in glances], openings.there),
         Follower(openings.there),
     ]
     for page in pages:
