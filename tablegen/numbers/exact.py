@@ -9,6 +9,8 @@ from math import isqrt
 
 Rational = int | Fraction
 ONE = Fraction(1)
+NOTHING = ((Fraction(0), ONE),)
+"""The terms of zero, as one."""
 ENDS_OF_SQUARES = {0, 1, 4, 9}
 """What is left of a square number by 16."""
 NEAR = 10**70  # steps in one of the rational that stands for a sum of roots, where a square must be rational
@@ -206,17 +208,17 @@ def nearest_root(square: Fraction, per: int) -> int:
 
 
 def _compared(a: Exact, b: Exact) -> int:
-    """Return the sign of a less b; of single terms by their squares, which is quicker."""
+    """Return the sign of a less b; of single terms by their signs, their coefficients or their squares, which is quicker."""
     if len(a.terms) > 1 or len(b.terms) > 1:
         return sign(a - b)
-    below, above = _signed_square(a), _signed_square(b)
-    return (below > above) - (below < above)
-
-
-def _signed_square(x: Exact) -> Fraction:
-    """Return the square of a number of one term or none, with the number's own sign."""
-    square = x.squared()
-    return -square if x.terms and x.terms[0][0] < 0 else square
+    (c, q), (d, r) = (a.terms or NOTHING)[0], (b.terms or NOTHING)[0]
+    left, right = c.numerator, d.numerator
+    if left <= 0 <= right or right <= 0 <= left:
+        return (left > right) - (left < right)
+    if q is r:
+        return (c > d) - (c < d)
+    below, above = c * c * q, d * d * r
+    return (below > above) - (below < above) if left > 0 else (below < above) - (below > above)
 
 
 def _rational_root(square: Fraction) -> Fraction | None:
