@@ -7,7 +7,7 @@ pitch = 7
 width = "24 ft"
 length = "36 ft"
 spacing = "16 in"
-overhang.eave = "16 in"
+overhang = {eave = "16 in", fascia = "3/4 in"}
 stock = {rafters = "2x8", hips = "2x10"}
 """
 PORCH = """

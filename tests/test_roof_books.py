@@ -150,7 +150,9 @@ def test_boards_and_list_have_the_marks_of_the_frame(book, pages, framed):
         counts = ' + '.join(map(str, numbers[name]))
         assert cells == ' '.join((name, counts, *(at.pop(HEADS[head]) for head in heads)))
         assert set(at) <= {Line.CENTER}
-    assert set(found) == {'R'}
+    assert set(found) == {'R', 'F1', 'F2'}
+    told = [said(line) for number in book.numbers('own_members') for line in lines(book.words(number))]
+    assert 'F1, F2 both outside corner 0.00° 45.00° outer face' in told  # plumb fascias at square corners
 
 
 def _rows(words):

@@ -11,6 +11,7 @@ from layouts.paper.longer import CUTS, lines_in
 from layouts.paper.page import Draft, Index, Maker
 from layouts.paper.trim import Trim, trim_of
 from layouts.paper.typeface import advance_em
+from layouts.words.board_ends import HEADS, board_sentences, end_rows
 from layouts.words.caution import caution_text
 from layouts.words.frame import HANDS, LEVELS, LINES, MEMBERS, in_rows, with_hand
 from layouts.words.lists import capital
@@ -154,6 +155,8 @@ def _groups(found: CutList, wide_rem: float) -> Iterator[Group]:
         (one.mark, str(one.number), _(LEVELS[one.kind]), one.stock, one.length.text) for one in found.boards
     )
     yield Group(_('Level boards'), '', (_('number'), _('kind'), _('stock'), _('sawn length')), boards)
+    mitered = ' '.join(board_sentences([one.kind for one in found.boards if one.ends], found.roof.spacing))
+    yield Group(_(HEADS[0]), mitered, tuple(map(_, HEADS[1:])), tuple(end_rows(found.boards)))
     said = _(
         'Level from the plate line to the center; plumb from the plate’s top; the top cut from square across.'
     )
