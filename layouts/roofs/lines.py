@@ -66,7 +66,8 @@ def lines_of(frame: Frame) -> Iterator[PlanLine]:
         yield PlanLine(Of.WALL, _(STOPS[Stop.WALL]), _floats(plan.plates[-1]), _floats(plan.plates[0]))
     if isinstance(frame.asked.kind, Shed):
         against = _(STOPS[UPPER[frame.asked.kind.upper]])
-        yield PlanLine(Of.WALL, against, _floats(plan.plates[2]), _floats(plan.plates[3]))
+        ends = plan.plates if frame.asked.kind.upper is not Upper.LEDGER else outline(frame.asked, plan)
+        yield PlanLine(Of.WALL, against, _floats(ends[2]), _floats(ends[3]))
     for board in plan.levels:
         if board.level is not Level.LOOKOUT:
             yield PlanLine(Of.LEVEL, board.mark, _floats(board.start), _floats(board.end))

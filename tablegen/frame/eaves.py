@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import replace
 from functools import partial
 
-from tablegen.frame.asked import MIDDLES, Asked, Bay, HalfHip, ManySided, TailCut
+from tablegen.frame.asked import MIDDLES, Asked, Bay, HalfHip, ManySided, Shed, TailCut
 from tablegen.frame.plan import BoardEnd, EndCut, Level, LevelBoard, Plan, Point
 from tablegen.frame.wood import boards_of
 from tablegen.geometry import trim
@@ -19,6 +19,8 @@ from tablegen.roof.side import Side
 
 RIGHT_GABLE, LEFT_GABLE = 1, 3
 """Places of a half-hip's gables in the plan's edges."""
+WALL_OF_SHED = 2
+"""The edge of a shed's framing that its upper ends are held at, which nothing overhangs."""
 
 
 def fascias(asked: Asked, plan: Plan) -> tuple[LevelBoard, ...]:
@@ -172,6 +174,8 @@ def _corner(asked: Asked, plan: Plan, place: int, more: Callable[[Side], Exact])
     for edge in (place - 1, place):
         name = plan.edges[edge]
         out = slopes[name].overhang_in + more(slopes[name]) if name else exact(asked.gable_overhang_in)
+        if isinstance(asked.kind, Shed) and edge == WALL_OF_SHED:
+            out = exact(0)
         right, up = _outwards(plan, edge)
         x, y = x + right * out, y + up * out
     return x, y

@@ -11,6 +11,7 @@ from mpmath import mpf, sqrt
 from roof_files import SEE_KEYS, roof, told_of
 from test_roof_verb import sixteenths
 
+from layouts.roofs.lines import Of, lines_of
 from layouts.roofs.make import roof_bodies
 from tablegen.frame.frame import frame
 from tablegen.frame.pieces import to_buy
@@ -59,6 +60,15 @@ def test_rafters_are_laid_out_on_the_ledger_too():
     for center in range(32, 177, 16):
         near = center - THICK / 2
         assert f'\nC {sixteenths(near)} X {center} 16 {sixteenths(near + OUT)} X\n' in plates
+
+
+def test_a_roof_ends_at_the_wall_on_its_plan():
+    """Eaves and rakes go out by 12 in, the upper edge by nothing; the ledger goes out to both rakes."""
+    lines = list(lines_of(frame(roof('shed', **PORCH))))
+    (ledger,) = [line for line in lines if line.of is Of.WALL]
+
+    assert max(y for line in lines if line.of is Of.EAVE for _x, y in (line.start, line.end)) == RUN
+    assert sorted([ledger.start, ledger.end]) == [(-OUT, RUN), (16 * 12 + OUT, RUN)]
 
 
 def test_only_a_ledger_has_a_depth():
