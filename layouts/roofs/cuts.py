@@ -140,16 +140,20 @@ def _cheek(cut: CheekCut) -> str:
 
 
 def _past_scale(member: Member) -> Iterator[Fact]:
-    """Return how cheeks are sawn that ask for more tilt than a saw has, each way once."""
-    cuts = [cut for end in (member.head, member.tail) for cut in (end.cut, end.other) if cut]
-    ways = {
-        _(BY_HAND_LEANING if cut.side_leaning else BY_HAND).format(
-            other=known(cut.end_blade_tilt).text, reach=in_inches(known(cut.blade_reach))
-        )
-        for cut in cuts
-        if not cut.within_saw_scale
-    }
-    return (Fact(_('Past 45°'), way) for way in sorted(ways))
+    """Return how cheeks are sawn that ask for more tilt than a saw has: of both ends once where they are sawn alike."""
+    ways = [
+        sorted({_by_hand(cut) for cut in (end.cut, end.other) if cut and not cut.within_saw_scale})
+        for end in (member.head, member.tail)
+    ]
+    if all(ways) and ways[0] != ways[1]:
+        names = _('Past 45° above'), _('Past 45° below')
+        return (Fact(name, way) for name, some in zip(names, ways, strict=True) for way in some)
+    return (Fact(_('Past 45°'), way) for way in ways[0] or ways[1])
+
+
+def _by_hand(cut: CheekCut) -> str:
+    words = _(BY_HAND_LEANING if cut.side_leaning else BY_HAND)
+    return words.format(other=known(cut.end_blade_tilt).text, reach=in_inches(known(cut.blade_reach)))
 
 
 def facts_of(

@@ -53,6 +53,8 @@ def roof_names() -> RoofNames:
             _('Tail'): 'tail',
             _('Lower end'): 'tail',
             _('Past 45°'): 'past',
+            _('Past 45° above'): 'past',
+            _('Past 45° below'): 'past',
             _('Seat'): 'seat',
             _('Square'): 'square',
             _('Steps'): 'steps',

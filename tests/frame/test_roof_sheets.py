@@ -254,6 +254,18 @@ def test_the_words_of_the_sheets():
     assert [line for place, line in enumerate(told['sheets']) if place not in used] == []
 
 
+def test_each_end_past_the_saw_s_scale_says_how_deep_its_cut_is():
+    """Source: an L's upper hip of 6 and 8 in 12: cut at 53.13° across half of 1 1/2 in above, against two commons, across all of it below."""
+    ell = {'pitch': 6, 'wing.pitch': 8, 'wing.width': '12 ft', 'wing.from_left': 0, 'wing.main_ends': 1}
+    framed = frame(roof('wing', **ell))
+    (sheet,) = [body for body in roof_bodies(framed, to_buy(framed), 'letter') if '<h1>UH' in body]
+    found = dict(
+        re.findall(r'<td>(Past 45° \w+)</td>.*?reaches ([\d /]+ in)', sheet.replace('\u00a0', ' '), re.DOTALL)
+    )
+
+    assert found == {'Past 45° above': '1 1/4 in', 'Past 45° below': '2 1/2 in'}
+
+
 def test_boxes_of_both_hands_leave_room_for_the_figures(tmp_path):
     """Eight jacks of each hand, and nine figures beside them."""
     framed = frame(roof('many-sided', **{'many-sided.side': '6 ft'}))
