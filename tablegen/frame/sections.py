@@ -68,16 +68,18 @@ def _reach(asked: Asked, plan: Plan, slope: Slope) -> tuple[Exact, Edge, str] | 
 
     Notes:
         1. Of a roof of many sides all end at hips, which meet at its peak.
+        2. An L's side has its end common at the main ridge's end, the others at the wing's ridge: of one height they are of that.
     """
     if isinstance(asked.kind, (ManySided, Bay)):
         return plan.ridge_run_in, Edge.HIP, ''
     reached = [
-        (upper.at(along), upper.edge, upper.mark)
+        (upper.at(along), upper.off_in is None, (upper.edge, upper.mark))
         for _, along, lower, upper in slope.standing()
         if lower.edge is Edge.PLATE
     ]
-    level = [one for one in reached if one[1] not in (Edge.HIP, Edge.VALLEY)]
-    return max(level, key=lambda one: one[0], default=None)
+    level = [one for one in reached if one[2][0] not in (Edge.HIP, Edge.VALLEY)]
+    furthest = max(level, key=lambda one: one[:2], default=None)
+    return furthest and (furthest[0], *furthest[2])
 
 
 def _section(asked: Asked, plan: Plan, slope: Slope, names: tuple[str, ...]) -> Section:

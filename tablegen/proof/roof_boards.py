@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from decimal import Decimal
 
 from tablegen.proof.digits import FOOT_IN, SLACK, real, written
@@ -130,17 +130,32 @@ def steps_of(board: Timber, run: Decimal, far: Decimal) -> tuple[int, Decimal, D
     Given:
         far  how far level the board goes for an inch of common run
     """
+    body, tongue = square_in(board, far)
+    whole = int((run + SLACK) * far / body)
+    left = run * far / body - whole
+    return whole, left * body, left * tongue
+
+
+def steps_between(
+    board: Timber, runs: Sequence[tuple[Decimal, Decimal]]
+) -> list[tuple[int, Decimal, Decimal]]:
+    """Return the same of runs between some: of the least, the greatest, and on both sides of each whole step between them."""
+    found = [steps_of(board, run, far) for run, far in runs]
+    for whole in range(min(found)[0] + 1, max(found)[0] + 1):
+        body, tongue = square_in(board, runs[0][1])
+        found += [(whole - 1, body, tongue), (whole, Decimal(0), Decimal(0))]
+    return found
+
+
+def square_in(board: Timber, far: Decimal) -> tuple[Decimal, Decimal]:
+    """Return how far level and how far up a step goes, exactly."""
     rise = board.edge[2] / ((board.edge[0] ** 2 + board.edge[1] ** 2).sqrt()) * far
-    body, _tongue = arms(FOOT_IN * far, FOOT_IN * rise)
-    step = body / far
-    whole = int((run + SLACK) / step)
-    left = run - whole * step
-    return whole, left * far, left * rise
+    return arms(FOOT_IN * far, FOOT_IN * rise)
 
 
 def few_steps(boards: Boards, it: Reading) -> list[str]:
     """Return how steps may be told in a table."""
-    found, lefts = [], [steps_of(boards.one, run, far) for run, far in boards.runs]
+    found, lefts = [], steps_between(boards.one, boards.runs)
     for whole in sorted({whole for whole, _body, _tongue in lefts}):
         bodies, tongues = ([one[1:][n] for one in lefts if one[0] == whole] for n in (0, 1))
         if min(bodies) < SLACK:
@@ -153,6 +168,5 @@ def few_steps(boards: Boards, it: Reading) -> list[str]:
 
 def square_of(board: Timber, far: Decimal) -> tuple[str, str, str]:
     """Return the body's and the tongue's figures for its cuts, and the common run of a step."""
-    rise = board.edge[2] / ((board.edge[0] ** 2 + board.edge[1] ** 2).sqrt()) * far
-    body, tongue = arms(FOOT_IN * far, FOOT_IN * rise)
+    body, tongue = square_in(board, far)
     return written(body, SQUARE_PARTS), written(tongue, SQUARE_PARTS), written(body / far, SQUARE_PARTS)

@@ -8,7 +8,16 @@ from decimal import Decimal
 from fractions import Fraction
 
 from tablegen.proof.digits import FOOT_IN, SLACK, nearest, read, real
-from tablegen.proof.roof_boards import BARGES, CORNERS, Boards, barges_of, corners_of, square_of, steps_of
+from tablegen.proof.roof_boards import (
+    BARGES,
+    CORNERS,
+    Boards,
+    barges_of,
+    corners_of,
+    square_of,
+    steps_between,
+    steps_of,
+)
 from tablegen.proof.roof_ends import Ends
 from tablegen.proof.roof_plates import slopes_named
 from tablegen.proof.roof_reading import Reading
@@ -39,18 +48,21 @@ class _Facts(Ends):
 
     def steps(self, page: int, name: str, words: str, tail: bool) -> None:
         """Read how a board or its tail is stepped off."""
-        far = self.boards.runs[0][1]
-        runs = [run for run, _far in self.boards.runs]
+        runs = self.boards.runs
         if tail:
-            runs = [_overhang(board) / far for board in self.boards.found]
-        each = [steps_of(self.board, run, far) for run in runs]
-        whole, body, _tongue = each[0]
-        found = self.places(page, name, 'stepped-whole' if body < SLACK else 'stepped', words)
-        self.it.figure(page, self.row(name), '', found.get('count', ''), *(str(one[0]) for one in each))
-        if body >= SLACK:
-            for n, place in enumerate(('body', 'tongue')):
-                values = [one[1:][n] for one in each if one[0] == whole]
-                self.it.length(page, self.row(name), place, found.get(place, ''), *values)
+            runs = [(_overhang(board) / runs[0][1], runs[0][1]) for board in self.boards.found]
+        each = steps_between(self.board, runs)
+        whole = [one for one in each if one[1] < SLACK]
+        if whole and told(self.sentences['stepped'], words) is None:
+            found = self.places(page, name, 'stepped-whole', words)
+            self.it.figure(page, self.row(name), '', found.get('count', ''), *(str(one[0]) for one in whole))
+            return
+        found = self.places(page, name, 'stepped', words)
+        counts = list(dict.fromkeys(str(one[0]) for one in each))
+        self.it.figure(page, self.row(name), '', found.get('count', ''), *counts)
+        there = [one for one in each if str(one[0]) == found.get('count')] or each
+        for n, place in enumerate(('body', 'tongue')):
+            self.it.length(page, self.row(name), place, found.get(place, ''), *(one[1:][n] for one in there))
 
     def drift(self, page: int, name: str, words: str) -> None:
         """Read how far from its mark the last step ends with the square held as it is read."""

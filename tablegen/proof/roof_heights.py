@@ -10,6 +10,7 @@ from tablegen.proof.roof_plates import slopes_named
 from tablegen.proof.roof_reading import Reading, run_told
 from tablegen.proof.roof_slopes import Slope, run_of
 from tablegen.proof.roof_stated import THICK
+from tablegen.proof.roof_stops import Stop
 from tablegen.proof.sentences import told, told_within
 from tablegen.proof.sheet_lines import Sheet
 
@@ -87,14 +88,16 @@ def ridge_top(slope: Slope, meet: Decimal, it: Reading) -> Decimal:
     assert it.roof
     if it.asked.word('ridge.top') == 'beveled':
         return meet
-    there = [
-        one
-        for one in it.roof.slopes
-        if abs(one.on_plate(Decimal(0), run_of(one))[2] - meet) < SLACK
-        and one.name.startswith('wing') is slope.name.startswith('wing')
-    ]
-    beside = [one for one in there if any(stop.edge == 'ridge' for region in one.regions for stop in region.upper)]  # fmt: skip
+    own = [stop.center for stop in _ridges(slope) if abs((slope.inward_of(stop.center, Decimal(0)) or 0) - run_of(slope)) < SLACK]  # fmt: skip
+    ridges = own or [stop.center for stop in _ridges(it.roof.slopes[0])]
+    if not own and slope.name == 'wing_front':
+        ridges = [stop.center for stop in _ridges(it.roof.slope('wing_right'))]
+    beside = [one for one in it.roof.slopes if any(ridges[0].is_like(stop.center) for stop in _ridges(one))]
     return meet - real(it.asked.ridge) / 2 * max(one.rise for one in beside)
+
+
+def _ridges(slope: Slope) -> list[Stop]:
+    return [stop for region in slope.regions for stop in region.upper if stop.edge == 'ridge']
 
 
 def _drawn(page: Page, some: list[dict[str, list[Decimal]]], it: Reading) -> None:

@@ -8,6 +8,7 @@ from tablegen.proof.digits import begin
 from tablegen.proof.found import Fault, Found
 from tablegen.proof.page import Page, close, lines_of
 from tablegen.proof.roof_buying import read_buying
+from tablegen.proof.roof_ells import ell
 from tablegen.proof.roof_heights import read_plan, read_sections
 from tablegen.proof.roof_kinds import gable, gambrel, half_hipped, hipped, shed
 from tablegen.proof.roof_lists import members_told, read_checks, read_lists
@@ -45,8 +46,8 @@ def read_roof(pages: Sequence[Page], names: RoofNames) -> Found | None:
     found = Found(pages=len(pages))
     try:
         told = asked(_asked_lines(pages, names.titles['asked']))
-        maker = KINDS.get(told.word('kind'))
-        known = told.word('shed.upper') != 'over-beam' and not is_flush(told)
+        maker = ell if is_flush(told) else KINDS.get(told.word('kind'))
+        known = told.word('shed.upper') != 'over-beam'
         roof = maker(told) if maker and known else None
     except (Unstated, KeyError):
         found.strange.append((len(pages), names.titles['asked']))

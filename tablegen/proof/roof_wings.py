@@ -79,7 +79,7 @@ class Joined:
 
 
 def winged(asked: Asked) -> Roof:
-    """Return a roof with a wing, an L too."""
+    """Return a roof with a wing on its front."""
     of = joined(asked)
     front = of.front
     edges = front.edges
@@ -182,10 +182,10 @@ def _with_valleys(of: Joined, long_left: bool) -> None:
     ):
         one.regions[0].lower.append(Stop('valley', center, THICK, start=start, end=end))
     for is_left, pair in ((True, (front, left)), (False, (right, front))):
-        of.roof.corners.append(_valley(of, pair, is_left == long_left, longer, run))
+        of.roof.corners.append(one_valley(of, pair, is_left == long_left, longer, run))
 
 
-def _valley(of: Joined, pair: tuple[Slope, Slope], is_longer: bool, longer: Plane, run: Decimal) -> Corner:
+def one_valley(of: Joined, pair: tuple[Slope, Slope], is_longer: bool, longer: Plane, run: Decimal) -> Corner:
     """Return one of two valleys: in the corner of two ridges, against the main one, or on the side of the longer."""
     foot, ridge = line_of(*pair)[1], of.front.line(run)
     face = past(ridge, of.asked.ridge, foot)
@@ -204,7 +204,7 @@ def wing_ridge(of: Joined, begins: Decimal) -> None:
     Given:
         begins  how far out of the front
     """
-    asked, inside = of.asked, of.left.on_plate(of.out)
+    asked, inside = of.asked, of.left.on_plate(of.left.length)
     face: Plane | None = of.roof.laid
     if face:
         down = ZERO if asked.word('ridge.top') == 'beveled' else real(asked.ridge) / 2 * of.left.rise
@@ -215,7 +215,8 @@ def wing_ridge(of: Joined, begins: Decimal) -> None:
     else:
         face = past(center_of(of.front, of.left), THICK, inside)
         end = meet(face, of.ridge, LEVEL)[1]
-    ends = of.left.on_plate(begins, of.half), of.left.on_plate(-end, of.half)
+    front = of.left.length - of.out
+    ends = of.left.on_plate(front + begins, of.half), of.left.on_plate(front - end, of.half)
     of.roof.levels['R2'] = Level(*ends, tilt=angle(face.normal, NORTH) if face else None)
 
 
@@ -225,7 +226,7 @@ def wing_end(of: Joined) -> Decimal:
     out = real(asked.inches('overhang.gable'))
     valleys = center_of(of.front, left), center_of(right, of.front)
     if asked.word('wing.end') != 'hip':
-        bounded(left, left.crosswise(of.out + out), of.ridge, valleys[0])
+        bounded(left, left.crosswise(left.length + out), of.ridge, valleys[0])
         bounded(right, valleys[1], of.ridge, right.crosswise(-out))
         of.roof.rakes += rakes_of(left, [1], of.half, real(asked.ridge) / 2)
         of.roof.rakes += rakes_of(right, [-1], of.half, real(asked.ridge) / 2)

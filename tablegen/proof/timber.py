@@ -55,6 +55,12 @@ class Timber:
         """Return it over no plate."""
         return replace(self, height=None)
 
+    def moved(self, along: Decimal) -> Timber:
+        """Return it with its marks told from so far up."""
+        share = along / size(self.edge)
+        x, y, z = (at + share * way for at, way in zip(self.foot, self.edge, strict=True))
+        return replace(self, foot=(x, y, z))
+
     @property
     def flat(self) -> Decimal:
         """Return how far level an inch along its top edge goes."""

@@ -55,6 +55,10 @@ KINDS = {
     'a wing laid on': WING + 'wing.valleys = "blind"\n',
     'a steeper wing laid on': WING + 'wing.valleys = "blind"\nwing.pitch = 8\nridge.top = "beveled"\n',
     'a wing, square tails': WING + 'cuts.tails = "square"\nwing.pitch = 8\n',
+    'an L': WING.replace('from_left = "8 ft"', 'from_left = "0"') + 'wing.main_ends = 1\n',
+    'an L of two pitches, hipped': WING.replace('from_left = "8 ft"', 'from_left = "0"').replace('16 ft', '10 ft') + 'wing.main_ends = 2\nwing.pitch = 9\nwing.end = "hip"\n',
+    'an L at the right, single cheeks': WING.replace('from_left = "8 ft"', 'from_left = "20 ft"') + 'wing.main_ends = 2\ncuts.hip_heads = "single"\nridge.thickness = "3/4"\n',
+    'an L of one ridge height, backed': WING.replace('from_left = "8 ft"', 'from_left = "0"').replace('16 ft', '24 ft') + 'wing.main_ends = 2\ncuts.hips = "backed"\noverhang.fascia = "3/4 in"\n',
     'a wing at a gable': WING.replace('from_left = "8 ft"', 'from_left = "0"') + 'overhang.gable = "14 in"\n',
     'against a beam': 'kind = "shed"\npitch = 4\nwidth = "10 ft"\nlength = "20 ft"\nshed.upper = "against-beam"\nshed.thickness = "3 1/2"\n',
 }  # fmt: skip

@@ -129,3 +129,32 @@ def test_the_hips_of_a_wing_of_another_pitch_are_dropped_by_its_own():
 
     drop = sixteenths(mpf('0.75') * STEEP / sqrt(mpf(2)))
     assert f'Top edge dropped {drop} in, plumb, on its center: its top stays square\n' in hips
+
+
+def test_an_l_s_side_is_told_the_height_of_the_ridge_that_its_rafters_stand_at():
+    """Source: ridges of one height, the wing's set down by half its thickness times the wing's rise, 9, the main one by 6."""
+    wing = {
+        'wing.pitch': 9,
+        'wing.main_ends': 1,
+        'wing.from_left': 0,
+        'wing.width': '16 ft',
+        'wing.out': '10 ft',
+    }
+    framed = frame(roof('wing', **{'pitch': 6, 'width': '24 ft', **wing}))
+    (sections,) = [
+        text
+        for body in roof_bodies(framed, to_buy(framed), 'letter')
+        if (text := page_text(body).strip()).startswith('Section')
+    ]
+
+    main, own = re.findall(r'top of the ridge ([\d /]+)', sections)
+    assert (main, own) == (
+        sixteenths(mpf(main_meet(6)) - mpf('0.75') * 6 / 12),
+        sixteenths(mpf(main_meet(6)) - mpf('0.75') * STEEP),
+    )
+
+
+def main_meet(rise: int) -> mpf:
+    """Return where the planes meet over the plates: height above plate and rise over 12 ft of run."""
+    slope = mpf(rise) / 12
+    return mpf('7.25') * sqrt(1 + slope**2) - mpf('3.5') * slope + 144 * slope
