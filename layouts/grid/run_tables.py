@@ -147,15 +147,20 @@ def page_shares(
     return [(band, cut) for band in bands for cut in cuts]
 
 
-def grid_pages(tables: PitchTables, name: str, offsets: Sequence[Fraction]) -> list[Unplaced]:
-    """Return template and maker of every page of one table, feet down and inches across."""
+def grid_pages(
+    tables: PitchTables, names: Sequence[str], offsets: Sequence[Fraction]
+) -> dict[str, list[Unplaced]]:
+    """Return template and maker of every page of some tables, feet down and inches across."""
     laid, cuts = grid_cuts(tables.settings, tables.trim, offsets)
     shares = page_shares(tables.settings, tables.trim, offsets)
     turns = small_runs.turns(tables.settings, tables.trim, len(cuts))
-    return [
-        ('grid', _grid_maker(tables, name, laid, *share, turns[place % len(turns)]))
-        for place, share in enumerate(shares)
-    ]
+    return {
+        name: [
+            ('grid', _grid_maker(tables, name, laid, *share, turns[place % len(turns)]))
+            for place, share in enumerate(shares)
+        ]
+        for name in names
+    }
 
 
 def places_of_run(run_in: Fraction, settings: Settings, trim: Trim, offsets: Sequence[Fraction]) -> list[int]:

@@ -55,9 +55,9 @@ def pitch_block(pitch: Pitch, place: int, settings: Settings, trim: Trim) -> Blo
     offsets = _grid_offsets(settings)
     if wanted and not offsets:
         add(list_pages(tables, wanted), *wanted)
-    else:
-        for name in wanted:
-            add(grid_pages(tables, name, offsets), name, even=True)
+    elif wanted:
+        for name, pages in grid_pages(tables, wanted, offsets).items():
+            add(pages, name, even=True)
     if len(drafts) % 2:
         drafts.append(Draft('notes', lambda index: None, '', pitch.text, tab))
     return Block(tuple(drafts), opens_left=True, pitches=(pitch.short,))
