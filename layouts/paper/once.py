@@ -1,18 +1,16 @@
 """What is made of the program alone, of nobody's settings, made once and kept where Python keeps what it compiles.
 
-Contract: what is taken is, byte for byte, what would be made: it is known by a hash of all that it is made of, and a file is there
-whole or not at all. Where nothing can be written, or Python is told to keep nothing, it is made anew each time.
+Contract: what is taken is, byte for byte, what would be made: it is known by a hash of all that it is made of and of
+itself, so that a file which is not whole is not taken. Where nothing can be written it is made anew each time. PYTHONDONTWRITEBYTECODE changes nothing: that is
+asked for where compiled code could be stale, which this cannot be.
 """
 
 from __future__ import annotations
 
-import os
-import sys
 from contextlib import suppress
 from hashlib import sha256
 from importlib.util import cache_from_source
 from pathlib import Path
-from tempfile import mkstemp
 
 DIGEST = 32
 """Bytes before what is kept: a hash of it with all that it is made of."""
@@ -29,19 +27,10 @@ def take(source: Path, made_of: bytes) -> bytes | None:
 
 def keep(source: Path, made_of: bytes, told: bytes) -> None:
     """Keep what was made of a file of the program."""
-    if sys.dont_write_bytecode:
-        return
     with suppress(OSError, NotImplementedError):
         file = _kept(source)
         file.parent.mkdir(parents=True, exist_ok=True)
-        number, part = mkstemp('.part', dir=file.parent)
-        try:
-            with os.fdopen(number, 'wb') as written:
-                written.write(sha256(made_of + told).digest() + told)
-            os.replace(part, file)
-        except BaseException:
-            os.unlink(part)
-            raise
+        file.write_bytes(sha256(made_of + told).digest() + told)
 
 
 def _kept(source: Path) -> Path:
