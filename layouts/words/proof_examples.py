@@ -76,7 +76,8 @@ def example_names() -> ExampleNames:
         ),
         Citing(
             plain(PAGE), plain(PAGES), _('p. {page}').partition('{')[0].strip(),
-            _before('row'), _before('rows'), _before('column'), _(PLACES['and']), _(PLACES['title']), _('in'),
+            _before('row'), _before('rows'), _before('column'), _(PLACES['and']), _(PLACES['title']),
+            {_('ft'): 'ft', _('in'): 'in'}, {_('body: level (√288)'): _('body: level')},
         ),
         plain(SUM_OFF),
         (_('{part} long'), _('{part} short')),

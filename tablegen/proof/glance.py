@@ -25,6 +25,9 @@ class GlanceReader:
     def page(self, page: Page) -> None:
         """Read a page, if it is one."""
         if any(one.size > 10 for one in page.named(self.glance.title)):
+            if self.book.translated and not _heads(page, self.glance):
+                self.found.strange.append((page.number, self.glance.title))
+                return
             self.found.read.add(page.number)
             self.there |= _read(page, self.glance, self.book, self.found)
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 
@@ -166,8 +167,10 @@ class Citing:
     """What stands between the last two of several."""
     quotes: str
     """The marks round a name."""
-    inch: str
-    """What rows of parts of an inch are called after their number."""
+    units: Mapping[str, str]
+    """From what stands after the number of a row of lengths to what a run has there."""
+    alike: Mapping[str, str]
+    """From what a row is called to what it is cited by, where that is another."""
 
 
 @dataclass(frozen=True, slots=True)

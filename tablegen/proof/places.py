@@ -60,12 +60,10 @@ class Places:
         for row, head, printed in self.kept.cells.get(place.page, ()):
             bare = row.partition(', ')[2]
             title, _colon, label = bare.rpartition(': ')
-            named = {
-                bare,
-                bare.partition(' (')[0],
-                bare.removesuffix(f' {self.citing.inch}') if '/' in bare else bare,
-                '' if place.title else label,
-            }
+            number, _blank, unit = bare.partition(' ')
+            named = {bare, self.citing.alike.get(bare, bare), f'{number} {self.citing.units.get(unit, unit)}'}
+            named |= {number} if '/' in number else set()
+            named |= set() if place.title else {label}
             if place.title:
                 named = {label} if title == place.title else set()
             if place.row in named and place.head in ('', head):

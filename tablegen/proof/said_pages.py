@@ -73,6 +73,9 @@ class SaidReader:
         self.found.figure(page.number, row, head, printed, *right)
 
     def _fault(self, page: Page, kind: str, row: str) -> None:
+        if self.book.translated:  # its rows may stand in more lines
+            self.found.strange.append((page.number, row))
+            return
         self.found.faults.append(Fault(kind, page.number, row, '', '', ''))
 
     def _said(self, page: Page, kind: SaidPage, words: str) -> Iterator[tuple[Sentence, dict[str, str]]]:

@@ -17,6 +17,7 @@ from tablegen.proof.roof import DEPTHS, Boards
 
 KEY = re.compile(r'[a-z_]+ = |# ')
 STRING = re.compile(r'"(?:[^"\\]|\\.)*"')
+ENGLISH = 'en'
 NEEDED = ('smallest_part', 'lengths')
 COARSEST_PART, FINEST_PART, EIGHTH, MOST_FEET = 16, 64, 8, 24
 
@@ -67,6 +68,11 @@ class Stated:
     runs: Runs = USUAL_RUNS
     written: str = ''
     """The lines as they stand."""
+
+    @property
+    def translated(self) -> bool:
+        """Return whether its words may be longer than those that its lines are planned by, and heads stand in more lines."""
+        return self.language != ENGLISH
 
     @cached_property
     def every_run(self) -> dict[Fraction, None]:
@@ -160,7 +166,7 @@ def _stated(written: str) -> Stated:
     given = told.get('pitches', [])
     pitches = [one for words in ([given] if isinstance(given, str) else given) for one in _pitches(words)]
     return Stated(
-        told.get('language', 'en'),
+        told.get('language', ENGLISH),
         _known(part).denominator,
         told['lengths'] != 'inches',
         tuple(pitches),

@@ -18,7 +18,7 @@ from tablegen.proof.worked_roof import Roof
 
 RAFTER = 'rafter'
 """One rafter from crown to pattern: the store's common."""
-TITLE = 1.8
+TITLE = 1.3
 """Titles are set larger than so many times the words at the foot."""
 
 
