@@ -15,7 +15,7 @@ from layouts.words.proof import names
 from tablegen.proof.page import Page
 from tablegen.proof.proof import proof
 
-KINDS = ('reading', 'existing', 'arms', 'square', 'stepping')
+KINDS = ('reading', 'one-rafter', 'seat-cut-try', 'existing', 'arms', 'square', 'stepping')
 
 
 @pytest.fixture(scope='module')

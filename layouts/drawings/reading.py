@@ -41,11 +41,11 @@ def found_rows(beside: Rows, stacked: Sequence[Rows], columns: Sequence[str], ti
     top = 12.0
     found = [cells[0] for block in (beside, *stacked) for _name, cells in block.rows if cells]
     apart = max(LEAST_NEXT, max(advance_em(one, svg.WIDTH, 800) for one in found) * SIZE + AROUND)
-    shapes = _rows(beside, columns, left, top, apart)
+    shapes, low = _rows(beside, columns, left, top, apart), top + ROW * len(beside.rows) + 15
     for place, block in enumerate(stacked):
         shapes += _rows(block, columns if not place else (), right, top, apart)
         top += ROW * len(block.rows) + 15
-    return svg.drawing(WIDTH, top - 10, title, shapes)
+    return svg.drawing(WIDTH, max(low, top) - 10, title, shapes)
 
 
 def _rows(block: Rows, columns: Sequence[str], left: float, top: float, apart: float) -> list[str]:

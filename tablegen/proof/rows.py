@@ -90,10 +90,15 @@ class RowsReader:
 
     def _group(self, rows: Rows, bases: Sequence[float]) -> None:
         heads, lines = self._under_title(rows, bases)
+        labels = [label for label, _keys in rows.rows if label]
+        bare = [line for line in lines if not any(after(line, label) for label in labels)]
         for label, keys in rows.rows:
             right = [self.right[key] if key else '' for key in keys]
             none = set(right) == {NOTHING}
-            told = [(line, words) for line in lines if (words := after(line, label)) is not None]
+            told = [(line, words) for line in lines if label and (words := after(line, label)) is not None]
+            if not label:  # of what goes on in other columns
+                told = [(line, line) for line in bare[:1]]
+                bare = bare[1:]
             if none and not told:  # a reason stands before the one dash
                 told = [(line, line[-1:]) for line in lines if said(line).startswith(f'{label}: ')]
                 heads, right, keys = [], [NOTHING], keys[:1]

@@ -22,7 +22,9 @@ def rafter_page(page: Page, before: Sequence[str], short: str) -> Worked:
     """
     title, *lines = page.lines
     edge = title[0].left
-    starts = [n for n, line in enumerate(lines) if len(line) > 1 and _disk(line, edge) and line[1].bold]
+    starts = [
+        n for n, line in enumerate(lines) if len(line) > 1 and _disk(line, edge) and len(cells_of(line)) < 5
+    ]
     if not starts:
         return Worked()
     indent, found = lines[starts[0]][1].left, Worked()
@@ -38,7 +40,9 @@ def rafter_page(page: Page, before: Sequence[str], short: str) -> Worked:
             placed = cells[0] if cells[0][0].text == short else []
             if placed:
                 pass
-            elif cells[0][0].bold and not cells[0][0].text.isdigit() and _begins(cells[0]):
+            elif len(found.steps) == 1 or (
+                cells[0][0].bold and not cells[0][0].text.isdigit() and _begins(cells[0])
+            ):
                 found.steps.append(Told('', close(cells[0])))
                 right.append([])
             elif len(found.steps) > 1:
@@ -53,6 +57,8 @@ def rafter_page(page: Page, before: Sequence[str], short: str) -> Worked:
         if right:
             right[-1] += cells
     numbered = found.steps[1 : len(disks) + 1]
+    if disks[0] == str(RIGHT) and numbered and not right[0]:  # no seat is cut: its step is left out
+        disks = [disks[0], *(str(int(disk) - 1) for disk in disks[1:])]
     for step, disk, beside in zip(numbered, disks, right, strict=False):
         step.number = str(int(disk) - (RIGHT if int(disks[0]) >= RIGHT else 1) + 1)
         _beside(step, beside, before)
