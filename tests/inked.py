@@ -230,9 +230,9 @@ class Inked:
                 continue
             for tip, tail in (stroke.points, stroke.points[::-1]):
                 within = to_stretch(tip, a, b) < 0.1 and min(distance(tip, a), distance(tip, b)) > 1
-                joined = [label.text for label in self.labels if label.away(tail, tail) < 3]
-                if within and joined:
-                    return joined[0]
+                joined = (label.text for label in self.labels if label.away(tail, tail) < 3)
+                if within and (word := next(joined, '')):
+                    return word
         return self._nearest(a, b)[1]
 
     def collisions(self) -> list[str]:

@@ -227,9 +227,14 @@ def answered(entry: Entry, spelling: str) -> str:
 
 def some_of(entry, listed):
     """Return what is read and its spellings: all in files, every third on the command line, and every sixth for find,
-    which works out a whole roof for each."""
+    which works out a whole roof for each; there of the fractions that are one sign as few too."""
     step = 6 if entry.startswith('find') else 3 if entry in TYPED else 1
-    return [(plain, spellings[::step]) for plain, spellings in listed.items()]
+    signs = [plain for plain in listed if plain.startswith(('3 ', '45 '))]
+    return [
+        (plain, spellings[::step])
+        for plain, spellings in listed.items()
+        if plain not in signs or signs.index(plain) % step == 0
+    ]
 
 
 @pytest.mark.parametrize(
