@@ -228,7 +228,7 @@ def test_every_page_laid_out_is_told(cores, tmp_path, monkeypatch):
     ('kinds', 'shares'),
     [
         (['cover', *['how'] * 3, 'made'], [3, 2]),
-        (['cover', *map(str, range(40)), *['grid'] * 130, 'made'], [10, 10, 10, 10, 2, 65, 65]),
+        (['cover', *map(str, range(40)), *['grid'] * 130, 'made'], [10, 10, 10, 10, 2, 32, 33, 33, 32]),
         (['grid'] * 12, [12]),
     ],
 )

@@ -1,8 +1,8 @@
 """What is made of the program alone, of nobody's settings, made once and kept where Python keeps what it compiles.
 
-Contract: what is taken is, byte for byte, what would be made: it is known by a hash of all that it is made of and of
-itself, so that a file which is not whole is not taken. Where nothing can be written it is made anew each time. PYTHONDONTWRITEBYTECODE changes nothing: that is
-asked for where compiled code could be stale, which this cannot be.
+Contract: what is taken is, byte for byte, what would be made: it is known by a hash of all that it is made of and of itself, so that
+a file which is not whole is not taken. Where nothing can be written it is made anew each time. PYTHONDONTWRITEBYTECODE changes
+nothing: that is asked for where compiled code could be stale, which this cannot be.
 """
 
 from __future__ import annotations

@@ -17,8 +17,9 @@ OF_THE_COPY = frozenset(('cover', 'section_cover', 'made', 'closing_made'))
 """Kinds of page that say the title, the owner or the paper: a document of their own, so that all others stay what they were."""
 MANY = 6
 """Pages of a kind that come in such numbers are set the quick way, as a rule."""
-PAGES_OF_A_DOCUMENT = {False: 10, True: 60}
-"""Fewer pages than this a document, and what each takes by itself costs more than it saves; more take more memory. True where there are many of a kind."""
+PAGES_OF_A_DOCUMENT = {False: 10, True: 24}
+"""Fewer pages than this a document, and what each takes by itself costs more than it saves; more, and one process ends after all others.
+True where there are many of a kind."""
 MOST_DOCUMENTS = 4
 
 
