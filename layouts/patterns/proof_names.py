@@ -17,7 +17,7 @@ def pattern_names() -> PatternNames:
     """Return them in the language in use."""
     plumb = [
         *patterns.CENTERS.values(), *patterns.HEADS.values(), *patterns.PLATES.values(), patterns.PEAK, patterns.HEAD,
-        patterns.FOOT_CUT, patterns.PEAK_CUT, patterns.PLATE, patterns.OTHERS[Name.HEEL], patterns.OTHERS[Name.TAIL],
+        patterns.FOOT_CUT, patterns.PEAK_CUT, patterns.PLATE, patterns.RAISED_PLATE, patterns.OTHERS[Name.HEEL], patterns.OTHERS[Name.TAIL],
     ]  # fmt: skip
     level = [patterns.LEVEL_CUT, patterns.OTHERS[Name.SEAT]]
     top = [*patterns.ON_TOP.values(), patterns.BLUNT_ON_TOP, patterns.LEVEL_ON_TOP]

@@ -17,19 +17,21 @@ from layouts.words.caution import caution_source, caution_text
 from layouts.words.drawings import CUT_BOARD
 from layouts.words.frame import HANDS, MEMBERS, in_rows, with_hand
 from layouts.words.lists import capital, joined
-from layouts.words.marking import RAISED, ends_of, line_name, slope_name
+from layouts.words.marking import ends_of, line_name, slope_name
 from layouts.words.patterns import center_name
 from layouts.words.say import _
 from tablegen.frame.frame import Frame
 from tablegen.frame.framed import Framed, Standing
 from tablegen.frame.plan import Plan, Slope
 from tablegen.geometry.stepping import steps
-from tablegen.numbers.exact import exact, sign
+from tablegen.numbers.exact import exact
 from tablegen.numbers.figure import Figure, Measure, length_figure
 from tablegen.roof.figures import size
 from tablegen.roof.member import Hand, Kind, Line
 from tablegen.roof.taped import Taped, points_of, taped
 
+ABREAST = 10
+"""Boxes that stand side by side in a row of members."""
 MANY = 13
 """From so many members of one sheet on their rows stand closer."""
 
@@ -52,6 +54,8 @@ class MemberRow:
     mark: str
     boxes: tuple[int, ...]
     """By hand."""
+    abreast: int
+    """How many boxes of a hand stand side by side."""
     figures: tuple[Figure, ...]
     stepped: str
 
@@ -110,7 +114,7 @@ def marking_sheet(group: Group, frame: Frame, width: float, tight: bool = False)
         image=cut_board(
             board_ink(group, asked), CUT_BOARD['title'], ends_of(lead), width, LOW if tight else MOST_HIGH
         ),
-        rows=tuple(_mark_rows(group, same, asked.measure, beside)),
+        rows=tuple(_mark_rows(group, same, asked.measure)),
         heads=() if single else tuple(_heads(lead_lines(group), varying, same, hands)),
         members=()
         if single
@@ -177,10 +181,8 @@ def _mark_rows(
     group: Group,
     same: dict[Line, tuple[Taped | None, Taped | None]],
     measure: Measure,
-    beside: Sequence[Slope],
 ) -> Iterator[MarkRow]:
     member, pair = group[-1].lead.member, len(hands_of(group)) > 1
-    raised = member.kind is Kind.HIP and any(sign(slope.plate_in) > 0 for slope in beside)
     first = points_of(member)[0]
     if member.head.off and member.head.off.along.count:
         before = length_figure(first, measure)
@@ -199,7 +201,7 @@ def _mark_rows(
         upper, lower = same[line]
         yield MarkRow(
             str(number),
-            capital(_(RAISED) if line is Line.PLATE and raised else line_name(member, line, pair)),
+            capital(line_name(member, line, pair)),
             upper.from_upper if upper else below,
             lower.from_lower if lower else below,
         )
@@ -247,7 +249,9 @@ def _member_row(
     said = f'{stepped.whole}'
     if stepped.left_run_in.terms:
         said = _('{whole}, {body} & {tongue}').format(whole=stepped.whole, body=odd[0], tongue=odd[1])
-    return MemberRow(member.name, tuple(one.count_of(hand) for hand in hands), tuple(figures), said)
+    return MemberRow(
+        member.name, tuple(one.count_of(hand) for hand in hands), ABREAST // len(hands), tuple(figures), said
+    )
 
 
 def _stands(group: Group, plan: Plan) -> str:

@@ -198,7 +198,7 @@ def _marks() -> Iterator[tuple[str, tuple[str, str]]]:
     yield capital(_(marking.LINES[Line.HEEL])), ('heel', 'center')
     yield capital(_(patterns.PLATES[Kind.HIP])), ('plate', 'center')
     yield capital(_(HIP_MARKS[Line.PLATE])), ('plate', 'center')
-    for words in (marking.NO_HEEL, marking.RAISED):
+    for words in (marking.NO_HEEL, marking.RAISED, patterns.RAISED_PLATE):
         yield capital(_(words)), ('plate', 'center')
     yield capital(_('where the two cheeks meet, aside of the center')), ('head', 'tip')
     yield capital(_('where the tail’s two cheeks meet, aside of the center')), ('tail', 'tip')

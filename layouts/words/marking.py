@@ -122,6 +122,8 @@ def line_name(member: Member, line: Line, pair: bool) -> str:
             return _('tail, left side')
         case Line.PLATE if not member.mouth and member.kind not in (Kind.HIP, Kind.VALLEY):
             return _(NO_HEEL)
+        case Line.PLATE if member.on_raised_plate:
+            return _(RAISED if member.mouth else patterns.RAISED_PLATE)
         case Line.PLATE if member.kind.in_corner:
             return _(named[Line.PLATE]) if member.mouth else _(patterns.PLATES[Kind.HIP])
     return _(LINES[line]).format(hand=_hand(end.long, line, pair))

@@ -36,7 +36,7 @@ HEADS = {
 HEAD, FOOT_CUT = N_('upper plumb cut'), N_('lower plumb cut')
 PEAK_CUT, LEVEL_CUT = N_('plumb cut at the peak'), N_('lower level cut')
 PLATES = {Kind.HIP: N_('corner of the plates'), Kind.VALLEY: N_('inside corner of the plates')}
-PLATE = N_('plate line')
+PLATE, RAISED_PLATE = N_('plate line'), N_('raised plate’s line')
 ABOVE = N_('{line}: {length} in, plumb, seat to top edge')
 LEVEL, PLUMB = N_('{line}: {length} in, level'), N_('{line}: {length} in, plumb')
 OTHERS = {
@@ -70,7 +70,7 @@ TO_PAGE, PAGE = N_('to page {page}'), N_('page {page} of {pages}')
 
 def plate_of(member: Member) -> str:
     """Return what the line over the plate is called."""
-    return _(PLATES.get(member.kind, PLATE))
+    return _(RAISED_PLATE if member.on_raised_plate else PLATES.get(member.kind, PLATE))
 
 
 def figure_text(figure: object) -> str:

@@ -166,8 +166,9 @@ def hip_member(of: Ends, a_on: Hand) -> Member:
         not of.over_gable
     ):  # from where it crosses the end's plate its tail goes out to the corner of the eaves
         out = replace(of.main.side, overhang_in=of.main.side.overhang_in + of.up_in)
-        return hip('', replace(plane, members=Members(out)), stop)
+        made = hip('', replace(plane, members=Members(out)), stop)
+        return replace(made, on_raised_plate=bool(of.up_in.terms))
     # over a half-hip's gable there is no main eave: the tail ends at the end's fascia, and goes as far as its overhang
     main = replace(of.main.side, overhang_in=corner.run_b(of.end.side.overhang_in, of.end.side.at))
     plane = replace(plane, members=Members(main))
-    return hip('', plane, stop, tail=one_cheek_tail(of.end, a_on))
+    return replace(hip('', plane, stop, tail=one_cheek_tail(of.end, a_on)), on_raised_plate=True)

@@ -252,6 +252,8 @@ class Member:
     """Of a backed hip; None where the top stays square."""
     upper_mouth: Mouth | None = None
     """The second one of a shed's rafter that runs over a beam, its heel at Line.UPPER_PLATE."""
+    on_raised_plate: bool = False
+    """Whether a hip's heel stands where it crosses a raised plate's line, aside of the plates' corner."""
 
     @property
     def deductions(self) -> tuple[Deduction, ...]:

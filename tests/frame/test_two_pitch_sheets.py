@@ -13,6 +13,7 @@ from test_roof_verb import sixteenths
 
 from layouts.build import build_roof
 from layouts.roofs.make import roof_bodies
+from layouts.words.patterns import plate_of
 from tablegen.frame.frame import frame
 from tablegen.frame.pieces import to_buy
 
@@ -158,3 +159,14 @@ def main_meet(rise: int) -> mpf:
     """Return where the planes meet over the plates: height above plate and rise over 12 ft of run."""
     slope = mpf(rise) / 12
     return mpf('7.25') * sqrt(1 + slope**2) - mpf('3.5') * slope + 144 * slope
+
+
+def test_its_pattern_names_the_raised_plate_too():
+    """The same heel, traced."""
+    (hip, _right) = [
+        one for one in frame(roof('hip', **MORE, **{'hip.eaves': 'equal'})).members if one.member.name == 'H'
+    ]
+
+    assert plate_of(hip.member) == 'raised plate’s line'
+    matched = [one for one in frame(roof('hip', **MORE)).members if one.member.name == 'H']
+    assert plate_of(matched[0].member) == 'corner of the plates'
