@@ -35,7 +35,8 @@ def read_marking(sheet: Sheet, it: Reading) -> None:
     numbers = _marks(sheet, rows, few is not None, lead, it) if rows else {}
     if few:
         _few(few, boards, numbers, it)
-        there = {row.cells[few.heads.index(name['mark']) + 1] for row in few.rows}
+        column = few.column(name['mark']) or 0
+        there = {row.cells[column + 1] for row in few.rows}
         for mark in boards:
             if mark not in there:
                 it.missing(sheet.page, mark)

@@ -84,7 +84,10 @@ def sheets_of(pages: Sequence[Page]) -> list[Sheet]:
                 continue
             if line[0].size > TITLE_PT:
                 title = [word for word in line if word.size > TITLE_PT]
-                found.append(Sheet(page.number, line[0].left, close(title), close(line[len(title) :])))
+                sheet = Sheet(page.number, line[0].left, close(title), close(line[len(title) :]))
+                if found and not (found[-1].lines or found[-1].more):  # a long one goes on in the next line
+                    sheet.title = f'{found.pop().title} {sheet.title}'
+                found.append(sheet)
             elif found:
                 found[-1].lines.append((page.number, line))
     return found
