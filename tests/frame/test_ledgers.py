@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 
 import pytest
 from asking import ask
@@ -78,3 +79,25 @@ def test_only_a_ledger_has_a_depth():
     assert told_of('shed', 'shed.upper = "over-beam"') == [
         f'shed.thickness: is missing: a shed roof needs it; {SEE_KEYS}'
     ]
+
+
+def test_a_beam_s_bird_s_mouth_is_told_with_its_sizes():
+    """Source: 4 in 12, the seat 3 in: the heel a third of it, the height what is left of the plumb depth, the notch square to the edge."""
+    more = {
+        'pitch': 4,
+        'width': '12 ft',
+        'shed.upper': 'over-beam',
+        'shed.thickness': '4 in',
+        'stock.seat': '3 in',
+    }
+    framed = frame(roof('shed', **more))
+    (sheet,) = [body for body in roof_bodies(framed, to_buy(framed), 'letter') if 'On the beam' in body]
+    told = re.search(r'<td>On the beam</td><td>(.*?)</td>', sheet)[1]
+    steep, deep = sqrt(1 + mpf(1) / 9), mpf('7.25')
+
+    notch = 1 / steep
+    wanted = [deep * steep - 1, mpf(1), mpf(3), notch, deep - notch]
+    assert told == (
+        'a second bird’s mouth, its heel at the face of the beam: height above the beam {}, heel {}, both plumb; seat {}, level; '
+        'notch {} and wood left {}, square to the edge'
+    ).format(*map(sixteenths, wanted))
