@@ -51,6 +51,10 @@ BY_HAND_LEANING = N_(
 MOUTH = N_(
     'height above plate {height}, heel {heel}, both plumb; seat {seat}, level; notch {notch} and wood left {left}, square to the edge'
 )
+ON_BEAM = N_(
+    'a second bird’s mouth, its heel at the face of the beam: height above the beam {height}, heel {heel}, both plumb; seat {seat}, '
+    'level; notch {notch} and wood left {left}, square to the edge'
+)
 HELD = N_('held {held}: mark plumb along the tongue ({tongue}), level along the body ({body})')
 HALVED = N_('{square}; a step is {run} of common run')
 STEPPED = N_('from {start}: {count} whole, then {body} on the body & {tongue} on the tongue, to {stop}')
@@ -191,18 +195,10 @@ def facts_of(
             told = back.format(mouth=told, out=in_inches(mouth.heel_back))
         yield Fact(_('Bird’s mouth'), told)
     if member.upper_mouth is not None:
-        yield Fact(_('On the beam'), _on_beam(member.upper_mouth))
+        yield Fact(_('On the beam'), _(ON_BEAM).format(**_sizes_of(member.upper_mouth)))
     for name, end in ((_('Comes off above'), member.head), (_('Comes off below'), member.tail)):
         if end.off and end.off.along.count:
             yield Fact(name, _deduction(end.off))
-
-
-def _on_beam(mouth: Mouth) -> str:
-    words = _(
-        'a second bird’s mouth, its heel at the face of the beam: height above the beam {height}, heel {heel}, both plumb; seat {seat}, '
-        'level; notch {notch} and wood left {left}, square to the edge'
-    )
-    return words.format(**_sizes_of(mouth))
 
 
 def _sizes_of(mouth: Mouth) -> dict[str, str]:

@@ -45,6 +45,7 @@ def roof_names() -> RoofNames:
             _('top of the ridge'): 'ridge-top',
             _('underside of the ridge'): 'ridge-bottom',
             _('top of the purlins'): 'purlin-top',
+            _('top of the beam'): 'beam-top',
             _('upper corner of the tails'): 'tail',
         },
         {
@@ -62,6 +63,7 @@ def roof_names() -> RoofNames:
             _('Tail’s steps'): 'tail-steps',
             _('Top edge'): 'top',
             _('Bird’s mouth'): 'mouth',
+            _('On the beam'): 'on-beam',
             _('Comes off above'): 'off',
             _('Comes off below'): 'off-below',
             _('Stands on'): 'stands',
@@ -74,7 +76,7 @@ def roof_names() -> RoofNames:
         {_(words): cut.value for cut, words in CUTS.items()},
         _(BOTH),
         _('every side'),
-        {name: _(ROOF_SECTION[name]) for name in ('run', 'overhang', 'above_plate', 'ridge_top', 'ridge_bottom', 'meet', 'peak', 'tail', 'raised', 'ledger_top', 'at_wall')},
+        {name: _(ROOF_SECTION[name]) for name in ('run', 'overhang', 'above_plate', 'ridge_top', 'ridge_bottom', 'meet', 'peak', 'tail', 'raised', 'ledger_top', 'beam_top', 'at_wall')},
     )  # fmt: skip
 
 
@@ -149,6 +151,7 @@ def _sentences() -> dict[str, str]:
         'dropped': _(cuts.DROPPED),
         'dropped-gap': _(cuts.DROPPED_GAP),
         'mouth': _(cuts.MOUTH),
+        'on-beam': _(cuts.ON_BEAM),
         'mouth-out': _('{mouth}; the heel stands {out} outwards of the inside corner, level'),
         'by-hand': _(cuts.BY_HAND),
         'by-hand-leaning': _(cuts.BY_HAND_LEANING),
@@ -196,6 +199,7 @@ def _marks() -> Iterator[tuple[str, tuple[str, str]]]:
     yield capital(_(MARKS[Kind.VALLEY][Line.TAIL])), ('tail', 'center')
     yield capital(_(MARKS[Kind.VALLEY][Line.PLATE])), ('plate', 'center')
     yield capital(_(marking.LINES[Line.HEEL])), ('heel', 'center')
+    yield capital(_(marking.LINES[Line.UPPER_PLATE])), ('beam', 'center')
     yield capital(_(patterns.PLATES[Kind.HIP])), ('plate', 'center')
     yield capital(_(HIP_MARKS[Line.PLATE])), ('plate', 'center')
     for words in (marking.NO_HEEL, marking.RAISED, patterns.RAISED_PLATE):

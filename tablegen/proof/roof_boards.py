@@ -106,6 +106,8 @@ def place_of(board: Timber, where: tuple[str, str]) -> Decimal:
         return Decimal(0)
     if end == 'heel':
         return -board.out / board.flat
+    if end == 'beam':
+        return (board.head.line and board.to(board.head.line)) or Decimal(0)
     upper = end == 'head'
     cut = board.head if upper else board.tail
     if across == 'tip':

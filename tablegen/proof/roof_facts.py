@@ -74,8 +74,8 @@ class _Facts(Ends):
         found = self.places(page, name, 'drift-long' if off > 0 else 'drift-short', words)
         self.it.length(page, self.row(name), '', found.get('length', ''), abs(off))
 
-    def mouth(self, page: int, name: str, words: str) -> None:
-        """Read the bird's mouth."""
+    def mouth(self, page: int, name: str, words: str, sentence: str) -> None:
+        """Read the bird's mouth, or that on a beam, which is as high over it and seated alike."""
         it, board = self.it, self.board
         if board.height is None:
             it.strange(page, f'{name} {words}')
@@ -85,11 +85,11 @@ class _Facts(Ends):
             found = self.places(page, name, 'mouth-out', words)
             it.length(page, self.row(name), before(self.sentences['mouth-out'], 'out'), found.get('out', ''), board.out)  # fmt: skip
             words = found.get('mouth', '')
-        found = self.places(page, name, 'mouth', words)
+        found = self.places(page, name, sentence, words)
         values = {'height': board.height, 'heel': heel, 'seat': seat, 'notch': notch, 'left': left}
         for place, value in values.items():
             it.length(
-                page, self.row(name), before(self.sentences['mouth'], place), found.get(place, ''), value
+                page, self.row(name), before(self.sentences[sentence], place), found.get(place, ''), value
             )
 
     def off(self, page: int, name: str, words: str, end: End, at: Decimal) -> None:
@@ -203,8 +203,8 @@ def read_facts(
                 one.drift(at, name, words)
             case 'top':
                 one.backs(at, name, words)
-            case 'mouth':
-                one.mouth(at, name, words)
+            case 'mouth' | 'on-beam':
+                one.mouth(at, name, words, what)
             case 'off':
                 one.off(at, name, words, board.head, above)
             case 'off-below':
@@ -214,6 +214,8 @@ def read_facts(
     wanted = {'square', 'stands'} | ({'steps'} if single else set())
     if board.height is not None and board.seats:
         wanted |= {'seat', 'mouth'}
+    if board.head.line and board.height is not None:
+        wanted.add('on-beam')
     if boards.kind in CORNERS[:2]:
         wanted.add('top')
     wanted |= {name for name, off in (('off', above), ('off-below', below)) if off > SLACK}

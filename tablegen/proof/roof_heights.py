@@ -77,6 +77,8 @@ def heights_of(slope: Slope, it: Reading) -> dict[str, list[Decimal]]:
         found['ridge-bottom'] = found['ridge-top'] - real(it.asked.inches('ridge.depth'))
     if len(legs) > 1:
         found['purlin-top'] = slope.on_plate(Decimal(0), run - real(THICK) / 2)[2]
+    if it.asked.word('shed.upper') == 'over-beam':  # its seat is the plate's, so far up
+        found['beam-top'] = (run - real(it.asked.inches('shed.thickness'))) * slope.rise
     if it.asked.word('shed.upper') == 'ledger':
         found['ledger-top'] = slope.on_plate(Decimal(0), run - real(it.asked.inches('shed.thickness')))[2]
     runs = [run] if len(legs) == 1 else [run, run_of(leg) - run]
@@ -101,7 +103,7 @@ def _ridges(slope: Slope) -> list[Stop]:
 
 
 def _drawn(page: Page, some: list[dict[str, list[Decimal]]], it: Reading) -> None:
-    keys = {'run': 'run', 'overhang': 'overhang', 'above_plate': 'above', 'ridge_top': 'ridge-top', 'ridge_bottom': 'ridge-bottom', 'meet': 'meet', 'peak': 'meet', 'tail': 'tail', 'raised': 'plate', 'ledger_top': 'ledger-top', 'at_wall': 'meet'}  # fmt: skip
+    keys = {'run': 'run', 'overhang': 'overhang', 'above_plate': 'above', 'ridge_top': 'ridge-top', 'ridge_bottom': 'ridge-bottom', 'meet': 'meet', 'peak': 'meet', 'tail': 'tail', 'raised': 'plate', 'ledger_top': 'ledger-top', 'beam_top': 'beam-top', 'at_wall': 'meet'}  # fmt: skip
     for said in page.ink.said:
         for name, sentence in it.names.drawn.items():
             found = told(sentence, said.text)

@@ -22,7 +22,8 @@ def shed(asked: Asked) -> Roof:
     wide, out = real(asked.inches('width')), real(asked.inches('overhang.gable'))
     front = slope_of(asked, 'front', vector(0, 0, 0), (EAST, NORTH), asked.inches('length'))
     off = real(thick) if upper == 'ledger' else ZERO
-    front.stops.append(Stop('wall', front.line(wide), thick, off))
+    near = front.line(wide - real(thick)) if upper == 'over-beam' else None
+    front.stops.append(Stop('wall', front.line(wide), thick, off, over=near))
     bounded(front, front.crosswise(front.length + out), front.line(wide), front.crosswise(-out))
     beside = {'ledger': real(thick), 'over-beam': real(thick)}
     rakes = list(rakes_of(front, BOTH_ENDS, wide, beside.get(upper, ZERO)))

@@ -47,8 +47,7 @@ def read_roof(pages: Sequence[Page], names: RoofNames) -> Found | None:
     try:
         told = asked(_asked_lines(pages, names.titles['asked']))
         maker = ell if is_flush(told) else KINDS.get(told.word('kind'))
-        known = told.word('shed.upper') != 'over-beam'
-        roof = maker(told) if maker and known else None
+        roof = maker(told) if maker else None
     except (Unstated, KeyError):
         found.strange.append((len(pages), names.titles['asked']))
         return found

@@ -139,7 +139,7 @@ class Slope:
             past(to.center, to.thick, start) if to.off is None else self.line(way.head - to.off),
         )
         faces += to.clips
-        head = End(faces, thick=to.thick)
+        head = End(faces, thick=to.thick, line=to.over)
         if off is None:
             tail = self.tail_at(along, way.region, depth)
             return Timber(start, self.edge, THICK, depth, head, tail, to.center, self.above)

@@ -41,6 +41,8 @@ class Stop:
     """Along the slope, where it is not all along."""
     lies_on: Plane | None = None
     """What a rafter lies on there, where no board stops it."""
+    over: Plane | None = None
+    """The near face of a beam that rafters run over."""
     clips: tuple[Plane, ...] = ()
     """Faces beside it that take the corners off what is thicker."""
 

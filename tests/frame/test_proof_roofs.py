@@ -60,6 +60,7 @@ KINDS = {
     'an L at the right, single cheeks': WING.replace('from_left = "8 ft"', 'from_left = "20 ft"') + 'wing.main_ends = 2\ncuts.hip_heads = "single"\nridge.thickness = "3/4"\n',
     'an L of one ridge height, backed': WING.replace('from_left = "8 ft"', 'from_left = "0"').replace('16 ft', '24 ft') + 'wing.main_ends = 2\ncuts.hips = "backed"\noverhang.fascia = "3/4 in"\n',
     'a wing at a gable': WING.replace('from_left = "8 ft"', 'from_left = "0"') + 'overhang.gable = "14 in"\n',
+    'over a beam': 'kind = "shed"\npitch = 4\nwidth = "10 ft"\nlength = "20 ft"\nshed.upper = "over-beam"\nshed.thickness = "3 1/2"\noverhang.gable = "8 in"\n',
     'against a beam': 'kind = "shed"\npitch = 4\nwidth = "10 ft"\nlength = "20 ft"\nshed.upper = "against-beam"\nshed.thickness = "3 1/2"\n',
 }  # fmt: skip
 """Roofs that are worked out, by what is unlike in each."""
