@@ -64,12 +64,16 @@ class Citer(Beside):
             self.found.figures += 1
             pitch, there = places.pitch_of(place_.page), places.figures(place_)
             told = any(
-                stands_in(one, words) or _shorter(one, words)
-                for one in (cell.replace(INCH, '') for cell in there)
+                stands_in(one, words) or _shorter(one, words) for cell in there for one in self._ways(cell)
             )
             if pitch not in self.roof.pitches.values() or not there or not (told or not step.number):
                 head = f'{place_.title} {place_.row} {place_.head}'.strip()
                 self._fault('cited', row, head, f'{place_.page}, {named_pitch(pitch)}')
+
+    def _ways(self, cell: str) -> set[str]:
+        """Return how a figure may be told elsewhere: in feet and inches, or in inches."""
+        value = value_of(cell)
+        return {one.replace(INCH, '') for one in (cell, *(self.form.length(value) if value else ()))}
 
     def _cited_shortly(self, cited: str, row: str) -> None:
         """Look for the page, and for the row or the table on it, of a place that stands below a figure."""
