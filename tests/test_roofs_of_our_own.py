@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from re import sub
 
 import pytest
 from headed import lines, said
@@ -12,6 +13,8 @@ from labels.opened_examples import steps
 from labels.two_slopes import GAMBREL, SALTBOX, STANDARD
 from made_books import Booklet, MadeBook
 from opening_places import cited_wrongly
+from oracle.rounding import mixed, nearest
+from own_roofs import STORE
 from printed_words import words_of
 from skewed import SkewedBook
 from worked_pages import worked_page
@@ -21,7 +24,7 @@ from layouts.pages.book import plan
 from layouts.pdf.typeset import Job, set_document
 from tablegen.examples.shipped import FILES, shipped_roofs
 from tablegen.frame.roof_file import read_roof
-from tablegen.settings import Settings, read_settings
+from tablegen.settings import EDITIONS, Settings, read_settings
 
 COMMON = 'A common rafter: the garden store'
 ONE_PAGE = ('example_store_opening', 'example_saltbox_table', 'example_gambrel_table')
@@ -117,3 +120,22 @@ def test_a_book_has_those_that_its_pitches_and_runs_allow(written, kinds):
     assert found & {'saltbox', 'gambrel'} == kinds
     assert {'store', 'hip', 'jacks', 'valley', 'porch'} >= found - kinds
     assert planned.index.total <= 80
+
+
+@pytest.mark.parametrize('edition', EDITIONS)
+def test_jacks_longer_than_the_runs_of_a_book_are_read_by_the_foot(edition):
+    """Five of this roof's jacks stand 16 in apart: two past a table of runs to 4 ft, and only the first three in one of jacks."""
+    roof = replace(read_roof(STORE, 'store.toml'), measure=Settings().measure)
+    settings = replace(
+        read_settings(f'edition = "{edition}"\npitches = [7]\nruns.to = "4 ft"', 'book.toml'),
+        roofs=('store.toml',),
+        own_roofs=(roof,),
+    )
+    planned = plan(settings)
+    place = next(n for n, draft in enumerate(planned.drafts) if draft.template == 'example_jacks_table')
+    html = sub('<[^>]+>', '', pages_html([planned.pages()[place]], ''))
+
+    foot = 12 * (1 + (7 / 12) ** 2) ** 0.5
+    by_foot = f'Run in feet × exact foot {foot:.4f}.', mixed(nearest(80 / 12 * foot, 16), 16)
+    assert [one in html for one in by_foot] == [edition == 'compact', True]
+    assert ('1 to 3' in html) == (edition == 'complete')

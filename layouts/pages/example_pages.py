@@ -215,7 +215,7 @@ def _maker(
             numbers[Line.PLATE],
             by_marks(member, numbers, settings.measure),
             _points(example, settings.measure) if isinstance(example, JackExample) else (),
-            _by_hand(example, settings) if isinstance(example, JackExample) else (),
+            _by_hand(example, settings, words['exact_foot']) if isinstance(example, JackExample) else (),
             board_of(
                 member,
                 *_drawn(member, opened, settings.measure.style != text.INCHES),
@@ -253,17 +253,16 @@ def _drawn(member: Member, opened: bool, feet: bool) -> tuple[float, bool]:
 
 
 def _points(example: JackExample, measure: Measure) -> tuple[str, ...]:
-    length, half, off = example.length, example.half, example.member.deductions[0].along
+    length, half = example.length, example.half
     if length is None or half is None:
         return ()
-    center = length.total.count - off.count
+    center = length.total.count - example.member.deductions[0].along.count
     return tuple(length_of_count(center + sign * half.total.count, measure).text for sign in (1, -1))
 
 
-def _by_hand(example: JackExample, settings: Settings) -> tuple[str, ...]:
+def _by_hand(example: JackExample, settings: Settings, foot: str) -> tuple[str, ...]:
     if example.half is None:
         return ()
-    foot = decimal_figure(common.line_length(INCHES.unit_run, example.member.slope), OPENING_PLACES).text
     run = example.jacks[-1].run_in - Fraction(example.off_by_hand.text) - settings.rafter_thickness / 2
     along = nearest(run / INCHES.base * Fraction(foot), 10**SHOWN_PLACES)
     return f'{float(run):.3f}', foot, text.decimal(along, SHOWN_PLACES)
@@ -271,6 +270,7 @@ def _by_hand(example: JackExample, settings: Settings) -> tuple[str, ...]:
 
 def _words(example: Example | JackExample, settings: Settings, of: str) -> dict[str, str]:
     roof, jacks = example.roof, example if isinstance(example, JackExample) else None
+    foot = common.line_length(INCHES.unit_run, example.member.slope)
     return {
         'roof': of,
         'mark': roof.mark,
@@ -291,6 +291,7 @@ def _words(example: Example | JackExample, settings: Settings, of: str) -> dict[
         'valleys': settings.valleys.name,
         'last': jacks.jacks[-1].mark if jacks else '',
         'last_run': text.run(jacks.jacks[-1].run_in) if jacks else '',
+        'exact_foot': decimal_figure(foot, OPENING_PLACES).text,
         'spacing': text.rational(jacks.spacing_in) if jacks else '',
         'first': text.rational(jacks.first_in) if jacks else '',
         'ledger': text.rational(example.member.deductions[0].thickness_in),

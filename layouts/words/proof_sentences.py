@@ -136,7 +136,7 @@ JACKS: Said = {
     N_('The first %(first)s from the corner.'): 'first=first-space',
     N_('Each rounded once: run in inches, less %(off)s (half the hip at 45°), less %(half)s (long: plus), ÷ %(base)s × exact foot. Jack %(number)s, short: %(short)s ÷ %(base)s × %(foot)s = %(along)s.'): 'off=off-by-hand half=half-by-hand short=short-by-hand foot=exact-foot along=along-by-hand',
     N_('Jack %(number)s, %(run)s from the corner: that is its own run, its line length the <b>common’s</b>.'): 'line run=last-run',
-    N_('Run × the exact foot.'): '',
+    N_('Run in feet × exact foot %(foot)s.'): 'foot=exact-foot',
     N_('Plate line to hip center: the tabled length.'): '',
     N_('Off at the hip, <b>level</b>, on the jack’s center; %(along)s along.'): 'off-level along=off-along',
     N_('Half of its thickness, %(half)s, read as a run: center to either point.'): 'half-along half=half-rafter',

@@ -131,10 +131,11 @@ class Book:
         return (Source(table.key, row, table.columns[place].head, place - table.stubs, table.title),)
 
     def in_jacks(self, number: int, place: int) -> Sources:
-        """Return where a jack's line length and its points stand, by its number from the corner."""
-        if 'jacks' not in self.settings.parts:
+        """Return where a jack's line length and its points stand, by its number from the corner; nowhere past the book's last run."""
+        spacing = self.settings.spacings[place]
+        if 'jacks' not in self.settings.parts or number * spacing > self.settings.runs.last:
             return ()
-        column = f'{text.rational(self.settings.spacings[place])} in'
+        column = f'{text.rational(spacing)} in'
         return (Source(JACK_LENGTHS, str(number), column, place),)
 
     def read(self, table: str, run_in: Fraction) -> Length | None:
