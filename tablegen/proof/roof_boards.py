@@ -50,7 +50,6 @@ def boards_of(mark: str, it: Reading, hand: str = '') -> Boards | None:
     Given:
         hand  of a hip or valley, where all on a sheet are of one
     """
-    assert it.roof
     kind = kind_of(mark, it)
     if kind in CORNERS:
         corners = sorted(corners_of(mark, it, hand), key=lambda one: one.hand or 0)
@@ -68,7 +67,6 @@ def boards_of(mark: str, it: Reading, hand: str = '') -> Boards | None:
 
 def corners_of(mark: str, it: Reading, hand: str = '') -> list[Corner]:
     """Return the hips or valleys of a mark: those of its kind that are as long as the list of members says."""
-    assert it.roof
     kind = [one for one in it.roof.corners if one.kind == kind_of(mark, it)]
     hands = [hand] if hand else it.names.hands if mark in it.handed else ['']
     kind = [one for one in kind if ('' if one.hand is None else it.names.hands[one.hand]) in hands] or kind
@@ -77,7 +75,6 @@ def corners_of(mark: str, it: Reading, hand: str = '') -> list[Corner]:
 
 def barges_of(mark: str, it: Reading) -> list[tuple[str, Timber]]:
     """Return the barge rafters of a mark, each with the name of its slope."""
-    assert it.roof
     kind = kind_of(mark, it)
     there = [(slope.name, board) for slope, what, board in it.roof.barges() if what == kind]
     return [one for one in there if it.overalls.get(mark, '') in it.told(one[1].overall)] or there

@@ -39,8 +39,7 @@ def read_buying(sheet: Sheet, it: Reading) -> None:
     words = ' '.join(close(line) for _page, line in lines)
     found = told_within(it.names.sentences['feet'], words) or {}
     it.figure(lines[-1][0] if lines else sheet.page, '', it.names.sentences['feet'].partition(':')[0], found.get('feet', ''), decimals(real(feet), 1))  # fmt: skip
-    if it.roof:
-        _sheathing(sheet, words, it)
+    _sheathing(sheet, words, it)
 
 
 def _sizes(sheet: Sheet, it: Reading) -> list[tuple[tuple[str, dict[str, str]], list[tuple[int, Line]]]]:
@@ -69,14 +68,9 @@ def _board(row: Row, cut: Counter[str], it: Reading) -> tuple[int, Fraction]:
             sums = {whole + one for whole in sums for one in lengths}
         number_cut += times
         cut[mark] += times * count * (part is None or part[0] == 1)
-    kerf, per = real(it.asked.inches('buy.kerf')), it.asked.per
+    kerf = real(it.asked.inches('buy.kerf'))
     overs = [_left(real(long) - whole, kerf, number_cut) for whole in sums]
-    spare = (
-        0 if it.roof else number_cut
-    )  # of what is not worked out a piece may be a part longer than it is told
-    right = [
-        one for over in overs for parts in range(spare + 1) for one in it.told(over - Decimal(parts) / per)
-    ]
+    right = [one for over in overs for one in it.told(over)]
     it.figure(row.page, pieces, it.names.heads['left'], left, *right)
     if long not in it.asked.lengths:
         it.figure(row.page, pieces, it.names.heads['length'], length, '')
@@ -128,7 +122,6 @@ def _bought(
 
 
 def _sheathing(sheet: Sheet, words: str, it: Reading) -> None:
-    assert it.roof
     sentence = it.names.sentences['sheathing']
     found = told_within(sentence, words) or {}
     page = sheet.lines[-1][0] if sheet.lines else sheet.page
@@ -146,5 +139,4 @@ def _sheathing(sheet: Sheet, words: str, it: Reading) -> None:
 
 def roof_area(it: Reading) -> Decimal:
     """Return the square inches of all slopes out to the eaves and barge rafters: each in plan, as much larger as it is steep."""
-    assert it.roof
     return sum((one.in_plan * (1 + one.rise**2).sqrt() for one in it.roof.slopes), Decimal(0))

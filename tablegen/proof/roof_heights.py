@@ -59,7 +59,6 @@ def read_sections(sheet: Sheet, pages: dict[int, Page], it: Reading) -> None:
 
 def heights_of(slope: Slope, it: Reading) -> dict[str, list[Decimal]]:
     """Return what stands plumb over the main plates, and the runs that are drawn beside it."""
-    assert it.roof
     legs = [slope, *(one for one in it.roof.slopes if one.name == f'{slope.name}_upper')]
     run, base, leg = run_of(slope), slope.origin[2], legs[-1]
     meet = leg.on_plate(Decimal(0), run_of(leg))[2]
@@ -87,7 +86,6 @@ def heights_of(slope: Slope, it: Reading) -> dict[str, list[Decimal]]:
 
 def ridge_top(slope: Slope, meet: Decimal, it: Reading) -> Decimal:
     """Return how high a ridge's top is: where its edges lie in the steeper slope beside it, or where that meets the other."""
-    assert it.roof
     if it.asked.word('ridge.top') == 'beveled':
         return meet
     own = [stop.center for stop in _ridges(slope) if abs((slope.inward_of(stop.center, Decimal(0)) or 0) - run_of(slope)) < SLACK]  # fmt: skip

@@ -39,8 +39,6 @@ class Left:
 
 def left_of(it: Reading) -> Left:
     """Return what a roof has."""
-    if it.roof is None:
-        return Left({}, [], Counter())
     places: dict[str, list[Decimal]] = {}
     for some in it.stood.values():
         for one in some:
@@ -72,8 +70,6 @@ def read_boards(table: Table, left: Left, it: Reading) -> None:
         mark, printed = cells.get(name['mark'], ''), LENGTH.sub('', sawn)
         it.counts[mark] = it.counts.get(mark, 0) + total(number)
         it.sticks.setdefault(mark, []).extend(lengths_of(printed))
-        if it.roof is None:
-            continue
         match it.names.levels.get(cells.get(name['kind'], '')):
             case 'lookout':
                 lengths, counts = _lookouts(printed, left, it)
@@ -122,8 +118,6 @@ def _tilt(page: int, mark: str, words: str, value: Decimal, it: Reading) -> None
 def _ends(table: Table, left: Left, it: Reading) -> None:
     """Read how ends are sawn that are not square."""
     name = it.names.heads
-    if it.roof is None:
-        return
     left_hand, right_hand = it.names.hands
     hands: dict[str, set[int | None]] = {
         left_hand: {0},
@@ -154,8 +148,6 @@ def read_studs(table: Table, it: Reading) -> None:
         mark, place = cells.get(name['mark'], ''), cells.get(name['from-plate'], '')
         it.counts[mark] = total(cells.get(name['number'], ''))
         it.sticks[mark] = lengths_of(cells.get(name['long'], ''))
-        if it.roof is None:
-            continue
         slope, at, count = _under(place, cells.get(name['top-cut'], ''), it)
         if slope is None:
             it.figure(row.page, mark, name['from-plate'], place, '')
@@ -176,7 +168,6 @@ def plumb_cut(slope: Slope) -> Decimal:
 
 def _under(printed: str, top_cut: str, it: Reading) -> tuple[Slope | None, Decimal, int]:
     """Return what slope a stud is under that stands so far from the plate, where exactly, and how many such there are."""
-    assert it.roof
     spacing, half = real(it.asked.inches('spacing')), real(THICK) / 2
     told_at = lengths_of(printed)
     if not told_at:

@@ -40,12 +40,11 @@ def read_lists(sheet: Sheet, it: Reading) -> None:
                 read_boards(table, left, it)
             elif told(it.names.titles['studs'], heading):
                 read_studs(table, it)
-    if it.roof:
-        for mark in it.stood:
-            if mark not in it.counts:
-                it.missing(sheet.page, mark)
-        missed(left, sheet.page, it)
-        _all_corners(sheet.page, it)
+    for mark in it.stood:
+        if mark not in it.counts:
+            it.missing(sheet.page, mark)
+    missed(left, sheet.page, it)
+    _all_corners(sheet.page, it)
 
 
 def _members(table: Table, it: Reading) -> None:
@@ -57,8 +56,6 @@ def _members(table: Table, it: Reading) -> None:
         number = cells.get(name['number'], '')
         it.counts[mark] = it.counts.get(mark, 0) + total(number)
         it.sticks[mark] = lengths_of(cells.get(name['cut-from'], ''))
-        if it.roof is None:
-            continue
         boards = boards_of(mark, it)
         if boards is None:
             it.strange(row.page, ' '.join(row.cells))
@@ -85,7 +82,6 @@ def _all_alike(page: int, mark: str, kind: str, it: Reading) -> None:
 
 def _all_corners(page: int, it: Reading) -> None:
     """See that there are as many hips, valleys and barge rafters in the list as the roof has."""
-    assert it.roof
     there = Counter(one.kind for one in it.roof.corners)
     there.update(kind for _slope, kind, _board in it.roof.barges())
     for kind, count in there.items():
@@ -112,7 +108,6 @@ def _counted(hands: Sequence[str], it: Reading) -> list[str]:
 
 def read_checks(sheet: Sheet, it: Reading) -> None:
     """Read what is measured before more is cut."""
-    assert it.roof
     words = ' '.join(close(line) for _page, line in sheet.lines)
     right = dict(it.roof.measured)
     ridge = heights_of(it.roof.slopes[0], it).get('ridge-top')

@@ -41,7 +41,6 @@ def read_plates(sheet: Sheet, it: Reading) -> None:
 
 def slopes_named(words: str, it: Reading) -> list[Slope]:
     """Return the slopes that words name, in the order of the roof."""
-    assert it.roof
     there = set()
     for name in sorted(it.names.slopes, key=lambda one: -len(it.names.slopes[one])):
         told_name = it.names.slopes[name]
@@ -116,7 +115,6 @@ def _rafters(slopes: Sequence[Slope], rows: Sequence[Row], it: Reading) -> tuple
 
 def _on_ridge(row: Row, slope: Slope, way: Way, between: tuple[Decimal, Decimal], it: Reading) -> None:
     """Read where a rafter stands on the ridge that it goes up to, from that one's left end."""
-    assert it.roof
     printed, mark, to = row.cells[-2].removesuffix(' X'), row.cells[-1], way.to
     level = it.roof.levels.get(mark)
     if level is None:

@@ -37,8 +37,7 @@ class Reading:
     """All of it."""
 
     asked: Asked
-    roof: Roof | None
-    """None of a kind that is not worked out."""
+    roof: Roof
     names: RoofNames
     found: Found
     stood: dict[str, list[Stood]] = field(default_factory=dict)

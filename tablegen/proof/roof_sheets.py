@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Sequence
 
 from tablegen.proof.digits import begin
 from tablegen.proof.found import Fault, Found
@@ -46,16 +46,12 @@ def read_roof(pages: Sequence[Page], names: RoofNames) -> Found | None:
     found = Found(pages=len(pages))
     try:
         told = asked(_asked_lines(pages, names.titles['asked']))
-        maker = ell if is_flush(told) else KINDS.get(told.word('kind'))
-        roof = maker(told) if maker else None
+        roof = (ell if is_flush(told) else KINDS[told.word('kind')])(told)
     except (Unstated, KeyError):
         found.strange.append((len(pages), names.titles['asked']))
         return found
     it = Reading(told, roof, names, found)
     by_title = {sheet.title: sheet for sheet in sheets}
-    if roof is None:
-        _unknown(told.word('kind'), by_title, it)
-        return found
     members_told(by_title[names.titles['members']], it)
     read_plan(sheets[0], it)
     plates = by_title[names.titles['plates']]
@@ -73,14 +69,6 @@ def read_roof(pages: Sequence[Page], names: RoofNames) -> Found | None:
     read_buying(buy, it)
     read_checks(buy, it)
     return found
-
-
-def _unknown(kind: str, by_title: Mapping[str, Sheet], it: Reading) -> None:
-    """Read of a kind that is not worked out what is bought for it, by the lengths that the lists tell."""
-    it.strange(1, kind)
-    read_lists(by_title[it.names.titles['members']], it)
-    it.found.read.clear()
-    read_buying(by_title[it.names.titles['buy']], it)
 
 
 def _all_marked(sheets: Sequence[Sheet], it: Reading) -> None:
