@@ -49,9 +49,12 @@ def openings(tmp_path_factory) -> MadeBook:
 
 @pytest.fixture(scope='module')
 def no_network() -> Iterator[None]:
-    """Forbid sockets: nothing that is written anywhere may make the command reach out."""
+    """Forbid sockets but those between processes of this machine: nothing that is written anywhere may make the command reach out."""
+    real, within = socket.socket, getattr(socket, 'AF_UNIX', None)
 
     def refuse(*words, **options):
+        if words and words[0] == within is not None:
+            return real(*words, **options)
         raise AssertionError('a socket was asked for')
 
     with pytest.MonkeyPatch.context() as patched:

@@ -100,7 +100,7 @@ def test_memory_that_runs_out_is_told_in_a_line(quick, monkeypatch):
 
 
 def test_a_working_process_that_is_killed_is_told_in_a_line(quick, set_anew, monkeypatch):
-    monkeypatch.setattr('layouts.pdf.typeset.set_document', lambda job, tell: os.kill(os.getpid(), 9))
+    monkeypatch.setattr('layouts.pdf.typeset.set_document', lambda *given: os.kill(os.getpid(), 9))
 
     assert ask('make', 'book.toml') == (
         2,
