@@ -77,10 +77,12 @@ def _row(line: Line, heads: Sequence[Phrase]) -> tuple[str, tuple[str, ...]]:
 
 
 def stand_under(heads: Sequence[Phrase], line: Line) -> list[str]:
-    """Return what stands under each head: right of its left edge and left of the next one's."""
+    """Return what stands under each head: what stands at one tab stop ends right of its left edge and left of the next one's."""
     found: list[Line] = [[] for _head in heads]
-    for word in line:
-        if word.stops:
-            past = [n for n, head in enumerate(heads) if head.left < word.right - OVERLAP * word.size]
-            found[past[-1] if past else 0].append(word)
+    for stops, some in groupby(line, key=lambda word: word.stops):
+        cell = list(some)
+        if stops:
+            end = cell[-1].right - OVERLAP * cell[-1].size
+            past = [n for n, head in enumerate(heads) if head.left < end]
+            found[past[-1] if past else 0] += cell
     return [said(cell) for cell in found]

@@ -14,7 +14,7 @@ from tablegen.proof.worked_marks import Beside
 INCH = '″'
 FIGURE = r'(?:\d+′ )?(?:\d+ \d+/\d+|\d+/\d+|\d+)″?'
 IN_BRACKETS = r'(?: \([^()]+\))?'
-READ = re.compile(rf'(?<![(\d/]){FIGURE}{IN_BRACKETS}(?: \+ {FIGURE}{IN_BRACKETS})+')
+READ = re.compile(rf'(?<![(\d/])(?<!\d ){FIGURE}{IN_BRACKETS}(?: \+ {FIGURE}{IN_BRACKETS})+')
 """What is read and added."""
 
 

@@ -81,6 +81,8 @@ class _Reader:
         self.indent = self.edge
         self.columns: list[float] = []
         """Right edges of the heads over its figures."""
+        self.upper: list[Line] = []
+        """Heads in the line above."""
         self.marks: list[tuple[str, Line, Line]] = []
         """Number, name and figure of each."""
 
@@ -129,10 +131,11 @@ class _Reader:
         if len(cells) < 2 or any(map(str.isdigit, cells[0][0].text[:1])):
             return False
         if not self.found.rows and (not self.found.steps or not self.found.steps[-1].number):
-            upper, told = self.found.heads, [close(cell) for cell in cells]
-            if upper and len(upper) in (len(told), len(told) - 1):
-                upper = [''] * (len(told) - len(upper)) + upper
-                told = [f'{high} {low}'.strip() for high, low in zip(upper, told, strict=True)]
+            told = [close(cell) for cell in cells]
+            for cell, place in ((cell, place) for cell in self.upper for place in range(len(cells))):
+                if cell[0].left < cells[place][-1].right and cells[place][0].left < cell[-1].right:
+                    told[place] = f'{close(cell)} {told[place]}'
+            self.upper = list(cells)
             self.found.heads, self.columns = told, [cell[-1].right for cell in cells]
         return True
 
