@@ -135,7 +135,11 @@ class SaidReader:
         odd = _inches(told.get('odd-run', '')) or run
         if run is None or odd is None:
             return found
-        exact = known['common-exact-foot'], known['common-per-foot']
+        exact = (
+            known['common-exact-foot'],
+            known['common-per-foot'],
+            f'{Decimal(known["common-exact-foot"]):.4f}',
+        )
         foot = told.get('foot', exact[0])
         product = Decimal(decimals(real(odd) / FOOT_IN * Decimal(foot if foot in exact else exact[0]), 3))
         past = product % 1

@@ -140,7 +140,7 @@ def _jacks(roof: Roof) -> Answers:
         'off-by-hand': (decimals(off[0], PLACES),),
         'half-by-hand': (f'{float(half):g}',),
         'short-by-hand': (decimals(short, PLACES),),
-        'exact-foot': (known['common-exact-foot'],),
+        'exact-foot': (known['common-exact-foot'], f'{foot:.4f}'),
         'along-by-hand': (decimals(short / FOOT_IN * foot, PLACES),),
         'difference': form.length(apart),
         'difference-exact': (decimals(apart, PLACES),),
