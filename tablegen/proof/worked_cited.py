@@ -47,7 +47,11 @@ class Citer(Beside):
                 rest, right = rest + step.words[found.end() + off[1] :], (off[0]['direct'],)
             else:
                 rest += step.words[found.end() :]
-            there = [one for one in right if one in beside or stands_in(one, rest)]
+            there = [
+                one
+                for one in right
+                if one in beside or stands_in(one.replace(INCH, ''), rest.replace(INCH, ''))
+            ]
             self._figure(row, found[0], right[0], right[0] if there else beside[0])
 
     def _cited(self, step: Told, row: str, later: list[Told]) -> None:
