@@ -14,9 +14,9 @@ from frame_placed import Placed
 
 from tablegen.frame.asked import Wing
 
-LEAST_BORNE, LEAST_OF_A_HIP, LEAST_OF_A_STUD = 0.4, 0.05, 0.3
-"""Share of a face that bears: what an end is cut to need not be as deep; a hip's seat is over a corner of plates; a stud is
-wider than its rafter is thick."""
+LEAST_BORNE, LEAST_OF_A_HIP, LEAST_OF_A_TAIL, LEAST_OF_A_STUD = 0.4, 0.05, 0.3, 0.3
+"""Share of a face that bears: what an end is cut to need not be as deep; a hip's seat is over a corner of plates; a valley's square
+tail is deeper than the fascias of two pitches that meet at it; a stud is wider than its rafter is thick."""
 STUD_IN = Fraction(3, 2)
 BESIDE_A_CORNER = 6.0
 """Where a valley or a wing's wall may take a tail's end away: so much more than an overhang along from an inside corner, in."""
@@ -164,7 +164,10 @@ class Together(Built):
             one = self.assembly.members[key]
             free = self._free(key, sort, one)
             ends = [face for face in ends_of(one) if face not in free]
-            faces = dict.fromkeys(ends, LEAST_BORNE)
+            faces = {
+                face: LEAST_OF_A_TAIL if sort.corner and face.startswith('lower') else LEAST_BORNE
+                for face in ends
+            }
             if sort.mouth:
                 faces['seat'] = LEAST_OF_A_HIP if sort.corner else LEAST_BORNE
                 if not (sort.corner or sort.flush):
