@@ -22,6 +22,7 @@ OTHER = re.compile(r'^rafterbook |[<>{}=\\^@]|/\w+ Do\b')
 """A command as it is typed, markup, style sheets, patterns, a PDF's operators."""
 KEPT = {
     'bootstrap.py': 'runs before anything is installed, where no catalogue is',
+    'pdf/static_cuts.py': 'functions of a library, as its language writes them',
     'pdf/typeset.py: cannot load library': 'what a library says',
     'pdf/typeset.py: Creating layout - Page': 'what a library says',
 }
