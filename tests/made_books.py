@@ -126,11 +126,16 @@ def made_once(written: str, factory: pytest.TempPathFactory) -> MadeBook:
 def locked(file: Path) -> Iterator[None]:
     """Let one process in at a time; the lock of one that has ended, however it did, holds nobody up."""
     with file.open('w') as held:
-        if sys.platform != 'win32':
-            from fcntl import LOCK_EX, flock
+        if sys.platform == 'win32':
+            yield
+            return
+        from fcntl import LOCK_EX, LOCK_UN, flock
 
-            flock(held, LOCK_EX)
-        yield
+        flock(held, LOCK_EX)
+        try:
+            yield
+        finally:
+            flock(held, LOCK_UN)  # processes that were begun meanwhile have the file too
 
 
 def text_box(trim: Trim) -> tuple[float, float, float, float]:
