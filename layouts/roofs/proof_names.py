@@ -118,6 +118,7 @@ def _sentences() -> dict[str, str]:
     square = _(cuts.SQUARE_ACROSS)
     return {
         'title': _('{kind} roof, {pitch}'),
+        'and': _('{first} and {last}'),
         'sizes': _('{width} wide, {length} long'),
         'spacing': _('{spacing} on center; overhang {overhang}, level; lengths to the nearest {part} in.'),
         'plate-line': _('plate line {length}'),

@@ -23,6 +23,13 @@ class Boards:
         self.found, self.kind, self.corner = found, kind, corner
 
     @property
+    def stock(self) -> str:
+        """Return the key of what size it is."""
+        return {'hip': 'stock.hips', 'upper_hip': 'stock.hips', 'valley': 'stock.valleys'}.get(
+            self.kind, 'stock.rafters'
+        )
+
+    @property
     def one(self) -> Timber:
         """Return one of them, for whatever does not depend on its place."""
         return self.found[0]

@@ -60,9 +60,8 @@ def _members(table: Table, it: Reading) -> None:
         if boards is None:
             it.strange(row.page, ' '.join(row.cells))
             continue
-        stock = {'hip': 'hips', 'upper_hip': 'hips', 'valley': 'valleys'}.get(boards.kind, 'rafters')
         it.figure(row.page, mark, name['number'], number, *_count(mark, boards.kind, it))
-        it.figure(row.page, mark, name['stock'], cells.get(name['stock'], ''), it.asked.word(f'stock.{stock}'))  # fmt: skip
+        it.figure(row.page, mark, name['stock'], cells.get(name['stock'], ''), it.asked.word(boards.stock))  # fmt: skip
         for head, values, up in (
             (name['cut-from'], boards.each(lambda one: one.stick), True),
             (name['overall'], boards.each(lambda one: one.overall), False),

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from decimal import Decimal
 
 from tablegen.proof.digits import SLACK
 from tablegen.proof.page import close
-from tablegen.proof.roof_boards import Boards, boards_of, few_steps, place_of
+from tablegen.proof.roof_boards import Boards, barges_of, boards_of, few_steps, place_of
 from tablegen.proof.roof_facts import read_facts
 from tablegen.proof.roof_reading import Reading, marks_of
 from tablegen.proof.sentences import told, told_within
@@ -26,6 +26,7 @@ def read_marking(sheet: Sheet, it: Reading) -> None:
         it.strange(sheet.page, sheet.title)
         return
     it.found.read |= sheet.pages
+    _title(sheet, marks, boards[marks[-1]], it)
     lines = sheet.lines
     tables = {table.heads: table for table in tables_in(lines)}
     name = it.names.heads
@@ -43,6 +44,22 @@ def read_marking(sheet: Sheet, it: Reading) -> None:
     else:
         _single(sheet, marks, lead, it)
     read_facts(sheet.page, sheet.title, facts_in(lines), marks, lead, few is None, hand, it)
+
+
+def _title(sheet: Sheet, marks: Sequence[str], lead: Boards, it: Reading) -> None:
+    """Hold what stands beside the marks against them: what they are, the pitch of their slopes, their stock."""
+    names = lead.corner.slopes if lead.corner else {one.slope.name for one in it.stood.get(marks[-1], [])}
+    names = names or {name for name, _board in barges_of(marks[-1], it)}
+    pitches = dict.fromkeys(one.pitch for one in it.roof.slopes if one.name in names)
+    kinds = dict.fromkeys(it.kinds[mark] for mark in marks)
+    stock = it.asked.word(lead.stock)
+    right = [f'{_row(kinds, it)}, {_row(some, it)}, {stock}' for some in (pitches, list(pitches)[::-1])]
+    it.figure(sheet.page, sheet.title, '', sheet.more, *right)
+
+
+def _row(words: Iterable[str], it: Reading) -> str:
+    *first, last = words
+    return it.names.sentences['and'].format(first=', '.join(first), last=last) if first else last
 
 
 def _hand(sheet: Sheet, it: Reading) -> str:

@@ -36,6 +36,8 @@ class Slope:
     overhang: Decimal
     above: Decimal
     """Its top over its plate line, plumb."""
+    pitch: str = ''
+    """As it was asked for."""
     square: bool = False
     """Whether tails are cut square to it."""
     regions: list[Region] = field(default_factory=lambda: [Region()])
@@ -228,7 +230,9 @@ def slope_of(
     rise = asked.slope(key) if key else asked.slope()
     out = real(asked.inches('overhang.eave'))
     long = real(length) if isinstance(length, Fraction) else length
-    return Slope(name, origin, *ways, rise, long, out, above_plate(asked), asked.square)
+    return Slope(
+        name, origin, *ways, rise, long, out, above_plate(asked), asked.pitch_told(key), asked.square
+    )
 
 
 def bounded(slope: Slope, *sides: Plane) -> None:

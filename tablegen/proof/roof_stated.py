@@ -49,6 +49,11 @@ class Asked:
             raise Unstated(key)
         return found.slope
 
+    def pitch_told(self, key: str = '') -> str:
+        """Return a pitch as the sheets tell it, the main one where it is not told."""
+        words = self.word(key) if key and key in self.told else self.word('pitch')
+        return f'{words.removesuffix(" deg")}°' if words.endswith(' deg') else words
+
     def depth(self, key: str) -> Fraction:
         """Return how deep boards of a size are."""
         return DEPTHS[self.word(key, self.word('stock.rafters'))]
