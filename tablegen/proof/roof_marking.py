@@ -51,7 +51,7 @@ def _title(sheet: Sheet, marks: Sequence[str], lead: Boards, it: Reading) -> Non
     names = lead.corner.slopes if lead.corner else {one.slope.name for one in it.stood.get(marks[-1], [])}
     names = names or {name for name, _board in barges_of(marks[-1], it)}
     pitches = dict.fromkeys(one.pitch for one in it.roof.slopes if one.name in names)
-    kinds = dict.fromkeys(it.kinds[mark] for mark in marks)
+    kinds = dict.fromkeys(it.kinds.get(mark, '') for mark in marks)
     stock = it.asked.word(lead.stock)
     right = [f'{_row(kinds, it)}, {_row(some, it)}, {stock}' for some in (pitches, list(pitches)[::-1])]
     it.figure(sheet.page, sheet.title, '', sheet.more, *right)
