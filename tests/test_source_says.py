@@ -22,8 +22,8 @@ COUNTS_OTHERS = {
     'layouts/sheets/sheet_forms.py': 'bytes of an identifier',
     'layouts/cards/one_pitch.py': 'feet that a card of runs has at least',
     'layouts/pages/pitch_pages.py': 'thumb tabs on an edge',
+    'layouts/words/proof_pages.py': 'steps that a table of marks counts',
     'layouts/pdf/typefaces.py': 'hexadecimal digits of a glyph',
-    'layouts/words/proof_pages.py': 'steps of a square whose sum a page tells',
     'tablegen/written/files.py': 'names of a key, past which its file is refused',
 }
 OWN_UNITS = ('layouts/drawings/', 'tablegen/proof/')

@@ -87,15 +87,13 @@ def _put_cut(font: Any, plain: Any, usual: frozenset[int], hinting: bool) -> Non
 
 
 def _face(cut: bytes) -> Any:
-    """Return a font as the shaper's library knows it."""
+    """Return a font as the shaper's library knows it, for as long as this process lives: the order in which things end there is not ours."""
     from weasyprint.text.ffi import ffi, harfbuzz
 
     if not hasattr(harfbuzz, 'hb_blob_create'):
         ffi.cdef(FUNCTIONS)
     blob = harfbuzz.hb_blob_create(cut, len(cut), 0, ffi.NULL, ffi.NULL)  # 0: a copy of its own
-    face = harfbuzz.hb_face_create(blob, 0)
-    harfbuzz.hb_blob_destroy(blob)
-    return ffi.gc(face, harfbuzz.hb_face_destroy)
+    return harfbuzz.hb_face_create(blob, 0)
 
 
 @cache
