@@ -164,10 +164,7 @@ class Together(Built):
             one = self.assembly.members[key]
             free = self._free(key, sort, one)
             ends = [face for face in ends_of(one) if face not in free]
-            faces = {
-                face: LEAST_OF_A_TAIL if sort.corner and face.startswith('lower') else LEAST_BORNE
-                for face in ends
-            }
+            faces = {face: self._least(sort, face) for face in ends}
             if sort.mouth:
                 faces['seat'] = LEAST_OF_A_HIP if sort.corner else LEAST_BORNE
                 if not (sort.corner or sort.flush):
@@ -179,6 +176,15 @@ class Together(Built):
             for n in range(len(self.build.stud_places(one))):
                 found += self._too_little(f'{one.mark} {n}', {'cut': LEAST_OF_A_STUD})
         return found
+
+    def _least(self, sort, face: str) -> float:
+        """Return what share of a cut end bears at least: of an end common's less where the ridge that it ends at is the thinner."""
+        if sort.corner and face.startswith('lower'):
+            return LEAST_OF_A_TAIL
+        at_end = sort.kind == 'end_common' and face.startswith('upper') and self.build.asked.ridge
+        return LEAST_BORNE * min(
+            1.0, float(self.build.asked.ridge.thickness_in) / sort.thick if at_end else 1.0
+        )
 
     def _too_little(self, key: str, faces: dict[str, float]) -> list[str]:
         found = []
