@@ -20,12 +20,12 @@ from layouts.pdf.booklet import join
 from layouts.pdf.kept import Kept
 from layouts.pdf.parts import parts
 from layouts.pdf.progress import Progress
-from layouts.pdf.typeset import Job, typeset
+from layouts.pdf.typeset import Job, Unmade, typeset
 from layouts.pdf.workplace import put_in_place, workplace
 from layouts.sheets.counted import sheet_layout
 from layouts.sheets.instructions import instructions_job
 from layouts.sheets.sheets import impose
-from layouts.words.say import _, speaking
+from layouts.words.say import _, catalogue, speaking
 from tablegen.settings import Settings
 
 if TYPE_CHECKING:
@@ -238,13 +238,14 @@ def _tabs(planned: Plan) -> dict[int, tuple[float, float]]:
 
 def _documents(
     planned: Plan, small: Sequence[Job], work: Path, of_book: list[tuple[Path, Sequence[int]]], tagged: bool
-) -> Iterator[Job]:
+) -> Iterator[Job | Unmade]:
     """Return all documents, small ones first: they are set while the book's pages are still being made."""
     yield from small
     kinds = [draft.template for draft in planned.drafts]
     # Their own title says nothing: the booklet bears the book's, and a document without it stays what it was.
     title = planned.settings.title if tagged else ''
-    for part in parts(planned.pages(), kinds, planned.trim, title, work, tagged):
+    made_of = '' if tagged else repr((planned.common, planned.index, catalogue()))
+    for part in parts(planned.pages(), kinds, planned.trim, title, work, tagged, made_of):
         of_book.append((part.job.out, part.places))  # and not its HTML
         yield part.job
 

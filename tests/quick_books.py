@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from io import StringIO
 from pathlib import Path
 
@@ -35,6 +36,8 @@ def earlier(quick: Path) -> dict[str, bytes]:
 
 
 def add_style(monkeypatch, css: str) -> None:
+    """Add to the style sheet of a book; what is made so is no document of the program, and is not kept."""
+    monkeypatch.setenv('XDG_CACHE_HOME', os.path.join(os.devnull, 'none'))
     style = parts.style
     monkeypatch.setattr(parts, 'style', lambda trim: style(trim) + css)
 

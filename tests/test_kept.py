@@ -9,18 +9,25 @@ from io import StringIO
 from pathlib import Path
 
 import pytest
+from babel.messages.catalog import Catalog
+from babel.messages.mofile import write_mo
+from own_roofs import PORCH
 from quick_books import FILES, QUICK, contents
 
+from layouts.build import _documents as documents
 from layouts.build import build
 from layouts.command import main
 from layouts.html.page_html import pages_html
+from layouts.pages import book
 from layouts.pages.book import plan
 from layouts.pdf import kept as keeping
 from layouts.pdf import typeset
 from layouts.pdf.kept import Kept, name_of, user_folder
 from layouts.pdf.parts import OF_THE_COPY
 from layouts.pdf.progress import Progress
-from tablegen.settings import EDITIONS, read_settings
+from layouts.verbs.settings_file import settings_from
+from layouts.words import say
+from tablegen.settings import EDITIONS, READERS, TRIMS, Settings, read_settings
 
 BOOK = read_settings('pitches = [6]\nparts = ["values", "examples"]\nruns = {to = "12 in"}\n', '')
 
@@ -67,18 +74,118 @@ def test_the_next_book_takes_what_has_not_changed(set_now, tmp_path):
     assert len([name for name in set_now if name.startswith('part-')]) > len(again) // 2
 
 
+@pytest.mark.parametrize('trim', TRIMS)
 @pytest.mark.parametrize('edition', EDITIONS)
-def test_what_says_title_owner_or_paper_is_a_document_of_its_own(edition):
-    """All other pages are as they are for anybody else, so that their documents are taken."""
-    own = read_settings(f'edition = "{edition}"\npitches = [6]\nruns = {{to = "4 ft"}}', '')
-    other = replace(own, owner='The Garden Store', title='Sheds', paper='a4')
-    changed = {
-        page.template
-        for page, same in zip(plan(own).pages(), plan(other).pages(), strict=True)
-        if pages_html([page], '') != pages_html([same], '')
+def test_what_says_title_owner_or_paper_is_a_document_of_its_own(edition, trim, monkeypatch):
+    """All other pages are made from settings that have no title and no owner, and yet are what all the settings make."""
+    own = read_settings(f'edition = "{edition}"\npitches = [6]\nruns = {{to = "4 ft"}}\ntrim = "{trim}"', '')
+    other = replace(own, owner='Qzx & <Vjk>', title='Wqj “Kvx”', paper='a4')
+    masked = plan(other)
+    told = [pages_html([page], '') for page in masked.pages()]
+    copied = {draft.template for draft, html in zip(masked.drafts, told, strict=True) if says(html)}
+    assert copied
+    assert copied <= OF_THE_COPY
+    if trim == TRIMS[0]:
+        assert masked.common == plan(own).common
+    monkeypatch.setattr(book, 'of_any_copy', lambda settings: settings)
+    whole = plan(other)
+    assert (masked.index, masked.trim, masked.figures) == (whole.index, whole.trim, whole.figures)
+    assert told == [pages_html([page], '') for page in whole.pages()]
+
+
+def says(html: str) -> bool:
+    return any(name in html for name in ('Qzx', 'Vjk', 'Wqj', 'Kvx'))
+
+
+def known_by(settings: Settings) -> set[tuple[str, ...]]:
+    """Return what tells documents apart whose pages are not made to do so."""
+    planned = plan(settings)
+    with say.speaking(settings.language):
+        jobs = list(documents(planned, [], Path(), [], False))
+    return {job.made_of for job in jobs if isinstance(job, typeset.Unmade)}
+
+
+OTHERS = {
+    'lengths': 'lengths = "feet-inches"',
+    'smallest_part': 'smallest_part = "1/8"',
+    'steep': 'steep = true',
+    'pitches': 'pitches = [7]',
+    'runs.from': 'runs.from = "2 in"',
+    'runs.to': 'runs.to = "11 in"',
+    'runs.by': 'runs.by = "2 in"',
+    'jacks.spacings': 'jacks.spacings = ["15 in"]',
+    'stock.ridge': 'stock.ridge = "1 in"',
+    'stock.hip': 'stock.hip = "1 in"',
+    'stock.rafter': 'stock.rafter = "1 in"',
+    'stock.rafters': 'stock.rafters = "2x6"',
+    'stock.hips': 'stock.hips = "2x10"',
+    'stock.valleys': 'stock.valleys = "2x10"',
+    'stock.seat': 'stock.seat = "3 in"',
+    'trim': 'trim = "large"',
+    'parts': 'parts = ["values"]',
+    'roofs': 'roofs = []',
+}
+"""By the key of a setting: it changed."""
+OF_A_COPY = {'title': 'title = "Sheds"', 'owner': 'owner = "The Garden Store"', 'paper': 'paper = "a4"'}
+
+
+def test_any_other_setting_makes_other_documents(tmp_path):
+    """Each key of the settings but title, owner and paper, where every one is listed; of a roof file what it says."""
+    usual = {
+        'pitches': 'pitches = [6]',
+        'parts': 'parts = ["values", "examples"]',
+        'runs.to': 'runs.to = "12 in"',
     }
-    assert changed
-    assert changed <= OF_THE_COPY
+
+    def of(changed: dict[str, str]) -> set[tuple[str, ...]]:
+        return known_by(read_settings('\n'.join((usual | changed).values()), ''))
+
+    assert {*OTHERS, *OF_A_COPY, 'edition', 'language'} == set(READERS)
+    own = of({})
+    assert own
+    for key, line in OTHERS.items():
+        assert not own & of({key: line}), key
+    assert of(OF_A_COPY) == own
+
+    found = []
+    for width in ('7 ft', '8 ft'):
+        (tmp_path / 'porch.toml').write_text(PORCH.replace('7 ft', width))
+        (tmp_path / 'book.toml').write_text('pitches = [4]\nroofs = ["porch.toml"]\n')
+        found.append(known_by(settings_from(str(tmp_path / 'book.toml'))))
+    assert not found[0] & found[1]
+
+
+def test_other_words_make_other_documents(tmp_path, monkeypatch):
+    """Another language, and the same in other words."""
+    settings, found = replace(BOOK, language='xx'), [known_by(BOOK)]
+    monkeypatch.setenv(say.CATALOGUES, str(tmp_path))
+    made = tmp_path / 'xx/LC_MESSAGES' / f'{say.DOMAIN}.mo'
+    made.parent.mkdir(parents=True)
+    for words in ('Cautionz', 'Cautionx'):
+        catalogue = Catalog('en')
+        catalogue.add('Cautions', words)
+        with made.open('wb') as file:
+            write_mo(file, catalogue)
+        found.append(known_by(settings))
+    assert len(set.union(*found)) == sum(map(len, found))
+
+
+def test_another_program_makes_other_documents(tmp_path):
+    """A file that is there or not, called otherwise, or of other contents; what Python keeps beside it is none of it."""
+    (tmp_path / 'inner/__pycache__').mkdir(parents=True)
+    file, found = tmp_path / 'inner/a.html', []
+    for contents_of_it in ('a', 'b'):
+        file.write_text(contents_of_it)
+        found.append(keeping.program([tmp_path]))
+    file.rename(tmp_path / 'inner/b.html')
+    found.append(keeping.program([tmp_path]))
+    (tmp_path / 'c.py').touch()
+    found.append(keeping.program([tmp_path]))
+    assert len(set(found)) == len(found)
+    (tmp_path / 'inner/__pycache__/d.pyc').touch()
+    assert keeping.program([tmp_path]) == found[-1]
+    inside = [room.name for room in keeping.ROOMS if (room / '__init__.py').exists()]
+    assert inside == ['layouts', 'tablegen']
 
 
 def test_what_is_spoilt_is_set_again(set_now, tmp_path):

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from layouts.pages import colophon
@@ -77,15 +77,19 @@ class ClosingPage:
     made: MadePage | None = None
 
 
-def back_block(settings: Settings, figures: int) -> Block:
-    """Return the last pages but the very last; figures is how many are printed in the tables."""
+def back_block(settings: Settings, made: Draft | None) -> Block:
+    """Return the last pages but the very last; made is the page of the settings, None where they stand on the very last."""
     whole = any(table in settings.parts for table in BY_RUN)
     keys = (
         ('numbers', 'checked') if whole else ('rounded',)
     )  # without a sum to show both have room on one page
     drafts = [Draft(key, lambda index: _numbers(settings, index), key, heading(key)) for key in keys]
-    made = Draft('made', lambda index: _made(settings, index, figures), 'made', heading('made'))
-    return Block((*drafts, *([] if is_made_last(settings) else [made])))
+    return Block((*drafts, *([made] if made else [])))
+
+
+def made_draft(settings: Settings, figures: int) -> Draft:
+    """Return the page of the settings of a copy; figures is how many are printed in the tables."""
+    return Draft('made', lambda index: _made(settings, index, figures), 'made', heading('made'))
 
 
 def is_made_last(settings: Settings) -> bool:
@@ -93,18 +97,24 @@ def is_made_last(settings: Settings) -> bool:
     return on_one_opening(settings) and _lines(colophon.lines(settings), LAST_LETTERS) <= MOST_LAST_LINES
 
 
-def closing_draft(settings: Settings, figures: int = 0, last: bool = False) -> Draft:
-    """Return the last page of every section, or of the book: it speaks of what this book has."""
-    parts = set(settings.parts)
-    hips = bool(parts & {'hip-valley', 'values', 'glance'})
-    cheeks = bool(parts & {'values', 'glance', 'square', 'cheeks'})
-    if not (last and is_made_last(settings)):
-        return Draft('closing', lambda index: ClosingPage(hips, cheeks), '', heading('closing'))
+def closing_draft(settings: Settings) -> Draft:
+    """Return the last page of every section: it speaks of what this book has."""
+    return Draft('closing', lambda index: _closing(settings), '', heading('closing'))
+
+
+def closing_made_draft(settings: Settings, figures: int) -> Draft:
+    """Return the last page of a book where the settings of a copy stand on it."""
 
     def make(index: Index) -> ClosingPage:
-        return ClosingPage(hips, cheeks, _made(settings, index, figures))
+        return replace(_closing(settings), made=_made(settings, index, figures))
 
     return Draft('closing_made', make, '', heading('closing'), also=('made',))
+
+
+def _closing(settings: Settings) -> ClosingPage:
+    parts = set(settings.parts)
+    hips = bool(parts & {'hip-valley', 'values', 'glance'})
+    return ClosingPage(hips, bool(parts & {'values', 'glance', 'square', 'cheeks'}))
 
 
 def _numbers(settings: Settings, index: Index) -> NumbersPage:

@@ -5,7 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from layouts.pages.back_pages import back_block, closing_draft, is_made_last
+from layouts.pages.back_pages import (
+    back_block,
+    closing_draft,
+    closing_made_draft,
+    is_made_last,
+    made_draft,
+)
 from layouts.pages.covers import cover_draft
 from layouts.pages.example_pages import example_blocks, on_one_opening
 from layouts.pages.front_pages import front_block
@@ -36,6 +42,8 @@ class Plan:
     """A book whose every page has its number."""
 
     settings: Settings
+    common: Settings
+    """Those that all pages are made from that say nothing of the copy."""
     trim: Trim
     drafts: tuple[Draft, ...]
     index: Index
@@ -63,19 +71,18 @@ def plan(settings: Settings) -> Plan:
     return made
 
 
-def _plan(settings: Settings) -> Plan:
+def _plan(copy: Settings) -> Plan:
+    settings = of_any_copy(copy)
     trim = trim_of(settings)
     if 'opening' in settings.parts:
         _check_rows_of_openings(settings)
     figures = figure_count(settings)
-    blocks: list[Block] = [front_block(settings, trim)]
+    blocks: list[Block] = [front_block(cover_draft(copy), settings, trim)]
     blocks += [pitch_block(pitch, place, settings, trim) for place, pitch in enumerate(settings.pitches)]
     blocks += reference_blocks(settings, trim)
-    marking, back = marking_block(settings), back_block(settings, figures)
-    ends = (
-        *example_blocks(settings),
-        *((back, marking) if is_made_last(settings) else (marking, back)),
-    )
+    marking, made_last = marking_block(settings), is_made_last(copy)
+    back = back_block(settings, None if made_last else made_draft(copy, figures))
+    ends = (*example_blocks(settings), *((back, marking) if made_last else (marking, back)))
     blocks += [block for block in ends if block]
     pages = sum(len(block.drafts) for block in blocks)
     if pages > MOST_PAGES:
@@ -93,11 +100,18 @@ def _plan(settings: Settings) -> Plan:
     furniture = Furniture(
         Draft('notes', lambda index: None, '', heading('notes')),
         closing_draft(settings),
-        closing_draft(settings, figures, last=True),
-        lambda place, count, names: cover_draft(settings, place, count, names),
+        closing_made_draft(copy, figures) if made_last else closing_draft(settings),
+        lambda place, count, names: cover_draft(copy, place, count, names),
     )
     drafts, index = lay_out([block for block in blocks if block.drafts], furniture)
-    return Plan(settings, trim, tuple(drafts), index, figures)
+    return Plan(copy, settings, trim, tuple(drafts), index, figures)
+
+
+def of_any_copy(settings: Settings) -> Settings:
+    """Return settings with nothing in them of one copy, its title, its owner, and its paper where pages are as big on any."""
+    usual = Settings()
+    made = replace(settings, title='', owner='', paper=usual.paper, source='')
+    return made if trim_of(made) == trim_of(settings) else replace(made, paper=settings.paper)
 
 
 def _check_rows_of_openings(settings: Settings) -> None:

@@ -12,7 +12,6 @@ from layouts.drawings.corner import CornerLabels, labelled_corner
 from layouts.drawings.rafter import RafterLabels, labelled_rafter
 from layouts.drawings.ridge_end import ridge_ends
 from layouts.pages.contents_pages import contents_drafts
-from layouts.pages.covers import cover_draft
 from layouts.pages.glance_pages import glance_drafts
 from layouts.pages.how_to_page import how_to_drafts
 from layouts.pages.line_pages import line_drafts
@@ -67,9 +66,9 @@ class CornerPage(DrawingPage):
     ends: Markup
 
 
-def front_block(settings: Settings, trim: Trim) -> Block:
+def front_block(cover: Draft, settings: Settings, trim: Trim) -> Block:
     """Return the pages before the first pitch."""
-    drafts = [cover_draft(settings), Draft('cautions', _cautions_page, 'cautions', heading('cautions'))]
+    drafts = [cover, Draft('cautions', _cautions_page, 'cautions', heading('cautions'))]
     drafts += contents_drafts(settings)
     if 'how-to' in settings.parts:
         drafts += how_to_drafts(settings, trim)

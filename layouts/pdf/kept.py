@@ -1,7 +1,7 @@
 """Typeset documents kept from one making of a book to the next, in the user's folder for what can be made again.
 
-A document is kept under a hash of all that it is made of: its HTML, its style sheet, the typeface, the releases of the
-libraries that set it, and the code that asks them. So one that is taken is, byte for byte, what would be made. Any number
+A document is kept under a hash of all that it is made of: its HTML and style sheet, or the settings that its pages are made from and
+the words of their language; the typeface, the releases of the libraries that make and set it, and the whole program. So one that is taken is, byte for byte, what would be made. Any number
 of makings may use the folder at once: a file is put there whole or not at all, and read against its own hash.
 """
 
@@ -24,6 +24,7 @@ from layouts.paper.typeface import font_path
 NAME = 'rafterbook'
 MADE_BY = (
     'weasyprint',
+    'jinja2',
     'pydyf',
     'fonttools',
     'fontpkg-open-sans',
@@ -32,7 +33,9 @@ MADE_BY = (
     'cssselect2',
     'pillow',
 )
-"""What sets a document, beside Pango, which tells its release itself."""
+"""What makes and sets a document, beside Pango, which tells its release itself."""
+ROOMS = tuple(Path(__file__).resolve().parents[2] / name for name in ('layouts', 'tablegen'))
+"""The folders of the program."""
 DIGEST = 32
 """Bytes before what is kept: its hash."""
 MOST_BYTES = 48 * 2**20
@@ -108,18 +111,30 @@ def name_of(parts: Iterable[str]) -> str:
 
 @cache
 def _made_by() -> str:
-    """Return all that makes a document of its parts: releases of libraries, the typeface, the code of these rooms."""
+    """Return all that makes a document of its parts: releases of libraries, the typeface, the program."""
     from weasyprint.text.ffi import pango
 
-    here = Path(__file__).resolve().parent
-    code = sorted(one for room in (here, here.parent / 'quick') for one in room.glob('*.py'))
     told = [
         sys.version,
         *(f'{name} {version(name)}' for name in MADE_BY),
         f'{pango.pango_version()} {shaper_release()}',
     ]
-    told += [sha256(one.read_bytes()).hexdigest() for one in (font_path(), *code)]
+    told += [sha256(font_path().read_bytes()).hexdigest(), program(ROOMS)]
     return '\n'.join(told)
+
+
+def program(rooms: Iterable[Path]) -> str:
+    """Return a hash of all files of a program, by their names and contents: code, templates, style sheets, words, roofs."""
+    told = sha256()
+    for room in rooms:
+        for folder, inside, files in os.walk(room):
+            inside[:] = sorted(name for name in inside if name != '__pycache__')
+            for name in sorted(files):
+                path = os.path.join(folder, name)
+                with open(path, 'rb') as file:
+                    contents = file.read()
+                told.update(f'\0{os.path.relpath(path, room)}\0{len(contents)}\0'.encode() + contents)
+    return told.hexdigest()
 
 
 def shaper_release() -> tuple[int, ...]:

@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import cache, partial
 from itertools import pairwise
 from pathlib import Path
 
 from layouts.html.page_html import pages_html, style
 from layouts.paper.page import Page
 from layouts.paper.trim import Trim
-from layouts.pdf.typeset import Job
+from layouts.pdf.typeset import Job, Unmade
 
 OF_THE_COPY = frozenset(('cover', 'section_cover', 'made', 'closing_made'))
 """Kinds of page that say the title, the owner or the paper: a document of their own, so that all others stay what they were."""
@@ -27,7 +28,7 @@ MOST_DOCUMENTS = 4
 class Part:
     """A document of some pages of a book."""
 
-    job: Job
+    job: Job | Unmade
     places: Sequence[int]
     """Of its pages in the book, from 0."""
 
@@ -39,6 +40,7 @@ def parts(
     title: str,
     folder: Path,
     tagged: bool = False,
+    made_of: str = '',
 ) -> Iterator[Part]:
     """Return a book's pages as documents, each made when it is asked for.
 
@@ -47,14 +49,24 @@ def parts(
         kinds   the template of each
         folder  where the documents will be written
         tagged  whether they are to be: then they are one document, since tags of several cannot be joined
+        made_of  all that the pages are made of which are not of the copy; '' where their HTML tells it
 
     Notes:
         How many there are is of the book and not of the machine: where a document begins can be told from its bytes.
     """
-    css = style(trim)
-    for number, places in enumerate([range(len(pages))] if tagged else _shares(kinds)):
+    css = cache(partial(style, trim))  # made where a document is
+
+    def job(places: Sequence[int], out: Path) -> Job:
         html = pages_html((pages[place] for place in places), title)
-        yield Part(Job(html, css, len(places), folder / f'part-{number}.pdf', tagged), places)
+        return Job(html, css(), len(places), out, tagged)
+
+    for number, places in enumerate([range(len(pages))] if tagged else _shares(kinds)):
+        out = folder / f'part-{number}.pdf'
+        if not made_of or kinds[places[0]] in OF_THE_COPY:
+            yield Part(job(places, out), places)
+        else:
+            known_by = made_of, repr(trim), repr([(place, kinds[place]) for place in places])
+            yield Part(Unmade(known_by, len(places), out, partial(job, places, out)), places)
 
 
 def _shares(kinds: Sequence[str]) -> Iterator[Sequence[int]]:

@@ -52,6 +52,26 @@ class Job:
     tagged: bool = False
     """Whether its file tells a screen reader what is a head, a paragraph, a table, a picture."""
 
+    @property
+    def made_of(self) -> tuple[str, ...]:
+        """Return all that it is made of beside the program."""
+        return self.html, self.css, str(self.pages), str(self.tagged)
+
+    def made(self) -> Job:
+        """Return it as it is."""
+        return self
+
+
+@dataclass(frozen=True, slots=True)
+class Unmade:
+    """A document whose pages are made only where it is not kept."""
+
+    made_of: tuple[str, ...]
+    """All that its pages are made of beside the program."""
+    pages: int
+    out: Path
+    made: Callable[[], Job]
+
 
 class SetPage(Protocol):
     """A page that the typesetter has laid out."""
@@ -70,7 +90,7 @@ class SetDocument(Protocol):
 
 
 def typeset(
-    jobs: Iterable[Job], tell: Callable[[int], None] = lambda pages: None, kept: Kept | None = None
+    jobs: Iterable[Job | Unmade], tell: Callable[[int], None] = lambda pages: None, kept: Kept | None = None
 ) -> None:
     """Typeset documents, side by side where that pays, and write them.
 
@@ -91,12 +111,12 @@ def typeset(
 
     def new() -> Iterator[Job]:
         for job in jobs:
-            name = name_of((job.html, job.css, str(job.pages), str(job.tagged))) if kept else ''
+            name = name_of(job.made_of) if kept else ''
             if kept and kept.take(name, job.out):
                 tell(job.pages or 0)
                 continue
             made.append((name, job.out))
-            yield job
+            yield job.made()
 
     with warnings.catch_warnings(record=True) as remarks:
         side_by_side(_Setting(), new(), tell)

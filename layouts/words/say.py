@@ -40,7 +40,7 @@ def use(wanted: str) -> None:
     if wanted == SOURCE:
         _catalogue, _language = gettext.NullTranslations(), SOURCE
         return
-    path = next(filter(None, (gettext.find(DOMAIN, folder, [wanted]) for folder in _folders())), None)
+    path = _file(wanted)
     if wanted not in languages() or path is None:
         problem = _("'{language}' has no catalogue").format(language=wanted)
         raise BookError('language', problem, ', '.join(languages()))
@@ -73,6 +73,16 @@ def languages() -> list[str]:
     """Return the languages that can be used: English, and those with a catalogue LANGUAGE/LC_MESSAGES/rafterbook.mo."""
     made = (path for folder in _folders() for path in folder.glob(f'*/LC_MESSAGES/{DOMAIN}.mo'))
     return [SOURCE, *sorted({path.parts[-3] for path in made} - {SOURCE})]
+
+
+def catalogue() -> bytes:
+    """Return the catalogue of the language in use; nothing for English."""
+    path = None if _language == SOURCE else _file(_language)
+    return Path(path).read_bytes() if path else b''
+
+
+def _file(wanted: str) -> str | None:
+    return next(filter(None, (gettext.find(DOMAIN, folder, [wanted]) for folder in _folders())), None)
 
 
 def _folders() -> list[Path]:
