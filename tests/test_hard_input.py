@@ -80,7 +80,7 @@ def test_a_folder_whose_name_is_no_text(quick):
 @pytest.mark.parametrize(
     ('limit', 'said'), [(f'-n {most}', 'Too many open files; next: close other programs') for most in (7, 12)]
 )
-def test_a_process_that_may_open_no_more_files(limit, said, quick):
+def test_a_process_that_may_open_no_more_files(limit, said, quick, set_anew):
     line = f'ulimit {limit}; exec "{sys.executable}" -m layouts.command make book.toml'
     done = subprocess.run(['sh', '-c', line], cwd=quick, capture_output=True, text=True, check=False, env=os.environ | {'PYTHONPATH': str(Path(__file__).parent.parent)})  # fmt: skip
 
