@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+import json
 from functools import cache
+from hashlib import sha256
 from io import BytesIO
 from pathlib import Path
 from typing import Literal, Protocol
 
+from layouts.paper import once
 from tablegen.errors import BookError
 from tablegen.messages import message
 
+EM = 'em'
 FILE = 'OpenSans[wdth,wght].ttf'
 
 
@@ -79,12 +83,32 @@ def letters() -> frozenset[int]:
 @cache
 def advance_em(words: str, width: float, weight: float) -> float:
     """Return how far words advance, in em, at one place of the font's two axes."""
-    return sum(_units(letter, width, weight) for letter in words) / units_per_em()
+    advances = _advances(width, weight)
+    other = advances['']
+    return sum([advances.get(letter, other) for letter in words]) / advances[EM]
 
 
 @cache
-def _units(letter: str, width: float, weight: float) -> float:
-    return glyphs_at(width, weight)[glyph_name(letter)].width
+def _advances(width: float, weight: float) -> dict[str, float]:
+    """Return how far every letter advances at a place of the axes, in font units; under '' any other, under EM an em."""
+    import fontTools
+
+    made_of = repr((width, weight, fontTools.version)).encode() + _digest()
+    kept_as = Path(__file__).with_name(f'advances-{width}-{weight}.json')
+    told = once.take(kept_as, made_of)
+    if told is None:
+        glyphs = glyphs_at(width, weight)
+        found = {chr(point): glyphs[name].width for point, name in _names().items()}
+        told = json.dumps(found | {'': glyphs['.notdef'].width, EM: units_per_em()}).encode()
+        once.keep(kept_as, made_of, told)
+    advances: dict[str, float] = json.loads(told)
+    return advances
+
+
+@cache
+def _digest() -> bytes:
+    """Return a hash of the font and of this file."""
+    return sha256(font_path().read_bytes() + Path(__file__).read_bytes()).digest()
 
 
 def glyph_name(letter: str) -> str:

@@ -16,7 +16,7 @@ from tablegen.tables.columns import data_name
 from tablegen.tables.lookup import look_up
 from tablegen.tables.opening_runs import reads_openings
 from tablegen.tables.runs import run_length
-from tablegen.tables.tables import tables
+from tablegen.tables.tables import table_of
 
 JACK_LENGTHS = 'jack-lengths'
 """Name here of a pitch's table of jacks: a reference table is called jacks too."""
@@ -118,11 +118,13 @@ class Book:
             return ()
         if isinstance(stub, Pitch):
             settings = replace(settings, pitches=(stub,))  # the other rows are of no use
-        table = next(
-            (one for one in tables(settings) if one.key == key and one.group in settings.parts), None
-        )
+        table = table_of(key, settings)
         name = column if of is None else f'{column}_{data_name(of)}'
-        if table is None or (of is not None and name not in [one.key for one in table.columns]):
+        if (
+            table is None
+            or table.group not in settings.parts
+            or (of is not None and name not in [one.key for one in table.columns])
+        ):
             return ()
         cell, place = table.cell(name, stub), table.place(name)
         if not isinstance(cell, Figure) or cell.text != figure.text:

@@ -217,7 +217,9 @@ def _compared(a: Exact, b: Exact) -> int:
         return (left > right) - (left < right)
     if q is r:
         return (c > d) - (c < d)
-    below, above = c * c * q, d * d * r
+    # of their squares over one denominator
+    below = left * left * q.numerator * d.denominator**2 * r.denominator
+    above = right * right * r.numerator * c.denominator**2 * q.denominator
     return (below > above) - (below < above) if left > 0 else (below < above) - (below > above)
 
 
@@ -243,9 +245,10 @@ def _gathered(terms: Iterable[tuple[Fraction, Fraction]]) -> tuple[tuple[Fractio
                 break
             if q is ONE or q0 is ONE:  # the other is no square
                 continue
-            ratio = _rational_root(q / q0)
-            if ratio is not None:
-                kept[place] = (c0 + c * ratio, q0)
+            below = q.denominator * q0.numerator
+            product = q.numerator * q0.denominator * below
+            if product & 15 in ENDS_OF_SQUARES and (whole_root := isqrt(product)) ** 2 == product:
+                kept[place] = (c0 + c * Fraction(whole_root, below), q0)  # √(a/b) is √(a·b)/b
                 break
         else:
             kept.append((c, q))

@@ -29,6 +29,11 @@ def every_table(settings: Settings) -> list[Table[Any]]:
     return [run_table(settings), jack_table(settings), values_table(settings), *tables(settings)]
 
 
+def table_of(key: str, settings: Settings) -> Table[Any] | None:
+    """Return the reference table of a key, None for none; no more of the others is made than those before it."""
+    return next((one for module in _modules() for one in module.listed(settings) if one.key == key), None)
+
+
 def tables(settings: Settings) -> list[Table[Any]]:
     """Return every reference table, by group in the order of the work, those of a group in the order of its modules' names.
 
