@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import gc
 import io
 import os
 import re
@@ -24,6 +25,8 @@ USER_FAULT, STOPPED, READER_LEFT = 2, 130, 141
 """Exit statuses: a mistake of the user's; Ctrl-C; the reader of a pipe has gone (as shells count them)."""
 MAKERS = ('make', 'card', 'pattern', 'settings')
 """Verbs that are done, their files made, before they say a word to a reader who may have left."""
+RUBBISH = 100_000
+"""New objects before rubbish is looked for among them: a command ends soon, and nearly all that it makes is of use."""
 MOST_REMARKS = 3
 """Lines of what a library merely warns of; how many more there were stands on one more."""
 HELD = '\ue000'
@@ -47,8 +50,11 @@ def main(
     err = stderr or sys.stderr or io.StringIO()
     if argv is not None:
         return _ended(words, stdout, err)
+    gc.set_threshold(RUBBISH, 50, 50)
     with stoppable(lambda: _stopped(err)):
-        return _ended(words, stdout, err)
+        status = _ended(words, stdout, err)
+    gc.freeze()  # the process ends: nothing is looked through any more
+    return status
 
 
 def _ended(words: list[str], stdout: TextIO | None, err: TextIO) -> int:

@@ -7,7 +7,7 @@ from fractions import Fraction
 from functools import lru_cache
 from math import isqrt
 
-from tablegen.numbers.exact import Exact, exact, floor_of, one_term, root, sign
+from tablegen.numbers.exact import Exact, Terms, exact, floor_of, one_term, root, sign
 
 UNIT = 10**80  # one, in the fixed-point arithmetic of tangent_of_degrees
 
@@ -39,16 +39,21 @@ class Angle:
 
     def cosine(self) -> Exact:
         """Return the cosine, one term; exact for a tangent of one term (see one_term)."""
-        return Exact() if self.tangent is None else _cosine(one_term(self.tangent).squared())
+        return Exact() if self.tangent is None else _cosine(self.tangent.terms)
 
     def sine(self) -> Exact:
         """Return the sine, one term; exact for a tangent of one term (see one_term)."""
-        return exact(1) if self.tangent is None else one_term(self.tangent) * self.cosine()
+        return exact(1) if self.tangent is None else _sine(self.tangent.terms)
 
 
 @lru_cache(maxsize=1024)
-def _cosine(tangent_squared: Fraction) -> Exact:
-    return root(1 / (1 + tangent_squared))
+def _cosine(tangent: Terms) -> Exact:
+    return root(1 / (1 + one_term(Exact(tangent)).squared()))
+
+
+@lru_cache(maxsize=1024)
+def _sine(tangent: Terms) -> Exact:
+    return one_term(Exact(tangent)) * _cosine(tangent)
 
 
 def angle_of_sine(sine: Exact) -> Angle:

@@ -8,6 +8,7 @@ from fractions import Fraction
 from math import isqrt
 
 Rational = int | Fraction
+Terms = tuple[tuple[Fraction, Fraction], ...]
 ONE = Fraction(1)
 NOTHING = ((Fraction(0), ONE),)
 """The terms of zero, as one."""
@@ -25,7 +26,7 @@ class Exact:
     radicand 1, and it is zero only if there is no term. That is what lets a tie be recognised.
     """
 
-    terms: tuple[tuple[Fraction, Fraction], ...] = ()
+    terms: Terms = ()
 
     def __add__(self, other: Exact | Rational) -> Exact:
         other = exact(other)
@@ -231,7 +232,7 @@ def _rational_root(square: Fraction) -> Fraction | None:
     return Fraction(top, bottom) if top * top == above and bottom * bottom == below else None
 
 
-def _gathered(terms: Iterable[tuple[Fraction, Fraction]]) -> tuple[tuple[Fraction, Fraction], ...]:
+def _gathered(terms: Iterable[tuple[Fraction, Fraction]]) -> Terms:
     """Return the terms with those of one square class put together, and none that is zero."""
     kept: list[tuple[Fraction, Fraction]] = []
     for c, q in terms:

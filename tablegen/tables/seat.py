@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from copy import copy
 from dataclasses import replace
 from fractions import Fraction
 from functools import partial
+from itertools import tee
 from typing import NamedTuple
 
 from tablegen.geometry import seat
@@ -42,14 +44,12 @@ class Commons(NamedTuple):
 
 def listed(settings: Settings) -> list[Table[Commons]]:
     """Return the tables of bird's mouths of commons: heights, and what is left, for each seat."""
-    return [
-        table
-        for wide in sorted({*SEATS_IN, settings.seat})
-        for table in (
-            _of_seat(settings, 'height', wide, HEEL, HEIGHT),
-            _of_seat(settings, 'stock-left', wide, NOTCH, LEFT),
-        )
-    ]
+    found = []
+    for wide in sorted({*SEATS_IN, settings.seat}):
+        rows = partial(copy, tee(_commons(settings, wide), 1)[0])  # made once, by the table that asks first
+        found.append(_of_seat(settings, 'height', wide, HEEL, HEIGHT, rows))
+        found.append(_of_seat(settings, 'stock-left', wide, NOTCH, LEFT, rows))
+    return found
 
 
 def key_of(what: str, seat_in: Fraction) -> str:
@@ -68,13 +68,22 @@ def marks_of(notch: Notch) -> tuple[str, ...]:
     return (*past, THIN) if notch.thin else past
 
 
-def _of_seat(settings: Settings, what: str, seat_in: Fraction, whole: Told, by_size: Told) -> Table[Commons]:
+def _commons(settings: Settings, seat_in: Fraction) -> Iterator[Commons]:
+    boards = [replace(boards_of(settings), seat_in=seat_in, stock=size) for size in INCHES.stocks]
+    for pitch in settings.pitches:
+        yield Commons(pitch, {one.stock: common_notch(side(pitch, one)) for one in boards})
+
+
+def _of_seat(
+    settings: Settings,
+    what: str,
+    seat_in: Fraction,
+    whole: Told,
+    by_size: Told,
+    rows: Callable[[], Iterator[Commons]],
+) -> Table[Commons]:
     """Return a table for one seat: a figure that is the same on any stock, then one for each size."""
     name, make = what.replace('-', '_'), Make[Commons](settings)
-    boards = [replace(boards_of(settings), seat_in=seat_in, stock=size) for size in INCHES.stocks]
-
-    def commons(it: Pitch) -> Commons:
-        return Commons(it, {one.stock: common_notch(side(it, one)) for one in boards})
 
     def of_size(it: Commons, size: Stock) -> Exact | None:
         return by_size[1](it.notches[size]) if is_tabled(it.notches[size]) else None
@@ -92,5 +101,4 @@ def _of_seat(settings: Settings, what: str, seat_in: Fraction, whole: Told, by_s
         ),
     )
     note, title = message('note.notches_and_dashes', least=LEAST), message(f'table.{name}', seat=seat_in)
-    rows = partial(map, commons, settings.pitches)
     return make.table('seat', key_of(what, seat_in), rows, columns, note, title=title, datum=name)
