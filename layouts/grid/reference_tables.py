@@ -159,9 +159,10 @@ def _column_parts(made: Columns, whole_cuts: Sequence[int], corner: str, trim: T
 
 def _fitted(part: Columns, corner: str, trim: Trim) -> Fit:
     """Return how a table's columns are set, as many on each of its pages."""
+    longest, least = max(map(em, part.labels)), corner_width(corner)
 
     def label(size: float) -> float:
-        return max(max(map(em, part.labels)) * size + LABEL_GAP, corner_width(corner))
+        return max(longest * size + LABEL_GAP, least)
 
     found = fit(widest(part.columns), label, len(part.columns), REFERENCE, trim)
     pages = -(-len(part.columns) // found.columns)

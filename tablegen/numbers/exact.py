@@ -51,7 +51,8 @@ class Exact:
         return exact(other) - self
 
     def __mul__(self, other: Exact | Rational) -> Exact:
-        other = exact(other)
+        if not isinstance(other, Exact):
+            return Exact(tuple((c * other, q) for c, q in self.terms)) if other else Exact()
         for one, scaled in ((other, self), (self, other)):
             if len(one.terms) == 1 and one.terms[0][1] is ONE:  # a rational leaves the roots as they are
                 factor = one.terms[0][0]
