@@ -10,6 +10,8 @@ from math import isqrt
 from tablegen.numbers.exact import Exact, Terms, exact, floor_of, one_term, root, sign
 
 UNIT = 10**80  # one, in the fixed-point arithmetic of tangent_of_degrees
+KNOWN = {30: root(Fraction(1, 3)), 45: exact(1), 60: root(3)}
+"""Tangents whose square is rational, by degrees."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,9 +117,8 @@ def tangent_of_degrees(degrees: Fraction) -> Exact:
         exact where its square is rational (30, 45 and 60 degrees, by Niven's theorem); else a rational
         within 1e-55 of it, which no printed figure can tell from the tangent itself
     """
-    known = {30: root(Fraction(1, 3)), 45: exact(1), 60: root(3)}
-    if degrees in known:
-        return known[degrees.numerator]
+    if degrees in KNOWN:
+        return KNOWN[degrees.numerator]
     angle = _pi(UNIT) * degrees.numerator // (180 * degrees.denominator)
     sine, cosine, term, power = 0, 0, UNIT, 0
     while term:
@@ -150,6 +151,7 @@ def _arctan_series(t: int, one: int) -> int:
     return total
 
 
+@lru_cache(maxsize=16)
 def _pi(one: int) -> int:
     """Return pi in steps of 1/one, by Machin's sum 16 atan(1/5) - 4 atan(1/239)."""
     return 16 * _arctan_series(one // 5, one) - 4 * _arctan_series(one // 239, one)

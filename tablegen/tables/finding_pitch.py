@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import cache
 
 from tablegen.geometry import common, finding_pitch
 from tablegen.geometry.pitch import Pitch, pitch_of_rise
@@ -28,6 +29,7 @@ def listed(settings: Settings) -> list[Table[int] | Table[Pitch]]:
 def _degrees(settings: Settings) -> Table[int]:
     make = Make[int](settings)
 
+    @cache
     def rise(degrees: int | Fraction) -> Exact:
         return finding_pitch.rise_per_foot(finding_pitch.from_degrees(Fraction(degrees)))
 
