@@ -14,6 +14,8 @@ NOTHING = ((Fraction(0), ONE),)
 """The terms of zero, as one."""
 ENDS_OF_SQUARES = {0, 1, 4, 9}
 """What is left of a square number by 16."""
+SMALL = 2**32
+"""Parts of one in which sums of roots are compared first."""
 NEAR = 10**70  # steps in one of the rational that stands for a sum of roots, where a square must be rational
 
 
@@ -210,9 +212,11 @@ def nearest_root(square: Fraction, per: int) -> int:
 
 
 def _compared(a: Exact, b: Exact) -> int:
-    """Return the sign of a less b; of single terms by their signs, their coefficients or their squares, which is quicker."""
+    """Return the sign of a less b: by floors in small parts, of single terms by their signs, their coefficients or their squares,
+    which is quicker, where these decide it."""
     if len(a.terms) > 1 or len(b.terms) > 1:
-        return sign(a - b)
+        low, high = floor_of(a, SMALL), floor_of(b, SMALL)
+        return (low > high) - (low < high) or sign(a - b)
     (c, q), (d, r) = (a.terms or NOTHING)[0], (b.terms or NOTHING)[0]
     left, right = c.numerator, d.numerator
     if left <= 0 <= right or right <= 0 <= left:
