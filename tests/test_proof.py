@@ -127,6 +127,15 @@ def test_what_differs_is_told_with_page_row_head_printed_and_right(monkeypatch):
     ]
 
 
+@pytest.mark.parametrize('named', ['', '.', '/'])
+def test_a_folder_is_no_booklet(named):
+    status, told, remarks = ask('proof', named)
+    assert (status, told) == (2, '')
+    assert (
+        remarks == f'rafterbook: {named or "."}: Is a directory; next: mend that and give the command again\n'
+    )
+
+
 @pytest.mark.parametrize('written', [b'', b'no PDF\n', None, 'cut'])
 def test_what_is_no_book_is_refused_in_a_line(openings, tmp_path, written):
     booklet = openings.built.booklet

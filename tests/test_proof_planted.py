@@ -99,7 +99,7 @@ def test_an_error_planted_in_any_reference_table_is_found_where_it_is(every_tabl
 @pytest.mark.parametrize('seed', range(10, 110))
 def test_a_digit_changed_anywhere_is_found(read, seed):
     found, page = with_planted(read, change_a_digit(seed))
-    assert {fault.page for fault in found.faults} == {page}
+    assert page in {fault.page for fault in found.faults}  # and on pages that cite what stood there
 
 
 @pytest.mark.thorough

@@ -57,7 +57,7 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
     from tablegen.proof.stated import NoBook
 
     given = Path(args.booklet)
-    beside = given.with_name(SHEETS)
+    beside = given.parent / SHEETS
     sheets = beside if beside != given and beside.is_file() else None
     try:
         pages = pages_of(given)

@@ -105,6 +105,15 @@ def jack_row(roof: Roof, name: str) -> Answers:
     return {name: form.length(value) for name, value in whole.items()}
 
 
+def lacks_first_jack(roof: Roof) -> bool:
+    """Return whether another would stand a space before the first jack of the table, its short point inside of the plate line."""
+    away = station(roof, roof.jacks[0]) - roof.given['spacing']
+    if away <= 0:
+        return False
+    board = build.jack(corner(roof.pitches['pitch'].slope, roof.boards), away, roof.given['overhang'])
+    return place_of(board, ('head', 'short')) > 0
+
+
 def _jacks(roof: Roof) -> Answers:
     form, boards, per = Form(roof.book), roof.boards, roof.book.per
     at = corner(roof.pitches['pitch'].slope, boards)

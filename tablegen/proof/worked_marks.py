@@ -17,7 +17,7 @@ from tablegen.proof.roof import corner
 from tablegen.proof.roof_boards import place_of
 from tablegen.proof.stated import Stated
 from tablegen.proof.timber import Timber
-from tablegen.proof.worked_figures import jack_row
+from tablegen.proof.worked_figures import jack_row, lacks_first_jack
 from tablegen.proof.worked_lines import Marked, Worked
 from tablegen.proof.worked_member import Answers
 from tablegen.proof.worked_roof import Form, Roof, stated_sizes, station
@@ -176,6 +176,8 @@ class Beside:
         labels = [int(label) for label in self.roof.jacks if label.isdigit()]
         if labels and labels != list(range(labels[0], labels[0] + len(labels))):
             self._fault('gap', f'{self.title}, {labels}')
+        if 'spacing' in self.roof.given and lacks_first_jack(self.roof):
+            self._fault('gap', f'{self.title}, {self.roof.jacks[0]}')
 
 
 def _number(words: str) -> int:

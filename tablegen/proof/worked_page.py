@@ -31,8 +31,8 @@ END = re.compile(r'(?<=[.:;]) ')
 """Where another sentence may begin."""
 WITHIN = re.compile(r'[.:;] ')
 """What no place of a sentence holds."""
-LATER = 4
-"""What a step cites is told in it, or in one of the steps after it, before so many."""
+LATER = {'hip': 2, 'valley': 3}
+"""What a step cites is told in it, or, of a kind of example, in one of so many steps after it: heel and seat stand beside the height."""
 Said = tuple[Sentence, dict[str, str]]
 """A sentence, and what stands in its places."""
 
@@ -50,7 +50,7 @@ class PageReader(Citer):
         for step, some in zip(steps, said, strict=True):
             self._take(step, some)
         for at, (step, some) in enumerate(zip(steps, said, strict=True), 1):
-            self._step(step, some, steps[at : at + LATER])
+            self._step(step, some, steps[at : at + LATER.get(self.example.kind, 0)])
         if jacks and self.worked.rows:
             self._rows()
         if self.worked.marks:
