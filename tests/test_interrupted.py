@@ -149,3 +149,23 @@ def test_a_command_that_is_stopped_leaves_a_whole_book(sent, whole, tmp_path):
 def test_at_any_moment(sent, part, earlier, whole, tmp_path):
     book, seconds = whole
     check(tmp_path, sent, seconds * part, earlier, book)
+
+
+IN_A_BLOCK = """
+import os, signal, threading, time
+from layouts.pdf.leaving import clearing, stoppable, stops_held_back
+threading.Thread(target=time.sleep, args=(9,), daemon=True).start()
+with stoppable(lambda: print('told', flush=True)), clearing(lambda: print('cleared', flush=True)):
+    with stops_held_back():
+        os.kill(os.getpid(), signal.SIGTERM)
+        time.sleep(0.2)
+        print('whole', flush=True)
+    print('more', flush=True)
+"""
+
+
+def test_a_stop_that_another_thread_takes_waits_for_the_block_too():
+    """Else a working process that has just begun, and is not known yet, would outlive its command."""
+    made = subprocess.run([sys.executable, '-c', IN_A_BLOCK], capture_output=True, text=True, check=False)
+
+    assert (made.returncode, made.stdout.split()) == (128 + signal.SIGTERM, ['whole', 'cleared', 'told'])

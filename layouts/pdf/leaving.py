@@ -14,6 +14,10 @@ STOPS = [getattr(signal, name) for name in ('SIGINT', 'SIGTERM', 'SIGHUP') if ha
 
 _to_clear: list[Callable[[], None]] = []
 """What is to be done, the last first."""
+_holding: list[bool] = []
+"""As deep as stops are held back."""
+_came: list[int] = []
+"""Stops that came meanwhile."""
 
 
 @contextmanager
@@ -45,6 +49,9 @@ def stoppable(tell: Callable[[], None]) -> Iterator[None]:
     """
 
     def leave(number: int, frame: FrameType | None) -> None:
+        if _holding:
+            _came.append(number)
+            return
         for stop in STOPS:
             signal.signal(stop, signal.SIG_IGN)
         for clear in reversed([*_to_clear]):
@@ -66,15 +73,23 @@ def stoppable(tell: Callable[[], None]) -> Iterator[None]:
 
 @contextmanager
 def stops_held_back() -> Iterator[None]:
-    """Let signals that end a command wait until a block is left."""
-    if not hasattr(signal, 'pthread_sigmask'):
-        yield
-        return
-    before = signal.pthread_sigmask(signal.SIG_BLOCK, STOPS)
+    """Let signals that end a command wait until a block is left.
+
+    Notes:
+        Blocked for this thread, and for a process that begins in the block, a signal may still be taken by a thread that a library
+        has begun: it is told here all the same, in the midst of the block, and waits then.
+    """
+    blocks = hasattr(signal, 'pthread_sigmask')
+    before = signal.pthread_sigmask(signal.SIG_BLOCK, STOPS) if blocks else set()
+    _holding.append(True)
     try:
         yield
     finally:
-        signal.pthread_sigmask(signal.SIG_SETMASK, before)
+        _holding.pop()
+        if blocks:
+            signal.pthread_sigmask(signal.SIG_SETMASK, before)
+        if _came and not _holding:
+            signal.raise_signal(_came.pop())
 
 
 def end_with_parent() -> None:

@@ -85,7 +85,10 @@ def _work(home: Connection, work: Work[Item]) -> None:
     gc.freeze()
     gc.disable()
     while True:
-        item = home.recv()
+        try:
+            item = home.recv()
+        except (EOFError, OSError):  # nobody is there who would send one
+            return
         if gc.get_count()[0] > RUBBISH:
             gc.collect()
         try:
