@@ -63,7 +63,7 @@ def told(pdf: Path) -> list[tuple[str, list[object]]]:
         1. The typesetter has a link twice where it holds an element, such as a number that is kept whole.
     """
     document = pypdfium2.PdfDocument(pdf)
-    words = [' '.join(page.get_textpage().get_text_range().split()) for page in document]
+    words = [' '.join(page.get_textpage().get_text_bounded().split()) for page in document]
     links = [
         [
             (
