@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import random
 from collections.abc import Callable
+from contextlib import suppress
 
 from planted_errors import Planter, change_digit_of, forget, put
 
@@ -31,13 +32,12 @@ def example_pages(pages: list[Page]) -> list[Page]:
 def in_an_example(kind: Kind, seed: int) -> Planter:
     def plant(pages: list[Page]) -> int:
         chosen = random.Random(seed)
-        while True:
-            page = chosen.choice(example_pages(pages))
-            try:
+        found = example_pages(pages)
+        for page in chosen.sample(found, len(found)):
+            with suppress(IndexError):  # nothing of the kind stands there
                 kind(page, chosen)
-            except IndexError:  # nothing of the kind stands there
-                continue
-            return page.number
+                return page.number
+        raise AssertionError('nothing of the kind stands anywhere')
 
     return plant
 

@@ -179,7 +179,7 @@ class Together(Built):
 
     def _least(self, sort, face: str) -> float:
         """Return what share of a cut end bears at least: of an end common's less where the ridge that it ends at is the thinner."""
-        if sort.corner and face.startswith('lower'):
+        if sort.kind == 'valley' and sort.tail.square and face.startswith('lower'):
             return LEAST_OF_A_TAIL
         at_end = sort.kind == 'end_common' and face.startswith('upper') and self.build.asked.ridge
         return LEAST_BORNE * min(
