@@ -15,7 +15,7 @@ from tablegen.numbers import text
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import length_figure
 from tablegen.numbers.units import INCHES
-from tablegen.roof.cheeks import CheekCut
+from tablegen.roof.cheeks import OnTop
 from tablegen.roof.figures import TwoWays
 from tablegen.roof.members import Members
 from tablegen.roof.seat import Notch
@@ -53,7 +53,7 @@ def hip_sections(tables: PitchTables) -> list[Section]:
             (_('level'), _('along top')),
         ),
         Section(
-            (_cheek(_('Jack'), cheek.jack), _cheek(_('Hip, valley'), cheek.hip_at_ridge)),
+            (_cheek(_('Jack'), cheek.jack_top), _cheek(_('Hip, valley'), cheek.hip_top)),
             _('Cheek on top'),
             (_('from square'), _('square {base} &').format(base=INCHES.base)),
         ),
@@ -100,8 +100,8 @@ def _off(name: str, measured: TwoWays) -> Line:
     return Line(name, (length(measured.level), length(measured.along)))
 
 
-def _cheek(name: str, cut: CheekCut) -> Line:
-    return Line(name, (plain(cut.top_from_square.text), length(cut.top_figure_on_12)))
+def _cheek(name: str, top: OnTop) -> Line:
+    return Line(name, (plain(top.from_square.text), length(top.figure_on_12)))
 
 
 def _mouth(name: str, it: Members, notch: Notch | None) -> Line:

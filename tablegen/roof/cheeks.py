@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import ClassVar
+from functools import cached_property
+from typing import ClassVar, NamedTuple
 
 from tablegen.geometry import cheeks, shortening, tail
 from tablegen.geometry.cheeks import Cheek, figure_against_12
@@ -19,6 +20,14 @@ PAST_SCALE, LEANING = 'roof.cheek.past_scale', 'roof.cheek.leaning'
 SQUARE_TOP = ('roof.cheek.square_top',)
 IN_THE_PLANE = ('roof.cheek.in_the_plane',)
 JACK_TOP = (*IN_THE_PLANE, 'roof.cheek.cripples')
+
+
+class OnTop(NamedTuple):
+    """A line on the top edge."""
+
+    from_square: Degrees
+    figure_on_12: Length
+    held: str
 
 
 @record
@@ -117,7 +126,7 @@ def cut_of(side: Side, cut: Cheek, top: tuple[str, ...], crossed_in: Fraction) -
     within = cut.within_scale()
     return (
         (*top, *((LEANING,) if cut.leaning else ()), *(() if within else (PAST_SCALE,))),
-        *_on_top(side, cut.top),
+        *on_top(side, cut.top),
         None if cut.leaning else degree_figure(cut.saw),
         degree_figure(cut.saw) if cut.leaning else None,
         degree_figure(cut.blade),
@@ -139,20 +148,47 @@ def jack_cheek_against(side: Side, plan: Angle, top: tuple[str, ...] = JACK_TOP)
     return OneCheek(*cut_of(side, cheeks.jack_against(plan, side.slope), top, thick), points)
 
 
+class CheeksOf:
+    """The cheeks of a side, each made when asked for."""
+
+    def __init__(self, side: Side):
+        self.side, self.at = side, side.at
+        self.hip_in, self.valley_in = side.boards.hip_in, side.boards.valley_thickness_in
+
+    jack_top = cached_property(lambda of: on_top(of.side, cheeks.jack(of.at).top))
+    """Of the jack's cheek, its line on the top alone."""
+    hip_top = cached_property(lambda of: on_top(of.side, of.at_ridge.top))
+    """Of the hip's and the valley's at a ridge."""
+    at_ridge = cached_property(lambda of: cheeks.hip_at_ridge(of.at))
+    jack = cached_property(lambda of: jack_cheek(of.side))
+    hip_at_ridge = cached_property(lambda of: one_cheek(of.side, of.at_ridge, of.hip_in))
+    valley_at_ridge = cached_property(lambda of: one_cheek(of.side, of.at_ridge, of.valley_in))
+    hip_tail = cached_property(lambda of: tail_cheeks(of.side, of.hip_in))
+    valley_tail = cached_property(lambda of: tail_cheeks(of.side, of.valley_in))
+
+    @cached_property
+    def hip_between_commons(self) -> TwoCheeks:
+        back = shortening.set_back_at_common(self.hip_in, self.at)
+        return two_cheeks(self.side, cheeks.hip_at_common(self.at), self.hip_in, back)
+
+    @cached_property
+    def valley_between_ridges(self) -> TwoCheeks:
+        return two_cheeks(self.side, self.at_ridge, self.valley_in, _back(self.side, self.valley_in))
+
+
 def cheeks_of(side: Side) -> Cheeks:
     """Return the cheeks of a side."""
-    at, hip_in, valley_in = side.at, side.boards.hip_in, side.boards.valley_thickness_in
-    at_ridge, at_common = cheeks.hip_at_ridge(at), shortening.set_back_at_common(hip_in, at)
+    of = CheeksOf(side)
     return Cheeks(
-        jack=jack_cheek(side),
-        hip_at_ridge=one_cheek(side, at_ridge, hip_in),
-        valley_at_ridge=one_cheek(side, at_ridge, valley_in),
-        hip_between_commons=two_cheeks(side, cheeks.hip_at_common(at), hip_in, at_common),
-        valley_between_ridges=two_cheeks(side, at_ridge, valley_in, _back(side, valley_in)),
-        hip_tail=tail_cheeks(side, hip_in),
-        valley_tail=tail_cheeks(side, valley_in),
+        jack=of.jack,
+        hip_at_ridge=of.hip_at_ridge,
+        valley_at_ridge=of.valley_at_ridge,
+        hip_between_commons=of.hip_between_commons,
+        valley_between_ridges=of.valley_between_ridges,
+        hip_tail=of.hip_tail,
+        valley_tail=of.valley_tail,
         backed_hip=BackedHip(
-            *_on_top(side, cheeks.backed_at_ridge(at)), *_on_top(side, cheeks.backed_at_common(at))
+            *on_top(side, cheeks.backed_at_ridge(of.at)), *on_top(side, cheeks.backed_at_common(of.at))
         ),
     )
 
@@ -189,12 +225,14 @@ def _back(side: Side, thickness_in: Fraction) -> Exact:
     return shortening.set_back_at_ridge(thickness_in, side.at)
 
 
-def _on_top(side: Side, from_square: Angle) -> tuple[Degrees, Length, str]:
+def on_top(side: Side, from_square: Angle) -> OnTop:
     """Return a line on the top: its angle, its figure against 12, and how the square is held for it.
 
     The square is held '12 & 10', or '6 & 12 3/8' where the figure is past the tongue's end.
     """
     figure_in = figure_against_12(from_square)
     halved = hold(RUN_PER_STEP, figure_in).holds
-    held = f'{text.rational(Fraction(RUN_PER_STEP, halved))} & {side.on_square(figure_in / halved).text}'
-    return degree_figure(from_square), side.on_square(figure_in), held
+    figure = side.on_square(figure_in)
+    held = figure if halved == 1 else side.on_square(figure_in / halved)
+    body = text.rational(Fraction(RUN_PER_STEP, halved))
+    return OnTop(degree_figure(from_square), figure, f'{body} & {held.text}')

@@ -9,13 +9,13 @@ from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure
 from tablegen.roof import seat as seats
-from tablegen.roof.cheeks import cheeks_of
+from tablegen.roof.cheeks import CheeksOf
 from tablegen.roof.jacks import differences_of
 from tablegen.roof.lengths import Cuts, common_cut, hip_cut
 from tablegen.roof.names import Why
 from tablegen.roof.planes import backing_of, drop_of
 from tablegen.roof.seat import Notch
-from tablegen.roof.shortening import shortening_of
+from tablegen.roof.shortening import ShorteningOf
 from tablegen.roof.side import Side
 from tablegen.roof.tail import tail_of
 
@@ -33,8 +33,8 @@ class Members:
     cut = cached_property(lambda it: Cuts(common_cut(it.side), hip_cut(it.side)))
     common_hold = cached_property(lambda it: stepping.common_hold(it.side.slope))
     hip_hold = cached_property(lambda it: stepping.hip_hold(it.side.at))
-    shortening = cached_property(lambda it: shortening_of(it.side))
-    cheek = cached_property(lambda it: cheeks_of(it.side))
+    shortening = cached_property(lambda it: ShorteningOf(it.side))
+    cheek = cached_property(lambda it: CheeksOf(it.side))
     backing = cached_property(lambda it: backing_of(it.side))
     drop = cached_property(lambda it: drop_of(it.side))
     tail = cached_property(lambda it: tail_of(it.side))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import cached_property
 from typing import ClassVar
 
 from tablegen.geometry import shortening
@@ -58,18 +59,39 @@ class Sawn:
     valley_at_ridge_short_point: Length | Why
 
 
+class ShorteningOf:
+    """What comes off on a side, each made when asked for."""
+
+    def __init__(self, side: Side):
+        self.side, self.boards, self.at = side, side.boards, side.at
+
+    common_at_ridge = cached_property(lambda of: _own(of.side, shortening.at_ridge(of.boards.ridge_in)))
+    hip_valley_at_ridge = cached_property(
+        lambda of: _hip(of.side, shortening.hip_at_ridge(of.boards.ridge_in, of.at))
+    )
+    hip_between_commons = cached_property(
+        lambda of: _hip(of.side, shortening.hip_between_commons(of.boards.rafter_in, of.at))
+    )
+    valley_between_ridges = cached_property(lambda of: _hip(of.side, _between_ridges(of.side)))
+    jack_at_hip = cached_property(lambda of: _own(of.side, shortening.jack_at_hip(of.boards.hip_in, of.at)))
+    jack_at_valley = cached_property(
+        lambda of: _own(of.side, shortening.jack_at_hip(of.boards.valley_thickness_in, of.at))
+    )
+    end_common = cached_property(lambda of: end_common_of(of.side) if of.side.square else None)
+
+
 def shortening_of(side: Side) -> Shortening:
     """Return what comes off on a side."""
-    boards, at, own, hip = side.boards, side.at, side.slope, side.at.hip_slope
+    of = ShorteningOf(side)
     return Shortening(
-        common_at_ridge=side.both(shortening.at_ridge(boards.ridge_in), own),
-        hip_valley_at_ridge=side.both(shortening.hip_at_ridge(boards.ridge_in, at), hip),
-        hip_between_commons=side.both(shortening.hip_between_commons(boards.rafter_in, at), hip),
-        valley_between_ridges=side.both(_between_ridges(side), hip),
-        jack_at_hip=side.both(shortening.jack_at_hip(boards.hip_in, at), own),
-        jack_at_valley=side.both(shortening.jack_at_hip(boards.valley_thickness_in, at), own),
-        valley_jack_at_ridge=side.both(shortening.at_ridge(boards.ridge_in), own),
-        end_common=end_common_of(side) if side.square else None,
+        common_at_ridge=of.common_at_ridge,
+        hip_valley_at_ridge=of.hip_valley_at_ridge,
+        hip_between_commons=of.hip_between_commons,
+        valley_between_ridges=of.valley_between_ridges,
+        jack_at_hip=of.jack_at_hip,
+        jack_at_valley=of.jack_at_valley,
+        valley_jack_at_ridge=of.common_at_ridge,
+        end_common=of.end_common,
     )
 
 
@@ -120,3 +142,13 @@ def sawn_of(side: Side, run_in: Exact | Fraction) -> Sawn:
 
 def _between_ridges(side: Side) -> Exact:
     return shortening.valley_between_ridges(side.boards.ridge_in, side.boards.ridge_in, side.at)
+
+
+def _own(side: Side, level_in: Exact) -> TwoWays:
+    """Return a level length, and the same along a common or jack."""
+    return side.both(level_in, side.slope)
+
+
+def _hip(side: Side, level_in: Exact) -> TwoWays:
+    """Return a level length, and the same along hip or valley."""
+    return side.both(level_in, side.at.hip_slope)

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from bisect import bisect
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from functools import lru_cache
 from math import isqrt, lcm
+
+Line = tuple[int, int]
+"""A run, and what rounding has added to its length."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,62 +48,54 @@ def sums_off(
         less    what every sum is less; runs that are no longer than that are left out
 
     Notes:
-        1. Lengths are proportional to runs: with n the run in smallest parts, the length in smallest parts is the root of
-           square × n², so its nearest count needs whole numbers alone.
+        1. What rounding has added to a sum is what it has added to its lines: a sum is right where that is half a part at most,
+           one part off up to a part and a half. So only the last group's lines are gone through for each number asked for.
     """
     less = less or Less()
     scale = per * (less.run_in * per).denominator
-    groups = [[(int(run * scale), _nearest(square, run * per)) for run in group] for group in lines]
+    groups = [[int(run * scale) for run in group] for group in lines]
     taken, skew = int(less.run_in * scale), less.run_squared * scale**2
+    one, skewed, bits = _steps(square * Fraction(per, scale) ** 2, skew, sum(map(max, groups)) + abs(taken))
+    half = 1 << bits - 1
+    told = [[(n, half - (n * one + half) % (2 * half)) for n in group] for group in groups]
+    of_less = taken * one + skewed - (less.count << bits)
     shortest = taken + isqrt(int(skew)) + bool(skew)
-    *before, last = groups
-    added = [(-taken, -less.count)]
-    for group in before:
-        added = [(run + n, whole + count) for run, whole in added for n, count in group]
-    over_one = square * Fraction(per, scale) ** 2
-    nearest = _nearest_of(over_one, skew) if skew else _known(over_one, _longest(groups) - taken).__getitem__
-    left = shortest - taken
-    apart = [whole + count - nearest(run + n) for run, whole in added for n, count in last if run + n > left]
-    right = apart.count(0)
-    return SumsOff(len(apart), len(apart) - right, len(apart) - right - apart.count(1) - apart.count(-1))
+    short = _added([[line for line in group if line[0] <= shortest] for group in told])
+    left_out = [over + of_less for run, over in short if run <= shortest]
+    overs = sorted(over + of_less for _run, over in _added(told[:-1]))
+
+    def within(most: int) -> int:
+        there = (bisect(overs, most - over) - bisect(overs, -most - over) for _run, over in told[-1])
+        return sum(there) - sum(-most < over <= most for over in left_out)
+
+    sums = len(overs) * len(told[-1]) - len(left_out)
+    return SumsOff(sums, sums - within(half), sums - within(3 * half))
 
 
-def _longest(groups: Iterable[Iterable[tuple[int, int]]]) -> int:
-    return sum(max(n for n, _count in group) for group in groups)
+def _added(groups: Sequence[Sequence[Line]]) -> list[Line]:
+    """Return every sum of one line from each group."""
+    added = [(0, 0)]
+    for group in groups:
+        added = [(run + n, over + more) for run, over in added for n, more in group]
+    return added
 
 
-def _known(square: Fraction, longest: int) -> list[int]:
-    """Return the whole numbers nearest to root(square) × n, a half going up, for every n up to the longest, at least."""
-    known = _of_square(square)
-    times, per = 4 * square.numerator, square.denominator
-    known += [(isqrt(times * n * n // per) + 1) // 2 for n in range(len(known), longest + 1)]
-    return known
+def _steps(square: Fraction, skew: Fraction, longest: int) -> tuple[int, int, int]:
+    """Return root(square), root(square × skew) and how many bits of a part both are told in: enough to round by, a half going up.
 
-
-@lru_cache(maxsize=2)  # of a pitch, which is asked for several times before the next one
-def _of_square(square: Fraction) -> list[int]:
-    return []
-
-
-def _nearest(square: Fraction, run: Fraction) -> int:
-    above, below = run.numerator, run.denominator
-    return (isqrt(4 * square.numerator * above * above // (square.denominator * below * below)) + 1) // 2
-
-
-def _nearest_of(square: Fraction, skew: Fraction) -> Callable[[int], int]:
-    """Return what gives the whole number nearest to root(square) × (n − root(skew)), a half going up.
+    Given:
+        longest  the greatest n for which root(square) × (n − root(skew)) is to be rounded
 
     Notes:
-        1. It is (floor(root(y)) + 1) // 2 with y = 4 square (n² + skew) − root(64 square² n² skew), and floor(root(y)) is the
-           root of y's own floor: whole numbers all the way.
+        1. Where one of these comes to is over a half where a − b + c is not over 0, a being a whole number, b = 2 n root(square) and
+           c = 2 root(square × skew). With d the denominator of b² and c², the product of all four a ± b ± c is a whole number
+           over d²; where it is 0 and a − b + c is not, b and c are rational. So a − b + c is 0, or no nearer to 0 than
+           1 / (d² m³), m being more than any of the four: the bits tell apart less. One root is told upwards and the other
+           downwards, so that what is a half exactly is never under it.
     """
-    per = lcm(square.denominator, (square * skew).denominator, (64 * square**2 * skew).denominator)
-    times, plus, rooted = (
-        int(one) for one in (4 * per * square, 4 * per * square * skew, 64 * (per * square) ** 2 * skew)
-    )
-
-    def nearest(n: int) -> int:
-        up = isqrt(rooted * n * n - 1) + 1 if rooted else 0
-        return (isqrt((times * n * n + plus - up) // per) + 1) // 2
-
-    return nearest
+    across = square * skew
+    below = lcm(square.denominator, across.denominator)
+    most = 4 * (isqrt(int(4 * square * longest**2)) + isqrt(int(4 * across)) + 2) + 1
+    bits = (2 * (longest + 1) * below**2 * most**3).bit_length()
+    up = isqrt((square.numerator << 2 * bits) // square.denominator) + 1
+    return up, isqrt((across.numerator << 2 * bits) // across.denominator), bits

@@ -153,8 +153,8 @@ class Values:
     hip_between_commons_along = _along(
         'hip', lambda it: it.shortening.hip_between_commons.along, 'hip_between_commons'
     )
-    hip_cheek_top = _degrees('hip', lambda it: it.cheek.hip_at_ridge.top_from_square, 'cheek_top')
-    hip_cheek_top_12_and = Value('hip', lambda it: it.cheek.hip_at_ridge.top_figure_on_12, 'cheek_top_12_and')
+    hip_cheek_top = _degrees('hip', lambda it: it.cheek.hip_top.from_square, 'cheek_top')
+    hip_cheek_top_12_and = Value('hip', lambda it: it.cheek.hip_top.figure_on_12, 'cheek_top_12_and')
     hip_cheek_side = _degrees('hip', lambda it: it.cheek.hip_at_ridge.side_line, 'cheek_side')
     hip_cheek_blade = _degrees('hip', lambda it: it.cheek.hip_at_ridge.side_blade_tilt, 'cheek_blade')
     hip_points_level = _level('hip', lambda it: it.cheek.hip_at_ridge.long_to_short_point.level, 'hip_points')
@@ -189,8 +189,8 @@ class Values:
     valley_why = _why('valley', lambda it: it.valley_mouth)
     jack_at_hip_level = _level('jack', lambda it: it.shortening.jack_at_hip.level, 'jack_at_hip')
     jack_at_hip_along = _along('jack', lambda it: it.shortening.jack_at_hip.along, 'jack_at_hip')
-    jack_cheek_top = _degrees('jack', lambda it: it.cheek.jack.top_from_square, 'cheek_top')
-    jack_cheek_top_12_and = Value('jack', lambda it: it.cheek.jack.top_figure_on_12, 'cheek_top_12_and')
+    jack_cheek_top = _degrees('jack', lambda it: it.cheek.jack_top.from_square, 'cheek_top')
+    jack_cheek_top_12_and = Value('jack', lambda it: it.cheek.jack_top.figure_on_12, 'cheek_top_12_and')
     jack_cheek_side = _degrees('jack', lambda it: it.cheek.jack.side_line, 'cheek_side')
     jack_cheek_blade = _degrees('jack', lambda it: it.cheek.jack.side_blade_tilt, 'cheek_blade')
     jack_points_level = _level('jack', lambda it: it.cheek.jack.long_to_short_point.level, 'jack_points')
