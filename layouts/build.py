@@ -6,10 +6,11 @@ import gc
 import os
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
-from dataclasses import dataclass
 from pathlib import Path
 from time import monotonic
 from typing import TYPE_CHECKING
+
+from msgspec import Struct
 
 from layouts.cards.formats import USUAL
 from layouts.cards.make import CARD, card_work, finish_cards
@@ -41,8 +42,7 @@ if TYPE_CHECKING:
 BOOKLET, SHEETS = 'booklet.pdf', 'sheets.pdf'
 
 
-@dataclass(frozen=True, slots=True)
-class Built:
+class Built(Struct, frozen=True):
     """What has been made."""
 
     booklet: Path
@@ -59,8 +59,7 @@ class Built:
     """What the proof-reader read; None where it was not asked."""
 
 
-@dataclass(frozen=True, slots=True)
-class BuiltCard:
+class BuiltCard(Struct, frozen=True):
     """A card that has been made."""
 
     path: Path

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
+
+from msgspec import Struct, field
+from msgspec.structs import replace
 
 from tablegen.errors import BookError, SettingsFaults, each_of, meant
 from tablegen.geometry.pitch import Pitch, pitch_of_rise
@@ -62,8 +64,7 @@ MOST_SPACINGS = 4
 MOST_RUNS = 100_000
 
 
-@dataclass(frozen=True, slots=True)
-class Runs:
+class Runs(Struct, frozen=True):
     """Level runs of the tables, from the plate line, in inches."""
 
     first: Fraction = Fraction(1)
@@ -78,8 +79,7 @@ class Runs:
         return (self.first + place * self.step for place in range(self.count()))
 
 
-@dataclass(frozen=True, slots=True)
-class Settings:
+class Settings(Struct, frozen=True):
     """Everything that a book is made from; all lengths in inches."""
 
     title: str = 'Rafter Tables'

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 CUT = 'the last place was cut off, not rounded'
 RAISED = 'raised to the next step, though the one below is nearer'
@@ -12,8 +13,7 @@ PRODUCT = 'multiplied from a unit length that was already rounded'
 MISPRINT = 'misprint'
 
 
-@dataclass(frozen=True, slots=True)
-class Difference:
+class Difference(Struct, frozen=True):
     """One printed value that is not within half of its last place."""
 
     row: str

@@ -5,10 +5,11 @@ from __future__ import annotations
 import re
 import tomllib
 from collections.abc import Callable
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
 from pathlib import Path
+
+from msgspec import Struct
 
 from tablegen.geometry import cheeks, common, corner
 from tablegen.geometry.corner import Corner, square_corner
@@ -27,8 +28,7 @@ EXACT = Fraction(0)
 """A ratio in lowest terms is printed exactly: its last place has no half."""
 
 
-@dataclass(frozen=True, slots=True)
-class Reading:
+class Reading(Struct, frozen=True):
     """One printed value and ours."""
 
     row: str
@@ -51,8 +51,7 @@ class Reading:
         return abs_exact(self.off()) <= self.step / 2
 
 
-@dataclass(frozen=True, slots=True)
-class Table:
+class Table(Struct, frozen=True):
     """One column or line of figures."""
 
     ours: Callable[[Exact, dict], Exact | Angle]

@@ -22,9 +22,10 @@ import tomllib
 from collections.abc import Sequence
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import contextmanager
-from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
+
+from msgspec import Struct
 
 ROOT = Path(__file__).resolve().parent.parent
 LIST = ROOT / 'tests' / 'breakages.toml'
@@ -34,8 +35,7 @@ COPIES = 2
 WHOLE_SUITE = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Breakage:
+class Breakage(Struct, frozen=True):
     """One name broken."""
 
     number: int

@@ -5,7 +5,6 @@ from __future__ import annotations
 import re
 import subprocess
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 from tempfile import TemporaryDirectory
@@ -14,6 +13,7 @@ from check_support import real, rounded
 from headed import lines as words_in_lines
 from headed import phrases, said
 from mpmath import atan, degrees, mpf, sqrt
+from msgspec import Struct
 from printed_words import Word, words_of
 
 from layouts.cards.make import CardWork, card_work, finish_cards
@@ -101,8 +101,7 @@ def common_cosine(r: mpf) -> mpf:
     return 12 / sqrt(144 + r * r)
 
 
-@dataclass(frozen=True, slots=True)
-class Printed:
+class Printed(Struct, frozen=True):
     """A face's table as it is printed."""
 
     title: str

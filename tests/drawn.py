@@ -5,9 +5,10 @@ from __future__ import annotations
 import re
 import xml.etree.ElementTree as ET
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import atan2, degrees, hypot
 from urllib.parse import unquote
+
+from msgspec import Struct
 
 SVG = '{http://www.w3.org/2000/svg}'
 TOUCH = 0.03
@@ -17,8 +18,7 @@ INK = 0.011
 Point = tuple[float, float]
 
 
-@dataclass(frozen=True, slots=True)
-class Stroke:
+class Stroke(Struct, frozen=True):
     """Points joined by ink; a closed one ends where it began."""
 
     points: tuple[Point, ...]
@@ -36,8 +36,7 @@ class Stroke:
         return direction(self.points[0], self.points[-1])
 
 
-@dataclass(frozen=True, slots=True)
-class Drawn:
+class Drawn(Struct, frozen=True):
     """What is on a drawing; x to the right and y down, in units."""
 
     width: float

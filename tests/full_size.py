@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
 from functools import cached_property
 from itertools import combinations
 from math import hypot
 from pathlib import Path
 
+from msgspec import Struct
+from msgspec.structs import replace
 from oracle.boards import LEFT, RIGHT, TOP
 from printed_words import MM, Word, words_of
 from pypdf import PageObject, PdfReader
@@ -25,8 +26,7 @@ REACH = 6.4
 """Of a register mark's cross, mm."""
 
 
-@dataclass(frozen=True, slots=True)
-class Ink:
+class Ink(Struct, frozen=True):
     """A straight line, mm from the upper left corner of its page; its ends from above, or from the left."""
 
     a: Point
@@ -46,8 +46,7 @@ class Ink:
         return replace(self, a=_sum(self.a, by), b=_sum(self.b, by))
 
 
-@dataclass(frozen=True)
-class Page:
+class Page(Struct, frozen=True, dict=True):
     """One page."""
 
     wide: float

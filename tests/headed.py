@@ -7,8 +7,9 @@ of a table bear one head, or two rows one label, there is no telling them apart,
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
 
+from msgspec import Struct
+from msgspec.structs import replace
 from printed_words import Word
 
 REM_MM = 25.4 * 10 / 72
@@ -29,8 +30,7 @@ class NotTold(LookupError):
     """A figure that the page does not tell: no such head or label, or several alike."""
 
 
-@dataclass(frozen=True, slots=True)
-class Phrase:
+class Phrase(Struct, frozen=True):
     """Words that stand together."""
 
     text: str
@@ -38,8 +38,7 @@ class Phrase:
     right: float
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(Struct, frozen=True):
     """A table, or as much of it as stands on one page."""
 
     page: int
@@ -73,8 +72,7 @@ class Part:
         raise NotTold(f'page {self.page}, "{self.title}": {said}')
 
 
-@dataclass(frozen=True, slots=True)
-class Table:
+class Table(Struct, frozen=True):
     """A table that may go over several pages, by rows or by columns."""
 
     parts: tuple[Part, ...]

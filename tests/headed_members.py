@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 
 from headed import PHRASE_GAP_REM, NotTold, Phrase, phrases, said
 from headed_pages import headed
+from msgspec import Struct, field
 from printed_words import Word
 
 SAME_EDGE_MM = 0.35
@@ -20,8 +20,7 @@ SMALL_REM = 0.78
 FIGURE = re.compile(r'(−?[\d./ ]+( & [\d./ ]+)?°?|—)[†‡§]*')
 
 
-@dataclass
-class Members:
+class Members(Struct):
     """A page of names and figures under heads."""
 
     page: int

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 
 from headed import (
     FIGURE_REM,
@@ -20,6 +19,8 @@ from headed import (
     rows_under,
     said,
 )
+from msgspec import Struct
+from msgspec.structs import replace
 from printed_words import Word
 
 GRID_REACH_MM = 2.2
@@ -31,8 +32,7 @@ HEAD_REM = 1.2
 # Tables of runs ------------------------------------------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class Headed:
+class Headed(Struct, frozen=True):
     """A page with the pitch in great figures at its head."""
 
     pitch: str

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from headed import PHRASE_GAP_REM, NotTold, Part, Phrase, lines, phrases, said
+from msgspec import Struct
 from printed_words import Word
 
 ROW_REM = 0.8
@@ -26,8 +26,7 @@ def right_part(page: int, title: str, below: Lines, corner: str, rem: float, tou
     )
 
 
-@dataclass(frozen=True, slots=True)
-class CardFace:
+class CardFace(Struct, frozen=True):
     """One face of a card."""
 
     title: str

@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import re
 import xml.etree.ElementTree as ET
-from dataclasses import dataclass
 from functools import cached_property
 from itertools import combinations, pairwise
 from math import cos, radians, sin
@@ -33,6 +32,7 @@ from drawn import (
     to_stretch,
 )
 from font_measures import advance_em, box_em
+from msgspec import Struct
 
 from layouts.html.page_html import pages_html
 
@@ -46,8 +46,7 @@ class NotDrawn(LookupError):
     """What the drawing does not say, or says twice."""
 
 
-@dataclass(frozen=True, slots=True)
-class Label:
+class Label(Struct, frozen=True):
     """Words on a drawing."""
 
     text: str
@@ -83,8 +82,7 @@ class Label:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class Arrow:
+class Arrow(Struct, frozen=True):
     """A line with a head at its end, and where both is true at its start."""
 
     start: Point
@@ -92,8 +90,7 @@ class Arrow:
     both: bool
 
 
-@dataclass(frozen=True, slots=True)
-class Dimension:
+class Dimension(Struct, frozen=True):
     """What an arrow spans, left or upper end first, and the word at it."""
 
     ends: tuple[Point, Point]
@@ -108,8 +105,7 @@ class Dimension:
         return direction(*self.ends)
 
 
-@dataclass(frozen=True)
-class Inked:
+class Inked(Struct, frozen=True, dict=True):
     """One drawing."""
 
     drawn: Drawn

@@ -7,7 +7,6 @@ import pickle
 import sys
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
-from dataclasses import dataclass
 from functools import cache, cached_property
 from hashlib import sha256
 from io import StringIO
@@ -16,6 +15,7 @@ from pathlib import Path
 
 import pytest
 from complete import COMPLETE
+from msgspec import Struct
 from printed_words import Word, lines_of, words_of
 
 from layouts.build import Built, build
@@ -62,8 +62,7 @@ class Once(Sequence[Page]):
         return [*map(self._made, places)] if isinstance(place, slice) else self._made(places)
 
 
-@dataclass
-class MadeBook:
+class MadeBook(Struct, dict=True):
     """A finished book and what it was made from."""
 
     planned: Plan
@@ -88,8 +87,7 @@ def made(written: str, folder: Path) -> MadeBook:
     return MadeBook(plan(settings), build(settings, folder, Progress(StringIO())))
 
 
-@dataclass
-class Booklet:
+class Booklet(Struct):
     """The booklet of a book whose sheets and card nobody asks for."""
 
     booklet: Path

@@ -5,8 +5,9 @@ from __future__ import annotations
 import random
 import re
 from collections.abc import Callable
-from dataclasses import replace
 from functools import cache
+
+from msgspec.structs import replace
 
 from layouts.words.proof import names as names_of
 from tablegen.proof.found import Found

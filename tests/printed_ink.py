@@ -5,11 +5,11 @@ from __future__ import annotations
 import ctypes
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from pathlib import Path
 
 import pypdfium2
 import pypdfium2.raw as pdfium
+from msgspec import Struct
 
 MM = 25.4 / 72
 SAME_LINE_MM, TOGETHER_MM = 0.15, 0.12
@@ -20,8 +20,7 @@ DOTS, GRAY, NEAR_MM = 2.0, 200, 2.5
 WHOLE, FRACTION = re.compile(r'[+−]?\d[\d.,]*[°″′†‡§]*'), re.compile(r'\d+/\d+[″†‡§]*')
 
 
-@dataclass(slots=True)
-class Run:
+class Run(Struct):
     """Letters without a gap; mm, from the lower left corner of the page."""
 
     text: str

@@ -4,18 +4,17 @@ from __future__ import annotations
 
 import subprocess
 import xml.etree.ElementTree as ET
-from dataclasses import dataclass
 from pathlib import Path
 
 from font_measures import ascent_and_descent_em, box_em
+from msgspec import Struct
 
 MM = 72 / 25.4
 NAMESPACE = '{http://www.w3.org/1999/xhtml}'
 ASCENT, DESCENT = ascent_and_descent_em()
 
 
-@dataclass(frozen=True, slots=True)
-class Word:
+class Word(Struct, frozen=True):
     """A word as it is printed, with the box that its ink may fill; mm from the upper left corner of the page."""
 
     text: str

@@ -5,12 +5,13 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Mapping
-from dataclasses import fields, is_dataclass
 from enum import StrEnum
 from fractions import Fraction
 from pathlib import Path
 from types import NoneType, UnionType
 from typing import Annotated, Any, Union, get_args, get_origin, get_type_hints
+
+from msgspec import Struct
 
 from layouts.told.find_answer import ASKED, CAUTION
 from layouts.told.objects import DATUM, FROM
@@ -160,9 +161,9 @@ def _of(hint: Any, defs: dict[str, Schema]) -> Schema:
 
 
 def _of_record(record: type, defs: dict[str, Schema]) -> Schema:
-    assert is_dataclass(record)
+    assert issubclass(record, Struct)
     hints = get_type_hints(record, include_extras=True)
-    named = {field.name: hints[field.name] for field in fields(record) if field.name != DATUM}
+    named = {name: hints[name] for name in record.__struct_fields__ if name != DATUM}
     made = {name: _of(hint, defs) for name, hint in named.items()}
     left_out = [name for name, hint in named.items() if NoneType in get_args(hint)]
     return _object(made | ({FROM: WORDS} if hasattr(record, DATUM) or DATUM in hints else {}), left_out)

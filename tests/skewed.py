@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
 
 from headed import REM_MM, body, sections
 from made_books import MadeBook
+from msgspec import Struct
 
 from layouts.paper.page import page_side
 from tablegen.settings import BOOK_PARTS
@@ -34,8 +34,7 @@ seat = "3 1/2"
 """
 
 
-@dataclass
-class SkewedBook:
+class SkewedBook(Struct, dict=True):
     """The book, read back."""
 
     made: MadeBook

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 from fractions import Fraction
 
 from font_measures import advance_em
+from msgspec import Struct
 
 from layouts.grid.grid import Grid
 from layouts.pages.pitch_pages import pitch_block
@@ -22,8 +22,7 @@ NOWHERE = Index({}, 0, ())
 BLANK = f'{FIGURE_SPACE} '
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
+class Piece(Struct, frozen=True):
     """A piece of text and how far its ink reaches, in units from the left of the text."""
 
     words: str

@@ -1,8 +1,10 @@
 """The tables of a pitch as rows with names: runs with their lengths, jacks with theirs by spacing."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
 from fractions import Fraction
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.figure import Figure, Measure
@@ -12,16 +14,14 @@ from tablegen.tables.runs import run_table
 from tablegen.tables.values import values_table
 
 
-@dataclass(frozen=True)
-class RunRow:
+class RunRow(Struct, frozen=True):
     run_in: Fraction
     common: Figure
     hip_valley: Figure
     rise: Figure
 
 
-@dataclass(frozen=True)
-class JackRow:
+class JackRow(Struct, frozen=True):
     """A jack by its number; each length one a spacing, None for none."""
 
     number: int

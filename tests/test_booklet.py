@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import re
 import subprocess
-from dataclasses import dataclass
 from itertools import pairwise, takewhile
 
 import pytest
 from asking import ask
+from msgspec import Struct
 from printed_words import MM, Word, faults_of
 from pypdf import PdfReader
 from pypdf.generic import RectangleObject
@@ -87,8 +87,7 @@ def test_its_outline_names_the_pages_of_a_pitch(small_book, name, words):
         assert all(word in printed for word in [pitch, *words.split()]), (pitch, page, printed[:12])
 
 
-@dataclass(frozen=True)
-class Link:
+class Link(Struct, frozen=True):
     """A link on a page: mm from the upper left corner, and the page that it leads to."""
 
     left: float

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import re
 import subprocess
-from dataclasses import replace
 
 import pytest
 from card_support import COLUMN, SIZES, ink, lines_of, made, mixed, settings_of, table_of, word_boxes
 from check_support import real, rounded
 from each import some
 from mpmath import sqrt
+from msgspec.structs import replace
 from pypdf import PdfReader
 
 from layouts.cards.faces import TableFace

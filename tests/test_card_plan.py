@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 import pytest
 from card_support import SIZES, settings_of
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from layouts.cards.faces import TableFace
 from layouts.cards.fitting import foot_height, head_size
@@ -29,13 +29,18 @@ PITCHES = st.lists(
     max_size=60,
     unique=True,
 ).map(lambda rises: tuple(map(pitch_of_rise, sorted(rises))))
-BOOKS = st.builds(
-    Settings,
-    owner=st.text(st.sampled_from('W mi'), max_size=48),
-    pitches=PITCHES,
-    measure=st.builds(Measure, st.sampled_from((2, 8, 16, 64)), st.sampled_from(('inches', 'feet-inches'))),
-    runs=st.sampled_from((Runs(), Runs(last=Fraction(600)), Runs(Fraction(5), Fraction(30), Fraction(5)))),
-)
+BOOKS = st.fixed_dictionaries(
+    {
+        'owner': st.text(st.sampled_from('W mi'), max_size=48),
+        'pitches': PITCHES,
+        'measure': st.builds(
+            Measure, st.sampled_from((2, 8, 16, 64)), st.sampled_from(('inches', 'feet-inches'))
+        ),
+        'runs': st.sampled_from(
+            (Runs(), Runs(last=Fraction(600)), Runs(Fraction(5), Fraction(30), Fraction(5)))
+        ),
+    }
+).map(lambda given: Settings(**given))
 
 
 def heights(face, form):

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import dataclasses
 import json
 from importlib.resources import files
 
@@ -10,6 +9,7 @@ import pytest
 from asking import ask
 from jsonschema import Draft202012Validator
 from labels.asked import ASKED, PITCH, RUN
+from msgspec import Struct
 from record_schemas import schemas
 
 from layouts.told.find_answer import ASKED as ASKED_FOR
@@ -93,5 +93,5 @@ def test_every_field_is_called_something_and_nothing_else_is():
     } == fields | groups | without_a_roof | verbs | {'pitch'}
 
 
-def hints(record: type) -> set[str]:
-    return {field.name for field in dataclasses.fields(record)}
+def hints(record: type[Struct]) -> set[str]:
+    return set(record.__struct_fields__)

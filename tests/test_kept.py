@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import os
 import sys
-from dataclasses import replace
 from io import StringIO
 from pathlib import Path
 
 import pytest
 from babel.messages.catalog import Catalog
 from babel.messages.mofile import write_mo
+from msgspec.structs import replace
 from own_roofs import PORCH
 from quick_books import FILES, QUICK, contents
 

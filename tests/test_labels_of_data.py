@@ -5,7 +5,6 @@ from __future__ import annotations
 import csv
 import json
 import re
-from dataclasses import dataclass
 from io import StringIO
 
 import pytest
@@ -15,6 +14,7 @@ from labels.data_names import marks_of, names_of, stub_heads, stubs_of
 from labels.every import EXPECTED
 from labels.expected import BY_PITCH, Labels
 from labels.pitch_pages import RUNS, of_jack
+from msgspec import Struct
 from oracle.rounding import nine_decimals, part
 from skewed import LONGEST_FT, SKEWED, SPACINGS
 
@@ -36,8 +36,7 @@ def told(*words: str) -> list[dict[str, str]]:
     return list(csv.DictReader(StringIO(out)))
 
 
-@dataclass(frozen=True)
-class Cell:
+class Cell(Struct, frozen=True):
     """What a file should tell of one figure, or of what a row is called by."""
 
     name: str

@@ -1,12 +1,12 @@
 """Looking a run up: which lines a reader adds, and that the sum is off by a part at most for each."""
 
-from dataclasses import replace
 from fractions import Fraction
 
 import pytest
 from complete import complete
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 from strategies import parts, rises, runs
 from table_rows import run_row
 

@@ -5,11 +5,11 @@ Its own arithmetic is not the book's, nor that of tests/oracle; the three agree 
 
 from __future__ import annotations
 
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from asking import ask
+from msgspec.structs import replace
 from pypdf import PdfReader
 from test_rooms import built
 

@@ -5,11 +5,11 @@ from __future__ import annotations
 import random
 import re
 from collections.abc import Callable
-from dataclasses import replace
 
 import pytest
 from asking import ask
 from card_support import SIZES, made
+from msgspec.structs import replace
 
 from layouts.pdf.read_back import pages_of
 from layouts.words.proof_cards import card_names

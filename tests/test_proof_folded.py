@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
+from msgspec.structs import replace
 from pypdf import PdfReader
 
 from layouts.pdf.read_back import Pdf, pages_of, print_of, words_in

@@ -5,12 +5,12 @@ from __future__ import annotations
 import random
 import re
 from collections.abc import Callable
-from dataclasses import replace
 from functools import partial
 from math import cos, radians, sin
 
 import pytest
 from asking import ask
+from msgspec.structs import replace
 
 from layouts.patterns.proof_names import pattern_names
 from layouts.pdf.read_back import pages_of

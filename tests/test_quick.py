@@ -5,13 +5,13 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from contextlib import nullcontext
-from dataclasses import replace
 from pathlib import Path
 from shutil import copyfile
 
 import pypdfium2
 import pytest
 from complete import COMPLETE
+from msgspec.structs import replace
 from pypdf import PdfReader
 
 from layouts import command

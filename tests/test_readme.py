@@ -6,7 +6,6 @@ import re
 import shlex
 import shutil
 import tomllib
-from dataclasses import dataclass, replace
 from io import StringIO
 from itertools import takewhile
 from pathlib import Path
@@ -14,6 +13,8 @@ from pathlib import Path
 import pytest
 from asking import ask
 from complete import complete_plan
+from msgspec import Struct
+from msgspec.structs import replace
 from quick_books import QUICK
 
 from layouts import build as building
@@ -36,8 +37,7 @@ CUT_OFF = '…'
 """A shown line that stands for lines left out."""
 
 
-@dataclass(frozen=True)
-class Shown:
+class Shown(Struct, frozen=True):
     """A command as README shows it, with the output that it shows, if any."""
 
     command: str

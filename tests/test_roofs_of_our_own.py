@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from re import sub
 
 import pytest
@@ -12,6 +11,7 @@ from labels.examples import marks
 from labels.opened_examples import steps
 from labels.two_slopes import GAMBREL, SALTBOX, STANDARD
 from made_books import Booklet, MadeBook
+from msgspec.structs import replace
 from opening_places import cited_wrongly
 from oracle.rounding import mixed, nearest
 from own_roofs import STORE

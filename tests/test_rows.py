@@ -1,12 +1,12 @@
 """Rows: every length of the default book against mpmath at 50 digits, and the figures a pitch has once."""
 
-from dataclasses import replace
 from fractions import Fraction
 from functools import cache
 from itertools import pairwise
 
 import pytest
 from fifty_digits import CLEAR, count_of, mp, mpf, real
+from msgspec.structs import replace
 from table_rows import jack_rows, run_row, run_rows, values_of
 
 from tablegen.geometry.pitch import pitch_of_rise

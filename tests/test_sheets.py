@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from functools import cache
 from importlib.resources import files
 from itertools import pairwise
@@ -10,6 +9,7 @@ from itertools import pairwise
 import pytest
 from fontTools.pens.boundsPen import BoundsPen
 from fontTools.ttLib import TTFont
+from msgspec import Struct, field
 from pypdf import PdfReader, PdfWriter
 from pypdf.generic import (
     ArrayObject,
@@ -89,8 +89,7 @@ def stream(text):
 # A reader of the drawing, which knows nothing of how it was made ----------------------------------------
 
 
-@dataclass
-class Drawing:
+class Drawing(Struct):
     """What is drawn on one side; mm from the lower left corner of the sheet."""
 
     width: float

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cache
 
 import pytest
 from card_support import ink
 from each import some
 from made_books import MadeBook, made
+from msgspec import Struct
 
 from layouts.sheets.fold import SheetSide, sheet_sides
 
@@ -23,8 +23,7 @@ PRINTED_MM = 4.5
 INCH_MM = 25.4
 
 
-@dataclass
-class Side:
+class Side(Struct):
     """One side in dots; mm from the upper left corner."""
 
     dots: tuple[int, int, bytes]

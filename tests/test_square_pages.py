@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 from card_support import decimals, lines_of, mixed
 from check_support import real, rounded
 from complete import complete_plan, read_complete
 from mpmath import asin, degrees, mpf, sqrt
+from msgspec.structs import replace
 
 from layouts.html.page_html import pages_html, style
 from layouts.pages.book import plan

@@ -5,12 +5,12 @@ from __future__ import annotations
 import subprocess
 import sys
 from collections import Counter
-from dataclasses import replace
 from importlib.abc import MetaPathFinder
 
 import pytest
 from complete import COMPLETE
 from made_books import made, strayed
+from msgspec.structs import replace
 from printed_words import MM, faults_of, fonts_of, words_of
 from pypdf import PdfReader
 from quick_books import LACKS

@@ -1,11 +1,11 @@
 """The worked examples as records: one building for any settings, and books too small for them."""
 
-from dataclasses import replace
 from fractions import Fraction
 
 import pytest
 from complete import complete, read_complete
 from fifty_digits import mpf
+from msgspec.structs import replace
 from oracle import hip_ends, seats
 from oracle.corner import corner, hip_length, hip_run
 from oracle.rounding import part

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from headed import TITLE_REM, NotTold, lines, said
+from msgspec import Struct
 from printed_words import Word
 
 FIGURE_REM = (0.9, 1.02)
@@ -26,8 +26,7 @@ PLACE = re.compile(
 """A page is not said again where the next place is on it too; two have the figures of two rafters alike."""
 
 
-@dataclass(frozen=True, slots=True)
-class Place:
+class Place(Struct, frozen=True):
     """Where a figure is said to stand."""
 
     page: int
@@ -38,8 +37,7 @@ class Place:
     """'table', 'runs', 'jacks', 'added', or 'opening': the pages by member of a pitch."""
 
 
-@dataclass(frozen=True, slots=True)
-class Step:
+class Step(Struct, frozen=True):
     """One step of a page."""
 
     words: str
@@ -47,8 +45,7 @@ class Step:
     places: tuple[Place, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class WorkedPage:
+class WorkedPage(Struct, frozen=True):
     """One page."""
 
     number: int

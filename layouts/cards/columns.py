@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from msgspec import Struct
+from msgspec.structs import replace
 
 from layouts.cards.faces import Cell, cell_of
 from layouts.words import cards as words
@@ -19,8 +20,7 @@ FIRST_SPACINGS = (INCHES.spacing, INCHES.spacings[-1])
 """Spacings of jacks that are wanted before others (common practice, no source)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Column:
+class Column(Struct, frozen=True):
     """One column of a pitch's values with its words on a card."""
 
     of: One

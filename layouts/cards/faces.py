@@ -2,22 +2,20 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from tablegen.numbers.figure import Figure
 from tablegen.numbers.units import INCHES
 
 
-@dataclass(frozen=True, slots=True)
-class Cell:
+class Cell(Struct, frozen=True):
     """A figure with its fraction apart; '' where it has none."""
 
     whole: str
     fraction: str
 
 
-@dataclass(frozen=True, slots=True)
-class Title:
+class Title(Struct, frozen=True):
     """What stands beside the hole."""
 
     figure: str
@@ -26,16 +24,14 @@ class Title:
     what: str
 
 
-@dataclass(frozen=True, slots=True)
-class Row:
+class Row(Struct, frozen=True):
     """One row of a table."""
 
     label: str
     cells: tuple[Cell, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class TableFace:
+class TableFace(Struct, frozen=True):
     """A face with one table; sizes in points."""
 
     title: Title
@@ -53,8 +49,7 @@ class TableFace:
     foot: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Block:
+class Block(Struct, frozen=True):
     """Lines of words, or rows of several figures, under a head."""
 
     head: str
@@ -66,8 +61,7 @@ class Block:
     """Room for the names in a row of two; known once the type is."""
 
 
-@dataclass(frozen=True, slots=True)
-class WordsFace:
+class WordsFace(Struct, frozen=True):
     """A face of words."""
 
     title: Title

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from msgspec import Struct
+from msgspec.structs import replace
 
 from layouts.sheets.fold import POINTS_PER_MM
 from tablegen.errors import BookError
@@ -20,8 +21,7 @@ SEAL_MM = 3.0
 """Least border of film around the paper: 3 mm, 5 outdoors."""
 
 
-@dataclass(frozen=True, slots=True)
-class Format:
+class Format(Struct, frozen=True):
     """One format of card, upright or turned; of the paper itself, in mm, before it is laminated."""
 
     name: str

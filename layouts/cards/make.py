@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from pathlib import Path
+
+from msgspec import Struct
 
 from layouts.cards.formats import format_named
 from layouts.cards.html import faces_job
@@ -17,8 +18,7 @@ from tablegen.settings import Settings
 CARD = 'card.pdf'
 
 
-@dataclass(frozen=True, slots=True)
-class CardWork:
+class CardWork(Struct, frozen=True):
     """Cards planned and ready to be typeset."""
 
     plan: CardPlan

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from layouts.cards.all_pitches import all_pitches
 from layouts.cards.faces import Face
@@ -11,8 +11,7 @@ from layouts.cards.one_pitch import one_pitch
 from tablegen.settings import Settings
 
 
-@dataclass(frozen=True, slots=True)
-class CardPlan:
+class CardPlan(Struct, frozen=True):
     """Cards of one format, each of two sides."""
 
     form: Format

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from layouts.cards.formats import SEAL_MM, Format
 from layouts.sheets.fold import FIT_MM, PAPERS_MM
@@ -17,8 +18,7 @@ LABEL_MM = 6.0
 """Kept free above the cards for a line of small type, the strip that printers leave white included."""
 
 
-@dataclass(frozen=True, slots=True)
-class CardSheet:
+class CardSheet(Struct, frozen=True):
     """How cards lie on a sheet; mm from its lower left corner."""
 
     paper: str

@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import sqrt
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings import svg
 
 
-@dataclass(frozen=True, slots=True)
-class CornerLabels:
+class CornerLabels(Struct, frozen=True):
     """The words written on the drawing."""
 
     title: str

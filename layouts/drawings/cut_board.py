@@ -6,11 +6,11 @@ the side of the left one.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from itertools import pairwise
 from math import atan, cos, sin
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings import svg
 from layouts.drawings.marked_board import beside
@@ -31,8 +31,7 @@ FIGURE, NUMBER = 12.2, 11.0
 OFF, NAME_SIZE, CENTER_NAME = 5.0, 8.5, 'c'
 
 
-@dataclass(frozen=True, slots=True)
-class CutEnd:
+class CutEnd(Struct, frozen=True):
     """A cut over the top edge, in inches along it: from the left side to the right one."""
 
     left: float
@@ -46,8 +45,7 @@ class CutEnd:
         return [at for at, _ in self.points]
 
 
-@dataclass(frozen=True, slots=True)
-class Notch:
+class Notch(Struct, frozen=True):
     """A bird's mouth."""
 
     heel_at: float
@@ -58,8 +56,7 @@ class Notch:
     seat: float
 
 
-@dataclass(frozen=True, slots=True)
-class CutBoard:
+class CutBoard(Struct, frozen=True):
     """Everything on a board, in inches along its top edge; for ink only."""
 
     slope: float
@@ -95,8 +92,7 @@ class CutBoard:
         return self.depth * self.slope
 
 
-@dataclass(frozen=True, slots=True)
-class _Sheet:
+class _Sheet(Struct, frozen=True):
     """Where the pieces of a board lie on the drawing."""
 
     pieces: tuple[tuple[float, float], ...]

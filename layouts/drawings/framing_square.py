@@ -6,10 +6,10 @@ with both arms out over the top edge, the tongue towards the ridge: along the to
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import hypot
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings import svg
 from layouts.drawings.marked_board import ends_named
@@ -31,8 +31,7 @@ END_ROOM, FIGURE_SIZE, BOLDER = 12.0, 9.0, 1.08
 LABELS = SQUARE_DRAWING
 
 
-@dataclass(frozen=True, slots=True)
-class HeldSquare:
+class HeldSquare(Struct, frozen=True):
     """A square held against a board's top edge, in inches; x along the edge towards the tail, y into the board.
 
     Its tongue's figure stands at the origin and its body's figure further on, both on the edge.

@@ -6,11 +6,11 @@ that is drawn is then the left one of somebody who looks up the roof.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from itertools import pairwise
 from math import atan, cos, sin, tan
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings import svg
 from layouts.words.drawings import ENDS
@@ -40,8 +40,7 @@ NUMBERS, ROW = 11.0, 13.0
 """Height of the row of numbers, and of a row of distances above it."""
 
 
-@dataclass(frozen=True, slots=True)
-class End:
+class End(Struct, frozen=True):
     """A plumb cut at one end: where it leaves the top edge, inches from the line that is measured from."""
 
     far: float
@@ -51,8 +50,7 @@ class End:
     """On the near side, the one that is drawn."""
 
 
-@dataclass(frozen=True, slots=True)
-class BoardMarks:
+class BoardMarks(Struct, frozen=True):
     """Everything on a board, in inches along its top edge; for ink only."""
 
     slope: float
@@ -75,8 +73,7 @@ class BoardMarks:
     """How the top edge would be cut otherwise at the upper end: dashed."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Sheet:
+class _Sheet(Struct, frozen=True):
     """Where the pieces of a board lie on the drawing."""
 
     pieces: tuple[tuple[float, float], ...]

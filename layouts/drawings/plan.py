@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from fractions import Fraction
 from math import cos, radians, sin
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings import svg
 from tablegen.geometry import corner
@@ -23,8 +23,7 @@ DIAGONAL = float(corner.hip_run(Fraction(1), pitch_of_rise(INCHES.unit_run).corn
 """Along a regular hip in plan, for one of common run."""
 
 
-@dataclass(frozen=True, slots=True)
-class PlanLabels:
+class PlanLabels(Struct, frozen=True):
     """Names above the three panels, and the three deductions."""
 
     title: str

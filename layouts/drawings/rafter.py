@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import atan, degrees
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings import svg
 from layouts.drawings.rafter_side import PLATE_THICK, PLUMB_LINE, RafterSide, wood
@@ -23,8 +23,7 @@ OUT = 11.0
 """Units from the top edge up to the line length."""
 
 
-@dataclass(frozen=True, slots=True)
-class RafterLabels:
+class RafterLabels(Struct, frozen=True):
     """The words written on the drawing."""
 
     title: str

@@ -7,10 +7,10 @@ page, from the plate line on the right one, and square down into the board.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from math import atan, cos, sin
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings import svg
 from layouts.drawings.framing_square import HeldSquare, held_square
@@ -37,8 +37,7 @@ board drawn less deep than so; units."""
 LABELS = ONE_RAFTER_DRAWING
 
 
-@dataclass(frozen=True, slots=True)
-class RafterAtFold:
+class RafterAtFold(Struct, frozen=True):
     """What is drawn; inches, for ink only, and finished texts."""
 
     slope: float

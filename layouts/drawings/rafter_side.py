@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import atan, cos
+
+from msgspec import Struct
 
 from layouts.drawings import svg
 
@@ -11,8 +12,7 @@ PLATES, PLATE_THICK = 2, 1.5
 PLUMB_LINE = '6 1.5 1 1.5'
 
 
-@dataclass(frozen=True, slots=True)
-class RafterSide:
+class RafterSide(Struct, frozen=True):
     """The rafter: points are told from the ridge center line out to the tail, and up from the seat."""
 
     slope: float

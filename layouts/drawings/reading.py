@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings import svg
 from layouts.paper.typeface import advance_em
@@ -19,8 +19,7 @@ LABEL, LEAST_NEXT, AROUND, LAST = 26.0, 46.0, 8.0, 34.0
 of the last figure; units."""
 
 
-@dataclass(frozen=True, slots=True)
-class Rows:
+class Rows(Struct, frozen=True):
     """Some rows of an opening, the middle one found."""
 
     head: str

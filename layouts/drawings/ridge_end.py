@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings import svg
 from layouts.drawings.plan import CENTER, DIAGONAL
@@ -16,8 +15,7 @@ SMALL = (7.0, 7.5, 11.0, 0.9)
 """Of a lower drawing: type of names and of figures, what these take, radius of the dots."""
 
 
-@dataclass(frozen=True, slots=True)
-class RidgeEnd:
+class RidgeEnd(Struct, frozen=True):
     """Outlines about the ridge's theoretical end, inches; x towards the end common, y to the left of that."""
 
     past: float
@@ -28,8 +26,7 @@ class RidgeEnd:
     side_commons: tuple[tuple[svg.Point, ...], ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Frame:
+class Frame(Struct, frozen=True):
     """How far is shown from the theoretical end, inches."""
 
     wide: float

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings import svg
 from layouts.paper.typeface import advance_em
@@ -21,8 +21,7 @@ SIZE, SMALL, LEAST = 12.2, 9.5, 8.0
 TRIANGLE = 44.0
 
 
-@dataclass(frozen=True, slots=True)
-class SectionLeg:
+class SectionLeg(Struct, frozen=True):
     """A stretch of the top edges, inches."""
 
     slope: float
@@ -34,8 +33,7 @@ class SectionLeg:
     rise: str
 
 
-@dataclass(frozen=True, slots=True)
-class SectionInk:
+class SectionInk(Struct, frozen=True):
     """What is drawn of half a roof; heights over the main plates, inches."""
 
     legs: tuple[SectionLeg, ...]
@@ -72,8 +70,7 @@ class SectionInk:
         return self.plate + self.above_plate - self.overhang * self.legs[0].slope
 
 
-@dataclass(frozen=True, slots=True)
-class _Sheet:
+class _Sheet(Struct, frozen=True):
     """Where it lies on the drawing: inches from the ridge center line to the right, and up from the main plates' top."""
 
     units: float

@@ -5,10 +5,10 @@ The roof falls to the right, as a rafter lies with its ridge at the left.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import atan, cos, radians, sin, tan
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings import svg
 
@@ -21,8 +21,7 @@ FACE_HEIGHT, FACE_TOP = 26.0, 78.0
 END_SIZE = 6.5
 
 
-@dataclass(frozen=True, slots=True)
-class TrimPanel:
+class TrimPanel(Struct, frozen=True):
     """One way for a board to stand."""
 
     name: str

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
 from math import atan, cos, sin
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings import svg
 from layouts.drawings.rafter_side import PLUMB_LINE
@@ -23,8 +23,7 @@ Place = Callable[[svg.Point], svg.Point]
 """Where a point of the roof stands in the drawing."""
 
 
-@dataclass(frozen=True, slots=True)
-class Slope:
+class Slope(Struct, frozen=True):
     """One rafter, inches."""
 
     slope: float
@@ -33,8 +32,7 @@ class Slope:
     run_words: str
 
 
-@dataclass(frozen=True, slots=True)
-class Band:
+class Band(Struct, frozen=True):
     """A rafter where it lies: inches to the right of the left plate line, and up from the top edges over it."""
 
     start: svg.Point

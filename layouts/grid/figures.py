@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from fractions import Fraction
+
+from msgspec.structs import replace
 
 from layouts.grid.fitting import RUNS, Fit, Look, fit, widest_of
 from layouts.grid.grid import GROUP, Grid, grid

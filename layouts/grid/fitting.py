@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
 from typing import TypeGuard
+
+from msgspec import Struct
 
 from layouts.grid.table_columns import NOTHING, Column
 from layouts.paper.trim import DIGIT_EM, FRACTION_OF_WHOLE, SPACE_EM, Trim, fraction_em, whole_em
@@ -22,8 +23,7 @@ NARROW_EM = {'.': 0.28, '°': 0.44, '-': 0.33, ' ': 0.25}
 """Widths of what is narrower than a digit, in em."""
 
 
-@dataclass(frozen=True, slots=True)
-class Look:
+class Look(Struct, frozen=True):
     """How tables of one kind are spaced, in units."""
 
     gaps: tuple[float, ...]
@@ -40,8 +40,7 @@ RUNS = Look((5.0,), 2.4, 9.0, 0)
 REFERENCE = Look((6.4, 5.2), 3.6, 24.0, 6)
 
 
-@dataclass(frozen=True, slots=True)
-class Widest:
+class Widest(Struct, frozen=True):
     """What the columns of a table must have room for."""
 
     digits: int
@@ -56,8 +55,7 @@ class Widest:
     """Width of the widest decimal, angle or word, em."""
 
 
-@dataclass(frozen=True, slots=True)
-class Fit:
+class Fit(Struct, frozen=True):
     """How a table's columns lie on a page; widths in units."""
 
     look: Look

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings import svg
 from layouts.grid.fitting import Fit, Look, Widest, is_length, plain
@@ -24,8 +24,7 @@ PLAIN_SHIFT = 2.6
 """How far decimals keep from the fractions of the column before, in units."""
 
 
-@dataclass(frozen=True, slots=True)
-class Grid:
+class Grid(Struct, frozen=True):
     """One page of a table; sizes and places in rem. All rows are one block of text at tab stops, which is what the
     typesetter sets fastest; the font itself sets fractions a size smaller (layouts/paper/table_font.py)."""
 

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
 from itertools import accumulate, pairwise
 from typing import Any
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from layouts.grid.fitting import REFERENCE, Fit, em, fit, widest
 from layouts.grid.grid import GROUP, Grid, grid
@@ -29,8 +31,7 @@ LABEL_GAP = 9.0
 """Between a row's name and its first figure, in units."""
 
 
-@dataclass(frozen=True, slots=True)
-class TableSection:
+class TableSection(Struct, frozen=True):
     """A table, or as much of it as stands on one page."""
 
     title: str
@@ -40,8 +41,7 @@ class TableSection:
     notes: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class TablePage:
+class TablePage(Struct, frozen=True):
     """One page of reference tables."""
 
     sections: tuple[TableSection, ...]
@@ -49,8 +49,7 @@ class TablePage:
     """Of its text, in rem."""
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
+class Piece(Struct, frozen=True):
     """A section that is not made yet."""
 
     table: str

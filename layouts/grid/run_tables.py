@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cached_property
 from itertools import pairwise
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from layouts.grid import small_runs
 from layouts.grid.figures import LISTS, figures_grid, fitted, over_wholes
@@ -40,8 +42,7 @@ HEAVY, HEAD_GAP = (76, 800), 0.3
 """The cut of that name, and what is left free beside it, in rem."""
 
 
-@dataclass(frozen=True, slots=True)
-class Head:
+class Head(Struct, frozen=True):
     """The head of a pitch's page."""
 
     pitch: str
@@ -56,8 +57,7 @@ class Head:
     """How lengths read in the tables: 'inches', or 'feet and inches'."""
 
 
-@dataclass(frozen=True, slots=True)
-class FiguresPage:
+class FiguresPage(Struct, frozen=True):
     """One page of a table of a pitch's figures."""
 
     head: Head

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
+
+from msgspec import Struct
 
 from layouts.grid.fitting import REFERENCE, tab_stop
 from layouts.grid.grid import pushed
@@ -27,8 +28,7 @@ LABEL, LABEL_GAP = 17.0, 2.5
 """Width of the column that names a row, in units: theirs, and that of the feet above them; what is free in it."""
 
 
-@dataclass(frozen=True, slots=True)
-class Additions:
+class Additions(Struct, frozen=True):
     """A line of small runs above a line of what each adds, at tab stops."""
 
     names: str
@@ -43,8 +43,7 @@ class Additions:
     """Blanks that bring the lines' names to the page's edge."""
 
 
-@dataclass(frozen=True, slots=True)
-class Lie:
+class Lie(Struct, frozen=True):
     """How a page's small runs lie, the same at every pitch."""
 
     lines: int

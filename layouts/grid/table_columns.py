@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
+
+from msgspec import Struct
 
 from layouts.paper.trim import FIGURE_SPACE
 from layouts.words.say import say
@@ -20,8 +21,7 @@ SIGNS = {PAST_A_QUARTER: '†', PAST_A_THIRD: '‡', THIN: '§'}
 """What stands beside a figure for each mark."""
 
 
-@dataclass(frozen=True, slots=True)
-class Column:
+class Column(Struct, frozen=True):
     """One column of finished figures."""
 
     head: str
@@ -33,8 +33,7 @@ class Column:
     """What stands where there is no figure."""
 
 
-@dataclass(frozen=True, slots=True)
-class Columns:
+class Columns(Struct, frozen=True):
     """A table's rows as labels and columns."""
 
     labels: tuple[str, ...]

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from layouts.opening.lines import Cell, Column, Line, widest, widths_of
 from layouts.opening.sheet import GAP, NAME_GAP, Sheet, head_wide
@@ -16,8 +17,7 @@ SHARES = (1.0, 0.97, 0.94, 0.91, 0.88, 0.85, 0.8, 0.75, 0.7, 0.65)
 """Of their size, in which heads are tried; in the last of them they push names into smaller type."""
 
 
-@dataclass(frozen=True, slots=True)
-class Section:
+class Section(Struct, frozen=True):
     """Rows under a head."""
 
     rows: tuple[Line, ...]

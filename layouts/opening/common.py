@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from fractions import Fraction
 
 from markupsafe import Markup
+from msgspec.structs import replace
 
 from layouts.grid.run_tables import PitchTables
 from layouts.grid.table_columns import NOTHING, SIGNS

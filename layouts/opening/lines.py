@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.grid.grid import padded
 from layouts.paper.blanks import blank
@@ -14,8 +14,7 @@ from layouts.paper.trim import FIGURE_SPACE
 from tablegen.numbers.figure import Figure
 
 
-@dataclass(frozen=True, slots=True)
-class Cell:
+class Cell(Struct, frozen=True):
     """What stands in a column."""
 
     text: str
@@ -25,8 +24,7 @@ class Cell:
     """Whether it ends at the column's right edge instead."""
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(Struct, frozen=True):
     """One line."""
 
     name: str
@@ -37,8 +35,7 @@ class Line:
     """Said right after the name, a figure then, and set smaller in its place."""
 
 
-@dataclass(frozen=True, slots=True)
-class Column:
+class Column(Struct, frozen=True):
     """Where a column stands; units."""
 
     left: float
@@ -51,8 +48,7 @@ class Column:
         return self.right - wide(cell.text, size) if cell.ends else self.slot - wide(cell.lead, size)
 
 
-@dataclass(frozen=True, slots=True)
-class Lines:
+class Lines(Struct, frozen=True):
     """Lines under one another; sizes and places in rem."""
 
     left: float
@@ -77,8 +73,7 @@ def plain(words: str) -> Cell:
     return Cell(words, '', True)
 
 
-@dataclass(frozen=True, slots=True)
-class Widths:
+class Widths(Struct, frozen=True):
     """How wide the cells of a column are; units."""
 
     before: float

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
 from itertools import product
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings.compact_hold import compact_hold
 from layouts.grid.run_tables import Head as PitchHead
@@ -51,8 +51,7 @@ BOX_SIDES, BOX_UNITS = 11.0, 2.5
 EXACT_PLACES = 4
 
 
-@dataclass(frozen=True, slots=True)
-class OpeningPage:
+class OpeningPage(Struct, frozen=True):
     """One page of an opening; places in rem."""
 
     head: PitchHead
@@ -84,8 +83,7 @@ def opening(tables: PitchTables) -> list[Unplaced]:
     return [('opening', lambda index: page(index, 0)), ('opening', lambda index: page(index, 1))]
 
 
-@dataclass(frozen=True, slots=True)
-class _Told:
+class _Told(Struct, frozen=True):
     """What is said at the foot of a page."""
 
     note: Markup

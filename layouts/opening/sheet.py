@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 from itertools import pairwise
 
 from markupsafe import Markup
+from msgspec import Struct, field
 
 from layouts.drawings import svg
 from layouts.opening.lines import Column, Line, Lines, lines_at, wide
@@ -25,8 +25,7 @@ GAP = 6.0
 """Between two columns, at least, units: more than three word spaces, a number being parted from its fraction by one."""
 
 
-@dataclass(frozen=True, slots=True)
-class Head:
+class Head(Struct, frozen=True):
     """A few bold words over a column, in rem."""
 
     left: float
@@ -37,8 +36,7 @@ class Head:
     """Whether they end at the right edge of their place."""
 
 
-@dataclass
-class Sheet:
+class Sheet(Struct):
     """What is put on one page so far; places in units, rows from 0."""
 
     trim: Trim

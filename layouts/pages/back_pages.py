@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from fractions import Fraction
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from layouts.pages import colophon
 from layouts.pages.example_pages import on_one_opening
@@ -33,8 +35,7 @@ LONGEST_WHOLE = 24
 """Letters of a word that is not broken."""
 
 
-@dataclass(frozen=True, slots=True)
-class NumbersPage:
+class NumbersPage(Struct, frozen=True):
     """How the numbers are rounded, with the book's own case of a sum that is a part off."""
 
     part: str
@@ -56,8 +57,7 @@ class NumbersPage:
     """What 17 in place of √288 adds over twelve steps at 8 in 12, in."""
 
 
-@dataclass(frozen=True, slots=True)
-class MadePage:
+class MadePage(Struct, frozen=True):
     """The settings that made this copy."""
 
     lines: tuple[tuple[tuple[str, bool], ...], ...]
@@ -68,8 +68,7 @@ class MadePage:
     """Whether there is room to say how it is printed again and checked."""
 
 
-@dataclass(frozen=True, slots=True)
-class ClosingPage:
+class ClosingPage(Struct, frozen=True):
     """What is said once more on the last page of every section; on that of the book, the settings may stand below it."""
 
     hips: bool

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
 from fractions import Fraction
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from layouts.pages.back_pages import (
     back_block,
@@ -37,8 +39,7 @@ FIGURES_BESIDE = 47
 LENGTHS_OF_A_JACK = 3
 
 
-@dataclass(frozen=True, slots=True)
-class Plan:
+class Plan(Struct, frozen=True):
     """A book whose every page has its number."""
 
     settings: Settings

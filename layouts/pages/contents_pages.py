@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from itertools import pairwise
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.pages.reference_pages import letters_of
 from layouts.paper.page import Draft, Index, PageNumber
@@ -68,8 +68,7 @@ Listed = tuple[tuple[tuple[str, PageNumber], ...], ...]
 """Columns of name and page."""
 
 
-@dataclass(frozen=True, slots=True)
-class ContentsPage:
+class ContentsPage(Struct, frozen=True):
     """What is where."""
 
     wanted: Listed

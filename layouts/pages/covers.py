@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import groupby
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings.cover_rafter import cover_rafter
 from layouts.pages.cover_title import lines_size, title_size
@@ -33,8 +33,7 @@ OF_FIRST_SECTION = ('how-to', 'words', 'cautions')
 """What a later section sends its reader to the first for."""
 
 
-@dataclass(frozen=True, slots=True)
-class CoverPage:
+class CoverPage(Struct, frozen=True):
     """The cover of the book, or of one of its later sections."""
 
     title: str

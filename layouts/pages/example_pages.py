@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from markupsafe import Markup
+from msgspec import Struct
+from msgspec.structs import replace
 
 from layouts.pages.example_boards import Rows, board_of, by_marks, marks_in_rows, numbers_of, otherwise
 from layouts.pages.example_places import Place, Places
@@ -49,8 +50,7 @@ EXAMPLES: tuple[tuple[str, Make, str, tuple[str, ...]], ...] = (
 A book whose pitches have one opening each has one opening an example: WHOLE is then a left page of its own, and the board."""
 
 
-@dataclass(frozen=True, slots=True)
-class ExamplePage:
+class ExamplePage(Struct, frozen=True):
     """One page of a worked example."""
 
     key: str

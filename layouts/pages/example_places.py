@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from fractions import Fraction
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from layouts.grid.reference_tables import cell_key
 from layouts.pages.jack_pages import page_of_jack
@@ -23,8 +25,7 @@ from tablegen.tables.opening_runs import reads_openings
 from tablegen.tables.runs import head_of
 
 
-@dataclass(frozen=True, slots=True)
-class Place:
+class Place(Struct, frozen=True):
     """Where a figure stands; finished words."""
 
     page: int
@@ -37,8 +38,7 @@ class Place:
     """Another page where one stands in a row and column of the same names; 0 for none."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Spot:
+class _Spot(Struct, frozen=True):
     """One figure's place, before those that stand together are told together."""
 
     page: int
@@ -57,8 +57,7 @@ def on_both(first: tuple[Place, ...], second: tuple[Place, ...]) -> tuple[Place,
     return first + second
 
 
-@dataclass(frozen=True, slots=True)
-class Places:
+class Places(Struct, frozen=True):
     """Finds the places of one example's figures."""
 
     pitch: Pitch

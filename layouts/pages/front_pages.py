@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from markupsafe import Markup
+from msgspec import Struct
+from msgspec.structs import replace
 
 from layouts.drawings.corner import CornerLabels, labelled_corner
 from layouts.drawings.rafter import RafterLabels, labelled_rafter
@@ -41,8 +42,7 @@ OF_THE_CODE = (
 """Cautions that stand in front of every book, its reference tables or none."""
 
 
-@dataclass(frozen=True, slots=True)
-class CautionsPage:
+class CautionsPage(Struct, frozen=True):
     """What geometry does not know."""
 
     of_the_code: tuple[tuple[str, str], ...]
@@ -52,15 +52,13 @@ class CautionsPage:
     """Page of the cuts that no saw tilts to, 0 where the book has none."""
 
 
-@dataclass(frozen=True, slots=True)
-class DrawingPage:
+class DrawingPage(Struct, frozen=True):
     """A page with one drawing."""
 
     picture: Markup
 
 
-@dataclass(frozen=True, slots=True)
-class CornerPage(DrawingPage):
+class CornerPage(DrawingPage, frozen=True):
     """The corner from above, and the ridge's end both ways."""
 
     ends: Markup

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings.reading import Rows, found_figure, found_rows
 from layouts.drawings.run_section import measured_gable, measured_shed
@@ -42,16 +42,14 @@ COLUMNS = (N_('common'), N_('rise'))
 """Of lengths on the left page of an opening."""
 
 
-@dataclass(frozen=True, slots=True)
-class RunPage:
+class RunPage(Struct, frozen=True):
     """What is measured before a length is looked up."""
 
     gable: Markup
     shed: Markup
 
 
-@dataclass(frozen=True, slots=True)
-class Exactly:
+class Exactly(Struct, frozen=True):
     """A length by the exact foot, rounded once."""
 
     page: PageNumber
@@ -68,8 +66,7 @@ class Exactly:
     total: str
 
 
-@dataclass(frozen=True, slots=True)
-class HowToPage:
+class HowToPage(Struct, frozen=True):
     """Where a figure stands, and how figures are added."""
 
     pitch: str
@@ -110,8 +107,7 @@ def _run_page(index: Index) -> RunPage:
     return RunPage(measured_gable(DRAWN, RUN_DRAWING), measured_shed(SHED_DRAWN, SHED_RUN_DRAWING))
 
 
-@dataclass(frozen=True, slots=True)
-class _Reading:
+class _Reading(Struct, frozen=True):
     """What is looked up, and where."""
 
     template: str

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from layouts.grid.figures import figures_grid, fitted
 from layouts.grid.fitting import Fit
@@ -30,8 +31,7 @@ COLUMNS = ('line', 'long_point', 'short_point')
 """Of one spacing, as the rows have them."""
 
 
-@dataclass(frozen=True, slots=True)
-class JackShare:
+class JackShare(Struct, frozen=True):
     """What stands on one page of a pitch's jacks."""
 
     spacings: range

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings.cheek_faces import cheek_faces
 from layouts.drawings.setting_out import level_and_tape
@@ -30,8 +30,7 @@ DRAWN, BETWEEN = Fraction(6), Fraction(21, 4)
 FOOT_PLACES = 3
 
 
-@dataclass(frozen=True, slots=True)
-class ExistingPage:
+class ExistingPage(Struct, frozen=True):
     """How an existing roof's pitch is found, and what is done where it stands between two of the book's."""
 
     picture: Markup
@@ -49,8 +48,7 @@ class ExistingPage:
     """Page on reading a length exactly, 0 where the book has none."""
 
 
-@dataclass(frozen=True, slots=True)
-class ArmsPage:
+class ArmsPage(Struct, frozen=True):
     """What is marked along body and tongue, and how a cheek is marked and cut."""
 
     pitch: str

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.paper.page import Block, Draft, Index, PageNumber
 from layouts.paper.trim import trim_of
@@ -28,8 +28,7 @@ how wide the boxes of a line are together; units."""
 OF_A_PITCH = (COMMON, HIPS, 'jacks', 'common', 'hip-valley', 'rise')
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(Struct, frozen=True):
     """One line to fill in."""
 
     number: int
@@ -53,8 +52,7 @@ class Line:
         return BOXES / len(self.boxes) - 4
 
 
-@dataclass(frozen=True, slots=True)
-class MarkingSheet:
+class MarkingSheet(Struct, frozen=True):
     """One page."""
 
     lines: tuple[Line, ...]
@@ -64,8 +62,7 @@ class MarkingSheet:
     """Whether a pitch has one opening; else they are counted."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Book:
+class _Book(Struct, frozen=True):
     """Where figures of any pitch stand in a book."""
 
     settings: Settings

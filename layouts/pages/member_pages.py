@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings.framing_square import square_on_board
 from layouts.drawings.wedge import measured_wedge
@@ -18,8 +17,7 @@ from tablegen.roof import cautions
 from tablegen.tables.values import text_of
 
 
-@dataclass(frozen=True, slots=True)
-class CommonPage:
+class CommonPage(Struct, frozen=True):
     """The common rafter of one pitch."""
 
     head: Head
@@ -37,8 +35,7 @@ class CommonPage:
     """Where the cautions stand, 0 for nowhere."""
 
 
-@dataclass(frozen=True, slots=True)
-class HipPage:
+class HipPage(Struct, frozen=True):
     """Hip, valley and jacks of one pitch."""
 
     head: Head

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from layouts.grid.table_columns import NOTHING, SIGNS
 from layouts.paper.trim import trim_of
@@ -35,8 +35,7 @@ AGAINST_BASE = '_12_and'
 """End of the names of figures on the square that stand beside 12."""
 
 
-@dataclass(frozen=True, slots=True)
-class MemberRow:
+class MemberRow(Struct, frozen=True):
     """One line: a head of several rows, or a name and its figures."""
 
     is_head: bool
@@ -45,8 +44,7 @@ class MemberRow:
     """Last ones first filled: '' before fewer than four."""
 
 
-@dataclass(frozen=True, slots=True)
-class MemberRows:
+class MemberRows(Struct, frozen=True):
     """All lines of a page."""
 
     rows: tuple[MemberRow, ...]

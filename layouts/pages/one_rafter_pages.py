@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from itertools import groupby
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings.rafter_at_fold import RafterAtFold, rafter_at_fold
 from layouts.opening.common import OVERHANGS_IN
@@ -35,8 +35,7 @@ WIDEST = 32
 """Letters of a place."""
 
 
-@dataclass(frozen=True, slots=True)
-class Where:
+class Where(Struct, frozen=True):
     """Where a figure is read."""
 
     page: Markup
@@ -50,8 +49,7 @@ class Where:
         return len(self.row) > WIDEST
 
 
-@dataclass(frozen=True, slots=True)
-class OneRafterPage:
+class OneRafterPage(Struct, frozen=True):
     """One of the two pages."""
 
     rafter: OneRafter

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
 from pathlib import PurePath
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from layouts.pages.part_tabs import part_tab
 from layouts.paper.longer import CUTS, lines_in
@@ -43,8 +45,7 @@ MARKS_ARE = N_(
 ENDS = (N_('upper end'), N_('lower end'))
 
 
-@dataclass(frozen=True, slots=True)
-class Group:
+class Group(Struct, frozen=True):
     """Members or boards that have the same heads."""
 
     title: str
@@ -63,8 +64,7 @@ class Group:
         return replace(self, rows=self.rows[:count]), replace(self, said='', rows=self.rows[count:])
 
 
-@dataclass(frozen=True, slots=True)
-class MembersPage:
+class MembersPage(Struct, frozen=True):
     """A page of the cut list."""
 
     roof: str

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
 from typing import overload
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from layouts.paper.page import MOST_IN_A_SECTION, Block, Draft, Index, Page, page_side
 
@@ -12,8 +14,7 @@ MOST_IN_A_BLOCK = MOST_IN_A_SECTION - 4
 """Pages, an even number, that a section holds beside its cover, its closing page and what fills it up."""
 
 
-@dataclass(frozen=True, slots=True)
-class Furniture:
+class Furniture(Struct, frozen=True):
     """Pages that paging adds by itself."""
 
     notes: Draft
@@ -59,12 +60,12 @@ def lay_out(blocks: Sequence[Block], furniture: Furniture) -> tuple[list[Draft],
     return drafts, Index(pages, len(drafts), tuple(bounds))
 
 
-@dataclass(frozen=True, slots=True)
 class Pages(Sequence[Page]):
     """The pages of a book; the contents of each are made when it is taken."""
 
-    drafts: Sequence[Draft]
-    numbered: Index
+    def __init__(self, drafts: Sequence[Draft], numbered: Index):
+        self.drafts = drafts
+        self.numbered = numbered
 
     def __len__(self) -> int:
         return len(self.drafts)

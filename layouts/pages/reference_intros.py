@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from markupsafe import Markup
+from msgspec import Struct
+from msgspec.structs import replace
 
 from layouts.pages.reference_drawings import PICTURES
 from layouts.paper.page import Draft, Index, Maker, Tab
@@ -45,8 +46,7 @@ PAGES = {
 """Templates of each group's first pages."""
 
 
-@dataclass(frozen=True, slots=True)
-class IntroPage:
+class IntroPage(Struct, frozen=True):
     """A page with the drawing of an idea."""
 
     pitch: str

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from layouts.grid.reference_tables import table_drafts
 from layouts.pages.part_tabs import part_tab
@@ -35,8 +35,7 @@ CAUTIONS = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class PartPage:
+class PartPage(Struct, frozen=True):
     """What the part holds."""
 
     groups: tuple[tuple[str, str, str, PageNumber], ...]
@@ -45,8 +44,7 @@ class PartPage:
     """The smallest printed part of an inch."""
 
 
-@dataclass(frozen=True, slots=True)
-class CarePage:
+class CarePage(Struct, frozen=True):
     """The cautions that the tables call for."""
 
     cautions: tuple[tuple[str, str, str], ...]

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from layouts.paper.longer import CUTS
 from layouts.paper.typeface import advance_em
@@ -15,16 +16,14 @@ Cell = tuple[str, str]
 """A figure, and its fraction where that is set smaller."""
 
 
-@dataclass(frozen=True, slots=True)
-class Over:
+class Over(Struct, frozen=True):
     """What stands over several heads."""
 
     lines: tuple[str, ...]
     columns: int
 
 
-@dataclass(frozen=True, slots=True)
-class RowsPage:
+class RowsPage(Struct, frozen=True):
     """One page of such a table."""
 
     heads: tuple[tuple[str, ...], ...]

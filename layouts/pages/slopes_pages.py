@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from pathlib import PurePath
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings.two_slopes import Slope, two_slopes
 from layouts.pages.example_boards import Rows, board_of, by_marks, marks_in_rows, numbers_of
@@ -29,8 +29,7 @@ NOTE_REM, MOST_LINES = 0.75, 2
 """Size of the cautions, and how many lines they may take before what is said after them."""
 
 
-@dataclass(frozen=True, slots=True)
-class Rafter:
+class Rafter(Struct, frozen=True):
     """One of the two rafters."""
 
     example: Example
@@ -52,8 +51,7 @@ class Rafter:
     board: Markup
 
 
-@dataclass(frozen=True, slots=True)
-class SlopesPage:
+class SlopesPage(Struct, frozen=True):
     """One page of a roof with two slopes."""
 
     example: SlopesExample

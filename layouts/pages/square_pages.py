@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings.gauges import gauges_on_board
 from layouts.drawings.turn_over import turned_over
@@ -40,8 +40,7 @@ OLD_HIP = 3
 """Place of the old figure of a hip among the columns of the square, its rise the first."""
 
 
-@dataclass(frozen=True, slots=True)
-class TrueSquarePage:
+class TrueSquarePage(Struct, frozen=True):
     """The turn-over test, and diagonals between a square's own marks."""
 
     picture: Markup
@@ -52,8 +51,7 @@ class TrueSquarePage:
     """To which the diagonals that are no whole inches are told."""
 
 
-@dataclass(frozen=True, slots=True)
-class SteppingPage:
+class SteppingPage(Struct, frozen=True):
     """How gauges are set and steps counted, and where the marks go at one pitch."""
 
     picture: Markup

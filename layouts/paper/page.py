@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
 from typing import Self
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.paper.longer import size_in
 
@@ -32,8 +32,7 @@ class PageNumber(int):
         return Markup('<a href="{}{}">{}</a>').format(LINK_TO_PAGE, int(self), words)
 
 
-@dataclass(frozen=True, slots=True)
-class Tab:
+class Tab(Struct, frozen=True):
     """A thumb tab at the edge of a page."""
 
     text: str
@@ -57,8 +56,7 @@ class Tab:
         return round(turned or self.most_rem, 3)
 
 
-@dataclass(frozen=True, slots=True)
-class Index:
+class Index(Struct, frozen=True):
     """Where everything is, once pages are numbered."""
 
     pages: dict[str, int]
@@ -78,8 +76,7 @@ class Index:
         return PageNumber(self.pages.get(key, otherwise))
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(Struct, frozen=True):
     """One line of an outline, and those below it."""
 
     name: str
@@ -93,8 +90,7 @@ Unplaced = tuple[str, Maker]
 """The name of a page's template, and its maker."""
 
 
-@dataclass(frozen=True, slots=True)
-class Draft:
+class Draft(Struct, frozen=True):
     """A page whose number is not known yet."""
 
     template: str
@@ -108,8 +104,7 @@ class Draft:
     """Other names under which the page is looked for."""
 
 
-@dataclass(frozen=True, slots=True)
-class Block:
+class Block(Struct, frozen=True):
     """Drafts that stay together; a block that opens left begins on a left-hand page."""
 
     drafts: tuple[Draft, ...]
@@ -118,8 +113,7 @@ class Block:
     """Names of the pitches in it, for a section's cover."""
 
 
-@dataclass(frozen=True, slots=True)
-class Page:
+class Page(Struct, frozen=True):
     """A page ready to be typeset."""
 
     number: int
@@ -128,7 +122,7 @@ class Page:
     template: str
     head: str
     tab: Tab | None
-    content: object = field(repr=False)
+    content: object
 
 
 def page_side(number: int) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from tablegen.settings import Settings
 
@@ -17,8 +17,7 @@ FRACTION_OF_WHOLE = 0.86
 """Size of a fraction's figures beside the whole number's: still above 1.45 mm at the smallest size."""
 
 
-@dataclass(frozen=True, slots=True)
-class Trim:
+class Trim(Struct, frozen=True):
     """One page format; lengths in mm, or in units of 1/10 rem (a point, in the pocket edition)."""
 
     name: str

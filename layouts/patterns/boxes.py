@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import cos, radians, sin
 from typing import NamedTuple
+
+from msgspec import Struct
 
 from layouts.drawings.svg import Point
 
@@ -42,8 +43,7 @@ def _between(a: Point, b: Point, share: float) -> Point:
     return a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share
 
 
-@dataclass(frozen=True, slots=True)
-class Turned:
+class Turned(Struct, frozen=True):
     """A box of some width and height about its middle, turned anticlockwise."""
 
     middle: Point

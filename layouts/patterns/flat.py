@@ -6,8 +6,9 @@ Folded round a board whose left side looks at you, ridge at the left, the middle
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from math import hypot
+
+from msgspec import Struct
 
 from layouts.drawings.svg import Point
 from layouts.patterns.boxes import Box
@@ -24,8 +25,7 @@ OFF_FOLD_MM = 14.0
 MM = float(MM_PER_INCH)
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(Struct, frozen=True):
     """A line of a flat piece."""
 
     name: Name | str
@@ -43,8 +43,7 @@ TOP_EDGE, BOTTOM_EDGE, FOLD = 'top_edge', 'bottom_edge', 'fold'
 MIDDLE, BACKING = 'middle', 'backing'
 
 
-@dataclass(frozen=True, slots=True)
-class Flat:
+class Flat(Struct, frozen=True):
     """A piece folded flat, mm."""
 
     piece: Piece

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from layouts.drawings import svg
 from layouts.drawings.svg import Point
@@ -34,8 +34,7 @@ MARK_ARM, MARK_ROUND = 3.2, 1.9
 """Half of a register mark's cross, and the radius of its ring."""
 
 
-@dataclass(frozen=True, slots=True)
-class Tile:
+class Tile(Struct, frozen=True):
     """One page of a piece, and where its ink lies on the paper."""
 
     whole: Pattern

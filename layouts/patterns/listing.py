@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings import svg
 from layouts.paper.typeface import advance_em
@@ -43,8 +43,7 @@ PARTS = ((Part.HEAD,), (Part.MOUTH, Part.MOUTH_AND_TAIL), (Part.TAIL, Part.MOUTH
 """Of the columns that say pages."""
 
 
-@dataclass(frozen=True, slots=True)
-class List:
+class List(Struct, frozen=True):
     """All rows, cut into pages."""
 
     head: tuple[Typed, ...]

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings import svg
 from layouts.drawings.svg import Point
@@ -37,8 +37,7 @@ FOOT_RISE = 0.2 * FOOT * LEADING
 BAR_INK = 0.2
 
 
-@dataclass(frozen=True, slots=True)
-class Shown:
+class Shown(Struct, frozen=True):
     """A piece to be printed, with its words, for one member or for all that have it alike."""
 
     whole: Pattern
@@ -59,8 +58,7 @@ class Shown:
     """And of each of several."""
 
 
-@dataclass(frozen=True, slots=True)
-class Sheet:
+class Sheet(Struct, frozen=True):
     """How a piece lies on the printer's paper."""
 
     size: tuple[float, float]
@@ -78,8 +76,7 @@ class Sheet:
         return self.size[0] < self.size[1]
 
 
-@dataclass(frozen=True, slots=True)
-class Laid:
+class Laid(Struct, frozen=True):
     """A piece laid on pages."""
 
     shown: Shown

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Hashable, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from layouts.patterns.flat import Flat, folded_flat
 from layouts.patterns.page import Shown
@@ -19,16 +20,14 @@ MICRONS = 3
 """Decimals of a millimeter in which pieces that are alike agree."""
 
 
-@dataclass(frozen=True, slots=True)
-class Shared:
+class Shared(Struct, frozen=True):
     """A piece with the members that have it."""
 
     shown: Shown
     of: tuple[Framed, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class _Cut:
+class _Cut(Struct, frozen=True):
     """A piece of one member."""
 
     framed: Framed

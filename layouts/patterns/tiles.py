@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 from math import ceil
+
+from msgspec import Struct
 
 from layouts.drawings.svg import Point
 from layouts.patterns.boxes import Box
@@ -20,8 +21,7 @@ Drawn = Callable[[Box], bool]
 """Says whether anything but the board's own edges is drawn in a box."""
 
 
-@dataclass(frozen=True, slots=True)
-class Joint:
+class Joint(Struct, frozen=True):
     """Where two pages of a piece are joined; mm of the piece."""
 
     pages: tuple[int, int]
@@ -48,8 +48,7 @@ class Joint:
         return [self.at(next(filter(clear, shares), shares[0])) for shares in MARKS_AT]
 
 
-@dataclass(frozen=True, slots=True)
-class Tiling:
+class Tiling(Struct, frozen=True):
     """How a piece lies over pages, in columns and rows."""
 
     wide: float

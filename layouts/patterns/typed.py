@@ -7,9 +7,9 @@ Notes:
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 
 from markupsafe import Markup, escape
+from msgspec import Struct
 
 from layouts.drawings import svg
 from layouts.drawings.svg import Point
@@ -21,8 +21,7 @@ BASELINE = 1.388
 """From the top of a line's box, two letters high, to the line that they stand on, em: the font's own ascent and descent in the middle."""
 
 
-@dataclass(frozen=True, slots=True)
-class Typed:
+class Typed(Struct, frozen=True):
     """A line of type."""
 
     words: str

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, field
 from math import hypot
 from typing import Any
 
+from msgspec import Struct, field
 from pypdf.generic import ContentStream, TextStringObject
 
 from layouts.pdf.read_back import SAME, Matrix, as_matrix, data_of, print_of, times, words_in
@@ -23,15 +23,13 @@ BLANK, APART, OFF = 0.12, 0.6, 0.08
 """Shares of the size of type: a gap that is a blank, one that parts two phrases, and how far off its line a letter may be."""
 
 
-@dataclass
-class _State:
+class _State(Struct):
     matrix: Matrix = SAME
     width: float = 1.0
     dashed: bool = False
 
 
-@dataclass
-class _Letters:
+class _Letters(Struct):
     """What is said up to some letter."""
 
     text: str
@@ -50,8 +48,7 @@ class _Letters:
         return ahead if alike and aside < OFF * size and -OFF * size * 2 < ahead < APART * size else None
 
 
-@dataclass
-class _Pen:
+class _Pen(Struct):
     """Follows the operators of a page."""
 
     reader: Any

@@ -11,13 +11,14 @@ import os
 import sys
 from collections.abc import Iterable
 from contextlib import suppress
-from dataclasses import dataclass
 from functools import cache
 from hashlib import sha256
 from importlib.metadata import version
 from pathlib import Path
 from tempfile import mkstemp
 from time import time
+
+from msgspec import Struct
 
 from layouts.paper.typeface import font_path
 
@@ -44,8 +45,7 @@ LEFT_BEHIND_S = 3600
 """A file that is being written for so long was left behind by a making that was killed."""
 
 
-@dataclass(frozen=True, slots=True)
-class Kept:
+class Kept(Struct, frozen=True):
     """A folder of kept documents; where it cannot be used, nothing is kept."""
 
     folder: Path

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from functools import cache, partial
 from itertools import pairwise
 from pathlib import Path
+
+from msgspec import Struct
 
 from layouts.html.page_html import pages_html, style
 from layouts.paper.page import Page
@@ -24,8 +25,7 @@ True where there are many of a kind."""
 MOST_DOCUMENTS = 4
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(Struct, frozen=True):
     """A document of some pages of a book."""
 
     job: Job | Unmade

@@ -5,12 +5,12 @@ from __future__ import annotations
 import logging
 import re
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field
 from functools import cached_property, partial
 from hashlib import blake2b
 from pathlib import Path
 from typing import Any, TypeVar
 
+from msgspec import Struct, field
 from pypdf import PageObject, PdfReader
 from pypdf.errors import PyPdfError
 
@@ -69,8 +69,7 @@ def soundly(path: Path, read: Callable[..., Found], *given: Any) -> Found:
         raise NoBook(str(path)) from fault
 
 
-@dataclass
-class Pdf:
+class Pdf(Struct, dict=True):
     """A PDF whose pages are read, each font once."""
 
     reader: PdfReader
@@ -169,8 +168,7 @@ def words_in(contents: bytes, fonts: dict[str, Typeface], placed: Matrix = SAME)
     return pen.words
 
 
-@dataclass
-class _Pen:
+class _Pen(Struct):
     """Writes one run of text, whatever typefaces its letters are of."""
 
     at: Matrix = SAME

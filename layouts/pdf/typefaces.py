@@ -3,25 +3,25 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Any
+
+from msgspec import Struct, field
 
 PAIR = re.compile(rb'<([0-9a-fA-F]+)> *<([0-9a-fA-F]+)>')
 _Run = tuple[tuple[tuple[str, float, float], ...], float]
 """What stands between blanks, '' for nothing, with where each begins and ends, and where all ends."""
 
 
-@dataclass
-class Typeface:
+class Typeface(Struct, dict=True):
     """What a font's two-byte codes say, and how wide they are, in thousandths of its size."""
 
     bold: bool
     letters: dict[int, str]
     widths: dict[int, float]
     usual: float
-    known: dict[bytes, _Run] = field(default_factory=dict, repr=False)
-    glyphs: dict[bytes, tuple[str, float]] = field(default_factory=dict, repr=False)
+    known: dict[bytes, _Run] = field(default_factory=dict)
+    glyphs: dict[bytes, tuple[str, float]] = field(default_factory=dict)
 
     @cached_property
     def print_of(self) -> bytes:

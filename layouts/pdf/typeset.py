@@ -7,10 +7,11 @@ import os
 import warnings
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
-from dataclasses import dataclass, field
 from pathlib import Path
 from types import ModuleType
 from typing import Protocol
+
+from msgspec import Struct, field
 
 from layouts.pdf.kept import Kept, name_of
 from layouts.pdf.libraries import known_to_the_loader
@@ -40,8 +41,7 @@ class Remark(UserWarning):
     """What the typesetter says of a document that it sets all the same; holds a BookError that tells it."""
 
 
-@dataclass(frozen=True, slots=True)
-class Job:
+class Job(Struct, frozen=True):
     """One document to typeset."""
 
     html: str
@@ -62,8 +62,7 @@ class Job:
         return self
 
 
-@dataclass(frozen=True, slots=True)
-class Unmade:
+class Unmade(Struct, frozen=True):
     """A document whose pages are made only where it is not kept."""
 
     made_of: tuple[str, ...]
@@ -128,8 +127,7 @@ def typeset(
         kept.trim()
 
 
-@dataclass(frozen=True, slots=True)
-class _Setting:
+class _Setting(Struct, frozen=True):
     """What sets documents in one process, and keeps the style sheets that it has read."""
 
     styles: _Styles = field(default_factory=dict)

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from layouts.quick.layers import Room
 from layouts.quick.lines import Line
@@ -11,8 +12,7 @@ from layouts.quick.looks import Look
 from layouts.quick.refusal import NotPlain
 
 
-@dataclass(slots=True)
-class Beside:
+class Beside(Struct):
     """A drawing at the right of what follows it; px from the page's upper left."""
 
     x: float

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 NEAR = 1e-9
 """Widths as near as this to one another, as a share, are the same."""
 
 
-@dataclass(slots=True)
-class Asked:
+class Asked(Struct):
     """What a table's columns ask for; px."""
 
     least: list[float]

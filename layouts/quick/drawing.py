@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import replace
 from types import SimpleNamespace
 from typing import Any
+
+from msgspec.structs import replace
 
 from layouts.quick.blocks import Blocks
 from layouts.quick.layers import Inked, Layer, turned

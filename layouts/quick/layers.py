@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from math import cos, sin
 from typing import Any
 
+from msgspec import Struct, field
 
-@dataclass(slots=True)
-class Inked:
+
+class Inked(Struct):
     """Something drawn; px from the page's upper left."""
 
     what: str
@@ -20,8 +20,7 @@ class Inked:
     more: Any
 
 
-@dataclass(slots=True)
-class Layer:
+class Layer(Struct):
     """What is drawn of an element that is placed: grounds first, then words and drawings, then what is placed in it."""
 
     grounds: list[Inked] = field(default_factory=list)
@@ -43,8 +42,7 @@ class Layer:
             self.turn = self.turn[0], self.turn[1] + right, self.turn[2] + down
 
 
-@dataclass(slots=True)
-class Room:
+class Room(Struct):
     """Where blocks are put: the place of the next, and margins above it that are yet to be one."""
 
     x: float

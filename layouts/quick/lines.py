@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
 from typing import Protocol
+
+from msgspec import Struct, field
 
 from layouts.quick.layers import Inked, Layer, Room
 from layouts.quick.looks import Look
@@ -22,8 +23,7 @@ BOX = '\u2e80'
 """Stands in a line's text for a box, before and after which it may be broken as at such a letter."""
 
 
-@dataclass(slots=True)
-class Boxed:
+class Boxed(Struct):
     """A box that stands in a line like a letter."""
 
     layer: Layer
@@ -35,8 +35,7 @@ class Boxed:
     below: float
 
 
-@dataclass(slots=True)
-class Words:
+class Words(Struct):
     """A stretch of one look."""
 
     text: str
@@ -56,16 +55,14 @@ class Words:
         return wide(self.look, text) if self.box is None else self.box.width if text else 0
 
 
-@dataclass(slots=True)
-class Space:
+class Space(Struct):
     """What an element's padding takes in a line."""
 
     width: float
     opens: bool
 
 
-@dataclass(slots=True)
-class Line:
+class Line(Struct):
     """A line as it stands: words and spaces from the left."""
 
     above: float
@@ -75,8 +72,7 @@ class Line:
     """Where they begin, units from the line's own beginning; the words, and what of them stands here."""
 
 
-@dataclass(slots=True)
-class Links:
+class Links(Struct):
     """The links of some lines, and how they look."""
 
     led: list[tuple[Element, Look]] = field(default_factory=list)

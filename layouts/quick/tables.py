@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
 from itertools import accumulate
 from typing import Any
+
+from msgspec import Struct, field
 
 from layouts.quick.columns import Asked, fixed_widths
 from layouts.quick.flow import broken_lines, least_width
@@ -23,8 +24,7 @@ ENOUGH = 1e-6
 """Added to a cell's room, px, lest words that it was made for are broken by the last place of a sum."""
 
 
-@dataclass(slots=True)
-class Cell:
+class Cell(Struct):
     """A cell of a table."""
 
     element: Element

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
 from html import unescape
+
+from msgspec import Struct, field
 
 from layouts.quick.refusal import NotPlain
 
@@ -13,8 +14,7 @@ PARTS = re.compile(r'<(/?)([a-z][a-z0-9]*)((?:\s+[a-z-]+(?:="[^"]*")?)*)\s*/?>|(
 ATTRIBUTE = re.compile(r'([a-z-]+)(?:="([^"]*)")?')
 
 
-@dataclass(slots=True, eq=False)
-class Element:
+class Element(Struct, eq=False):
     """An element; what stands in it are elements and strings."""
 
     tag: str

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from layouts.roofs.groups import lines_on
 from layouts.told.blocks import in_inches
@@ -70,8 +71,7 @@ STEPPED_WHOLE = N_('from {start}: {count} whole, to {stop}')
 FACED = (Stop.RIDGE, Stop.LEDGER, Stop.HIP, Stop.VALLEY, Stop.PURLIN, Stop.POST)
 
 
-@dataclass(frozen=True, slots=True)
-class Fact:
+class Fact(Struct, frozen=True):
     """A name and what is said of it."""
 
     name: str

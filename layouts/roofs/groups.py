@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Hashable, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from tablegen.frame.framed import Framed
 from tablegen.numbers.exact import Exact
@@ -12,8 +13,7 @@ from tablegen.roof.member import End, Hand, Kind, Line, Member
 from tablegen.roof.taped import points_of
 
 
-@dataclass(frozen=True, slots=True)
-class Marked:
+class Marked(Struct, frozen=True):
     """One mark: a member, or the two hands of a pair."""
 
     hands: tuple[Framed, ...]

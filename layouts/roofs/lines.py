@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from enum import StrEnum
+
+from msgspec import Struct
 
 from layouts.drawings.svg import Point
 from layouts.words.marking import STOPS
@@ -41,8 +42,7 @@ class Of(StrEnum):
     """That a bay stands against, or what holds a shed's upper ends."""
 
 
-@dataclass(frozen=True, slots=True)
-class PlanLine:
+class PlanLine(Struct, frozen=True):
     """One line; of a member from its upper end to its lower one, on its center line."""
 
     of: Of

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from layouts.roofs.asked_lines import asked_lines
 from layouts.roofs.groups import Group, Marked
@@ -21,8 +22,7 @@ from tablegen.frame.lumber import sold_as
 from tablegen.numbers.figure import Figure, length_figure
 
 
-@dataclass(frozen=True, slots=True)
-class ListRow:
+class ListRow(Struct, frozen=True):
     """A mark with what it is, how many, of what, and how long."""
 
     mark: str
@@ -35,16 +35,14 @@ class ListRow:
     note: str = ''
 
 
-@dataclass(frozen=True, slots=True)
-class BuySize:
+class BuySize(Struct, frozen=True):
     """What to buy of one size, and what is cut from each board."""
 
     bought: str
     rows: tuple[tuple[str, str, str, str], ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Lists:
+class Lists(Struct, frozen=True):
     """All of them."""
 
     members: tuple[ListRow, ...]

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Collection, Iterator, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from importlib.resources import files
 from pathlib import Path
 
+from msgspec import Struct
 from pypdf import PdfReader, PdfWriter
 
 from layouts.html.page_html import document_html, environment
@@ -44,8 +44,7 @@ LISTS = 'lists'
 """The key of what follows the marking sheets."""
 
 
-@dataclass(frozen=True, slots=True)
-class PlanSheet:
+class PlanSheet(Struct, frozen=True):
     """The plan with what is asked for and what is on the other sheets."""
 
     name: str

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings.cut_board import CENTER_NAME, LOW, MOST_HIGH, cut_board
 from layouts.roofs.board_ink import board_ink
@@ -36,8 +36,7 @@ MANY = 13
 """From so many members of one sheet on their rows stand closer."""
 
 
-@dataclass(frozen=True, slots=True)
-class MarkRow:
+class MarkRow(Struct, frozen=True):
     """One mark of the board."""
 
     number: str
@@ -47,8 +46,7 @@ class MarkRow:
     from_lower: Figure | str
 
 
-@dataclass(frozen=True, slots=True)
-class MemberRow:
+class MemberRow(Struct, frozen=True):
     """One member of several on a sheet."""
 
     mark: str
@@ -60,8 +58,7 @@ class MemberRow:
     stepped: str
 
 
-@dataclass(frozen=True, slots=True)
-class MarkingSheet:
+class MarkingSheet(Struct, frozen=True):
     """One sheet."""
 
     key: str

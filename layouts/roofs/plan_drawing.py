@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
 from math import atan2, degrees
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings import svg
 from layouts.drawings.svg import Point
@@ -75,8 +75,7 @@ ROUND_OFF = 1e-9
 """What the sides of a regular roof may be off a straight line."""
 
 
-@dataclass(frozen=True, slots=True)
-class PlanDrawing:
+class PlanDrawing(Struct, frozen=True):
     """A drawn plan."""
 
     image: Markup
@@ -86,8 +85,7 @@ class PlanDrawing:
     """Marks that found no room, and how often."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Sheet:
+class _Sheet(Struct, frozen=True):
     """Where a roof lies on the drawing."""
 
     left: float

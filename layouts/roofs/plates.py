@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from itertools import pairwise
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from layouts.roofs.lines import marked
 from layouts.told.blocks import in_inches
@@ -19,8 +21,7 @@ from tablegen.numbers.figure import Figure, length_figure
 from tablegen.roof.member import Kind, inches_of
 
 
-@dataclass(frozen=True, slots=True)
-class Place:
+class Place(Struct, frozen=True):
     """One rafter on its plate."""
 
     mark: str
@@ -37,8 +38,7 @@ class Place:
     """Where the line is drawn on the ridge or ledger that its upper end stands on, from that one's left end; None where there is none."""
 
 
-@dataclass(frozen=True, slots=True)
-class PlateLayout:
+class PlateLayout(Struct, frozen=True):
     """Plates laid out alike."""
 
     slopes: str

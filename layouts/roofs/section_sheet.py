@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings.roof_section import SectionInk, SectionLeg, section_drawing
 from layouts.drawings.svg import Words
@@ -25,8 +25,7 @@ SHARES = 0.62, 0.27
 """Of the room, that one of one, and one of two on a page may have."""
 
 
-@dataclass(frozen=True, slots=True)
-class SectionSheet:
+class SectionSheet(Struct, frozen=True):
     """One drawing with what stands in it."""
 
     slopes: str

@@ -10,7 +10,8 @@ has the right half of the back behind it, and every page stands upright.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 POINTS_PER_MM = 72 / 25.4
 PAPERS_MM = {'letter': (215.9, 279.4), 'a4': (210.0, 297.0)}
@@ -25,8 +26,7 @@ FIT_MM = 0.05
 """Lengths that differ by less are the same length."""
 
 
-@dataclass(frozen=True, slots=True)
-class SheetLayout:
+class SheetLayout(Struct, frozen=True):
     """How pages lie on the printer's paper: abutting at spine and cut, the block in the middle of the sheet."""
 
     paper: str
@@ -66,8 +66,7 @@ class SheetLayout:
         return side + column * self.trim_width_mm, foot + (self.rows - 1 - row) * self.trim_height_mm
 
 
-@dataclass(frozen=True, slots=True)
-class Panel:
+class Panel(Struct, frozen=True):
     """One page's place on a side of a sheet."""
 
     column: int
@@ -85,8 +84,7 @@ class Panel:
         return CREEP_MM * self.nest * (1 if self.column == 0 else -1)
 
 
-@dataclass(frozen=True, slots=True)
-class SheetSide:
+class SheetSide(Struct, frozen=True):
     """One side of one sheet."""
 
     section: int

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from pathlib import Path
 
 from markupsafe import Markup
+from msgspec import Struct
 
 from layouts.drawings.folding import cutting, flipping, folding, stapling
 from layouts.html.page_html import document_html, environment
@@ -25,8 +25,7 @@ MM_IN_A_PART = 25.4 / PER
 PAPER_NAMES = {'letter': 'Letter', 'a4': 'A4'}
 
 
-@dataclass(frozen=True, slots=True)
-class Guide:
+class Guide(Struct, frozen=True):
     """What the sheet says."""
 
     title: str

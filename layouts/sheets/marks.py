@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cache
 from math import ceil, floor
 
 from fontTools.pens.basePen import BasePen
 from fontTools.pens.boundsPen import BoundsPen
+from msgspec import Struct
 
 from layouts.paper.typeface import GlyphSet, glyph_name, glyphs_at, units_per_em
 from layouts.sheets.fold import FIT_MM, POINTS_PER_MM, Panel, SheetLayout, SheetSide
@@ -26,8 +26,7 @@ FACE = (88.0, 500.0)
 Point = tuple[float, float]
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(Struct, frozen=True):
     """One straight mark; points from the lower left corner of the sheet."""
 
     x0: float

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
 from pathlib import Path
 from types import MappingProxyType
 
+from msgspec import Struct
 from pypdf import PageObject, PdfReader, PdfWriter
 from pypdf.generic import IndirectObject, NameObject, StreamObject
 
@@ -25,8 +25,7 @@ from layouts.sheets.sheet_forms import (
 from layouts.words.say import _
 
 
-@dataclass(frozen=True, slots=True)
-class SheetCount:
+class SheetCount(Struct, frozen=True):
     """How much paper a booklet takes."""
 
     sections: tuple[int, ...]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from layouts.sheets.fold import POINTS_PER_MM, SheetLayout
 
@@ -18,8 +18,7 @@ FOLD_BANDS_MM = (1.2, 4.0)
 FOLD_BAND_MM = 2.4
 
 
-@dataclass(frozen=True, slots=True)
-class Strip:
+class Strip(Struct, frozen=True):
     """One band, along the sheet's foot or up its fold; mm from the sheet's lower left corner."""
 
     x: float

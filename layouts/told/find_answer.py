@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import fields
 from fractions import Fraction
 
 from layouts.told import dialect
@@ -30,7 +29,7 @@ ASKED = ('pitch', 'rafters'), ('rise_per_foot', 'run', 'nearest')
 
 
 def _names(record: type[RegularRoof] | type[ShedRoof]) -> tuple[str, ...]:
-    return tuple(field.name.replace('_', '-') for field in fields(record) if field.name != CAUTION)
+    return tuple(name.replace('_', '-') for name in record.__struct_fields__ if name != CAUTION)
 
 
 SHOWN, SHED_SHOWN = _names(RegularRoof), _names(ShedRoof)

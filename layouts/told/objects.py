@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
-from dataclasses import fields, is_dataclass
 from enum import StrEnum
 from fractions import Fraction
 from typing import Any
+
+from msgspec import Struct
 
 from layouts.told import dialect
 from layouts.words.caution import caution_source, caution_text
@@ -29,7 +30,7 @@ TOLD_UNITS = (INCH, DEGREE, RATIO)
 
 def values_of(record: Any) -> dict[str, Any]:
     """Return a record's fields by name, those that it has not left out."""
-    known = ((field.name, getattr(record, field.name)) for field in fields(record) if field.name != DATUM)
+    known = ((name, getattr(record, name)) for name in record.__struct_fields__ if name != DATUM)
     return {name: value for name, value in known if value is not None}
 
 
@@ -57,7 +58,7 @@ def as_data(value: Any) -> Any:
             return [as_data(one) for one in value]
         case Mapping():
             return {as_data(key): as_data(one) for key, one in value.items()}
-        case _ if is_dataclass(value):
+        case _ if isinstance(value, Struct):
             found = {name: as_data(one) for name, one in values_of(value).items()}
             line = datum_words(getattr(value, DATUM, ()))
             return found | {FROM: line} if line else found

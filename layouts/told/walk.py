@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import is_dataclass
 from enum import StrEnum
 from textwrap import wrap
 from typing import Any
+
+from msgspec import Struct
 
 from layouts.told.columns import LEFT, MIXED, RIGHT, WIDTH, columns
 from layouts.told.objects import DATUM, as_data, json_text, values_of
@@ -80,7 +81,7 @@ def _parted(record: Any) -> tuple[Named, Named, Named]:
         elif isinstance(value, tuple):
             tables += [(label(field), value)] if value else []
         else:
-            (inner if is_dataclass(value) and not isinstance(value, Figure) else readings).append(
+            (inner if isinstance(value, Struct) and not isinstance(value, Figure) else readings).append(
                 (label(field), value)
             )
     return readings, tables, inner

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import argparse
-from dataclasses import replace
 from fractions import Fraction
 from typing import TextIO
+
+from msgspec.structs import replace
 
 from layouts.told.find_answer import find_json, find_text
 from layouts.verbs import options

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import argparse
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import replace
 from fractions import Fraction
 from pathlib import Path
 from typing import Any, Protocol, TextIO
+
+from msgspec.structs import replace
 
 from layouts.words.say import N_, _, n_
 from tablegen.errors import BookError, SettingsFaults

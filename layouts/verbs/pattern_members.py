@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import argparse
 from collections.abc import Callable
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from layouts.verbs import options
 from layouts.verbs.boards import OPTIONS, boards_given
@@ -36,8 +38,7 @@ LONG_RUN_IN = 100 * INCHES.unit_run
 """Of a pattern whose run is not said: no line of it depends on the run."""
 
 
-@dataclass(frozen=True, slots=True)
-class Kind:
+class Kind(Struct, frozen=True):
     """A kind of member that can be asked for."""
 
     make: Callable[[Plane, Fraction], Member]

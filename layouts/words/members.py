@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from layouts.words.runs import INCHES as IN_INCHES
 from layouts.words.say import N_, _, say
@@ -29,8 +31,7 @@ JACK_DIFFERENCES = 'jack_differences'
 """One figure a spacing."""
 
 
-@dataclass(frozen=True, slots=True)
-class Row:
+class Row(Struct, frozen=True):
     """One line."""
 
     values: tuple[str, ...]
@@ -43,8 +44,7 @@ class Row:
     """Attribute of the settings whose name follows, of a bird's mouth; a reason stands for its figures where it has none."""
 
 
-@dataclass(frozen=True, slots=True)
-class Group:
+class Group(Struct, frozen=True):
     """Lines under a head."""
 
     name: str

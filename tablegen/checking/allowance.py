@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.checking import tape
 from tablegen.checking.written import Part, Written, half, inches_text
@@ -31,8 +32,7 @@ class Verdict(StrEnum):
     NOT_JUDGED = 'not_judged'
 
 
-@dataclass(frozen=True, slots=True)
-class Allowance:
+class Allowance(Struct, frozen=True):
     """The rule of a verdict, and what it comes to."""
 
     rule: Rule

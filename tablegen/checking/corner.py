@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.checking.allowance import Allowance, Verdict, allowance, verdict
 from tablegen.checking.amounts import PLACES, amount
@@ -21,8 +22,7 @@ BODY_IN = Fraction(24)
 WALL_IN = Fraction(144)
 
 
-@dataclass(frozen=True, slots=True)
-class CornerCheck:
+class CornerCheck(Struct, frozen=True):
     """A corner judged from two sides and the diagonal between their ends."""
 
     long_side: Fraction
@@ -44,8 +44,7 @@ class CornerCheck:
     """RIGHT where the diagonal is within what is allowed."""
 
 
-@dataclass(frozen=True, slots=True)
-class TurnOver:
+class TurnOver(Struct, frozen=True):
     """A square judged by the gap between two lines drawn from one point, the square turned over between them."""
 
     gap: Written

@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.geometry import common, corner
 from tablegen.geometry.pitch import Pitch, pitch_of_rise
 from tablegen.numbers.exact import Exact, root
 
 
-@dataclass(frozen=True, slots=True)
-class Member:
+class Member(Struct, frozen=True):
     """A length that comes from a level run."""
 
     length: Callable[[Fraction, Pitch], Exact]

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.checking.allowance import Allowance, Verdict, allowance, verdict
 from tablegen.checking.amounts import amount
@@ -20,8 +21,7 @@ from tablegen.numbers.units import INCHES
 from tablegen.roof.figures import Degrees, Length, Ratio
 
 
-@dataclass(frozen=True, slots=True)
-class Repeated:
+class Repeated(Struct, frozen=True):
     """One error made again at every step."""
 
     total_run: Fraction
@@ -34,8 +34,7 @@ class Repeated:
     """in; above 0 is long."""
 
 
-@dataclass(frozen=True, slots=True)
-class FittingPitch:
+class FittingPitch(Struct, frozen=True):
     """The pitch that a reading is exact for."""
 
     rise_per_foot: Length
@@ -44,8 +43,7 @@ class FittingPitch:
     """Degrees from level."""
 
 
-@dataclass(frozen=True, slots=True)
-class LengthCheck:
+class LengthCheck(Struct, frozen=True):
     """A reading judged."""
 
     of: str

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.geometry import cheeks, common, corner, seventeen
 from tablegen.geometry.pitch import Pitch, pitch_of_rise
@@ -24,8 +25,7 @@ USUAL_RISES = range(2, 19)
 """Rises that squares usually carry (common practice, no source)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(Struct, frozen=True):
     """One line of a square's table."""
 
     key: str

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import csv
 import io
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from tablegen.checking.square_figures import KEYS, RISES
 from tablegen.checking.written import Written, written
@@ -18,8 +19,7 @@ TEMPLATE = message('square.template')
 RISES_ALLOWED = message('square.rises', first=RISES.start, last=RISES.stop - 1)
 
 
-@dataclass(frozen=True, slots=True)
-class ShownRow:
+class ShownRow(Struct, frozen=True):
     """What a square shows under one rise."""
 
     rise: int

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, replace
 from enum import StrEnum
 from fractions import Fraction
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from tablegen.checking.allowance import Verdict
 from tablegen.checking.amounts import amount
@@ -51,8 +53,7 @@ EIGHTHS, TWELFTHS = 8, 12
 """Parts that squares are also engraved in; NAVEDTRA 14044, p. 2-7, names both."""
 
 
-@dataclass(frozen=True, slots=True)
-class Cell:
+class Cell(Struct, frozen=True):
     """One figure of a square, judged."""
 
     rise: int
@@ -73,8 +74,7 @@ class Cell:
     """Whether it is wrong, or leaves the square's own convention, or the rounding of its own column."""
 
 
-@dataclass(frozen=True, slots=True)
-class SquareCheck:
+class SquareCheck(Struct, frozen=True):
     """A square judged."""
 
     cells: tuple[Cell, ...]

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.checking.allowance import Allowance, Verdict, allowance, verdict
 from tablegen.checking.amounts import amount
@@ -29,8 +30,7 @@ FINE_PLACES = 4
 """Decimals of what a step may be off by."""
 
 
-@dataclass(frozen=True, slots=True)
-class Held:
+class Held(Struct, frozen=True):
     """How the square is held for one step."""
 
     body: Length
@@ -41,8 +41,7 @@ class Held:
     """Common run of one step, in."""
 
 
-@dataclass(frozen=True, slots=True)
-class Remainder:
+class Remainder(Struct, frozen=True):
     """How the odd run is held, to a sixteenth."""
 
     body: Length
@@ -51,8 +50,7 @@ class Remainder:
     """Its rise."""
 
 
-@dataclass(frozen=True, slots=True)
-class Drift:
+class Drift(Struct, frozen=True):
     """What one error of a step comes to at the last whole step."""
 
     step_off_by: Part
@@ -60,8 +58,7 @@ class Drift:
     """in."""
 
 
-@dataclass(frozen=True, slots=True)
-class SeventeenSteps:
+class SeventeenSteps(Struct, frozen=True):
     """The same hip stepped off with 17 in place of √288."""
 
     step: Length
@@ -72,8 +69,7 @@ class SeventeenSteps:
     """Odd run on the body, in: 17/12 of the common's."""
 
 
-@dataclass(frozen=True, slots=True)
-class StepMark:
+class StepMark(Struct, frozen=True):
     """Where the mark of one step goes, measured from the start in one length."""
 
     number: int
@@ -85,8 +81,7 @@ class StepMark:
     """Where steps as they are set would put it, less the exact place, in."""
 
 
-@dataclass(frozen=True, slots=True)
-class StepsCheck:
+class StepsCheck(Struct, frozen=True):
     """A member stepped off."""
 
     of: str

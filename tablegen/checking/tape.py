@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.errors import BookError
 from tablegen.messages import message
@@ -14,8 +15,7 @@ SOURCE = message('check.tape_source')
 LONGEST_FT = 100
 
 
-@dataclass(frozen=True, slots=True)
-class Band:
+class Band(Struct, frozen=True):
     """Tolerance of a metal tape over an interval measured from its zero."""
 
     from_ft: int

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.errors import Word
 from tablegen.numbers import text
@@ -18,8 +19,7 @@ METRIC_PLACES = {'mm': 0, 'cm': 1, 'm': 3}
 """Decimals of a unit that make a millimeter, which is what a metric tape shows."""
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(Struct, frozen=True):
     """The finest part that a reading names: one of so many to a unit."""
 
     unit: str
@@ -60,8 +60,7 @@ class Part:
         return text.decimal_parts(count, self.decimals)
 
 
-@dataclass(frozen=True, slots=True)
-class Written:
+class Written(Struct, frozen=True):
     """A length that somebody read."""
 
     inches: Fraction

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
 from fractions import Fraction
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.exact import Exact
@@ -29,8 +31,7 @@ SPACING_IN = INCHES.spacing
 """Of the jacks, where the book has it."""
 
 
-@dataclass(frozen=True, slots=True)
-class Roof:
+class Roof(Struct, frozen=True):
     """The roof of the store, or of its porch; the store's hips and valleys stand at regular corners."""
 
     pitch: Pitch
@@ -45,8 +46,7 @@ class Roof:
         return Plane(Members(side(self.pitch, boards)), self.run_in, settings.measure)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Stations:
+class Stations(Struct, frozen=True, kw_only=True):
     """Where the jacks of one side of a hip stand."""
 
     roof: Roof
@@ -57,8 +57,7 @@ class Stations:
     """What each is called, and its run, which is how far from the corner it stands; from the shortest."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Slopes:
+class Slopes(Struct, frozen=True, kw_only=True):
     """Two rafters of a roof whose slopes differ: a saltbox's front and back, a gambrel's lower and upper."""
 
     roofs: tuple[Roof, Roof]
@@ -67,8 +66,7 @@ class Slopes:
     """Of the roof, outside to outside of the plates."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Building:
+class Building(Struct, frozen=True, kw_only=True):
     """What is worked through: each member by the roof that it stands in, None for what the building does not have."""
 
     common: Roof | None = None

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 from itertools import islice
+
+from msgspec.structs import replace
 
 from tablegen.checking.amounts import amount
 from tablegen.examples.building import Building, Stations

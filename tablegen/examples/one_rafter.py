@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from tablegen.examples.building import store_anyway
 from tablegen.examples.rafters import mouth_stands, off_stands
 from tablegen.examples.records import Length, Worked
@@ -14,8 +12,7 @@ from tablegen.roof.framing import common
 from tablegen.settings import Settings
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class OneRafter(Worked):
+class OneRafter(Worked, frozen=True, kw_only=True):
     """A common rafter as it is marked, every figure of it."""
 
     length: Length | None

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
 from fractions import Fraction
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from tablegen.errors import BookError, SettingsFaults
 from tablegen.examples.building import Building, Roof, Slopes, Stations
@@ -21,8 +23,7 @@ from tablegen.roof.plane import Plane
 from tablegen.settings import Settings
 
 
-@dataclass(frozen=True, slots=True)
-class OwnRoof:
+class OwnRoof(Struct, frozen=True):
     """A whole roof of the reader's own in a book."""
 
     file: str

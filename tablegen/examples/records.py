@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.examples.building import Roof
 from tablegen.messages import Message
@@ -12,8 +13,7 @@ from tablegen.roof.member import Member
 from tablegen.roof.seat import Mouth
 
 
-@dataclass(frozen=True, slots=True)
-class Source:
+class Source(Struct, frozen=True):
     """A place in a table, or in the opening by member of its pitch."""
 
     table: str
@@ -28,8 +28,7 @@ class Source:
     """Of a reference table; a page has one of the others."""
 
 
-@dataclass(frozen=True, slots=True)
-class RunSource:
+class RunSource(Struct, frozen=True):
     """A place in a table of runs of the example's pitch."""
 
     table: str
@@ -44,8 +43,7 @@ Stands = dict[str, Sources]
 """Where the figures of each step stand in this book, by the step's name; a step without a place has none."""
 
 
-@dataclass(frozen=True, slots=True)
-class Length:
+class Length(Struct, frozen=True):
     """A length from the ridge's center line, read from a table of runs."""
 
     readings: tuple[Figure, ...]
@@ -57,8 +55,7 @@ class Length:
     sources: Sources
 
 
-@dataclass(frozen=True, slots=True)
-class StepOff:
+class StepOff(Struct, frozen=True):
     """The same length by stepping off with the square, held as the member's steps are."""
 
     whole: int
@@ -80,8 +77,7 @@ class StepOff:
     """Hip and valley: how far too long the whole steps are with a full 17 held for √288, to thousandths."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Worked:
+class Worked(Struct, frozen=True, kw_only=True):
     """A member that an example shows on the board, and where its figures stand."""
 
     roof: Roof
@@ -89,8 +85,7 @@ class Worked:
     stands: Stands
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Example(Worked):
+class Example(Worked, frozen=True, kw_only=True):
     """One member from the run of its common to the marks on its board."""
 
     length: Length
@@ -104,8 +99,7 @@ class Example(Worked):
     """What comes off at a ledger or purlin, ALONG the top edge, where it is read as a run."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class SlopesExample:
+class SlopesExample(Struct, frozen=True, kw_only=True):
     """Two rafters of one roof whose slopes differ: a saltbox's front and back, a gambrel's lower and upper."""
 
     rafters: tuple[Example, Example]
@@ -122,8 +116,7 @@ class SlopesExample:
         return self.rafters[0].member.kind is self.rafters[1].member.kind
 
 
-@dataclass(frozen=True, slots=True)
-class RidgeEnd:
+class RidgeEnd(Struct, frozen=True):
     """How far the ridge runs on past the point where the center lines meet, and its end common."""
 
     past: Figure
@@ -134,8 +127,7 @@ class RidgeEnd:
     """in, level, how far back each side of the end common is clipped to hips on the ridge; count 0 for nothing."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class HipExample(Example):
+class HipExample(Example, frozen=True, kw_only=True):
     """A whole hip; its member is framed against the ridge, and dropped."""
 
     between: Member
@@ -155,8 +147,7 @@ class HipExample(Example):
     """in, square to its edge, rounded up: the stock that just reaches the plate."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class ValleyExample(Example):
+class ValleyExample(Example, frozen=True, kw_only=True):
     """A whole valley, whose upper end stands in the corner of the store's ridge and the wing's."""
 
     stands_over: Figure
@@ -165,8 +156,7 @@ class ValleyExample(Example):
     """in, square to its edge, rounded up: the stock that just reaches the plate."""
 
 
-@dataclass(frozen=True, slots=True)
-class Jack:
+class Jack(Struct, frozen=True):
     """One jack; every length along its top edge, worked from its run and rounded once."""
 
     mark: str
@@ -184,8 +174,7 @@ class Jack:
     """Long point to the tail's end."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class JackExample(Worked):
+class JackExample(Worked, frozen=True, kw_only=True):
     """The jacks of one side of the hip at one spacing, the last one's board; the other side has left and right changed over."""
 
     spacing_in: Fraction

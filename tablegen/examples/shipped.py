@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 from functools import cache
 from pathlib import Path
+
+from msgspec.structs import replace
 
 from tablegen.errors import BookError
 from tablegen.examples.building import nearest_pitch

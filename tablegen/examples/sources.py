@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
 from fractions import Fraction
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from tablegen.examples.records import Length, RunSource, Source, Sources
 from tablegen.geometry.pitch import Pitch
@@ -74,8 +76,7 @@ Cell = tuple[str, Pitch | Fraction, str, Figure] | tuple[str, Pitch | Fraction, 
 thickness, spacing or size that the column is for, where there is one for each."""
 
 
-@dataclass(frozen=True, slots=True)
-class Book:
+class Book(Struct, frozen=True):
     """The pages on which figures of one pitch may stand."""
 
     pitch: Pitch

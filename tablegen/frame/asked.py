@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.figure import Measure
@@ -83,8 +84,7 @@ class Valleys(StrEnum):
     """The wing's rafters stand on the main roof's sheathing, on valley boards: no valley rafter."""
 
 
-@dataclass(frozen=True, slots=True)
-class Shed:
+class Shed(Struct, frozen=True):
     """One slope; its run is the building's width."""
 
     upper: Upper = Upper.WALL
@@ -94,21 +94,18 @@ class Shed:
     """Of a ledger, plumb."""
 
 
-@dataclass(frozen=True, slots=True)
-class Gable:
+class Gable(Struct, frozen=True):
     """One pitch, the ridge in the middle."""
 
 
-@dataclass(frozen=True, slots=True)
-class Saltbox:
+class Saltbox(Struct, frozen=True):
     """Two pitches, one ridge; plates of one height unless the back's is lower."""
 
     back: Pitch
     back_plate_below_in: Fraction = Fraction(0)
 
 
-@dataclass(frozen=True, slots=True)
-class Gambrel:
+class Gambrel(Struct, frozen=True):
     """Two slopes a side: `Asked.pitch` is the lower, steeper one."""
 
     upper: Pitch
@@ -116,8 +113,7 @@ class Gambrel:
     """Level, plate line to the line where the slopes meet, which is the center line of the purlin there."""
 
 
-@dataclass(frozen=True, slots=True)
-class Hip:
+class Hip(Struct, frozen=True):
     """Hipped at both ends, or at one."""
 
     ends: int = 2
@@ -126,8 +122,7 @@ class Hip:
     eaves: Eaves = Eaves.MATCHED
 
 
-@dataclass(frozen=True, slots=True)
-class HalfHip:
+class HalfHip(Struct, frozen=True):
     """A gable whose top is hipped, at both ends."""
 
     gable_rise_in: Fraction
@@ -135,8 +130,7 @@ class HalfHip:
     end: Pitch | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Wing:
+class Wing(Struct, frozen=True):
     """A gable or hip roof with a wing square to it on its front."""
 
     width_in: Fraction
@@ -159,8 +153,7 @@ class Wing:
     """Thickness of those boards; 0 for none."""
 
 
-@dataclass(frozen=True, slots=True)
-class ManySided:
+class ManySided(Struct, frozen=True):
     """A regular roof of many sides, to a point; given by one of the two sizes."""
 
     sides: int
@@ -170,8 +163,7 @@ class ManySided:
     """Of the post at the peak; None for none: hips meet one another."""
 
 
-@dataclass(frozen=True, slots=True)
-class Bay:
+class Bay(Struct, frozen=True):
     """Half of a regular roof of an even number of sides, against a wall."""
 
     sides: int
@@ -184,8 +176,7 @@ class Bay:
 Kind = Shed | Gable | Saltbox | Gambrel | Hip | HalfHip | Wing | ManySided | Bay
 
 
-@dataclass(frozen=True, slots=True)
-class RidgeBoard:
+class RidgeBoard(Struct, frozen=True):
     """A ridge board."""
 
     thickness_in: Fraction = Fraction(3, 2)
@@ -193,8 +184,7 @@ class RidgeBoard:
     top: RidgeTop = RidgeTop.FLUSH
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Asked:
+class Asked(Struct, frozen=True, kw_only=True):
     """One whole roof, as it is asked; lengths in inches, level unless said."""
 
     name: str

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil, lcm
 from time import monotonic
 from typing import ClassVar
+
+from msgspec import Struct
 
 from tablegen.errors import BookError, SettingsFaults
 from tablegen.frame.cutting import Cut, Cutting, bought, first_fit, least_by_length
@@ -24,7 +25,7 @@ from tablegen.numbers.figure import (
     length_rounded_up,
 )
 from tablegen.numbers.units import INCHES, Stock
-from tablegen.roof.figures import Length, Ratio, ratio, record
+from tablegen.roof.figures import Length, Ratio, ratio
 
 SECONDS = 4.0
 """That the search for the least may take, over all sizes."""
@@ -33,8 +34,7 @@ SHEET_FT2 = 4 * 8
 """Of a sheet of sheathing, 4 by 8 ft: common practice, no source."""
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
+class Piece(Struct, frozen=True):
     """Members alike, as they are cut from boards."""
 
     mark: str
@@ -46,8 +46,7 @@ class Piece:
     """Whether it may be made of several, butted end to end: a ridge, a fascia."""
 
 
-@dataclass(frozen=True, slots=True)
-class Shop:
+class Shop(Struct, frozen=True):
     """What can be bought, and how it is cut."""
 
     lengths_in: tuple[Fraction, ...]
@@ -56,8 +55,7 @@ class Shop:
     measure: Measure = Measure()
 
 
-@record
-class Sawn:
+class Sawn(Struct, frozen=True):
     """One piece of a board."""
 
     mark: str
@@ -68,8 +66,7 @@ class Sawn:
     """Of a piece that is made of several."""
 
 
-@record
-class Board:
+class Board(Struct, frozen=True):
     """One board to buy and what is cut from it, in that order."""
 
     length: Fraction
@@ -77,16 +74,14 @@ class Board:
     offcut: Length
 
 
-@record
-class Bought:
+class Bought(Struct, frozen=True):
     """Boards of one length to buy."""
 
     number: int
     length: Fraction
 
 
-@record
-class OfSize:
+class OfSize(Struct, frozen=True):
     """All boards of one size."""
 
     datum: ClassVar = ('buying.size', 'buying.piece')
@@ -107,8 +102,7 @@ class OfSize:
     """Whether it was searched for; else the longest piece that still fits was cut first."""
 
 
-@record
-class Sheathing:
+class Sheathing(Struct, frozen=True):
     """Area of the roof planes, in square feet, and sheets of 4 by 8 ft."""
 
     datum: ClassVar = ('buying.sheathing',)
@@ -119,8 +113,7 @@ class Sheathing:
     sheets: int
 
 
-@record
-class Buying:
+class Buying(Struct, frozen=True):
     """What to buy for one roof."""
 
     sizes: tuple[OfSize, ...]

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from tablegen.frame.asked import MIDDLES, Asked, Bay, Hip, HipTop, ManySided, Wing
 from tablegen.frame.plan import Plan
@@ -14,8 +15,7 @@ from tablegen.roof.member import Kind
 from tablegen.roof.seat import greater_drop
 
 
-@dataclass(frozen=True, slots=True)
-class Check:
+class Check(Struct, frozen=True):
     """One thing to measure."""
 
     name: str

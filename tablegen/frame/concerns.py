@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from tablegen.frame.asked import Asked, Bay, ManySided, Shed
 from tablegen.frame.framed import Framed
@@ -14,8 +15,7 @@ from tablegen.roof.cautions import Caution
 from tablegen.roof.member import Kind, Stop
 
 
-@dataclass(frozen=True, slots=True)
-class Concern:
+class Concern(Struct, frozen=True):
     """One caution."""
 
     caution: Caution

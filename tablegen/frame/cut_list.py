@@ -7,6 +7,8 @@ from collections.abc import Iterator
 from fractions import Fraction
 from typing import ClassVar
 
+from msgspec import Struct
+
 from tablegen.frame.asked import Asked
 from tablegen.frame.buying import Buying
 from tablegen.frame.frame import Frame
@@ -20,15 +22,14 @@ from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.figure import Measure, length_figure
 from tablegen.roof.cautions import Caution
 from tablegen.roof.cheeks import OneCheek, TwoCheeks
-from tablegen.roof.figures import Degrees, Length, PlumbLevel, TwoWays, record
+from tablegen.roof.figures import Degrees, Length, PlumbLevel, TwoWays
 from tablegen.roof.lengths import Held, held_of
 from tablegen.roof.member import Backs, End, Hand, Kind, LowerCorner, Mark, Stop
 from tablegen.roof.seat import Mouth
 from tablegen.roof.taped import Taped, taped
 
 
-@record
-class CutEnd:
+class CutEnd(Struct, frozen=True):
     """One end of a member."""
 
     stop: Stop | None
@@ -50,8 +51,7 @@ class CutEnd:
     """Of a tail cut square to the top edge."""
 
 
-@record
-class Place:
+class Place(Struct, frozen=True):
     """Where one of them stands."""
 
     slope: str
@@ -60,8 +60,7 @@ class Place:
     near_edge: Length
 
 
-@record
-class CutMember:
+class CutMember(Struct, frozen=True):
     """All members that are cut alike."""
 
     datum: ClassVar = ('cut_list.member', 'cut_list.place')
@@ -90,8 +89,7 @@ class CutMember:
     """None of a hip or valley, which stands at a corner."""
 
 
-@record
-class CutBoard:
+class CutBoard(Struct, frozen=True):
     """A ridge or another level board."""
 
     datum: ClassVar = ('cut_list.board',)
@@ -105,32 +103,28 @@ class CutBoard:
     ends: tuple[BoardEnd, ...]
 
 
-@record
-class Warned:
+class Warned(Struct, frozen=True):
     """A caution, with the marks that call for it; none where the whole roof does."""
 
     caution: Caution
     of: tuple[str, ...]
 
 
-@record
-class Measured:
+class Measured(Struct, frozen=True):
     """What one thing should measure."""
 
     what: str
     length: Length
 
 
-@record
-class ToCheck:
+class ToCheck(Struct, frozen=True):
     """One thing to measure before more is cut."""
 
     check: str
     measures: tuple[Measured, ...]
 
 
-@record
-class OfRoof:
+class OfRoof(Struct, frozen=True):
     """What was asked for."""
 
     datum: ClassVar = ('cut_list.asked',)
@@ -144,8 +138,7 @@ class OfRoof:
     nearest: Fraction
 
 
-@record
-class CutList:
+class CutList(Struct, frozen=True):
     """One whole roof as it is told."""
 
     roof: OfRoof

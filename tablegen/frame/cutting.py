@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil, gcd
+
+from msgspec import Struct
 
 Pattern = tuple[int, ...]
 """How many of each length of piece are cut from one board."""
 
 
-@dataclass(frozen=True, slots=True)
-class Cut:
+class Cut(Struct, frozen=True):
     """One board and what is cut from it."""
 
     board: int
@@ -19,8 +19,7 @@ class Cut:
     pattern: Pattern
 
 
-@dataclass(frozen=True, slots=True)
-class Cutting:
+class Cutting(Struct, frozen=True):
     """Pieces to be cut from boards of some lengths; every length a whole count of one part, none below 1."""
 
     pieces: tuple[int, ...]

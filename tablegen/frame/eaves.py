@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import replace
 from functools import partial
+
+from msgspec.structs import replace
 
 from tablegen.frame.asked import MIDDLES, Asked, Bay, HalfHip, ManySided, Shed, TailCut
 from tablegen.frame.plan import BoardEnd, EndCut, Level, LevelBoard, Plan, Point

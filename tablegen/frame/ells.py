@@ -6,7 +6,7 @@ from there to the main ridge's end.
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from tablegen.errors import BookError
 from tablegen.frame.asked import HipHead

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from tablegen.frame.asked import (
     Asked,
@@ -43,8 +44,7 @@ PLANS: dict[type, Callable[[Asked], Plan]] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Frame:
+class Frame(Struct, frozen=True):
     """One whole roof."""
 
     asked: Asked

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
 from itertools import count
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from tablegen.frame.asked import Asked
 from tablegen.frame.gable_ends import barges
@@ -35,8 +37,7 @@ UNHANDED = {Line.SIDE_RIGHT: Line.SIDE, Line.TAIL_RIGHT: Line.TAIL_SIDE}
 """Marks that change places between the two hands of a pair."""
 
 
-@dataclass(frozen=True, slots=True)
-class Standing:
+class Standing(Struct, frozen=True):
     """Where one member of a mark stands."""
 
     slope: str
@@ -50,8 +51,7 @@ class Standing:
     """On the plan: its plate line or foot, and what stops it."""
 
 
-@dataclass(frozen=True, slots=True)
-class Framed:
+class Framed(Struct, frozen=True):
     """All members that are cut alike, under one mark."""
 
     member: Member

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import ClassVar
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from tablegen.frame.asked import Asked
 from tablegen.frame.plan import ZERO, Edge, Level, LevelBoard, Plan, Point, Reach, Region, Slope
@@ -32,8 +34,7 @@ LOOKOUT, STUD = stock('2×4'), stock('2×4')
 """Lookouts lie flat."""
 
 
-@dataclass(frozen=True, slots=True)
-class Rake:
+class Rake(Struct, frozen=True):
     """The sloping edge of a slope at a gable, at its left or right end."""
 
     slope: Slope
@@ -62,8 +63,7 @@ class Rake:
         return self.upper.at(self.end_in)
 
 
-@dataclass(frozen=True, slots=True)
-class Stud:
+class Stud(Struct, frozen=True):
     """Gable studs alike."""
 
     datum: ClassVar = ('cut_list.studs',)

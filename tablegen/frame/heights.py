@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import ClassVar
+
+from msgspec import Struct
 
 from tablegen.frame.asked import Asked, Gambrel, RidgeTop, Shed, Upper
 from tablegen.frame.plan import Plan
@@ -13,8 +14,7 @@ from tablegen.numbers.figure import length_figure
 from tablegen.roof.figures import Length
 
 
-@dataclass(frozen=True, slots=True)
-class Heights:
+class Heights(Struct, frozen=True):
     """Of the roof, PLUMB over the main plates' top."""
 
     datum: ClassVar = ('cut_list.heights',)

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
 from fractions import Fraction
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from tablegen.frame.asked import Asked, HipHead
 from tablegen.frame.plan import (
@@ -24,8 +26,7 @@ from tablegen.roof.members import Members
 from tablegen.roof.stopped import one_cheek_tail
 
 
-@dataclass(frozen=True, slots=True)
-class Ends:
+class Ends(Struct, frozen=True):
     """The sloping ends of one roof."""
 
     asked: Asked

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.frame.asked import Asked, Valleys, Wing
 from tablegen.frame.plan import ZERO, Plan
@@ -16,8 +17,7 @@ from tablegen.numbers.exact import Exact, exact
 from tablegen.roof.members import Members
 
 
-@dataclass(frozen=True, slots=True)
-class Joined:
+class Joined(Struct, frozen=True):
     """A wing and the main front that it stands on; along the front from its left end."""
 
     asked: Asked

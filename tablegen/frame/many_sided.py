@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from fractions import Fraction
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from tablegen.errors import BookError
 from tablegen.frame import limits
@@ -25,8 +27,7 @@ from tablegen.roof.stopped import peak_end, post_end
 HALF = 2
 
 
-@dataclass(frozen=True, slots=True)
-class Round:
+class Round(Struct, frozen=True):
     """A regular roof, before its sides are laid around its middle."""
 
     asked: Asked

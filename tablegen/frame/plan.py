@@ -7,10 +7,12 @@ A slope is seen from outside, its plate line level before one: `along` runs from
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from fractions import Fraction
 from typing import ClassVar
+
+from msgspec import Struct, field
+from msgspec.structs import replace
 
 from tablegen.numbers.exact import Exact, exact, sign
 from tablegen.roof.figures import Degrees
@@ -40,8 +42,7 @@ class Edge(StrEnum):
     """A valley board that lies on the main roof's sheathing."""
 
 
-@dataclass(frozen=True, slots=True)
-class Reach:
+class Reach(Struct, frozen=True):
     """A straight stretch of a slope's bounds, by the center line of what lies there."""
 
     edge: Edge
@@ -80,8 +81,7 @@ class Reach:
         return self.start_in <= along_in <= self.end_in
 
 
-@dataclass(frozen=True, slots=True)
-class Region:
+class Region(Struct, frozen=True):
     """A part of a slope whose rafters run from one lower line to one upper line."""
 
     lower: tuple[Reach, ...]
@@ -105,8 +105,7 @@ class Region:
         return min(found, key=lambda one: one[0], default=None)
 
 
-@dataclass(frozen=True, slots=True)
-class Slope:
+class Slope(Struct, frozen=True):
     """One slope of the roof."""
 
     name: str
@@ -164,8 +163,7 @@ def _last(reaches: tuple[Reach, ...], along_in: Exact) -> Reach | None:
     return found[0] if found else None
 
 
-@dataclass(frozen=True, slots=True)
-class CornerBoard:
+class CornerBoard(Struct, frozen=True):
     """A hip or a valley where it lies."""
 
     member: Member
@@ -203,8 +201,7 @@ class EndCut(StrEnum):
     """Of a board flat on a roof: straight up it, against its mate."""
 
 
-@dataclass(frozen=True, slots=True)
-class BoardEnd:
+class BoardEnd(Struct, frozen=True):
     """An end of a level board that is not square."""
 
     datum: ClassVar = ('cut_list.board_end',)
@@ -217,8 +214,7 @@ class BoardEnd:
     """Its tilt from square to that face."""
 
 
-@dataclass(frozen=True, slots=True)
-class LevelBoard:
+class LevelBoard(Struct, frozen=True):
     """A ridge, a purlin, a fascia… where it lies."""
 
     mark: str
@@ -242,8 +238,7 @@ class LevelBoard:
     """Of a fascia: the place of its eave in the plan's edges."""
 
 
-@dataclass(frozen=True, slots=True)
-class Plan:
+class Plan(Struct, frozen=True):
     """The whole roof in plan."""
 
     slopes: tuple[Slope, ...]

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
 from fractions import Fraction
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from tablegen.frame.asked import Asked
 from tablegen.frame.plan import Edge, Reach, Region, Slope
@@ -49,8 +51,7 @@ KINDS = {
 """What a rafter is by what is below it and above it."""
 
 
-@dataclass(frozen=True, slots=True)
-class Stood:
+class Stood(Struct, frozen=True):
     """A rafter where it stands."""
 
     member: Member

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 from fractions import Fraction
 from typing import Any
+
+from msgspec.structs import replace
 
 from tablegen.errors import BookError, SettingsFaults, did_you_mean, meant
 from tablegen.frame.asked import LEDGER_IN, Asked, RidgeBoard, Shed, TailCut, Upper, Wing

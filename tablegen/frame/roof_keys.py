@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
+
+from msgspec import Struct
 
 from tablegen.errors import BookError, each_of
 from tablegen.frame.asked import (
@@ -53,8 +54,7 @@ Values = Mapping[str, Any]
 """What has been read, by the file's keys."""
 
 
-@dataclass(frozen=True, slots=True)
-class OfKind:
+class OfKind(Struct, frozen=True):
     """A kind of roof: its record, and its own keys, each with the field that it says."""
 
     record: type

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from tablegen.frame.asked import Asked, Bay, ManySided
 from tablegen.frame.heights import ridge_heights
@@ -16,8 +16,7 @@ UPPER = '_upper'
 """How the name of a gambrel's upper slope ends."""
 
 
-@dataclass(frozen=True, slots=True)
-class Leg:
+class Leg(Struct, frozen=True):
     """A stretch of the top edges, from its lower line to its upper one."""
 
     pitch: Pitch
@@ -28,8 +27,7 @@ class Leg:
     """Of its upper end, PLUMB over the main plates."""
 
 
-@dataclass(frozen=True, slots=True)
-class Section:
+class Section(Struct, frozen=True):
     """Half a roof: one slope, a gambrel's two."""
 
     slopes: tuple[str, ...]

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
+
+from msgspec.structs import replace
 
 from tablegen.frame.plan import ZERO, CornerBoard, Plan, Point, Slope
 from tablegen.frame.wing_parts import turned_over

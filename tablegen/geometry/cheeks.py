@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.geometry.corner import Corner, hip_angle, in_plane
 from tablegen.numbers.angles import Angle
@@ -14,8 +15,7 @@ SAW_SCALE_TANGENT = 1
 """Tangent of the tilt where most saws' scales end, 45 degrees: common practice, no source."""
 
 
-@dataclass(frozen=True, slots=True)
-class Cheek:
+class Cheek(Struct, frozen=True):
     """One cut on the skew, plumb but for what meets a leaning fascia, read three ways."""
 
     saw: Angle

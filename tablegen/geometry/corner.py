@@ -7,9 +7,10 @@ the one whose sides agree, square in plan: square_corner(slope, slope), Pitch.co
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
+
+from msgspec import Struct
 
 from tablegen.errors import BookError
 from tablegen.messages import message
@@ -20,8 +21,7 @@ SQUARE = exact(1)
 """Tangent of half the plan angle of a square corner."""
 
 
-@dataclass(frozen=True)
-class Corner:
+class Corner(Struct, frozen=True, dict=True):
     """The hip or valley of a corner, seen from side A; turned() sees it from side B."""
 
     slope_a: Exact

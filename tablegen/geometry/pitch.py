@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
+
+from msgspec import Struct
 
 from tablegen.geometry.corner import Corner, square_corner
 from tablegen.numbers import text
@@ -14,8 +15,7 @@ from tablegen.numbers.text import Parts
 from tablegen.numbers.units import INCHES
 
 
-@dataclass(frozen=True)
-class Pitch:
+class Pitch(Struct, frozen=True, dict=True):
     """A roof's slope."""
 
     slope: Exact

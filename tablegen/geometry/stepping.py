@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.geometry import corner
 from tablegen.geometry.corner import Corner
@@ -20,8 +21,7 @@ SQUARE = Measure(16)
 """A framing square is read in sixteenths; √288 on it is 17."""
 
 
-@dataclass(frozen=True, slots=True)
-class Hold:
+class Hold(Struct, frozen=True):
     """The two figures at which the square lies on the board's top edge: the body level, the tongue plumb."""
 
     body_in: Exact
@@ -65,8 +65,7 @@ class Hold:
         return text.run(self.run_in)
 
 
-@dataclass(frozen=True, slots=True)
-class Steps:
+class Steps(Struct, frozen=True):
     """A length stepped off."""
 
     run_in: Fraction

@@ -6,15 +6,14 @@ Boards of one thickness; both pieces of a joint have the same bevel.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from tablegen.geometry.corner import Corner, in_plane
 from tablegen.numbers.angles import Angle, angle_of_sine, half_angle_of_cosine
 from tablegen.numbers.exact import Exact
 
 
-@dataclass(frozen=True, slots=True)
-class Miter:
+class Miter(Struct, frozen=True):
     """One end of one board."""
 
     miter: Angle

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
 from math import isqrt
+
+from msgspec import Struct
 
 from tablegen.numbers.exact import Exact, Terms, exact, floor_of, one_term, root, sign
 
@@ -14,8 +15,7 @@ KNOWN = {30: root(Fraction(1, 3)), 45: exact(1), 60: root(3)}
 """Tangents whose square is rational, by degrees."""
 
 
-@dataclass(frozen=True, slots=True)
-class Angle:
+class Angle(Struct, frozen=True):
     """An angle from 0 to 90 degrees (or 0 to -90) by its tangent.
 
     tangent: exact, or None for 90 degrees.

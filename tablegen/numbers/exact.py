@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from fractions import Fraction
 from math import isqrt
+
+from msgspec import Struct
 
 Rational = int | Fraction
 Terms = tuple[tuple[Fraction, Fraction], ...]
@@ -19,8 +20,7 @@ SMALL = 2**32
 NEAR = 10**70  # steps in one of the rational that stands for a sum of roots, where a square must be rational
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Exact:
+class Exact(Struct, frozen=True, eq=False):
     """A sum of coefficients times roots of rationals, held exactly.
 
     terms: (coefficient, radicand) pairs. No two radicands differ by the square of a rational, so the
@@ -79,6 +79,9 @@ class Exact:
 
     def __eq__(self, other: object) -> bool:
         return isinstance(other, (Exact, int, Fraction)) and not (self - other).terms
+
+    def __ne__(self, other: object) -> bool:  # a Struct has its own, which knows nothing of this ==
+        return not self == other
 
     def __hash__(self) -> int:
         raise TypeError('an Exact has many forms of one value: do not use it as a key')

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle, degrees_count
@@ -20,8 +21,7 @@ DATA_PLACES = 9
 NEAREST, DOWN, UP = 'nearest', 'down', 'up'
 
 
-@dataclass(frozen=True, slots=True)
-class Root:
+class Root(Struct, frozen=True):
     """The root of a rational, which run tables hold until it is rounded: quicker than a sum of roots."""
 
     square: Fraction
@@ -30,8 +30,7 @@ class Root:
 Value = Exact | Root | Angle | Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class Figure:
+class Figure(Struct, frozen=True, eq=False):
     """One printed number."""
 
     count: int
@@ -42,11 +41,24 @@ class Figure:
     """'in', 'deg', 'ft', or '' for a ratio."""
     parts: Parts
     """Sign, feet, whole number and fraction or decimals as they are printed; final."""
-    value: Value | None = field(default=None, compare=False, repr=False)
+    value: Value | None = None
     """What it was rounded from, in its unit; an Angle for degrees. None where only the count is known (a sum read
     from a table)."""
-    way: str = field(default=NEAREST, compare=False, repr=False)
+    way: str = NEAREST
     """NEAREST, a half going up; DOWN for a limit not to be passed; UP for one not to be gone under."""
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Figure) and self._printed == other._printed
+
+    def __ne__(self, other: object) -> bool:  # a Struct has its own, which knows nothing of this ==
+        return not self == other
+
+    def __hash__(self) -> int:
+        return hash(self._printed)
+
+    @property
+    def _printed(self) -> tuple[int, int, str, Parts]:
+        return self.count, self.per, self.unit, self.parts
 
     @property
     def text(self) -> str:
@@ -94,8 +106,7 @@ class Figure:
                 return _rounded(value, scale, self.way)
 
 
-@dataclass(frozen=True, slots=True)
-class Measure:
+class Measure(Struct, frozen=True):
     """How a book's lengths are rounded and read."""
 
     per: int = INCHES.part

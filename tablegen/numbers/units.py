@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 
+from msgspec import Struct
 
-@dataclass(frozen=True, slots=True)
-class Stock:
+
+class Stock(Struct, frozen=True):
     """One size of rafter stock, dry."""
 
     name: str
@@ -18,8 +18,7 @@ class Stock:
     """Dressed, in: square to the edge, top to bottom."""
 
 
-@dataclass(frozen=True, slots=True)
-class Units:
+class Units(Struct, frozen=True):
     """One system of units; its lengths are in its own unit."""
 
     name: str

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
+
+from msgspec import Struct
 
 from tablegen.proof.page import Line, Phrase, close, lines_of, said, under
 from tablegen.proof.word import Word
@@ -16,16 +17,14 @@ HAIR, EDGE, GAP, SKIPPED = 0.05, 1.2, 0.45, 1.5
 rows further apart than SKIPPED times the usual have lost one between them."""
 
 
-@dataclass(frozen=True)
-class Row:
+class Row(Struct, frozen=True):
     """A row of a table: its label and what stands under each head."""
 
     label: str
     cells: tuple[str, ...]
 
 
-@dataclass(frozen=True)
-class CardFace:
+class CardFace(Struct, frozen=True, dict=True):
     """The words of one side of a card."""
 
     page: int

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, replace
 from fractions import Fraction
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from tablegen.proof.card_face import CardFace
 from tablegen.proof.card_sheet import read_sheets
@@ -23,8 +25,7 @@ USUAL = Boards(Fraction(3, 2), Fraction(3, 2), Fraction(3, 2), '2×8', '2×8', '
 THOUSANDTHS = 3
 
 
-@dataclass(frozen=True)
-class CardNames:
+class CardNames(Struct, frozen=True):
     """What is printed on cards."""
 
     columns: tuple[tuple[str, str], ...]
@@ -52,8 +53,7 @@ Told = Callable[[int], Sequence[str]]
 """What may be printed, where lengths are rounded to parts of so many to the inch."""
 
 
-@dataclass(frozen=True)
-class _Figure:
+class _Figure(Struct, frozen=True):
     page: int
     row: str
     head: str

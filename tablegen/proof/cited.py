@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from tablegen.proof.found import Fault, Found
 from tablegen.proof.page import Page, lines_of, said

@@ -7,10 +7,11 @@ back; the lower half goes inside the upper; a section is folded with its fronts 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from functools import cached_property
 from itertools import groupby, pairwise
 from typing import NamedTuple
+
+from msgspec import Struct
 
 from tablegen.proof.found import Fault, Found
 from tablegen.proof.ink import Ink, Piece, Stroke
@@ -39,8 +40,7 @@ class Half(NamedTuple):
     right: Leaf
 
 
-@dataclass
-class Side:
+class Side(Struct, dict=True):
     """One side of a sheet and what its margin says of it."""
 
     place: int
@@ -74,8 +74,7 @@ class Side:
         return None
 
 
-@dataclass
-class Folder:
+class Folder(Struct, dict=True):
     """Folds the sheets of one book."""
 
     pages: Sequence[Page]

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, fields
+from msgspec import Struct, field
 
 
-@dataclass(frozen=True, slots=True)
-class Fault:
+class Fault(Struct, frozen=True):
     """One thing that differs."""
 
     kind: str
@@ -20,8 +19,7 @@ class Fault:
     right: str
 
 
-@dataclass
-class Found:
+class Found(Struct):
     """The whole of it."""
 
     figures: int = 0
@@ -45,9 +43,9 @@ class Found:
 
     def add(self, other: Found) -> None:
         """Take what was found elsewhere in the same pages behind what was found here."""
-        for one in fields(self):
-            mine, more = getattr(self, one.name), getattr(other, one.name)
-            setattr(self, one.name, mine | more if isinstance(mine, set) else mine + more)
+        for name in self.__struct_fields__:
+            mine, more = getattr(self, name), getattr(other, name)
+            setattr(self, name, mine | more if isinstance(mine, set) else mine + more)
 
     @property
     def unread(self) -> list[int]:

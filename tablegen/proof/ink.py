@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from math import hypot
+
+from msgspec import Struct
 
 from tablegen.proof.word import Unread, Word
 
 Spot = tuple[float, float]
 
 
-@dataclass(frozen=True, slots=True)
-class Stroke:
+class Stroke(Struct, frozen=True):
     """A line that is drawn along."""
 
     points: tuple[Spot, ...]
@@ -32,8 +32,7 @@ class Stroke:
         return min(across), min(up), max(across), max(up)
 
 
-@dataclass(frozen=True, slots=True)
-class Said:
+class Said(Struct, frozen=True):
     """Words in a line, at whatever turn."""
 
     text: str
@@ -47,8 +46,7 @@ class Said:
         return (self.start[0] + self.end[0]) / 2, (self.start[1] + self.end[1]) / 2
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
+class Piece(Struct, frozen=True):
     """A drawing placed whole, such as a face of a card, with its words where they stand on the page."""
 
     name: str
@@ -56,7 +54,7 @@ class Piece:
     low: float
     right: float
     high: float
-    given: tuple[Word, ...] | Unread = field(repr=False)
+    given: tuple[Word, ...] | Unread
 
     @property
     def words(self) -> tuple[Word, ...]:
@@ -64,8 +62,7 @@ class Piece:
         return tuple(self.given.read()) if isinstance(self.given, Unread) else self.given
 
 
-@dataclass(frozen=True, slots=True)
-class Ink:
+class Ink(Struct, frozen=True):
     """All of it."""
 
     strokes: tuple[Stroke, ...] = ()

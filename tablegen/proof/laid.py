@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import groupby
+
+from msgspec import Struct
 
 from tablegen.proof.page import Line, Page, Phrase, phrase_of, said
 
@@ -13,8 +14,7 @@ ONE_STOP, OVERLAP, ALIKE = 0.6, 0.1, 0.1
 past its left at least, and what the lines of heads differ by at most."""
 
 
-@dataclass(frozen=True)
-class Laid:
+class Laid(Struct, frozen=True):
     """A table, or as much of it as stands in one place."""
 
     corner: str

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from tablegen.proof.found import Fault, Found
 from tablegen.proof.names import MarkingNames, Side, Where
@@ -16,8 +17,7 @@ LENGTHS, DRAWN = 'lengths', 'drawing'
 """What stands for the lengths by run of a page, and for its drawing."""
 
 
-@dataclass
-class Entry:
+class Entry(Struct):
     """One line to fill in."""
 
     name: str

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 
-@dataclass(frozen=True, slots=True)
-class Rows:
+class Rows(Struct, frozen=True):
     """Rows under a title beside the lengths of an opening."""
 
     title: str
@@ -20,8 +20,7 @@ class Rows:
     """What begins the line that has the lower half of the heads, where they have two lines."""
 
 
-@dataclass(frozen=True, slots=True)
-class Side:
+class Side(Struct, frozen=True):
     """One page of an opening."""
 
     title: str
@@ -32,8 +31,7 @@ class Side:
     rows: tuple[Rows, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Glance:
+class Glance(Struct, frozen=True):
     """A page with a row for each pitch."""
 
     title: str
@@ -43,8 +41,7 @@ class Glance:
     """Whole rises that have a row each; none where a book's pitches have."""
 
 
-@dataclass(frozen=True, slots=True)
-class Member:
+class Member(Struct, frozen=True):
     """A page of a pitch by member."""
 
     title: str
@@ -59,8 +56,7 @@ class Member:
     rows: tuple[Rows, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class RunTable:
+class RunTable(Struct, frozen=True):
     """A pitch's table by feet and inches."""
 
     kind: str
@@ -73,8 +69,7 @@ class RunTable:
     """Name of the figure in it."""
 
 
-@dataclass(frozen=True, slots=True)
-class Listed:
+class Listed(Struct, frozen=True):
     """Columns of figures, a row a run or a jack."""
 
     titles: tuple[str, ...]
@@ -85,8 +80,7 @@ class Listed:
     """Head, and what its lengths are of."""
 
 
-@dataclass(frozen=True, slots=True)
-class Sheet:
+class Sheet(Struct, frozen=True):
     """A reference table."""
 
     key: str
@@ -105,8 +99,7 @@ class Sheet:
     """Names of its rows; none where they are a book's pitches."""
 
 
-@dataclass(frozen=True, slots=True)
-class TableNames:
+class TableNames(Struct, frozen=True):
     """All of the tables."""
 
     inches: str
@@ -121,8 +114,7 @@ class TableNames:
     sheets: tuple[Sheet, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Sentence:
+class Sentence(Struct, frozen=True):
     """A sentence of a worked example, with what it and the figures beside it tell."""
 
     words: str
@@ -135,8 +127,7 @@ class Sentence:
     """How the member is framed that it is said of, '' where it does not tell."""
 
 
-@dataclass(frozen=True, slots=True)
-class Example:
+class Example(Struct, frozen=True):
     """What stands on the pages of one kind of member."""
 
     kind: str
@@ -149,8 +140,7 @@ class Example:
     """Of its table's columns, and what each is of."""
 
 
-@dataclass(frozen=True, slots=True)
-class Citing:
+class Citing(Struct, frozen=True):
     """How a place in the book is said."""
 
     page: str
@@ -173,8 +163,7 @@ class Citing:
     """From what a row is called to what it is cited by, where that is another."""
 
 
-@dataclass(frozen=True, slots=True)
-class ExampleNames:
+class ExampleNames(Struct, frozen=True):
     """All of the worked examples."""
 
     kinds: tuple[Example, ...]
@@ -193,8 +182,7 @@ Where = tuple[int, tuple[str, ...], int]
 """A side of an opening, the names of the figures that are read there, and which glance has more of them, -1 for none."""
 
 
-@dataclass(frozen=True, slots=True)
-class MarkingNames:
+class MarkingNames(Struct, frozen=True):
     """The marking sheets."""
 
     titles: tuple[str, str]
@@ -208,8 +196,7 @@ class MarkingNames:
     """What begins the number of another page."""
 
 
-@dataclass(frozen=True, slots=True)
-class SaidPage:
+class SaidPage(Struct, frozen=True):
     """A page that says a few figures."""
 
     kind: str
@@ -220,8 +207,7 @@ class SaidPage:
     """Names of its rows; none where they are not known before."""
 
 
-@dataclass(frozen=True, slots=True)
-class Names:
+class Names(Struct, frozen=True):
     """All of them."""
 
     foot: str
@@ -242,8 +228,7 @@ class Names:
     marking: MarkingNames
 
 
-@dataclass(frozen=True, slots=True)
-class SheetNames:
+class SheetNames(Struct, frozen=True):
     """What stands in the margin of a sheet."""
 
     section: str

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field, fields
 from functools import cached_property
 from itertools import groupby
+
+from msgspec import Struct, field
 
 from tablegen.proof.ink import Ink
 from tablegen.proof.word import Link, Unread, Word
@@ -30,8 +31,7 @@ def close(words: Sequence[Word]) -> str:
     return told
 
 
-@dataclass(frozen=True, slots=True)
-class Phrase:
+class Phrase(Struct, frozen=True):
     """Bold words that stand together, such as a head."""
 
     text: str
@@ -41,15 +41,14 @@ class Phrase:
     size: float
 
 
-@dataclass
-class Page:
+class Page(Struct, dict=True):
     """The words of a page."""
 
     number: int
     """Its place in the file, from 1."""
-    given: list[Word] | Unread = field(repr=False)
-    links: list[Link] = field(default_factory=list, repr=False)
-    see: Callable[[], Ink] = field(default=Ink, repr=False)
+    given: list[Word] | Unread
+    links: list[Link] = field(default_factory=list)
+    see: Callable[[], Ink] = Ink
 
     @cached_property
     def words(self) -> list[Word]:
@@ -58,7 +57,7 @@ class Page:
 
     def forget(self) -> None:
         """Keep nothing of what was read; it is read again where it is asked for."""
-        for name in self.__dict__.keys() - {one.name for one in fields(self)}:
+        for name in self.__dict__.keys() - set(self.__struct_fields__):
             del self.__dict__[name]
 
     @cached_property

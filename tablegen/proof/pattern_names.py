@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 
-@dataclass(frozen=True)
-class PatternNames:
+class PatternNames(Struct, frozen=True):
     """What is printed on patterns."""
 
     prints: str

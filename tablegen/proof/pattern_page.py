@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import combinations, pairwise
 from math import atan2, degrees, hypot
+
+from msgspec import Struct, field
 
 from tablegen.proof.digits import FOOT_IN
 from tablegen.proof.ink import Said, Spot, Stroke
@@ -32,8 +33,7 @@ REACH = 6.4
 """Of a register mark's cross, mm."""
 
 
-@dataclass(frozen=True)
-class Drawn:
+class Drawn(Struct, frozen=True):
     """A line with its name."""
 
     ink: str
@@ -66,8 +66,7 @@ class Drawn:
         return (px * across + py * up) / long, abs(px * up - py * across) / long
 
 
-@dataclass
-class PatternPage:
+class PatternPage(Struct, dict=True):
     """One page."""
 
     page: Page
@@ -183,8 +182,7 @@ def _apart(one: Spot, other: Spot) -> Spot:
 # Pages laid together ----------------------------------------------------------------------------------------
 
 
-@dataclass
-class Piece:
+class Piece(Struct, dict=True):
     """Pages laid mark on mark."""
 
     pages: list[tuple[PatternPage, Spot]]

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
 from functools import cached_property
+
+from msgspec import Struct, field
 
 from tablegen.proof.found import Found
 from tablegen.proof.names import Citing
@@ -17,7 +18,7 @@ HELD = '\0'
 """Stands for a name in quotes, which may hold anything."""
 
 
-class Kept(Found):
+class Kept(Found, dict=True):
     """What was found, with every figure by its page."""
 
     @cached_property
@@ -31,8 +32,7 @@ class Kept(Found):
         super().figure(page, row, head, printed, *right)
 
 
-@dataclass(frozen=True)
-class Place:
+class Place(Struct, frozen=True):
     """One place."""
 
     page: int
@@ -42,8 +42,7 @@ class Place:
     """'' where the row has one figure."""
 
 
-@dataclass
-class Places:
+class Places(Struct):
     """All figures that may be cited."""
 
     citing: Citing

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
 from functools import cache, cached_property
+
+from msgspec import Struct
 
 from tablegen.proof.digits import SLACK, real, written
 from tablegen.proof.space import Plane, Vector, angle, between, cross, dot, level, meet, plane, size, vector
@@ -26,8 +27,7 @@ LEAST_LEFT = Decimal('3.5')
 """in, of wood over a notch before a tail. Source: IRC 2024 R802.7.1.1."""
 
 
-@dataclass(frozen=True)
-class Boards:
+class Boards(Struct, frozen=True):
     """What a page says its boards are; in."""
 
     ridge: Fraction
@@ -49,8 +49,7 @@ def _both(start: Vector, end: Vector) -> tuple[Decimal, Decimal]:
     return size(level(way)), size(way)
 
 
-@dataclass(frozen=True, eq=False)
-class Corner:
+class Corner(Struct, frozen=True, eq=False, dict=True):
     """A square corner of two roofs of one slope, its tops through the plate lines; `corner` gives the same one again."""
 
     slope: Decimal

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from decimal import Decimal
+
+from msgspec.structs import replace
 
 from tablegen.proof.digits import SLACK, real
 from tablegen.proof.roof import UP

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.proof.digits import FOOT_IN, SLACK, real
 from tablegen.proof.roof_slopes import LEVEL, Slope, run_of
@@ -15,8 +16,7 @@ from tablegen.proof.roof_whole import Roof
 from tablegen.proof.space import Plane, angle, between, cross, dot, meet, plane, size
 
 
-@dataclass(frozen=True)
-class Cut:
+class Cut(Struct, frozen=True):
     """An end of a level board that is not square."""
 
     hand: int | None
@@ -27,8 +27,7 @@ class Cut:
     blade: Decimal
 
 
-@dataclass(frozen=True)
-class Laid:
+class Laid(Struct, frozen=True):
     """A fascia or a valley board."""
 
     kind: str

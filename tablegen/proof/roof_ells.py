@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 from decimal import Decimal
+
+from msgspec.structs import replace
 
 from tablegen.proof.digits import real
 from tablegen.proof.roof_corners import HALF, center_of, commons_head, hip, line_of

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from dataclasses import dataclass, field
 from decimal import Decimal
+
+from msgspec import Struct, field
 
 from tablegen.proof.digits import decimals, nearest, real
 from tablegen.proof.roof import UP
@@ -22,8 +23,7 @@ LENGTH = re.compile(r'(?<=[\d″]) (?=\D).*')
 """What is said after a length of how an end is sawn."""
 
 
-@dataclass
-class Left:
+class Left(Struct):
     """What of the level boards was not read yet."""
 
     levels: dict[str, Level]

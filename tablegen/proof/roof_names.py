@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 
-@dataclass(frozen=True)
-class RoofNames:
+class RoofNames(Struct, frozen=True):
     """Every mapping leads from what a thing is to what it is called, but for those that are told otherwise."""
 
     titles: Mapping[str, str]

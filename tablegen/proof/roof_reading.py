@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
 from decimal import Decimal
 from fractions import Fraction
 from math import ceil
+
+from msgspec import Struct, field
 
 from tablegen.proof.digits import FOOT_IN, SLACK, decimals, named, nearest, real, written
 from tablegen.proof.found import Fault, Found
@@ -20,8 +21,7 @@ MM, MM_ALONE = Fraction(254, 10), 127
 """Of an inch; a prime of what is told in millimeters and is on no tape of inches."""
 
 
-@dataclass
-class Stood:
+class Stood(Struct):
     """A rafter where it stands, as the layout of plates has it."""
 
     slope: Slope
@@ -32,8 +32,7 @@ class Stood:
     """'' for one that has none."""
 
 
-@dataclass
-class Reading:
+class Reading(Struct):
     """All of it."""
 
     asked: Asked

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
 from decimal import Decimal
 from fractions import Fraction
 from itertools import pairwise
+
+from msgspec import Struct, field
 
 from tablegen.proof.digits import SLACK, real
 from tablegen.proof.roof import UP
@@ -21,8 +22,7 @@ ZERO = Decimal(0)
 LEVEL = Plane(UP, ZERO)
 
 
-@dataclass
-class Slope:
+class Slope(Struct):
     """One plane of the roof over its plate."""
 
     name: str

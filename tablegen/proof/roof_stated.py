@@ -5,10 +5,11 @@ from __future__ import annotations
 import re
 import tomllib
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
 from typing import Any
+
+from msgspec import Struct
 
 from tablegen.proof.digits import FOOT_IN, read
 from tablegen.proof.roof import DEPTHS
@@ -24,8 +25,7 @@ class Unstated(ValueError):
     """Sheets that do not say what they were worked out from."""
 
 
-@dataclass(frozen=True)
-class Asked:
+class Asked(Struct, frozen=True):
     """The lines, each by its key; lengths in inches."""
 
     told: Mapping[str, Any]

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from decimal import Decimal
 from fractions import Fraction
+
+from msgspec import Struct, field
 
 from tablegen.proof.digits import SLACK
 from tablegen.proof.space import Plane
@@ -26,8 +27,7 @@ KINDS = {
 """What a rafter is by what is below and above it."""
 
 
-@dataclass(frozen=True)
-class Stop:
+class Stop(Struct, frozen=True):
     """What rafters end at: the plumb plane of its center line, and how thick it is."""
 
     edge: str
@@ -52,8 +52,7 @@ class Stop:
         return after and (self.end is None or along <= self.end + SLACK)
 
 
-@dataclass
-class Region:
+class Region(Struct):
     """A part of a slope whose rafters run from one lower line to one upper line."""
 
     upper: list[Stop] = field(default_factory=list)
@@ -70,8 +69,7 @@ class Region:
         return after and (self.end is None or along <= self.end + SLACK)
 
 
-@dataclass(frozen=True)
-class Way:
+class Way(Struct, frozen=True):
     """Where a rafter runs: from how far inward, off what, to how far, and to what."""
 
     region: Region

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
 from decimal import Decimal
+
+from msgspec import Struct, field
 
 from tablegen.proof.digits import real
 from tablegen.proof.roof_slopes import ZERO, Slope
@@ -13,8 +14,7 @@ from tablegen.proof.space import Plane, Vector, between, dot, size
 from tablegen.proof.timber import Timber
 
 
-@dataclass(frozen=True)
-class Corner:
+class Corner(Struct, frozen=True):
     """A hip or valley where it lies."""
 
     kind: str
@@ -44,8 +44,7 @@ class Corner:
         return abs(dot(self.inward, self.board.ahead)) * along * self.board.flat
 
 
-@dataclass(frozen=True)
-class Rake:
+class Rake(Struct, frozen=True):
     """The sloping edge of a slope at a gable."""
 
     slope: Slope
@@ -57,8 +56,7 @@ class Rake:
     """From how far inward to how far there are studs under it, what stands in their way taken off."""
 
 
-@dataclass
-class Level:
+class Level(Struct):
     """A ridge or purlin: from one end of it to the other, what an end is cut to."""
 
     start: Vector
@@ -72,8 +70,7 @@ class Level:
         return size(between(self.start, self.end))
 
 
-@dataclass
-class Roof:
+class Roof(Struct):
     """All of them."""
 
     asked: Asked

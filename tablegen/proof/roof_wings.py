@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.proof.digits import SLACK, real
 from tablegen.proof.roof_corners import HALF, center_of, commons_head, hip, line_of, stop_of, valley
@@ -17,8 +18,7 @@ from tablegen.proof.space import Plane, angle, meet
 from tablegen.proof.timber import End, past
 
 
-@dataclass
-class Joined:
+class Joined(Struct):
     """A wing and the roof that it stands on."""
 
     asked: Asked

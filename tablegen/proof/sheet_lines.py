@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
+
+from msgspec import Struct, field
 
 from tablegen.proof.page import Line, Page, close, lines_of
 from tablegen.proof.word import Word
@@ -18,16 +19,14 @@ GAP, EDGE = 0.45, 1.0
 """Words of a head stand closer than so many of their size; points that a cell may begin left of its head."""
 
 
-@dataclass(frozen=True)
-class Row:
+class Row(Struct, frozen=True):
     """A line of a table."""
 
     page: int
     cells: tuple[str, ...]
 
 
-@dataclass
-class Table:
+class Table(Struct):
     """A table under its heads."""
 
     heads: tuple[str, ...]
@@ -38,8 +37,7 @@ class Table:
         return self.heads.index(head) if self.heads.count(head) == 1 else None
 
 
-@dataclass
-class Sheet:
+class Sheet(Struct):
     """What stands from one title to the next."""
 
     page: int

@@ -5,11 +5,12 @@ from __future__ import annotations
 import re
 import tomllib
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
 from functools import cache, cached_property
 from typing import Any, NamedTuple
+
+from msgspec import Struct
 
 from tablegen.proof.digits import FOOT_IN, named, read, read_run, real, tangent
 from tablegen.proof.page import Page, said
@@ -53,8 +54,7 @@ class Runs(NamedTuple):
 USUAL_RUNS = Runs(Fraction(1), Fraction(MOST_FEET * FOOT_IN), Fraction(1))
 
 
-@dataclass(frozen=True)
-class Stated:
+class Stated(Struct, frozen=True, dict=True):
     """The settings of a copy, so far as its figures ask for them; lengths in inches."""
 
     language: str

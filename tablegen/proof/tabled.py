@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
 from decimal import ROUND_FLOOR, Decimal
 from fractions import Fraction
 from functools import cached_property
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from tablegen.proof.digits import FOOT_IN, SLACK, decimals, real, tangent, written
 from tablegen.proof.figures import figures
@@ -21,8 +23,7 @@ OLD_SEAT = Fraction(17, 12)
 SHARES = {'longest-seat-quarter': Fraction(1, 4), 'longest-seat-third': Fraction(1, 3)}
 
 
-@dataclass(frozen=True)
-class Asked:
+class Asked(Struct, frozen=True, dict=True):
     """One cell."""
 
     table: str

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from decimal import ROUND_CEILING, Decimal
 from fractions import Fraction
 from functools import cache, cached_property
+
+from msgspec import Struct
 
 from tablegen.proof.digits import FOOT_IN, SLACK, arctangent, decimals, named, pi, real, tangent, written
 from tablegen.proof.roof import EAVE, IN_A, UP
@@ -17,8 +18,7 @@ SPACING = Fraction(16)
 SIDES, EQUAL, CUTS = '-sides', 'equal_legs', 'cut_other_leg'
 
 
-@dataclass(frozen=True)
-class Hip:
+class Hip(Struct, frozen=True, dict=True):
     """The line where two roofs meet over the corner of their plates: eave A along x, the building at its left."""
 
     slopes: tuple[Decimal, Decimal]
@@ -126,8 +126,7 @@ def of_sides(sides: int, slope: Decimal) -> Hip:
     return Hip((slope, slope), (EAVE, mirrored(EAVE)), (IN_A, mirrored(IN_A)))
 
 
-@dataclass(frozen=True)
-class Cell:
+class Cell(Struct, frozen=True):
     """What a cell of these tables is of."""
 
     hip: Hip

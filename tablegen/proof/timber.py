@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
 from decimal import Decimal
 from fractions import Fraction
 from functools import cached_property
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from tablegen.proof.digits import real
 from tablegen.proof.roof import UP, arms
@@ -15,8 +17,7 @@ from tablegen.proof.space import Plane, Vector, angle, between, cross, dot, leve
 PARALLEL = Decimal('1e-30')
 
 
-@dataclass(frozen=True)
-class End:
+class End(Struct, frozen=True):
     """What cuts an end off: planes, each by itself or, where hollow, all of them at once."""
 
     faces: tuple[Plane, ...]
@@ -32,8 +33,7 @@ class End:
         return any(abs(face.normal[2]) > PARALLEL for face in self.faces)
 
 
-@dataclass(frozen=True)
-class Timber:
+class Timber(Struct, frozen=True, dict=True):
     """One board."""
 
     foot: Vector

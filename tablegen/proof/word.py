@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 
-@dataclass(frozen=True, slots=True)
-class Word:
+class Word(Struct, frozen=True):
     """What stands together without a blank."""
 
     text: str
@@ -22,8 +22,7 @@ class Word:
     """How many tab stops stand before it in that string."""
 
 
-@dataclass(frozen=True, slots=True)
-class Unread:
+class Unread(Struct, frozen=True):
     """Words that stand in a file."""
 
     read: Callable[[], list[Word]]
@@ -35,8 +34,7 @@ class Unread:
         return isinstance(other, Unread) and self.alike() == other.alike() != b''
 
 
-@dataclass(frozen=True, slots=True)
-class Link:
+class Link(Struct, frozen=True):
     """A link's place on its page."""
 
     left: float

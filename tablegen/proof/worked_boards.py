@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 from decimal import Decimal
 from fractions import Fraction
+
+from msgspec.structs import replace
 
 from tablegen.proof.digits import real
 from tablegen.proof.roof import DEPTHS, EAVE, IN_A, Boards, Corner

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
 from itertools import groupby, pairwise
+
+from msgspec import Struct, field
 
 from tablegen.proof.names import Citing
 from tablegen.proof.page import Line, Page, close, said
@@ -15,8 +16,7 @@ of one line's words differ by; and points that what begins a line stands from th
 SIGNS = ('−', '+')
 
 
-@dataclass
-class Told:
+class Told(Struct):
     """A step, or words between steps, with what is cited below them."""
 
     number: str
@@ -26,8 +26,7 @@ class Told:
     cited: str = ''
 
 
-@dataclass
-class Marked:
+class Marked(Struct):
     """A mark of a board."""
 
     number: str
@@ -35,8 +34,7 @@ class Marked:
     figure: str
 
 
-@dataclass
-class Worked:
+class Worked(Struct):
     """A page."""
 
     steps: list[Told] = field(default_factory=list)

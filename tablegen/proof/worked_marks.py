@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
 from decimal import Decimal
+
+from msgspec import Struct, field
 
 from tablegen.proof import worked_boards as build
 from tablegen.proof.digits import nearest
@@ -31,8 +32,7 @@ ENDS = ({'line', 'plate'}, {'head', 'tail'})
 Numbers = Mapping[int, tuple[str, str]]
 
 
-@dataclass
-class State:
+class State(Struct):
     """What goes on from page to page."""
 
     book: Stated

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from decimal import ROUND_CEILING, Decimal
 from fractions import Fraction
+
+from msgspec import Struct, field
 
 from tablegen.proof.digits import SLACK, decimals, named, nearest, real, written
 from tablegen.proof.roof import ANY_BOARDS, Boards
@@ -16,8 +17,7 @@ PLACES = 3
 GAMBREL = 'gambrel'
 
 
-@dataclass
-class Roof:
+class Roof(Struct):
     """What the pages of an example have said of the roof so far."""
 
     book: Stated

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from msgspec import Struct
+
 from tablegen.geometry import seat, tail
 from tablegen.geometry.many_sided import regular_corner
 from tablegen.numbers.exact import exact
 from tablegen.roof.called import Called, cautions_of, corner_cautions
 from tablegen.roof.cheeks import Cheeks
 from tablegen.roof.corner import CornerOfTwo, corner_of_two, one_side
-from tablegen.roof.figures import record
 from tablegen.roof.jacks import Jacks
 from tablegen.roof.lengths import Cuts, Lengths, Squares, common_held, hip_cut, hip_held, lengths_of
 from tablegen.roof.planes import Area, Backing, Drop, GableStuds, Trim, area_of, gable_of
@@ -22,8 +23,7 @@ from tablegen.roof.sides import ManySides, many_sides
 from tablegen.roof.tail import Tail
 
 
-@record
-class RegularRoof:
+class RegularRoof(Struct, frozen=True):
     """All about a roof of one pitch with square corners: the corner whose two sides agree."""
 
     length: Lengths
@@ -44,16 +44,14 @@ class RegularRoof:
     caution: tuple[Called, ...]
 
 
-@record
-class CornerRoof:
+class CornerRoof(Struct, frozen=True):
     """A corner of two pitches, with its cautions."""
 
     two_pitches: CornerOfTwo
     caution: tuple[Called, ...]
 
 
-@record
-class ManySidedRoof:
+class ManySidedRoof(Struct, frozen=True):
     """A roof of many sides, with its cautions."""
 
     many_sided: ManySides

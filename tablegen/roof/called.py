@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from enum import StrEnum
+
+from msgspec import Struct
 
 from tablegen.geometry import tail
 from tablegen.numbers.units import Stock
@@ -30,8 +31,7 @@ class Of(StrEnum):
     VALLEYS = 'valleys'
 
 
-@dataclass(frozen=True, slots=True)
-class Called:
+class Called(Struct, frozen=True):
     """A caution, and everyone who calls for it."""
 
     caution: Caution

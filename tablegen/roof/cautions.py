@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
 from fractions import Fraction
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from tablegen.geometry import seat
 from tablegen.messages import Message, message
@@ -20,8 +22,7 @@ LEAST_SEAT_ON_MASONRY_IN = Fraction(3)
 DEFERS = message('caution.defers')
 
 
-@dataclass(frozen=True, slots=True)
-class Caution:
+class Caution(Struct, frozen=True):
     """One caution."""
 
     key: str

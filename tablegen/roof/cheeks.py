@@ -6,6 +6,8 @@ from fractions import Fraction
 from functools import cached_property
 from typing import ClassVar, NamedTuple
 
+from msgspec import Struct
+
 from tablegen.geometry import cheeks, shortening, tail
 from tablegen.geometry.cheeks import Cheek, figure_against_12
 from tablegen.geometry.stepping import RUN_PER_STEP, hold
@@ -13,7 +15,7 @@ from tablegen.numbers import text
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import degree_figure
-from tablegen.roof.figures import Degrees, Length, TwoWays, record
+from tablegen.roof.figures import Degrees, Length, TwoWays
 from tablegen.roof.side import Side
 
 PAST_SCALE, LEANING = 'roof.cheek.past_scale', 'roof.cheek.leaning'
@@ -30,8 +32,7 @@ class OnTop(NamedTuple):
     held: str
 
 
-@record
-class CheekCut:
+class CheekCut(Struct, frozen=True):
     """One cheek."""
 
     datum: tuple[str, ...]
@@ -60,22 +61,19 @@ class CheekCut:
         return line
 
 
-@record
-class OneCheek(CheekCut):
+class OneCheek(CheekCut, frozen=True):
     """A cheek over the whole thickness."""
 
     long_to_short_point: TwoWays
 
 
-@record
-class TwoCheeks(CheekCut):
+class TwoCheeks(CheekCut, frozen=True):
     """One of two cheeks that meet in a point on the center line."""
 
     point_to_side: TwoWays
 
 
-@record
-class BackedHip:
+class BackedHip(Struct, frozen=True):
     """The lines of a hip's cuts on its backed face."""
 
     datum: ClassVar = ('roof.cheek.backed',)
@@ -87,8 +85,7 @@ class BackedHip:
     at_common_top_held: str
 
 
-@record
-class Cheeks:
+class Cheeks(Struct, frozen=True):
     """The cheeks of one side: its jacks, and hips and valleys where they meet what stands on it."""
 
     datum: ClassVar = ('roof.cheek',)

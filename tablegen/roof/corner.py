@@ -5,12 +5,14 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import ClassVar
 
+from msgspec import Struct
+
 from tablegen.geometry import backing, corner, shortening, tail
 from tablegen.numbers.exact import Exact, exact, sign
 from tablegen.numbers.figure import degree_figure, degrees_known
 from tablegen.numbers.units import INCHES
 from tablegen.roof.cheeks import Cheeks, cheeks_of
-from tablegen.roof.figures import Degrees, Length, TwoWays, record, size
+from tablegen.roof.figures import Degrees, Length, TwoWays, size
 from tablegen.roof.jacks import Jacks, jacks_of
 from tablegen.roof.lengths import (
     CommonCuts,
@@ -33,8 +35,7 @@ from tablegen.roof.side import Side
 from tablegen.roof.tail import Tail, tail_of
 
 
-@record
-class HipLine:
+class HipLine(Struct, frozen=True):
     """The hip or valley of two pitches, before anything is taken off."""
 
     datum: ClassVar = ('roof.hip_valley',)
@@ -46,8 +47,7 @@ class HipLine:
     rise_per_foot_of_own_run: Length
 
 
-@record
-class SquaresOfTwo:
+class SquaresOfTwo(Struct, frozen=True):
     """The square on both sides' commons and jacks, and on hip or valley."""
 
     datum: ClassVar = ('roof.square',)
@@ -56,15 +56,13 @@ class SquaresOfTwo:
     hip_valley: Held
 
 
-@record
-class CommonSeat:
+class CommonSeat(Struct, frozen=True):
     """The bird's mouth of one side's commons."""
 
     common: Mouth
 
 
-@record
-class OneSide:
+class OneSide(Struct, frozen=True):
     """Everything of one side of a corner."""
 
     pitch: str
@@ -81,8 +79,7 @@ class OneSide:
     trim: Trim
 
 
-@record
-class DoubleCheek:
+class DoubleCheek(Struct, frozen=True):
     """Where the two cheeks of a hip between commons meet."""
 
     datum: ClassVar = ('roof.double_cheek',)
@@ -90,8 +87,7 @@ class DoubleCheek:
     point: Point
 
 
-@record
-class GreaterDrop:
+class GreaterDrop(Struct, frozen=True):
     """The drop of a square-topped hip on its line, and what it leaves on the other side."""
 
     datum: ClassVar = ('roof.drop.greater',)
@@ -100,16 +96,14 @@ class GreaterDrop:
     gap_plumb: Length
 
 
-@record
-class Changed:
+class Changed(Struct, frozen=True):
     """How a member's length changes when the hip is slid."""
 
     become: Become
     by: TwoWays
 
 
-@record
-class Slide:
+class Slide(Struct, frozen=True):
     """A square-topped hip moved aside instead of dropped by the greater drop."""
 
     datum: ClassVar = ('roof.slide',)
@@ -122,8 +116,7 @@ class Slide:
     hip_at_ridge_over_b: Changed
 
 
-@record
-class HipSeats:
+class HipSeats(Struct, frozen=True):
     """The bird's mouths of hip and valley, at the height above plate that both sides have."""
 
     datum: ClassVar = ('roof.seat.of_two',)
@@ -132,8 +125,7 @@ class HipSeats:
     valley: Mouth
 
 
-@record
-class Eaves:
+class Eaves(Struct, frozen=True):
     """What makes both overhangs equal."""
 
     datum: ClassVar = ('roof.eaves',)
@@ -141,8 +133,7 @@ class Eaves:
     raised: Raised
 
 
-@record
-class CornerOfTwo:
+class CornerOfTwo(Struct, frozen=True):
     """All that two pitches say about the corner where they meet."""
 
     datum: ClassVar = ('roof.two_pitches',)

@@ -7,8 +7,9 @@ the roof; the left side is the one that every drawing shows, its ridge at the le
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact, one_term
@@ -17,16 +18,14 @@ from tablegen.roof.figures import Degrees
 from tablegen.roof.member import End, Hand, Line, Member, inches_of
 
 
-@dataclass(frozen=True, slots=True)
-class Point:
+class Point(Struct, frozen=True):
     """A point of a face."""
 
     along: Exact
     across: Exact
 
 
-@dataclass(frozen=True, slots=True)
-class Crossing:
+class Crossing(Struct, frozen=True):
     """A cut at one end: where it leaves the two sides' top edges, and where two cheeks meet between them."""
 
     left: Exact

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
-from typing import Annotated, TypeVar, dataclass_transform
+from typing import Annotated
+
+from msgspec import Struct
 
 from tablegen.numbers import text
 from tablegen.numbers.exact import Exact, sign
@@ -19,7 +20,6 @@ from tablegen.numbers.figure import (
 )
 from tablegen.roof.names import Why
 
-T = TypeVar('T')
 Length = Annotated[Figure, INCH]
 Degrees = Annotated[Figure, DEGREE]
 Ratio = Annotated[Figure, RATIO]
@@ -30,14 +30,7 @@ FINEST_PER = 64
 """Parts of an inch that the finest tape shows."""
 
 
-@dataclass_transform(frozen_default=True, eq_default=False)
-def record(made: type[T]) -> type[T]:
-    """Make a class a frozen record of an answer; without comparison, so that a look-up has not to wait for it."""
-    return dataclass(frozen=True, eq=False, repr=False)(made)
-
-
-@record
-class TwoWays:
+class TwoWays(Struct, frozen=True):
     """One distance between two plumb lines, measured two ways."""
 
     level: Length
@@ -46,8 +39,7 @@ class TwoWays:
     """Along its top edge."""
 
 
-@record
-class PlumbLevel:
+class PlumbLevel(Struct, frozen=True):
     """The two cuts of a member, which are square to each other: on its side, from the line square across it."""
 
     plumb: Degrees

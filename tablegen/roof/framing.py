@@ -6,8 +6,9 @@ Hips and valleys of a corner whose sides agree have both cheeks alike; of anothe
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
 from fractions import Fraction
+
+from msgspec.structs import replace
 
 from tablegen.geometry import corner, shortening
 from tablegen.geometry import tail as tails

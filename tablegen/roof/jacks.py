@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from fractions import Fraction
 
+from msgspec import Struct
+
 from tablegen.geometry import corner, shortening
 from tablegen.numbers.exact import Exact, sign
-from tablegen.roof.figures import Length, given, record
+from tablegen.roof.figures import Length, given
 from tablegen.roof.side import Side
 
 MOST_JACKS = 100
@@ -15,8 +17,7 @@ MOST_JACKS = 100
 DIFFERENCES = ('roof.jack',)
 
 
-@record
-class Difference:
+class Difference(Struct, frozen=True):
     """How much longer each of some members is than the one before it."""
 
     spacing: Length
@@ -24,8 +25,7 @@ class Difference:
     difference: Length
 
 
-@record
-class Jack:
+class Jack(Struct, frozen=True):
     """One jack."""
 
     spacing: Length
@@ -36,8 +36,7 @@ class Jack:
     short_point: Length
 
 
-@record
-class Jacks:
+class Jacks(Struct, frozen=True):
     """The jacks of one side."""
 
     difference: tuple[Difference, ...]

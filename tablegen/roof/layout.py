@@ -2,22 +2,23 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 from typing import ClassVar
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from tablegen.geometry import common, finding_pitch, setting_out
 from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.numbers.exact import Exact, nearest, sign
 from tablegen.numbers.figure import Measure, degree_figure, length_figure
-from tablegen.roof.figures import Degrees, Length, record, size
+from tablegen.roof.figures import Degrees, Length, size
 from tablegen.roof.names import Longer, Why
 
 HALVES = 2
 
 
-@record
-class PitchFound:
+class PitchFound(Struct, frozen=True):
     """A measured slope as a pitch, in degrees, and as the nearest half pitch."""
 
     datum: ClassVar = ('roof.pitch_found',)
@@ -28,8 +29,7 @@ class PitchFound:
     """The measured rise less the nearest half pitch, told with its sign."""
 
 
-@record
-class Rectangle:
+class Rectangle(Struct, frozen=True):
     """The diagonal that makes a rectangle of plates square, both ways."""
 
     datum: ClassVar = ('roof.rectangle',)
@@ -38,8 +38,7 @@ class Rectangle:
     diagonal: Length
 
 
-@record
-class RectangleCheck:
+class RectangleCheck(Struct, frozen=True):
     """How far out of square a layout is by its two diagonals, as measured."""
 
     datum: ClassVar = ('roof.rectangle_check',)
@@ -48,8 +47,7 @@ class RectangleCheck:
     verdict: Longer
 
 
-@record
-class Brace:
+class Brace(Struct, frozen=True):
     """A brace between two legs that are square to each other."""
 
     datum: ClassVar = ('roof.brace',)

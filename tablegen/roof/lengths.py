@@ -5,17 +5,18 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import ClassVar
 
+from msgspec import Struct
+
 from tablegen.geometry import common, corner
 from tablegen.geometry.stepping import SQUARE, Hold, common_hold, hip_hold
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import degree_figure, length_figure
-from tablegen.roof.figures import Length, PlumbLevel, record
+from tablegen.roof.figures import Length, PlumbLevel
 from tablegen.roof.side import Side
 
 
-@record
-class Lengths:
+class Lengths(Struct, frozen=True):
     """The line lengths of a regular corner."""
 
     datum: ClassVar = ('roof.length',)
@@ -24,8 +25,7 @@ class Lengths:
     rise: Length
 
 
-@record
-class SideLengths:
+class SideLengths(Struct, frozen=True):
     """The line lengths of one side's commons."""
 
     datum: ClassVar = ('roof.length.side',)
@@ -34,8 +34,7 @@ class SideLengths:
     rise: Length
 
 
-@record
-class Cuts:
+class Cuts(Struct, frozen=True):
     """Cuts of commons and jacks, and of hip or valley."""
 
     datum: ClassVar = ('roof.cut',)
@@ -43,24 +42,21 @@ class Cuts:
     hip_valley: PlumbLevel
 
 
-@record
-class CommonCuts:
+class CommonCuts(Struct, frozen=True):
     """Cuts of one side's commons and jacks."""
 
     datum: ClassVar = ('roof.cut',)
     common: PlumbLevel
 
 
-@record
-class HipCuts:
+class HipCuts(Struct, frozen=True):
     """Cuts of a corner's hip or valley."""
 
     datum: ClassVar = ('roof.cut',)
     hip_valley: PlumbLevel
 
 
-@record
-class Held:
+class Held(Struct, frozen=True):
     """How the framing square is held for one member's steps."""
 
     held: str
@@ -71,8 +67,7 @@ class Held:
     """Of the common."""
 
 
-@record
-class Squares:
+class Squares(Struct, frozen=True):
     """The square on commons and jacks, and on hip or valley."""
 
     datum: ClassVar = ('roof.square',)

@@ -6,9 +6,10 @@ center line of what stops it, at its upper end. framing.py makes members.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from enum import StrEnum
 from fractions import Fraction
+
+from msgspec import Struct, field
 
 from tablegen.geometry.pitch import Pitch
 from tablegen.geometry.stepping import Hold
@@ -141,8 +142,7 @@ class Line(StrEnum):
     """Of a shed's rafter that runs over a beam: its outer face, the upper bird's mouth's heel."""
 
 
-@dataclass(frozen=True, slots=True)
-class Deduction:
+class Deduction(Struct, frozen=True):
     """What comes off a line length, and why."""
 
     stop: Stop
@@ -154,8 +154,7 @@ class Deduction:
     """The same ALONG its top edge."""
 
 
-@dataclass(frozen=True, slots=True)
-class LowerCorner:
+class LowerCorner(Struct, frozen=True):
     """The lower corner of a tail cut square to the top edge, seen from its upper one."""
 
     set_in: Length
@@ -164,8 +163,7 @@ class LowerCorner:
     """PLUMB."""
 
 
-@dataclass(frozen=True, slots=True)
-class End:
+class End(Struct, frozen=True):
     """One end, cut plumb: square across, or with cheeks, each alike on both sides of the center line."""
 
     off: Deduction | None = None
@@ -198,8 +196,7 @@ class End:
     """Of a dropped hip's tail at such fascias: its mark on the center line from where the eaves meet, ALONG, towards the ridge."""
 
 
-@dataclass(frozen=True, slots=True)
-class Mark:
+class Mark(Struct, frozen=True):
     """A plumb line on the board."""
 
     line: Line
@@ -207,16 +204,14 @@ class Mark:
     """ALONG the top edge from Line.CENTER; below 0 is towards the ridge."""
 
 
-@dataclass(frozen=True, slots=True)
-class Backs:
+class Backs(Struct, frozen=True):
     """The bevels of a backed hip's top, each from its square top, from the center line down to one side."""
 
     left: Degrees
     right: Degrees
 
 
-@dataclass(frozen=True, slots=True)
-class Member:
+class Member(Struct, frozen=True):
     """One board."""
 
     name: str

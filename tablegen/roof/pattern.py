@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
 from enum import StrEnum
 from fractions import Fraction
 from itertools import pairwise
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact
@@ -57,8 +59,7 @@ class Part(StrEnum):
     MOUTH_AND_TAIL = 'mouth_and_tail'
 
 
-@dataclass(frozen=True, slots=True)
-class Stroke:
+class Stroke(Struct, frozen=True):
     """A straight line on one face."""
 
     name: Name
@@ -67,16 +68,14 @@ class Stroke:
     end: Point
 
 
-@dataclass(frozen=True, slots=True)
-class Waste:
+class Waste(Struct, frozen=True):
     """Wood of one face that is sawn off: a convex outline, or a hollow one at a valley's tail."""
 
     face: Face
     outline: tuple[Point, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
+class Piece(Struct, frozen=True):
     """A stretch of the board that is drawn as one."""
 
     part: Part
@@ -89,8 +88,7 @@ class Piece:
     wastes: tuple[Waste, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Pattern:
+class Pattern(Struct, frozen=True):
     """A member's lines at full size."""
 
     member: Member
@@ -140,8 +138,7 @@ def pattern_of(member: Member) -> Pattern:
     )
 
 
-@dataclass(frozen=True, slots=True)
-class _Board:
+class _Board(Struct, frozen=True):
     """A member's board, on which lines are laid."""
 
     member: Member

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Measure
@@ -12,8 +13,7 @@ from tablegen.roof.members import Members
 from tablegen.roof.side import Side
 
 
-@dataclass(frozen=True, slots=True)
-class Plane:
+class Plane(Struct, frozen=True):
     """A roof plane whose members are to be made boards."""
 
     members: Members

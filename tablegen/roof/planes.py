@@ -4,15 +4,16 @@ from __future__ import annotations
 
 from typing import ClassVar
 
+from msgspec import Struct
+
 from tablegen.geometry import backing, common, gable, trim
 from tablegen.numbers.figure import degree_figure
-from tablegen.roof.figures import Degrees, Length, Ratio, given, ratio, record
+from tablegen.roof.figures import Degrees, Length, Ratio, given, ratio
 from tablegen.roof.jacks import Difference
 from tablegen.roof.side import Side
 
 
-@record
-class Backing:
+class Backing(Struct, frozen=True):
     """The backing of the hip's face towards a side."""
 
     datum: ClassVar = ('roof.backing',)
@@ -20,8 +21,7 @@ class Backing:
     depth_down_side: Length
 
 
-@record
-class Drop:
+class Drop(Struct, frozen=True):
     """The drop of a square-topped hip for a side."""
 
     datum: ClassVar = ('roof.drop',)
@@ -30,16 +30,14 @@ class Drop:
     hip_thickness: Length
 
 
-@record
-class Miter:
+class Miter(Struct, frozen=True):
     """One end of one board."""
 
     miter: Degrees
     bevel: Degrees
 
 
-@record
-class Sheathing:
+class Sheathing(Struct, frozen=True):
     """Sheathing cut along a hip or valley."""
 
     datum: ClassVar = ('roof.sheathing',)
@@ -47,8 +45,7 @@ class Sheathing:
     plumb_bevel: Degrees
 
 
-@record
-class Trim:
+class Trim(Struct, frozen=True):
     """The compound miters of boards on a side, and the cut of sheathing."""
 
     datum: ClassVar = ('roof.trim',)
@@ -58,8 +55,7 @@ class Trim:
     sheathing: Sheathing
 
 
-@record
-class GableStuds:
+class GableStuds(Struct, frozen=True):
     """Studs under a slope."""
 
     datum: ClassVar = ('roof.gable_stud',)
@@ -67,8 +63,7 @@ class GableStuds:
     top_cut: Degrees
 
 
-@record
-class Area:
+class Area(Struct, frozen=True):
     """How much roof lies over level plan."""
 
     datum: ClassVar = ('roof.area',)

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.figure import Measure
@@ -15,13 +16,11 @@ from tablegen.written.stocks import stock
 SQUARE_DEGREES = Fraction(90)
 
 
-@dataclass(frozen=True, slots=True)
-class Regular:
+class Regular(Struct, frozen=True):
     """A hip roof of one pitch with square corners."""
 
 
-@dataclass(frozen=True, slots=True)
-class TwoPitches:
+class TwoPitches(Struct, frozen=True):
     """A corner of two pitches."""
 
     other: Pitch
@@ -30,15 +29,13 @@ class TwoPitches:
     """Plan angle between the eaves, inside the building, above 0 and below 180."""
 
 
-@dataclass(frozen=True, slots=True)
-class ManySided:
+class ManySided(Struct, frozen=True):
     """A regular roof of many sides; its run is the apothem."""
 
     sides: int
 
 
-@dataclass(frozen=True, slots=True)
-class Shed:
+class Shed(Struct, frozen=True):
     """Rafters of one slope that stand against a wall, or on a ledger on it."""
 
     against: Against
@@ -51,8 +48,7 @@ class Shed:
 Kind = Regular | TwoPitches | ManySided | Shed
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Boards:
+class Boards(Struct, frozen=True, kw_only=True):
     """What a roof is framed with, whatever its run; lengths in inches."""
 
     stock: Stock = stock('2×8')
@@ -93,8 +89,7 @@ class Boards:
         return self.hip_in if self.valley_in is None else self.valley_in
 
 
-@dataclass(frozen=True, slots=True)
-class RoofQuestion(Boards):
+class RoofQuestion(Boards, frozen=True):
     """What is asked."""
 
     pitch: Pitch

@@ -5,19 +5,20 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import ClassVar
 
+from msgspec import Struct
+
 from tablegen.errors import BookError
 from tablegen.geometry import corner, ridge
 from tablegen.geometry.corner import Corner
 from tablegen.messages import message
 from tablegen.numbers.exact import Exact, sign
 from tablegen.numbers.figure import Measure, length_rounded_up
-from tablegen.roof.figures import Length, record
+from tablegen.roof.figures import Length
 from tablegen.roof.question import Boards
 from tablegen.roof.side import Side
 
 
-@record
-class HipRoofRidge:
+class HipRoofRidge(Struct, frozen=True):
     """The ridge of a hip roof whose plates are so long, both ends alike."""
 
     datum: ClassVar = ('roof.ridge.hip_roof',)
@@ -27,8 +28,7 @@ class HipRoofRidge:
     sawn_hips_on_ridge: Length
 
 
-@record
-class Ridge:
+class Ridge(Struct, frozen=True):
     """A ridge over one side, and its ends where the corners are square."""
 
     datum: ClassVar = ('roof.ridge',)

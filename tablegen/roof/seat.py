@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any, ClassVar
+
+from msgspec import Struct
 
 from tablegen.geometry import backing, seat, tail
 from tablegen.geometry.corner import Corner
@@ -12,13 +13,12 @@ from tablegen.numbers.exact import Exact, sign
 from tablegen.numbers.figure import length_rounded_down, length_rounded_up
 from tablegen.numbers.units import Stock
 from tablegen.roof.cautions import Caution, bearing_cautions, notch_cautions, too_thin_for_a_tail
-from tablegen.roof.figures import Length, Ratio, ratio, record, size
+from tablegen.roof.figures import Length, Ratio, ratio, size
 from tablegen.roof.names import Mark, Why
 from tablegen.roof.side import Side
 
 
-@dataclass(frozen=True, slots=True)
-class Notch:
+class Notch(Struct, frozen=True):
     """The bird's mouth of any member, exact; lengths in inches."""
 
     stock: Stock
@@ -63,8 +63,7 @@ class Notch:
         return too_thin_for_a_tail(self.left_in)
 
 
-@record
-class Mouth:
+class Mouth(Struct, frozen=True):
     """A bird's mouth as it is told; what a member of its kind has not is None."""
 
     datum: tuple[str, ...]
@@ -87,8 +86,7 @@ class Mouth:
     """Of a hip or valley: stock that just reaches the plate."""
 
 
-@record
-class OldRule:
+class OldRule(Struct, frozen=True):
     """What a seat of 17/12 of the common's does to a hip's height."""
 
     datum: ClassVar = ('roof.seat.old_rule',)
@@ -99,8 +97,7 @@ class OldRule:
     high_if_backed: Length | None
 
 
-@record
-class Seats:
+class Seats(Struct, frozen=True):
     """The bird's mouths of a regular corner."""
 
     common: Mouth

@@ -5,12 +5,14 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import ClassVar
 
+from msgspec import Struct
+
 from tablegen.errors import BookError
 from tablegen.geometry import ridge, shortening
 from tablegen.messages import message
 from tablegen.numbers.exact import Exact, exact, sign
 from tablegen.roof.called import Called, shed_cautions
-from tablegen.roof.figures import Length, PlumbLevel, TwoWays, record
+from tablegen.roof.figures import Length, PlumbLevel, TwoWays
 from tablegen.roof.lengths import Held, common_cut, common_held, common_length
 from tablegen.roof.names import Against, Why
 from tablegen.roof.planes import Area, GableStuds, area_of, gable_of
@@ -20,8 +22,7 @@ from tablegen.roof.side import Side
 from tablegen.roof.tail import ShedTail, shed_tail_of
 
 
-@record
-class ShedLengths:
+class ShedLengths(Struct, frozen=True):
     """The line lengths to the face that the run goes to."""
 
     datum: tuple[str, ...]
@@ -29,24 +30,21 @@ class ShedLengths:
     rise: Length
 
 
-@record
-class ShedCuts:
+class ShedCuts(Struct, frozen=True):
     """Cuts of the rafters."""
 
     datum: ClassVar = ('roof.cut',)
     rafter: PlumbLevel
 
 
-@record
-class ShedSquares:
+class ShedSquares(Struct, frozen=True):
     """The square on the rafters."""
 
     datum: ClassVar = ('roof.square',)
     rafter: Held
 
 
-@record
-class UpperEnd:
+class UpperEnd(Struct, frozen=True):
     """The rafters where they stand against wall or ledger."""
 
     datum: tuple[str, ...]
@@ -58,15 +56,13 @@ class UpperEnd:
     top_at_upper_end: Length
 
 
-@record
-class ShedSeat:
+class ShedSeat(Struct, frozen=True):
     """The bird's mouth of the rafters."""
 
     rafter: Mouth
 
 
-@record
-class ShedRoof:
+class ShedRoof(Struct, frozen=True):
     """All that is found of a shed."""
 
     length: ShedLengths

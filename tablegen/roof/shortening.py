@@ -6,16 +6,17 @@ from fractions import Fraction
 from functools import cached_property
 from typing import ClassVar
 
+from msgspec import Struct
+
 from tablegen.geometry import shortening
 from tablegen.numbers.exact import Exact
-from tablegen.roof.figures import Length, TwoWays, record
+from tablegen.roof.figures import Length, TwoWays
 from tablegen.roof.names import Why
 from tablegen.roof.ridge import past_ends
 from tablegen.roof.side import Side
 
 
-@record
-class EndCommon:
+class EndCommon(Struct, frozen=True):
     """What comes off an end common, in both arrangements of a ridge's end."""
 
     datum: ClassVar = ('roof.end_common',)
@@ -25,8 +26,7 @@ class EndCommon:
     """Level, of an end common thicker than the ridge."""
 
 
-@record
-class Shortening:
+class Shortening(Struct, frozen=True):
     """What comes off members of one side, and off the hip or valley at what stands on it."""
 
     datum: ClassVar = ('roof.shortening',)
@@ -41,8 +41,7 @@ class Shortening:
     """None where the corner is not square: no common there stands in line with a ridge."""
 
 
-@record
-class Sawn:
+class Sawn(Struct, frozen=True):
     """The lengths to the faces of one side's commons, and of hip and valley at what stands on that side."""
 
     datum: ClassVar = ('roof.sawn',)

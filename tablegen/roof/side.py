@@ -5,8 +5,9 @@ Every member of a roof is made from a Side: `side` of one pitch at a regular cor
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.errors import BookError
 from tablegen.geometry import corner, seat, shortening
@@ -21,8 +22,7 @@ from tablegen.roof.names import Why
 from tablegen.roof.question import SQUARE_DEGREES, Boards
 
 
-@dataclass(frozen=True, slots=True)
-class Side:
+class Side(Struct, frozen=True):
     """A roof plane with its rafters, at a corner seen from it; lengths in inches."""
 
     boards: Boards

@@ -5,6 +5,8 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import ClassVar
 
+from msgspec import Struct
+
 from tablegen.geometry import corner, many_sided, shortening
 from tablegen.numbers.figure import degrees_known, length_rounded_up
 from tablegen.numbers.units import INCHES
@@ -18,7 +20,7 @@ from tablegen.roof.cheeks import (
     jack_cheek,
     tail_cheeks,
 )
-from tablegen.roof.figures import Degrees, Length, PlumbLevel, TwoWays, record
+from tablegen.roof.figures import Degrees, Length, PlumbLevel, TwoWays
 from tablegen.roof.jacks import Jacks, jacks_of
 from tablegen.roof.lengths import (
     Held,
@@ -34,8 +36,7 @@ from tablegen.roof.side import Side
 from tablegen.roof.tail import ManySidedTail, many_sided_tail_of
 
 
-@record
-class Plan:
+class Plan(Struct, frozen=True):
     """The plates."""
 
     datum: ClassVar = ('roof.plan',)
@@ -47,8 +48,7 @@ class Plan:
     middle_to_corner: Length
 
 
-@record
-class ManySidedLengths:
+class ManySidedLengths(Struct, frozen=True):
     """The line lengths to the axis."""
 
     datum: ClassVar = ('roof.length.many_sided',)
@@ -58,8 +58,7 @@ class ManySidedLengths:
     rise: Length
 
 
-@record
-class ManySidedCuts:
+class ManySidedCuts(Struct, frozen=True):
     """Cuts of commons and jacks, and of the hips."""
 
     datum: ClassVar = ('roof.cut',)
@@ -67,8 +66,7 @@ class ManySidedCuts:
     hip: PlumbLevel
 
 
-@record
-class ManySidedSquares:
+class ManySidedSquares(Struct, frozen=True):
     """The square on commons and jacks, and on the hips."""
 
     datum: ClassVar = ('roof.square',)
@@ -76,8 +74,7 @@ class ManySidedSquares:
     hip: Held
 
 
-@record
-class ManySidedShortening:
+class ManySidedShortening(Struct, frozen=True):
     """What comes off jacks, and off hips at the smallest post."""
 
     datum: ClassVar = ('roof.level_and_along', 'roof.shortening.many_sided')
@@ -85,8 +82,7 @@ class ManySidedShortening:
     hip_at_least_post: TwoWays
 
 
-@record
-class ManySidedSeats:
+class ManySidedSeats(Struct, frozen=True):
     """The bird's mouths of commons and hips."""
 
     common: Mouth
@@ -94,8 +90,7 @@ class ManySidedSeats:
     hip_backed: Mouth
 
 
-@record
-class ManySidedCheeks:
+class ManySidedCheeks(Struct, frozen=True):
     """The cheeks of jacks, and of hips at the peak and at their tails."""
 
     datum: ClassVar = ('roof.cheek.faces', 'roof.cheek.many_sided')
@@ -104,8 +99,7 @@ class ManySidedCheeks:
     hip_tail: TwoCheeks
 
 
-@record
-class Peak:
+class Peak(Struct, frozen=True):
     """Where all hips meet."""
 
     datum: ClassVar = ('roof.peak',)
@@ -113,8 +107,7 @@ class Peak:
     least_post_across_flats: Length
 
 
-@record
-class ManySides:
+class ManySides(Struct, frozen=True):
     """All that a pitch says about a roof of many sides."""
 
     datum: ClassVar = ('roof.many_sided',)

@@ -4,15 +4,16 @@ from __future__ import annotations
 
 from typing import ClassVar
 
+from msgspec import Struct
+
 from tablegen.geometry import common, corner, shortening, tail
 from tablegen.numbers.exact import Exact, sign
-from tablegen.roof.figures import Length, board, record, size
+from tablegen.roof.figures import Length, board, size
 from tablegen.roof.names import Why
 from tablegen.roof.side import Side
 
 
-@record
-class Soffit:
+class Soffit(Struct, frozen=True):
     """The level cut under a tail that carries a level soffit."""
 
     datum: ClassVar = ('roof.soffit',)
@@ -22,8 +23,7 @@ class Soffit:
     above_plate: Length | None
 
 
-@record
-class CommonTail:
+class CommonTail(Struct, frozen=True):
     """The tails of a side's commons and jacks."""
 
     overhang: Length
@@ -35,8 +35,7 @@ class CommonTail:
     soffit: Soffit
 
 
-@record
-class Tail(CommonTail):
+class Tail(CommonTail, frozen=True):
     """The tails at one side of a corner."""
 
     datum: ClassVar = ('roof.tail', 'roof.tail.hip_valley', 'roof.tail.cuts')
@@ -46,8 +45,7 @@ class Tail(CommonTail):
     hip_plumb_cut: Length
 
 
-@record
-class ManySidedTail(CommonTail):
+class ManySidedTail(CommonTail, frozen=True):
     """The tails at one side of a roof of many sides, which has no valley."""
 
     datum: ClassVar = ('roof.tail', 'roof.tail.hip', 'roof.tail.cuts')
@@ -56,8 +54,7 @@ class ManySidedTail(CommonTail):
     hip_plumb_cut: Length
 
 
-@record
-class ShedTail:
+class ShedTail(Struct, frozen=True):
     """The tail of a shed's rafters."""
 
     datum: ClassVar = ('roof.tail.rafter', 'roof.tail.cuts')

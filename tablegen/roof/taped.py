@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
+from msgspec import Struct
+
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Measure, length_figure
-from tablegen.roof.figures import Length, record
+from tablegen.roof.figures import Length
 from tablegen.roof.member import Line, Member, inches_of
 
 OFF_THE_BOARD = (Line.CENTER, Line.FOOT)
 """Lines of what stops the member: no wood is left there."""
 
 
-@record
-class Taped:
+class Taped(Struct, frozen=True):
     """One mark, ALONG the top edge, each way rounded once by itself."""
 
     line: Line

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import partial
 from typing import Generic, TypeVar
+
+from msgspec import Struct
 
 from tablegen.geometry.pitch import Pitch
 from tablegen.messages import Message, message
@@ -37,8 +38,7 @@ Length = Exact | Rational | None
 V = TypeVar('V', Fraction, Stock)
 
 
-@dataclass(frozen=True)  # slots would not do: Make[Pitch](settings) keeps what it was made as
-class Make(Generic[S]):
+class Make(Struct, Generic[S], frozen=True):
     """Makes columns of a book; a head is said under the column's key where none is given, a datum under its name."""
 
     settings: Settings

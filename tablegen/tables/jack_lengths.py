@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import partial
+
+from msgspec import Struct
 
 from tablegen.geometry import corner, shortening
 from tablegen.geometry.pitch import Pitch
@@ -21,8 +22,7 @@ STUBS = 2
 """Columns that name a row: pitch and number."""
 
 
-@dataclass(frozen=True, slots=True)
-class Jack:
+class Jack(Struct, frozen=True):
     """One jack from the corner, at every spacing.
 
     A hip jack is measured from the plate line. A valley jack n spaces from its valley's ridge end is as long: from the

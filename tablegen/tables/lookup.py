@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.geometry.pitch import Pitch
 from tablegen.numbers.figure import Figure, length_of_count
@@ -12,8 +13,7 @@ from tablegen.tables.opening_runs import opening_runs, reads_openings
 from tablegen.tables.runs import coarse_part, part_runs, run_length
 
 
-@dataclass(frozen=True, slots=True)
-class Reading:
+class Reading(Struct, frozen=True):
     """One figure read from a table."""
 
     run_in: Fraction
@@ -22,8 +22,7 @@ class Reading:
     """Whether it is read from the line of small runs to add."""
 
 
-@dataclass(frozen=True, slots=True)
-class Found:
+class Found(Struct, frozen=True):
     """A length found in the book's tables."""
 
     table: str

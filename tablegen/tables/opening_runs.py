@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.settings import Settings
 
 MOST_FEET = 24
 
 
-@dataclass(frozen=True, slots=True)
-class OpeningRuns:
+class OpeningRuns(Struct, frozen=True):
     """Runs, in inches: a reader adds at most one of the feet, one of the inches, and of parts a usual and a finer one."""
 
     feet: tuple[Fraction, ...]

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
+
+from msgspec import Struct
 
 from tablegen.geometry import common
 from tablegen.geometry.pitch import Pitch
@@ -31,8 +32,7 @@ STUBS = 2
 """Columns that name a row: pitch and run."""
 
 
-@dataclass(frozen=True, slots=True)
-class Run:
+class Run(Struct, frozen=True):
     """One run at one pitch."""
 
     pitch: Pitch

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from copy import copy
-from dataclasses import replace
 from fractions import Fraction
 from functools import partial
 from itertools import tee
 from typing import NamedTuple
+
+from msgspec.structs import replace
 
 from tablegen.geometry import seat
 from tablegen.geometry.pitch import Pitch

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
 from functools import partial
 from typing import Any, NamedTuple
+
+from msgspec.structs import replace
 
 from tablegen.geometry import seat, tail
 from tablegen.geometry.pitch import Pitch

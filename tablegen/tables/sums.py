@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from bisect import bisect
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from math import isqrt, lcm
+
+from msgspec import Struct
 
 Line = tuple[int, int]
 """A run, and what rounding has added to its length."""
 
 
-@dataclass(frozen=True, slots=True)
-class SumsOff:
+class SumsOff(Struct, frozen=True):
     """Sums of printed figures against the lengths themselves."""
 
     sums: int
@@ -24,8 +24,7 @@ class SumsOff:
     """How many of them are more than one part off."""
 
 
-@dataclass(frozen=True, slots=True)
-class Less:
+class Less(Struct, frozen=True):
     """What is taken off a sum: one printed figure or several, and the run that they stand for, exactly."""
 
     count: int = 0

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
 from typing import Generic, TypeVar
+
+from msgspec import Struct
 
 from tablegen.geometry.pitch import Pitch
 from tablegen.messages import Message
@@ -37,8 +38,7 @@ class Kind(StrEnum):
     WORD = 'word'
 
 
-@dataclass(frozen=True, slots=True)
-class Column(Generic[S]):
+class Column(Struct, Generic[S], frozen=True):
     """One column; it makes its own cells, so that no head can come to stand over another's figures."""
 
     key: str
@@ -55,16 +55,14 @@ class Column(Generic[S]):
     """Gives those of MARKS that stand beside a row's figure; None for a column that has no marks."""
 
 
-@dataclass(frozen=True, slots=True)
-class Row:
+class Row(Struct, frozen=True):
     """Finished cells, one a column, and the marks beside each."""
 
     cells: tuple[Cell, ...]
     marks: tuple[tuple[str, ...], ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Needs:
+class Needs(Struct, frozen=True):
     """What a table's pages may do."""
 
     cuts: tuple[int, ...] = ()
@@ -79,8 +77,7 @@ class Needs:
     """What the heads have in common, above them."""
 
 
-@dataclass(frozen=True, slots=True)
-class Table(Generic[S]):
+class Table(Struct, Generic[S], frozen=True):
     """One table: what its page, a data file and a look-up are all made from."""
 
     key: str

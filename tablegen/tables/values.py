@@ -6,8 +6,10 @@ Corners are regular: eaves at 90 degrees, one pitch on both sides. Lengths are p
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field, replace
 from fractions import Fraction
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from tablegen.geometry import common as commons
 from tablegen.geometry import corner
@@ -36,8 +38,7 @@ MARKS: dict[Mark, tuple[str, ...]] = {
 One = Column[Members]
 
 
-@dataclass
-class Value:
+class Value(Struct):
     """One column of a pitch's values, named by the attribute that it is."""
 
     member: str
@@ -48,7 +49,7 @@ class Value:
     way: str = 'of'
     """Name of the words that say how it is measured, where its head does not."""
     marks: Callable[[Members], tuple[str, ...]] | None = None
-    key: str = field(default='', init=False)
+    key: str = ''
 
     def __set_name__(self, owner: type, name: str) -> None:
         self.key = name

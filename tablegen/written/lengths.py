@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
+
+from msgspec import Struct
 
 from tablegen.errors import BookError, Word, did_you_mean
 from tablegen.messages import message
@@ -28,8 +29,7 @@ OTHER_UNIT = re.compile(
 )
 
 
-@dataclass(frozen=True, slots=True)
-class WrittenLength:
+class WrittenLength(Struct, frozen=True):
     """A length as it was written."""
 
     inches: Fraction

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from tablegen.numbers import text
 
@@ -47,8 +48,7 @@ class NoNumber(ValueError):
         return clean.replace(self.written, self.meant, 1) if self.meant else ''
 
 
-@dataclass(frozen=True, slots=True)
-class Number:
+class Number(Struct, frozen=True):
     """A number as it was written."""
 
     value: Fraction

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 RANGE = re.compile(r'(?P<first>.+?)\s+to\s+(?P<last>.+?)(?:\s+by\s+(?P<step>.+))?', re.IGNORECASE | re.DOTALL)
 
@@ -11,8 +12,7 @@ RANGE = re.compile(r'(?P<first>.+?)\s+to\s+(?P<last>.+?)(?:\s+by\s+(?P<step>.+))
 BETWEEN = re.compile(r'\s(?:to|by)\s', re.IGNORECASE)
 
 
-@dataclass(frozen=True, slots=True)
-class WrittenRange:
+class WrittenRange(Struct, frozen=True):
     """The words of a range, each still to be read by who knows what they are."""
 
     first: str

@@ -13,11 +13,11 @@ import argparse
 import os
 import sys
 import tempfile
-from dataclasses import dataclass
 from pathlib import Path
 from statistics import median
 from time import perf_counter
 
+from msgspec import Struct
 from pypdf import PdfReader
 
 TOP = Path(__file__).resolve().parents[2]
@@ -28,8 +28,7 @@ KIB = 1 if sys.platform == 'darwin' else 1024
 """Bytes in what the system counts the largest process in."""
 
 
-@dataclass(frozen=True, slots=True)
-class Taken:
+class Taken(Struct, frozen=True):
     """What a command took."""
 
     wall_s: float

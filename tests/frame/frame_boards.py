@@ -6,7 +6,6 @@ all) is measured on the board as it is sawn, and told with it.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
 from math import asin, atan2, cos, degrees, radians, sin
 from types import SimpleNamespace
 
@@ -14,6 +13,8 @@ import numpy as np
 from boards import LEFT, RIGHT, Board, Cheek, Flat, Lines, flat, stock
 from frame_printed import EndOf, Sort
 from members import mouthed
+from msgspec import Struct
+from msgspec.structs import replace
 from reading import Place, Reading
 
 MOUTH = {
@@ -25,8 +26,7 @@ TAIL_OF_ONE = ('tail_long', 'tail', 'tail_short')
 SIDES = {'left': LEFT, 'right': RIGHT}
 
 
-@dataclass
-class Sheet:
+class Sheet(Struct):
     """What is printed of one sort of member, as it is read."""
 
     read: Reading

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 from random import Random
 
 from frame_roofs import F, asked
+from msgspec.structs import replace
 
 from tablegen.frame.asked import (
     Asked,

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from assembly import Lies, Off, Touch
 from boards import Flat
@@ -20,8 +18,7 @@ OPPOSED = -0.995
 ENDS = ('upper', 'lower')
 
 
-@dataclass(frozen=True)
-class Under(Lies):
+class Under(Lies, frozen=True):
     """Corners of one member that may lie under a face of another, not over it."""
 
     def off(self, members: dict) -> Off:
@@ -29,8 +26,7 @@ class Under(Lies):
         return 0.0, max(0.0, high), 0.0
 
 
-@dataclass(frozen=True)
-class Clear(Lies):
+class Clear(Lies, frozen=True):
     """Corners of one member that may stand off a face of another, not in it."""
 
     def off(self, members: dict) -> Off:

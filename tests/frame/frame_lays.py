@@ -5,9 +5,8 @@ The left front corner of the framing is the origin, the front's plate along x.
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from frame_slopes import BOTH, Lay, Ridge, Slope, band, corner, named
+from msgspec.structs import replace
 
 from tablegen.frame.asked import (
     Asked,

@@ -6,11 +6,11 @@ pattern's own code is known here: blade tilts turn the plane of a cut about its 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
 
 from fifty_digits import mp, mpf
+from msgspec import Struct
 from oracle.boards import LEFT, RIGHT, TOP
 from oracle.planes import Plane, add, cross, meet, plane, scaled
 
@@ -27,8 +27,7 @@ PIECES = {
 """What is sawn of each."""
 
 
-@dataclass(frozen=True)
-class Told:
+class Told(Struct, frozen=True, dict=True):
     """A member as it is told in JSON, and its board's thickness."""
 
     said: dict

@@ -6,9 +6,10 @@ This is all that the assembly knows of the code under test: no exact value and n
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, fields, is_dataclass, replace
 
 import numpy as np
+from msgspec import Struct
+from msgspec.structs import replace
 from reading import Figure, Place, mixed
 
 from tablegen.frame.frame import Frame
@@ -26,8 +27,7 @@ UNREAD = ('pitch', 'slope', 'stock', 'hold', 'cautions', 'marks', 'run_in', 'ove
 """What of a member is no figure to saw by, or is read by itself."""
 
 
-@dataclass(frozen=True)
-class EndOf:
+class EndOf(Struct, frozen=True):
     """How one end is cut, as it is told beside its figures."""
 
     stop: str
@@ -45,8 +45,7 @@ class EndOf:
     """Of a blunt end, by how much the board is thicker than what it stands against."""
 
 
-@dataclass(frozen=True)
-class Sort:
+class Sort(Struct, frozen=True):
     """All members under one mark and hand."""
 
     page: str
@@ -65,8 +64,7 @@ class Sort:
     """Of each that stands: the name of its slope, and, of hips and valleys, near which corner of the plan it starts."""
 
 
-@dataclass(frozen=True)
-class LevelSort:
+class LevelSort(Struct, frozen=True):
     """A ridge or purlin."""
 
     mark: str
@@ -79,8 +77,7 @@ class LevelSort:
     """Whether that is cut at an angle."""
 
 
-@dataclass(frozen=True)
-class StudSort:
+class StudSort(Struct, frozen=True):
     """Gable studs alike."""
 
     mark: str
@@ -159,12 +156,12 @@ def _split(name: str) -> tuple[str, str]:
 
 def _walk(name: str, record) -> Iterator[tuple[str, figures.Figure]]:
     """Return every figure of a record with the names that lead to it."""
-    for one in fields(record):
-        value = getattr(record, one.name)
-        path = f'{name}.{one.name}' if name else one.name
+    for own in record.__struct_fields__:
+        value = getattr(record, own)
+        path = f'{name}.{own}' if name else own
         if isinstance(value, figures.Figure):
             yield path, value
-        elif is_dataclass(value) and one.name not in UNREAD:
+        elif isinstance(value, Struct) and own not in UNREAD:
             yield from _walk(path, value)
 
 

@@ -6,18 +6,17 @@ the main plates' tops.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 from math import hypot
 
 import numpy as np
+from msgspec import Struct
 
 Point = tuple[float, float]
 BOTH = ('left', 'right')
 
 
-@dataclass(frozen=True)
-class Slope:
+class Slope(Struct, frozen=True, dict=True):
     """One slope."""
 
     name: str
@@ -77,8 +76,7 @@ class Slope:
         return max(inward for along, inward in self.outline if abs(along - at) < 1e-9)
 
 
-@dataclass(frozen=True)
-class Corner:
+class Corner(Struct, frozen=True):
     """A line where a hip or valley lies: up from a corner of the plates."""
 
     start: Point
@@ -92,8 +90,7 @@ class Corner:
     """Whether it is a valley's."""
 
 
-@dataclass(frozen=True)
-class Ridge:
+class Ridge(Struct, frozen=True):
     """Where a ridge or purlin lies before its length is known: by its middle, or by the end that it runs on to."""
 
     at: Point
@@ -103,8 +100,7 @@ class Ridge:
     """The slopes that its upper edges lie in, that on its right first; none where that is not asked."""
 
 
-@dataclass(frozen=True)
-class Lay:
+class Lay(Struct, frozen=True):
     """A whole roof."""
 
     slopes: dict[str, Slope]

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from math import sqrt
 
 from frame_lays import FAR, gabled, hip_ends, sizes_of
 from frame_slopes import Corner, Lay, Ridge, Slope, corner
+from msgspec.structs import replace
 
 from tablegen.frame.asked import Asked, Gable, HipHead, Valleys
 

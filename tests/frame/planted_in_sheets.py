@@ -5,7 +5,8 @@ from __future__ import annotations
 import random
 import re
 from collections.abc import Callable
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from layouts.roofs.proof_names import roof_names
 from tablegen.proof.page import Page, close, lines_of

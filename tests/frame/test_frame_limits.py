@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 from fractions import Fraction as F
 
 import pytest
 from frame_roofs import asked
+from msgspec.structs import replace
 from test_frame_together import goes_together, put_together
 
 from layouts.words.error import error_lines

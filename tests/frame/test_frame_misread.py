@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from functools import cache
 
 import pytest
@@ -11,6 +10,7 @@ from frame_assembly import Roof
 from frame_printed import Printed
 from frame_roofs import FIXED
 from frame_together import Together
+from msgspec.structs import replace
 from reading import Place, Reading
 from test_frame_together import built, put_together
 

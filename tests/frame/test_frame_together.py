@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import ast
 import sys
-from dataclasses import replace
 from fractions import Fraction as F
 from functools import cache
 from pathlib import Path
@@ -23,6 +22,7 @@ from frame_kinds import KINDS
 from frame_printed import Printed
 from frame_roofs import FIXED
 from frame_together import Together
+from msgspec.structs import replace
 from reading import Reading
 
 from tablegen.errors import BookError

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections import Counter
-from dataclasses import replace
 from fractions import Fraction as F
 
 import pytest
 from frame_roofs import FIXED
+from msgspec.structs import replace
 
 from tablegen.frame.frame import Frame, frame
 from tablegen.frame.framed import Framed

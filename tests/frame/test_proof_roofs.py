@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from asking import ask
+from msgspec.structs import replace
 from planted_in_sheets import PLANTERS, planted_at
 from test_roof_sheets import ROOFS
 

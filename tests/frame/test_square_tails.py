@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction as F
 
 import numpy as np
 import pytest
 from frame_roofs import FIXED
+from msgspec.structs import replace
 from roof_files import roof
 
 from layouts.words.error import error_lines

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 
 from fifty_digits import mp, mpf
+from msgspec import Struct
 from oracle import framing_square, seats
 from oracle.corner import common_length, corner, hip_length, hip_run, rise
 from oracle.rounding import decimal, nearest, part
@@ -18,8 +18,7 @@ STAMPED = 17
 """On most squares for a hip's 16.97 in of run: common practice, from memory."""
 
 
-@dataclass(frozen=True)
-class Roof:
+class Roof(Struct, frozen=True):
     """A book's settings, and the runs that it reaches."""
 
     rise: Fraction

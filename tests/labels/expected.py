@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from fractions import Fraction
 
+from msgspec import Struct
 from oracle.corner import corner
 from oracle.rounding import part
 from skewed import PITCHES
@@ -31,8 +31,7 @@ THICKNESSES = {
 BY_PITCH = tuple((label, corner(rise)) for label, rise in PITCHES.items())
 
 
-@dataclass(frozen=True)
-class Column:
+class Column(Struct, frozen=True):
     """A column by its printed head."""
 
     head: str
@@ -40,8 +39,7 @@ class Column:
     """The digits of a row, from what its label stands for."""
 
 
-@dataclass(frozen=True)
-class Labels:
+class Labels(Struct, frozen=True):
     """A table by its printed names."""
 
     key: str

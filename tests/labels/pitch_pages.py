@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 
+from msgspec import Struct
 from oracle import cuts
 from oracle.corner import common_length, hip_length, jack_difference, jack_length, jack_to_points, rise
 from oracle.rounding import degrees, part
@@ -14,8 +14,7 @@ from labels.expected import BY_PITCH, Labels, by, col
 from labels.hips_to_gables import thousandths
 
 
-@dataclass(frozen=True)
-class Runs:
+class Runs(Struct, frozen=True):
     """A table of runs at one pitch: what stands at the head of its pages, and the length of a run."""
 
     left: tuple[str, str]

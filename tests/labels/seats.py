@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 
 from fifty_digits import mp, mpf
+from msgspec import Struct
 from oracle import seats, tails
 from oracle.rounding import limit, part
 from skewed import HIP, HIPS, RAFTERS, VALLEYS
@@ -32,8 +32,7 @@ def marks(depth, left) -> str:
     return ('', '†', '‡')[(notch > mpf(depth) / 4) + (notch > mpf(depth) / 3)] + '§' * (left < LEAST_LEFT)
 
 
-@dataclass(frozen=True)
-class Sizes:
+class Sizes(Struct, frozen=True):
     """What a book's seats are worked out for."""
 
     rows: tuple

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from fractions import Fraction
 
+from msgspec import Struct
 from oracle import cuts, seats, shortening, tails
 from oracle.corner import common_length, corner, rise
 from oracle.rounding import degrees, part
@@ -18,8 +18,7 @@ OUT, BREAK, HALF = Fraction(8), Fraction(36), Fraction(96)
 SALTBOX, GAMBREL = 'A saltbox: the woodshed', 'A gambrel: the workshop'
 
 
-@dataclass(frozen=True)
-class Slopes:
+class Slopes(Struct, frozen=True):
     """Rises of the woodshed's front and back, its front's run, and rises of the workshop's slopes."""
 
     front: Fraction

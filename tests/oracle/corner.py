@@ -4,11 +4,11 @@ The plates' corner stands at the origin, eave A along x; the planes pass through
 length on a plane is a length on the top edge of a rafter, wherever its top edge is raised to.
 """
 
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
 
 from fifty_digits import mp, mpf, real
+from msgspec import Struct
 
 from oracle.planes import (
     ORIGIN,
@@ -30,8 +30,7 @@ from oracle.planes import (
 HALF_TURN = 180
 
 
-@dataclass(frozen=True)
-class Place:
+class Place(Struct, frozen=True):
     """A corner seen from side A: roof planes, and the hip or valley where they meet."""
 
     roof: object

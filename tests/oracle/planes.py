@@ -5,9 +5,8 @@ plumb sides and a top plane; a cut is a plane. Every reading is taken from point
 x and y are level, z is up. Lengths in inches, angles in radians.
 """
 
-from dataclasses import dataclass
-
 from fifty_digits import mp, mpf
+from msgspec import Struct
 
 UP = (mpf(0), mpf(0), mpf(1))
 ORIGIN = (mpf(0), mpf(0), mpf(0))
@@ -56,8 +55,7 @@ def line_angle(u, v):
     return mp.atan2(size(cross(u, v)), abs(dot(u, v)))
 
 
-@dataclass(frozen=True)
-class Plane:
+class Plane(Struct, frozen=True):
     """The points p with normal · p = offset; the normal has the length 1."""
 
     normal: tuple
@@ -114,8 +112,7 @@ def plumb_plane(point, direction):
     return plane(point, cross(UP, direction))
 
 
-@dataclass(frozen=True)
-class Member:
+class Member(Struct, frozen=True):
     """A straight board with plumb sides: its direction, two sides, the plane of its top."""
 
     center: Plane
@@ -145,8 +142,7 @@ def square_top(point, direction):
     return plane(point, cross(direction, cross(UP, direction)))
 
 
-@dataclass(frozen=True)
-class RoofCorner:
+class RoofCorner(Struct, frozen=True):
     """Two roof planes over eaves that leave the origin: A's along x, B's at the corner's angle from it."""
 
     a: Plane
@@ -178,8 +174,7 @@ def roof_corner(slope_a, slope_b, corner_angle=None):
     )
 
 
-@dataclass(frozen=True)
-class CutReadings:
+class CutReadings(Struct, frozen=True):
     """A plane that cuts a member, read on the member's faces; radians."""
 
     saw: mpf

@@ -1,10 +1,10 @@
 """The corners that the proof goes through, each as the book's record and as planes in space."""
 
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
 
 from mpmath import mp, mpf
+from msgspec import Struct
 from near import number
 from oracle.planes import roof_corner
 
@@ -19,8 +19,7 @@ SKEW = ((120, 6, 9), (120, 9, 6), (135, 8, 10), (135, 10, 8), (75, 6, 12), (60, 
 SIDES = (3, 4, 5, 6, 7, 8, 9, 10, 12, 16)
 
 
-@dataclass(frozen=True)
-class Case:
+class Case(Struct, frozen=True, dict=True):
     name: str
     at: Corner
     degrees: Fraction

@@ -3,9 +3,8 @@
 Plate's top at z = 0; the corner of the plates at the origin, the plate line of eave A along x.
 """
 
-from dataclasses import dataclass
-
 from fifty_digits import mpf
+from msgspec import Struct
 from oracle.planes import LEVEL, ORIGIN, Plane, dot, level, meet, plane, plumb_plane, scaled, size, square_top
 
 
@@ -50,8 +49,7 @@ def valley_heel_out(roof, thickness):
     )
 
 
-@dataclass(frozen=True)
-class BirdsMouth:
+class BirdsMouth(Struct, frozen=True):
     """Measured on the center line of a hip or valley."""
 
     height: mpf

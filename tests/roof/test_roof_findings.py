@@ -1,10 +1,10 @@
 """The findings of one roof: their names, their values where worked out elsewhere, and what is refused."""
 
-from dataclasses import replace
 from fractions import Fraction
 
 import pytest
 from mpmath import mp, mpf
+from msgspec.structs import replace
 from near import NEAR
 
 from layouts.told.objects import as_data

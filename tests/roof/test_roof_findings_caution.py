@@ -1,9 +1,9 @@
 """Cautions of the findings: who calls for each, by which number, with which clause."""
 
-from dataclasses import replace
 from fractions import Fraction
 
 import pytest
+from msgspec.structs import replace
 
 from layouts.told.objects import as_data
 from tablegen.geometry.many_sided import regular_corner

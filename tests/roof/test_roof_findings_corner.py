@@ -1,9 +1,9 @@
 """Findings of two pitches and of many sides: each side has its own values, and the regular corner is a case of both."""
 
-from dataclasses import replace
 from fractions import Fraction
 
 from mpmath import mp, mpf
+from msgspec.structs import replace
 from near import NEAR
 from oracle.planes import (
     ORIGIN,

@@ -4,12 +4,13 @@ A's eave runs along x; the plates' corner is the origin. A line along a member's
 line over that corner, or over the plate line, by its level part over the cosine of the member's own slope.
 """
 
-from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cached_property
 
 import pytest
 from fifty_digits import mp, mpf
+from msgspec import Struct
+from msgspec.structs import replace
 from oracle.planes import LEVEL, Plane, dot, level, meet, member, roof_corner, scaled, size
 
 from layouts.told.objects import as_data
@@ -43,8 +44,7 @@ def real(fraction):
     return mpf(fraction.numerator) / fraction.denominator
 
 
-@dataclass(frozen=True)
-class Case:
+class Case(Struct, frozen=True, dict=True):
     """A corner: rises of A and B, and the angle of its eaves."""
 
     rise_a: str

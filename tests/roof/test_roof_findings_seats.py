@@ -3,11 +3,11 @@
 The plates' tops are at z = 0, their outer faces plumb over the eave lines; the corner is the origin.
 """
 
-from dataclasses import replace
 from fractions import Fraction
 
 import pytest
 from fifty_digits import mp, mpf
+from msgspec.structs import replace
 from oracle.planes import (
     LEVEL,
     ORIGIN,

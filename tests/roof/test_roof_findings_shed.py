@@ -1,10 +1,10 @@
 """Findings of a shed: what comes off at a wall or a ledger, and what is not there."""
 
-from dataclasses import replace
 from fractions import Fraction
 
 import pytest
 from fifty_digits import mp, mpf
+from msgspec.structs import replace
 
 from layouts.told.objects import as_data
 from tablegen.roof.answer import answer

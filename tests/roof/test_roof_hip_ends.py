@@ -1,12 +1,12 @@
 """Ends of hips, valleys and end commons: single and double cheeks, tails, slid hips, against members in space."""
 
-from dataclasses import replace
 from fractions import Fraction
 
 import pytest
 from corners import CORNERS, per_foot
 from fifty_digits import real
 from mpmath import mp, mpf
+from msgspec.structs import replace
 from near import NEAR, gap, number
 from oracle.planes import (
     Plane,

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 import pytest
 from fifty_digits import mpf
+from msgspec.structs import replace
 from near import NEAR, gap
 from oracle import sawn, tails
 from oracle.boards import LEFT, RIGHT, TOP, Board

@@ -4,10 +4,10 @@ The relations are written out again here in plain trigonometry, so that a table 
 wrong side or the wrong thickness is found. That the relations themselves hold is shown against planes elsewhere.
 """
 
-from dataclasses import replace
 from fractions import Fraction
 
 from mpmath import asin, atan, cos, degrees, mpf, sin, sqrt, tan
+from msgspec.structs import replace
 from printed import BOOK, DEPTHS, THICK, T, angles_of, are_nearest, is_nearest, rows_of, slope_of
 
 from tablegen.numbers.units import INCHES

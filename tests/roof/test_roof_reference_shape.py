@@ -1,12 +1,13 @@
 """The shape of reference tables: columns that run one way, pages that hold them, names and words."""
 
 import re
-from dataclasses import fields, is_dataclass, replace
 from fractions import Fraction
 from itertools import pairwise
 
 import pytest
 from mpmath import acos, cos, degrees, pi, sqrt, tan
+from msgspec import Struct
+from msgspec.structs import replace
 from printed import BOOK, is_nearest, rows_of
 
 from layouts.words.datum import datum_of
@@ -167,8 +168,8 @@ def names_in(found):
     if isinstance(found, Message):
         yield found.name
         found = [value for _, value in found.values]
-    elif is_dataclass(found) and not isinstance(found, (Figure, Pitch)):
-        found = [getattr(found, one.name) for one in fields(found)]
+    elif isinstance(found, Struct) and not isinstance(found, (Figure, Pitch)):
+        found = [getattr(found, name) for name in found.__struct_fields__]
     for one in found if isinstance(found, (list, tuple)) else ():
         yield from names_in(one)
 

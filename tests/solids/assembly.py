@@ -7,7 +7,6 @@ last printed part, and what that moves is added up.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import combinations
 from math import inf
@@ -15,6 +14,7 @@ from math import inf
 import numpy as np
 from boards import NEAR, Gone, Member, flat
 from manifold3d import Manifold
+from msgspec import Struct, field
 from reading import Place, Reading
 
 FLOAT = 1e-4
@@ -25,8 +25,7 @@ Off = tuple[float, float, float]
 """Nearest and furthest corner from where they should be, and the difference: out of line."""
 
 
-@dataclass(frozen=True)
-class Touch:
+class Touch(Struct, frozen=True):
     """A face of one member on a face of another."""
 
     one: str
@@ -47,8 +46,7 @@ class Touch:
         return f'{self.one} ({self.face}) on {self.two} ({self.on})'
 
 
-@dataclass(frozen=True)
-class Lies:
+class Lies(Struct, frozen=True):
     """Corners of one member, those on all of some faces, or a mark of it, in a face of another."""
 
     one: str
@@ -69,8 +67,7 @@ class Lies:
         return f'{self.one} ({", ".join(self.faces)}) in {self.two} ({self.on})'
 
 
-@dataclass
-class Assembly:
+class Assembly(Struct):
     members: dict[str, Member]
     touches: list[Touch]
     lies: list[Lies] = field(default_factory=list)
@@ -152,8 +149,7 @@ def point(at) -> Member:
 # Rounding, and one figure misread ------------------------------------------------------------------------------------
 
 
-@dataclass
-class Built:
+class Built(Struct, dict=True):
     """An assembly made from a reading, with how far off it is and may be."""
 
     build: Callable[[Reading], Assembly]

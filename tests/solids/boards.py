@@ -6,12 +6,13 @@ line of the top edge is the plate line's. Angles are radians, lengths inches, fl
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
 from functools import cache, cached_property
 from math import cos, pi, sin
 
 import numpy as np
 from manifold3d import Manifold
+from msgspec import Struct, field
+from msgspec.structs import replace
 
 LEFT, RIGHT = 1, -1
 REACH = 300
@@ -24,8 +25,7 @@ class Gone(Exception):
     """A cut that leaves nothing of a face."""
 
 
-@dataclass(frozen=True)
-class Flat:
+class Flat(Struct, frozen=True):
     """A plane, its normal out of the wood."""
 
     normal: np.ndarray
@@ -49,8 +49,7 @@ def flat(normal, point) -> Flat:
     return Flat(normal / np.linalg.norm(normal), np.asarray(point, float))
 
 
-@dataclass(frozen=True)
-class Member:
+class Member(Struct, frozen=True, dict=True):
     """A solid where it stands, its faces and marks, and how far its own figures disagree with one another."""
 
     solid: Manifold
@@ -96,8 +95,7 @@ def box(low: tuple, high: tuple) -> Member:
     return Member(solid, faces)
 
 
-@dataclass(frozen=True)
-class Lines:
+class Lines(Struct, frozen=True):
     """Plumb and level as they are marked on a board's side: angles from the line square across it."""
 
     plumb: float
@@ -125,8 +123,7 @@ def held(body: float, tongue: float) -> Lines:
     return Lines(slope, pi / 2 - slope)
 
 
-@dataclass(frozen=True)
-class Off:
+class Off(Struct, frozen=True):
     """A length as it is taken from a mark: level, square to the plumb line, or along the top edge."""
 
     length: float
@@ -136,8 +133,7 @@ class Off:
         return self.length / cos(lines.plumb) if self.level else self.length
 
 
-@dataclass(frozen=True)
-class Cheek:
+class Cheek(Struct, frozen=True):
     """How a cheek is sawn: to lines on side and top, or along the side's line with the blade tilted."""
 
     plumb: float
@@ -149,13 +145,12 @@ class Cheek:
     """With the blade: from the mark on the center line to the plumb line of a side."""
 
 
-@dataclass(frozen=True)
-class Board(Member):
+class Board(Member, frozen=True, kw_only=True):
     """A board on the trestles."""
 
-    lines: Lines = field(kw_only=True)
-    thick: float = field(kw_only=True)
-    depth: float = field(kw_only=True)
+    lines: Lines
+    thick: float
+    depth: float
 
     def sawn(self, name: str, cut: Flat) -> Board:
         """Return the board without what lies out of a plane."""

@@ -7,7 +7,6 @@ purpose. Nothing here knows what a figure should be. What is read is floats: not
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
 from functools import cached_property
 from math import radians
 from typing import NamedTuple
@@ -15,6 +14,8 @@ from typing import NamedTuple
 from headed import NotTold, Table, lines, phrases, read, reference_part
 from headed_members import Members, members
 from headed_pages import grid_parts, headed, under_spacings
+from msgspec import Struct
+from msgspec.structs import replace
 from names import HOLE, JACKS, RIDGE_END, RUNS, TABLES
 
 HALF_PART, HALF_DEGREE, HALF_DECIMAL = 1 / 32, 0.005, 0.0005
@@ -44,8 +45,7 @@ class Place(NamedTuple):
     """Of a square's two figures, body first."""
 
 
-@dataclass(frozen=True)
-class Figure:
+class Figure(Struct, frozen=True):
     """A figure as it was read."""
 
     value: float
