@@ -10,6 +10,7 @@ import pytest
 from fontTools.pens.boundsPen import BoundsPen
 from fontTools.ttLib import TTFont
 from msgspec import Struct, field
+from pydyf import PDF
 from pypdf import PdfReader, PdfWriter
 from pypdf.generic import (
     ArrayObject,
@@ -565,20 +566,25 @@ def test_data_of_pages_is_taken_over_as_it_is(make_booklet, tmp_path):
     assert packed == set(forms)
 
 
-def test_pages_in_several_parts_or_without_any_are_taken_too(make_booklet, tmp_path):
+def test_pages_that_are_not_packed_are_taken_too(make_booklet, tmp_path):
     writer = PdfWriter(clone_from=make_booklet(4, 100, 133))
-    parts = [writer._add_object(stream(text)) for text in ('BT /F 12 Tf 30', '40 Td (in parts) Tj ET')]
-    writer.pages[0][NameObject('/Contents')] = ArrayObject(parts)
     writer.pages[1][NameObject('/Contents')] = writer._add_object(stream('BT /F 12 Tf (unpacked) Tj ET'))
-    del writer.pages[2]['/Contents']
     writer.write(tmp_path / 'odd.pdf')
     impose(tmp_path / 'odd.pdf', [(0, 4)], POCKET_A4, tmp_path / 'sheets.pdf')
-    pages = PdfReader(tmp_path / 'sheets.pdf').pages
-    front, back = (texts_by_cell(POCKET_A4, read_side(page)) for page in pages)
-    assert front == {(0, 0): 'page 4', (1, 0): 'in parts'}
-    assert back == {(0, 0): 'unpacked', (1, 0): ''}
-    joined = pages[0]['/Resources']['/XObject']['/page-0'].get_data()
-    assert joined.split() == b'BT /F 12 Tf 30 40 Td (in parts) Tj ET'.split()
+    _front, back = (
+        texts_by_cell(POCKET_A4, read_side(page)) for page in PdfReader(tmp_path / 'sheets.pdf').pages
+    )
+    assert back == {(0, 0): 'unpacked', (1, 0): 'page 3'}
+
+
+@pytest.mark.parametrize('parts', [0, 2])
+def test_a_page_in_several_parts_or_without_any_is_refused(make_booklet, tmp_path, parts):
+    writer = PdfWriter(clone_from=make_booklet(4, 100, 133))
+    drawn = [writer._add_object(stream('0 0 m')) for _part in range(parts)]
+    writer.pages[2][NameObject('/Contents')] = ArrayObject(drawn)
+    writer.write(tmp_path / 'odd.pdf')
+    with pytest.raises(ValueError, match=f'page 3 is drawn in {parts} parts, not 1'):
+        impose(tmp_path / 'odd.pdf', [(0, 4)], POCKET_A4, tmp_path / 'sheets.pdf')
 
 
 def test_a_page_keeps_the_way_in_which_it_blends(make_booklet, tmp_path):
@@ -615,12 +621,12 @@ def test_a_file_that_fails_to_be_written_leaves_the_old_one(make_booklet, tmp_pa
     out = tmp_path / 'sheets.pdf'
     out.write_bytes(b'old')
 
-    def fail(self, stream):
+    def fail(self, stream, **_options):
         stream.write(b'%PDF half')
         raise OSError('disk full')
 
     booklet = make_booklet(4, 100, 133)
-    monkeypatch.setattr(PdfWriter, 'write', fail)
+    monkeypatch.setattr(PDF, 'write', fail)
     with pytest.raises(OSError, match='disk full'):
         impose(booklet, [(0, 4)], POCKET_A4, out)
     assert out.read_bytes() == b'old'

@@ -19,7 +19,6 @@ COUNTS_OTHERS = {
     'tablegen/geometry/stepping.py': 'the square itself: its arms, its foot of run, its sixteenths',
     'tablegen/checking/square_judging.py': 'twelfths of an inch, as some squares are engraved',
     'tablegen/numbers/angles.py': 'digits kept back, and what the terms of a series are multiplied by',
-    'layouts/sheets/sheet_forms.py': 'bytes of an identifier',
     'layouts/cards/one_pitch.py': 'feet that a card of runs has at least',
     'layouts/pages/pitch_pages.py': 'thumb tabs on an edge',
     'layouts/words/proof_pages.py': 'steps that a table of marks counts',

@@ -5,15 +5,14 @@ from __future__ import annotations
 import hashlib
 from pathlib import Path
 
-from pypdf import PdfReader, PdfWriter
-from pypdf.generic import IndirectObject, NameObject
-
 from layouts.cards.formats import Format
 from layouts.cards.sheet import CardSheet, placed
 from layouts.cards.sheet_marks import card_marks
+from layouts.pdf.new_file import NewFile
+from layouts.pdf.written import Written
 from layouts.sheets.fold import POINTS_PER_MM
 from layouts.sheets.marks import draw_label
-from layouts.sheets.sheet_forms import add_sheet, drawn_form, glyph_form, identify, page_form, write_whole
+from layouts.sheets.sheet_forms import add_sheet, glyph_form, page_form
 from layouts.sheets.strips import upper_strip
 from layouts.words.cards import CUT_SIZE
 from layouts.words.say import N_, _
@@ -35,16 +34,12 @@ def lay_cards(faces: Path, form: Format, sheet: CardSheet, title: str, out: Path
            columns − 1 − c; the viewer is asked for that flip and for actual size.
         2. Same input, same bytes.
     """
-    pages = PdfReader(faces).pages
-    writer = PdfWriter()
-    writer.pdf_header = '%PDF-1.7'
-    preferences = writer.create_viewer_preferences()
-    preferences[NameObject('/Duplex')] = NameObject(
-        '/DuplexFlipLongEdge' if sheet.flip == 'long' else '/DuplexFlipShortEdge'
-    )
-    preferences[NameObject('/PrintScaling')] = NameObject('/None')
-    forms = [page_form(writer, page, number, sheet.card_mm, faces) for number, page in enumerate(pages, 1)]
-    letters: dict[str, IndirectObject] = {}
+    file = NewFile()
+    forms = [
+        page_form(file, page, number, sheet.card_mm, faces)
+        for number, page in enumerate(Written(faces).pages, 1)
+    ]
+    letters: dict[str, bytes] = {}
     digest = hashlib.sha256(faces.read_bytes())
     sheets = placed(len(forms) // 2, sheet)
     for place, cards in enumerate(sheets, 1):
@@ -53,8 +48,8 @@ def lay_cards(faces: Path, form: Format, sheet: CardSheet, title: str, out: Path
             strip = upper_strip(sheet.sheet_mm, sheet.label_margins_mm, sheet.label_end_mm)
             words, glyphs = draw_label(strip, label)
             for name in sorted(glyphs - letters.keys()):
-                letters[name] = glyph_form(writer, name)
-            named = {f'/glyph-{name}': letters[name] for name in sorted(glyphs)}
+                letters[name] = glyph_form(file, name)
+            named = {f'glyph-{name}': letters[name] for name in sorted(glyphs)}
             lying = [
                 (card, sheet.columns - 1 - column if back else column, row) for card, column, row in cards
             ]
@@ -63,12 +58,16 @@ def lay_cards(faces: Path, form: Format, sheet: CardSheet, title: str, out: Path
                 face = 2 * card + back
                 x, y = (POINTS_PER_MM * length for length in sheet.corner_mm(column, row))
                 drawn.append(f'q 1 0 0 1 {x:.3f} {y:.3f} cm /face-{face} Do Q\n')
-                named[f'/face-{face}'] = drawn_form(forms[face])
+                named[f'face-{face}'] = forms[face].name
             side = ''.join(drawn).encode('ascii')
             digest.update(side)
-            add_sheet(writer, sheet.sheet_mm, side, named)
-    identify(writer, digest.digest())
-    write_whole(writer, _('{title}: card').format(title=title), out)
+            add_sheet(file, sheet.sheet_mm, side, named)
+    asked = {
+        'Duplex': '/DuplexFlipLongEdge' if sheet.flip == 'long' else '/DuplexFlipShortEdge',
+        'PrintScaling': '/None',
+    }
+    named_as = _('{title}: card').format(title=title)
+    file.write(out, named_as, preferences=asked, identifier=digest.hexdigest())
     return len(sheets)
 
 

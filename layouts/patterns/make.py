@@ -7,16 +7,15 @@ from collections.abc import Iterable, Sequence
 from pathlib import Path
 
 from markupsafe import Markup
-from pypdf import PdfReader, PdfWriter
-from pypdf.generic import NameObject
 
 from layouts.html.page_html import document_html
 from layouts.paper.typeface import font_address
 from layouts.patterns import typed
 from layouts.patterns.page import STRONG, WEIGHT, Laid, Shown, page_drawing, sheet_for
+from layouts.pdf.new_file import NewFile
 from layouts.pdf.typeset import Job, typeset
+from layouts.pdf.written import Written
 from layouts.sheets.fold import PAPERS_MM
-from layouts.sheets.sheet_forms import identify, write_whole
 from layouts.words.say import _
 from tablegen.errors import BookError
 from tablegen.messages import message
@@ -64,13 +63,10 @@ def write_patterns(title: str, first: Sequence[Markup], pieces: list[Laid], pape
     bodies = [_page(number, *one) for number, one in enumerate(drawn, 1)]
     job = Job(document_html(bodies, title), _style(paper), pages, folder / 'pages.pdf')
     typeset([job])
-    writer = PdfWriter()
-    writer.append(PdfReader(job.out))
-    preferences = writer.create_viewer_preferences()
-    preferences[NameObject('/PrintScaling')] = NameObject('/None')
-    identify(writer, hashlib.sha256(job.out.read_bytes()).digest())
     out = folder / 'pattern.pdf'
-    write_whole(writer, title, out)
+    identifier = hashlib.sha256(job.out.read_bytes()).hexdigest()
+    asked = {'PrintScaling': '/None'}
+    NewFile.of(Written(job.out)).write(out, title, preferences=asked, identifier=identifier)
     return out
 
 

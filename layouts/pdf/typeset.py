@@ -9,12 +9,14 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 from types import ModuleType
-from typing import Protocol
+from typing import Any, Protocol
 
 from msgspec import Struct, field
 
 from layouts.pdf.kept import Kept, name_of
 from layouts.pdf.libraries import known_to_the_loader
+from layouts.pdf.packed import pack
+from layouts.pdf.remark import Remark
 from layouts.pdf.static_cuts import static_cuts
 from layouts.pdf.workers import side_by_side
 from layouts.pdf.workplace import passing_files_in
@@ -35,10 +37,6 @@ _Styles = dict[str, tuple[object, object]]
 """The fonts of a style sheet, and the sheet as the typesetter has read it."""
 NOT_AS_KNOWN = (ImportError, AttributeError, TypeError, ValueError, LookupError, AssertionError)
 """What comes of asking a typesetter's insides for what is not there."""
-
-
-class Remark(UserWarning):
-    """What the typesetter says of a document that it sets all the same; holds a BookError that tells it."""
 
 
 class Job(Struct, frozen=True):
@@ -84,7 +82,9 @@ class SetDocument(Protocol):
 
     pages: Sequence[SetPage]
 
-    def write_pdf(self, target: Path, *, pdf_tags: bool) -> None:
+    def write_pdf(
+        self, target: Path, *, finisher: Callable[[object, Any], None], pdf_tags: bool, uncompressed_pdf: bool
+    ) -> None:
         """Write it."""
 
 
@@ -201,7 +201,7 @@ def _write(document: SetDocument, job: Job) -> None:
         counts = {'count': len(document.pages), 'planned': job.pages}
         problem = message('making.runs_over', **counts, page=_overfull(document))
         raise BookError('typesetter', problem, '', REPORT if language() == SOURCE else SHORTEN)
-    document.write_pdf(job.out, pdf_tags=job.tagged)
+    document.write_pdf(job.out, finisher=pack, pdf_tags=job.tagged, uncompressed_pdf=True)
 
 
 def load_typesetter() -> ModuleType:

@@ -9,12 +9,13 @@ from importlib.resources import files
 from pathlib import Path
 
 from msgspec import Struct
-from pypdf import PdfReader, PdfWriter
 
 from layouts.html.page_html import document_html, environment
 from layouts.paper.trim import PAPERS_MM, POINTS_PER_MM
 from layouts.paper.typeface import font_address
+from layouts.pdf.new_file import NewFile
 from layouts.pdf.typeset import Job, typeset
+from layouts.pdf.written import Written
 from layouts.roofs.groups import groups_of
 from layouts.roofs.lists import checks_said, lists_of
 from layouts.roofs.marking import MarkingSheet, key_of, marking_sheet
@@ -22,7 +23,6 @@ from layouts.roofs.one_page import numbered, pages_of
 from layouts.roofs.plan_drawing import PlanDrawing, plan_drawing
 from layouts.roofs.plates import plate_layouts
 from layouts.roofs.section_sheet import section_sheets
-from layouts.sheets.sheet_forms import identify, write_whole
 from layouts.told.blocks import DEFERS, in_inches
 from layouts.words.frame import OF_PLATES
 from layouts.words.lists import joined
@@ -84,12 +84,10 @@ def write_roof(frame: Frame, buy: Buying, paper: str, folder: Path) -> tuple[Pat
         pages = pages_set(marking)
     if more := numbered(marking, pages):
         pages_set(marking, more)
-    writer = PdfWriter()
-    writer.append(PdfReader(job_out))
-    identify(writer, hashlib.sha256(job_out.read_bytes()).digest())
     out = folder / 'roof.pdf'
-    write_whole(writer, title, out)
-    return out, len(writer.pages)
+    file = NewFile.of(Written(job_out))
+    file.write(out, title, identifier=hashlib.sha256(job_out.read_bytes()).hexdigest())
+    return out, len(file.pages)
 
 
 def marking_sheets(frame: Frame, paper: str, tight: Collection[str] = ()) -> tuple[MarkingSheet, ...]:

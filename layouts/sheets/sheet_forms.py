@@ -1,113 +1,74 @@
-"""Forms: pages and letters as reusable drawings of a new PDF, and its sheets written whole."""
+"""Forms: pages and letters as reusable drawings of a new PDF, and its sheets."""
 
 from __future__ import annotations
 
-import os
+import zlib
+from collections.abc import Mapping
 from pathlib import Path
+from typing import NamedTuple
 
-from pypdf import PageObject, PdfWriter
-from pypdf.generic import (
-    ArrayObject,
-    ByteStringObject,
-    DecodedStreamObject,
-    DictionaryObject,
-    IndirectObject,
-    NameObject,
-    PdfObject,
-    RectangleObject,
-    StreamObject,
-)
+import pydyf
 
-from layouts.pdf.booklet import name_file
+from layouts.pdf.new_file import NewFile, reference
+from layouts.pdf.written import Held, Page, entries, numbers_in
 from layouts.sheets.fold import FIT_MM, POINTS_PER_MM
 from layouts.sheets.marks import glyph_outline
 
 
-def page_form(
-    writer: PdfWriter, page: PageObject, number: int, size_mm: tuple[float, float], source: Path
-) -> StreamObject:
-    """Return a page, the number-th of its source, as a form of the new file: its data untouched, its resources copied once."""
-    box = page.trimbox
-    found = (float(box.width) / POINTS_PER_MM, float(box.height) / POINTS_PER_MM)
-    if page.rotation:
-        raise ValueError(f'{source}: page {number} is turned by {page.rotation}°')
+class Form(NamedTuple):
+    """A page as a drawing."""
+
+    name: bytes
+    """By which the new file knows it."""
+    left: float
+    low: float
+    """The lower left corner of its box, in points."""
+
+
+def page_form(file: NewFile, page: Page, number: int, size_mm: tuple[float, float], source: Path) -> Form:
+    """Return a page, the number-th of its source, as a form of the new file: its data untouched, its resources taken once."""
+    left, low, right, high = box = page.trim
+    found = ((right - left) / POINTS_PER_MM, (high - low) / POINTS_PER_MM)
+    if turned := int(page.told.get('Rotate', 0)):
+        raise ValueError(f'{source}: page {number} is turned by {turned}°')
     if any(abs(a - b) > FIT_MM for a, b in zip(found, size_mm, strict=True)):
         shown, wanted = (' × '.join(f'{length:.2f}' for length in size) for size in (found, size_mm))
         raise ValueError(f'{source}: page {number} is {shown} mm, not {wanted} mm')
-    contents = page['/Contents'].get_object() if '/Contents' in page else ArrayObject()
-    if isinstance(contents, StreamObject) and '/Filter' in contents:
-        form: StreamObject = _stream(contents.clone(writer, force_duplicate=True))
-    else:
-        parts = contents if isinstance(contents, ArrayObject) else [contents]
-        joined = DecodedStreamObject()
-        joined.set_data(b'\n'.join(_stream(part).get_data() for part in parts))
-        form = joined.flate_encode()
-        writer._add_object(form)
-    form[NameObject('/Type')] = NameObject('/XObject')
-    form[NameObject('/Subtype')] = NameObject('/Form')
-    form[NameObject('/BBox')] = RectangleObject([float(edge) for edge in box])
-    for key in ('/Resources', '/Group'):
-        if key in page:
-            form[NameObject(key)] = page.raw_get(key).clone(writer)
-    return form
+    contents = numbers_in(page.told.get('Contents', b''))
+    if len(contents) != 1:
+        raise ValueError(f'{source}: page {number} is drawn in {len(contents)} parts, not 1')
+    one = page.source.objects[contents[0]]
+    more: dict[str, object] = {
+        key: file.renumbered(page.source, page.told[key])
+        for key in ('Resources', 'Group')
+        if key in page.told
+    }
+    return Form(_form(file, {**entries(one.told), **more}, one.data or b'', box), left, low)
 
 
-def drawn_form(form: StreamObject) -> IndirectObject:
-    """Return the name under which a new file holds a form."""
-    assert form.indirect_reference is not None, 'page_form has put it into the file'
-    return form.indirect_reference
-
-
-def corner_of(form: StreamObject) -> tuple[float, float]:
-    """Return the lower left corner of a form's box."""
-    box = form['/BBox']
-    assert isinstance(box, RectangleObject), 'page_form has set it'
-    return float(box[0]), float(box[1])
-
-
-def _stream(part: PdfObject | None) -> StreamObject:
-    found = part.get_object() if part is not None else None
-    assert isinstance(found, StreamObject), 'contents are streams'
-    return found
-
-
-def glyph_form(writer: PdfWriter, name: str) -> IndirectObject:
-    """Return a letter's outline as a form."""
+def glyph_form(file: NewFile, name: str) -> bytes:
+    """Return a letter's outline as a form, as the new file knows it."""
     outline, box = glyph_outline(name)
-    drawn = DecodedStreamObject()
-    drawn.set_data(outline.encode('ascii'))
-    form = drawn.flate_encode()
-    form[NameObject('/Type')] = NameObject('/XObject')
-    form[NameObject('/Subtype')] = NameObject('/Form')
-    form[NameObject('/BBox')] = RectangleObject(box)
-    return writer._add_object(form)
+    return _form(file, *_packed(outline.encode('ascii')), box)
 
 
-def add_sheet(
-    writer: PdfWriter, size_mm: tuple[float, float], drawn: bytes, named: dict[str, IndirectObject]
-) -> None:
+def add_sheet(file: NewFile, size_mm: tuple[float, float], drawn: bytes, named: Mapping[str, bytes]) -> None:
     """Add a page of the printer's paper with a drawing and the forms it names."""
-    page = writer.add_blank_page(*(round(POINTS_PER_MM * length, 3) for length in size_mm))
-    contents = DecodedStreamObject()
-    contents.set_data(drawn)
-    page[NameObject('/Contents')] = writer._add_object(contents.flate_encode())
-    forms = DictionaryObject({NameObject(name): form for name, form in named.items()})
-    page[NameObject('/Resources')] = DictionaryObject({NameObject('/XObject'): forms})
+    box = pydyf.Array([0, 0, *(round(POINTS_PER_MM * length, 3) for length in size_mm)])
+    said, data = _packed(drawn)
+    contents = file.add(Held(pydyf.Dictionary(said).data, data))
+    forms = pydyf.Dictionary({'XObject': pydyf.Dictionary(named)})
+    file.add_page({'MediaBox': box, 'Contents': reference(contents), 'Resources': forms})
 
 
-def identify(writer: PdfWriter, digest: bytes) -> None:
-    """Give a file the identifier that its contents make, so that the same contents are the same file."""
-    identifier = ByteStringObject(digest[:16])
-    writer._ID = ArrayObject([identifier, identifier])
+def _form(
+    file: NewFile, said: Mapping[str, object], data: bytes, box: tuple[float, float, float, float]
+) -> bytes:
+    form = {'Type': '/XObject', 'Subtype': '/Form', 'BBox': pydyf.Array(box), **said}
+    return reference(file.add(Held(pydyf.Dictionary(form).data, data)))
 
 
-def write_whole(writer: PdfWriter, title: str, out: Path) -> None:
-    """Write beside the file and rename, so that no half-written file ever bears its name."""
-    name_file(writer, title)
-    partial = out.with_name(out.name + '.partial')
-    try:
-        with partial.open('wb') as stream:
-            writer.write(stream)
-        os.replace(partial, out)
-    finally:
-        partial.unlink(missing_ok=True)
+def _packed(drawn: bytes) -> tuple[dict[str, object], bytes]:
+    """Return what is said of a drawing, and it."""
+    data = zlib.compress(drawn)
+    return {'Filter': '/FlateDecode', 'Length': len(data)}, data

@@ -8,20 +8,12 @@ from pathlib import Path
 from types import MappingProxyType
 
 from msgspec import Struct
-from pypdf import PageObject, PdfReader, PdfWriter
-from pypdf.generic import IndirectObject, NameObject, StreamObject
 
+from layouts.pdf.new_file import NewFile
+from layouts.pdf.written import Page, Written
 from layouts.sheets.fold import PAPERS_MM, POINTS_PER_MM, SheetLayout, SheetSide, sheet_sides
 from layouts.sheets.marks import draw_lines, draw_tab, mark_lines, sheet_label, side_words
-from layouts.sheets.sheet_forms import (
-    add_sheet,
-    corner_of,
-    drawn_form,
-    glyph_form,
-    identify,
-    page_form,
-    write_whole,
-)
+from layouts.sheets.sheet_forms import Form, add_sheet, glyph_form, page_form
 from layouts.words.say import _
 
 
@@ -48,7 +40,7 @@ def impose(
     tabs: Mapping[int, tuple[float, float]] = MappingProxyType({}),
     instructions: Path | None = None,
     labels: Callable[[SheetSide], str] = sheet_label,
-    pages: Sequence[PageObject] | None = None,
+    pages: Sequence[Page] | None = None,
 ) -> SheetCount:
     """Write the sheets of a booklet, ready for a two-sided printer.
 
@@ -78,43 +70,41 @@ def impose(
            Links and other annotations stay behind: paper has none.
         4. Same input, same bytes. A file of that name is replaced only once the new one is complete.
     """
-    pages = PdfReader(booklet).pages if pages is None else pages
+    pages = Written(booklet).pages if pages is None else pages
     sides = sheet_sides(sections, layout.up)
     if sum(count for _, count in sections) != len(pages):
         raise ValueError(f'{booklet}: {len(pages)} pages, but sections are {list(sections)}')
     trim = (layout.trim_width_mm, layout.trim_height_mm)
-    writer = PdfWriter()
-    writer.pdf_header = '%PDF-1.7'
-    preferences = writer.create_viewer_preferences()
-    preferences[NameObject('/Duplex')] = NameObject(
-        '/DuplexFlipLongEdge' if layout.up == 4 else '/DuplexFlipShortEdge'
-    )
-    preferences[NameObject('/PrintScaling')] = NameObject('/None')
+    file = NewFile()
     digest = hashlib.sha256(booklet.read_bytes())
     if instructions is not None:
         digest.update(instructions.read_bytes())
-        _add_instructions(writer, instructions, layout)
-    forms = [page_form(writer, page, number, trim, booklet) for number, page in enumerate(pages, 1)]
-    glyph_forms: dict[str, IndirectObject] = {}
+        _add_instructions(file, instructions, layout)
+    forms = [page_form(file, page, number, trim, booklet) for number, page in enumerate(pages, 1)]
+    glyph_forms: dict[str, bytes] = {}
     for side in sides:
-        drawn, named = _side(writer, layout, side, labels(side), tabs, forms, glyph_forms)
+        drawn, named = _side(file, layout, side, labels(side), tabs, forms, glyph_forms)
         digest.update(drawn)
-        add_sheet(writer, layout.sheet_mm, drawn, named)
-    identify(writer, digest.digest())
-    write_whole(writer, _('{title}: sheets to print').format(title=title), out)
+        add_sheet(file, layout.sheet_mm, drawn, named)
+    asked = {
+        'Duplex': '/DuplexFlipLongEdge' if layout.up == 4 else '/DuplexFlipShortEdge',
+        'PrintScaling': '/None',
+    }
+    named_as = _('{title}: sheets to print').format(title=title)
+    file.write(out, named_as, preferences=asked, identifier=digest.hexdigest())
     counts = {side.section: side.sheets for side in sides}
     return SheetCount(tuple(counts.values()), int(instructions is not None))
 
 
 def _side(
-    writer: PdfWriter,
+    file: NewFile,
     layout: SheetLayout,
     side: SheetSide,
     label: str,
     tabs: Mapping[int, tuple[float, float]],
-    forms: Sequence[StreamObject],
-    glyph_forms: dict[str, IndirectObject],
-) -> tuple[bytes, dict[str, IndirectObject]]:
+    forms: Sequence[Form],
+    glyph_forms: dict[str, bytes],
+) -> tuple[bytes, dict[str, bytes]]:
     """Return the drawing of a side and the forms it names.
 
     Notes:
@@ -122,36 +112,35 @@ def _side(
     """
     words, glyphs = side_words(layout, label)
     for name in sorted(glyphs - glyph_forms.keys()):
-        glyph_forms[name] = glyph_form(writer, name)
-    named = {f'/glyph-{name}': glyph_forms[name] for name in sorted(glyphs)}
+        glyph_forms[name] = glyph_form(file, name)
+    named = {f'glyph-{name}': glyph_forms[name] for name in sorted(glyphs)}
     drawn = []
     width, height = (POINTS_PER_MM * length for length in (layout.trim_width_mm, layout.trim_height_mm))
     for panel in side.panels:
         form = forms[panel.page]
         left, foot = (POINTS_PER_MM * length for length in layout.corner_mm(panel.column, panel.row))
-        box_left, box_foot = corner_of(form)
-        x = left + POINTS_PER_MM * panel.shift_mm - box_left
-        y = foot - box_foot
+        x = left + POINTS_PER_MM * panel.shift_mm - form.left
+        y = foot - form.low
         # A shifted page must not reach over the spine, so its own panel is its window.
         window = f'{left:.3f} {foot:.3f} {width:.3f} {height:.3f} re W n'
         drawn.append(f'q {window} 1 0 0 1 {x:.3f} {y:.3f} cm /page-{panel.page} Do Q\n')
-        named[f'/page-{panel.page}'] = drawn_form(form)
+        named[f'page-{panel.page}'] = form.name
         if panel.page in tabs:
             drawn.append(draw_tab(layout, panel, *tabs[panel.page]))
     drawn += [draw_lines(mark_lines(layout, side)), words]
     return ''.join(drawn).encode('ascii'), named
 
 
-def _add_instructions(writer: PdfWriter, instructions: Path, layout: SheetLayout) -> None:
+def _add_instructions(file: NewFile, instructions: Path, layout: SheetLayout) -> None:
     """Add the one page of instructions and an empty back, so that the next sheet begins on a front."""
-    pages = PdfReader(instructions).pages
+    pages = Written(instructions).pages
     if len(pages) != 1:
         raise ValueError(f'{instructions}: {len(pages)} pages of instructions, not 1')
     size = PAPERS_MM[layout.paper]
-    if pages[0].trimbox.width > pages[0].trimbox.height:
+    left, low, right, high = pages[0].trim
+    if right - left > high - low:
         size = size[::-1]
-    form = page_form(writer, pages[0], 1, size, instructions)
-    x, y = (-edge for edge in corner_of(form))
-    drawn = f'q 1 0 0 1 {x:.3f} {y:.3f} cm /instructions Do Q\n'
-    add_sheet(writer, size, drawn.encode('ascii'), {'/instructions': drawn_form(form)})
-    add_sheet(writer, size, b'', {})
+    form = page_form(file, pages[0], 1, size, instructions)
+    drawn = f'q 1 0 0 1 {-left:.3f} {-low:.3f} cm /instructions Do Q\n'
+    add_sheet(file, size, drawn.encode('ascii'), {'instructions': form.name})
+    add_sheet(file, size, b'', {})
