@@ -22,9 +22,9 @@ OTHER = re.compile(r'^rafterbook |[<>{}=\\^@]|/\w+ Do\b')
 """A command as it is typed, markup, style sheets, patterns, a PDF's operators."""
 KEPT = {
     'bootstrap.py': 'runs before anything is installed, where no catalogue is',
-    'pdf/static_cuts.py': 'functions of a library, as its language writes them',
     'pdf/typeset.py: cannot load library': 'what a library says',
     'pdf/typeset.py: Creating layout - Page': 'what a library says',
+    'quick/faces.py': 'functions of a library, as its language writes them, and letters that are set to compare how',
 }
 """Words that are not said through a catalogue, each with its reason."""
 LETTERS = re.compile(r'[^\W\d_]{2,}')

@@ -18,13 +18,9 @@ from typing import Any
 from layouts.paper import once
 from layouts.paper.table_font import TEXT
 from layouts.pdf.kept import shaper_release
+from layouts.quick.faces import library
 
 LETTERS = TEXT + '\N{NO-BREAK SPACE}÷•…\N{LATIN SMALL LIGATURE FF}ﬁﬂﬃﬄ'
-FUNCTIONS = """
-hb_blob_t * hb_blob_create (const char * data, unsigned int length, int mode, void * user_data, void * destroy);
-hb_face_t * hb_face_create (hb_blob_t * blob, unsigned int index);
-"""
-"""Of the shaper's library, which the typesetter does not ask for by itself."""
 NOT_AS_KNOWN = (AttributeError, TypeError, ValueError, LookupError)
 """What comes of asking a typesetter's insides for what is not there."""
 _faces: dict[bytes, Any] = {}
@@ -88,10 +84,9 @@ def _put_cut(font: Any, plain: Any, usual: frozenset[int], hinting: bool) -> Non
 
 def _face(cut: bytes) -> Any:
     """Return a font as the shaper's library knows it, for as long as this process lives: the order in which things end there is not ours."""
-    from weasyprint.text.ffi import ffi, harfbuzz
+    from weasyprint.text.ffi import ffi
 
-    if not hasattr(harfbuzz, 'hb_blob_create'):
-        ffi.cdef(FUNCTIONS)
+    harfbuzz = library()
     blob = harfbuzz.hb_blob_create(cut, len(cut), 0, ffi.NULL, ffi.NULL)  # 0: a copy of its own
     return harfbuzz.hb_face_create(blob, 0)
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from layouts.quick.beside import Beside
+from layouts.quick.faces import UNITS
 from layouts.quick.flow import broken_lines, needed_width
 from layouts.quick.layers import Inked, Layer, Room
 from layouts.quick.lines import IN_LINE, Boxed, Links, inlines, kept_lines, put_line
@@ -10,7 +11,6 @@ from layouts.quick.looks import Look, said
 from layouts.quick.refusal import NotPlain
 from layouts.quick.tables import TABLE, Table
 from layouts.quick.tree import Element
-from layouts.quick.words import UNITS
 
 
 class Blocks:

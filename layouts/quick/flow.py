@@ -6,11 +6,11 @@ import re
 from collections.abc import Callable, Iterator, Sequence
 from functools import cache
 
+from layouts.quick.faces import UNITS
 from layouts.quick.lines import Line, Links, Putting, Space, Wide, Words, inlines, kept_lines
 from layouts.quick.looks import Look, said
 from layouts.quick.refusal import NotPlain
 from layouts.quick.tree import Element
-from layouts.quick.words import UNITS
 
 BLANKS = re.compile('[ \t\n]+')
 

@@ -7,11 +7,11 @@ from typing import Protocol
 
 from msgspec import Struct, field
 
+from layouts.quick.faces import UNITS
 from layouts.quick.layers import Inked, Layer, Room
 from layouts.quick.looks import Look
 from layouts.quick.refusal import NotPlain
 from layouts.quick.tree import Element
-from layouts.quick.words import UNITS
 
 Wide = Callable[[Look, str], int]
 """How far words advance in a look, in units."""

@@ -7,9 +7,10 @@ from collections.abc import Callable, Collection, Iterator
 from typing import Any
 
 from layouts.quick.cascade import Said
+from layouts.quick.faces import UNITS
 from layouts.quick.refusal import NotPlain
 from layouts.quick.tree import Element
-from layouts.quick.words import UNITS, Cut, Cuts
+from layouts.quick.words import Cut, Cuts
 
 PLACED = frozenset(('left', 'right', 'top', 'bottom', 'width', 'height', 'margin-left', 'margin-top'))
 """What a style attribute may say that no element inherits: it is read apart, so that looks are few."""
@@ -130,6 +131,8 @@ class Looks:
         self._rules: dict[object, tuple[int, int, Said]] = {}
         self._said: dict[object, int] = {}
         """By all that the style sheet says of an element: its number."""
+        self._numbers: dict[int, int] = {}
+        """The same, by where it lies: the cascade has one for all of which the same rules are true."""
         self._looks: dict[object, Look] = {}
 
     def of(self, page: Element) -> dict[Element, tuple[Look, dict[str, float]]]:
@@ -140,11 +143,18 @@ class Looks:
             self._find(page, 0, (), new)
             rules = self._cascade(page, {one for _number, one in new.values()})
             for key, (number, one) in new.items():
-                said = frozenset((name, id(value)) for name, (value, _weight) in rules[one].items())
-                self._rules[key] = number, self._said.setdefault(said, len(self._said)), rules[one]
+                self._rules[key] = number, self._number(rules[one]), rules[one]
             found.clear()
             self._add(page, 0, (), self._body, found)
         return found
+
+    def _number(self, rules: Said) -> int:
+        """Return the number of what rules say, the same for all that say the same."""
+        number = self._numbers.get(id(rules))
+        if number is None:
+            said = frozenset((name, id(value)) for name, (value, _weight) in rules.items())
+            number = self._numbers[id(rules)] = self._said.setdefault(said, len(self._said))
+        return number
 
     def _find(
         self, one: Element, above: int, beside: tuple[object, ...], new: dict[object, tuple[int, Element]]

@@ -9,8 +9,9 @@ from math import cos, pi, radians, sin, sqrt
 from typing import Any, NamedTuple
 from urllib.parse import unquote
 
+from layouts.quick.faces import UNITS
 from layouts.quick.refusal import NotPlain
-from layouts.quick.words import UNITS, Cut
+from layouts.quick.words import Cut
 
 SCHEME = 'data:image/svg+xml,'
 N = r'-?[\d.]+'

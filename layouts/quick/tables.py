@@ -9,13 +9,13 @@ from typing import Any
 from msgspec import Struct, field
 
 from layouts.quick.columns import Asked, fixed_widths
+from layouts.quick.faces import UNITS
 from layouts.quick.flow import broken_lines, least_width
 from layouts.quick.layers import Inked, Layer, Room
 from layouts.quick.lines import IN_LINE, Links, Putting, inlines
 from layouts.quick.looks import SIDES, Look, said
 from layouts.quick.refusal import NotPlain
 from layouts.quick.tree import Element
-from layouts.quick.words import UNITS
 
 TABLE, ROW, CELL = ('block', 'table'), ('table-row',), ('table-cell',)
 GROUPS = (('table-header-group',), ('table-row-group',))

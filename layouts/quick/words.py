@@ -3,28 +3,15 @@
 from __future__ import annotations
 
 import re
+from functools import cached_property
 from typing import Any, NamedTuple
 
+from layouts.quick.faces import UNITS, Face, Glyph, Laid, Sized, face_of
 from layouts.quick.layers import Inked
 from layouts.quick.refusal import NotPlain
 
 CHUNKS = re.compile('\t|[ \u2004-\u2007\u200a]+|[^\t \u2004-\u2007\u200a]+')
 """What no letter looks past: a tab, blanks, a word; digits keep the space after which they are bold."""
-MOST_GLYPHS = 0xFFFF
-"""Above it the shaper tells that there is none."""
-UNITS = 1024
-"""Of the shaper in a CSS pixel."""
-
-
-class Glyph(NamedTuple):
-    """A glyph of a word."""
-
-    number: int
-    advance: int
-    moved: int
-    """To the right; units, as its advance."""
-    letters: str
-    """That it stands for."""
 
 
 class Word(NamedTuple):
@@ -39,22 +26,22 @@ class Cut:
     """One font at one size."""
 
     def __init__(self, style: Any):
-        from weasyprint.text.ffi import FROM_UNITS, pango
-        from weasyprint.text.line_break import Layout, line_size
-
-        self._layout = Layout(style)
+        self._style = style
+        self._face: Face | None = face_of(style)
+        self._sized = Sized(self._face, style['font_size']) if self._face else None
         self._words: dict[str, Word] = {}
         self._wide: dict[str, int] = {}
         self._shown: dict[str, str] = {}
         """As they are drawn in a file, whose fonts these are."""
         self._file: object = None
         self._known: tuple[Any, float] = None, 0.0
-        self._layout.set_text('0')
-        line, _ = self._layout.get_first_line()
-        self.font = line.runs[0].data.item.analysis.font
-        self.high: float = line_size(line, style)[1]
+        told = self._sized or self._laid
+        self.high, self.above = told.high, told.above
         """How high its lines are of themselves, px, and where their base line is."""
-        self.above: float = pango.pango_layout_get_baseline(self._layout.layout) * FROM_UNITS
+
+    @cached_property
+    def _laid(self) -> Laid:
+        return Laid(self._style)
 
     def wide(self, text: str) -> int:
         """Return how far a text without tabs advances, in units."""
@@ -65,14 +52,17 @@ class Cut:
 
     def underline(self, x: float, y: float, text: str, color: Any) -> Inked:
         """Return the line under a text whose base line begins at a place."""
-        width = self._layout.underline_thickness
-        down = y - self._layout.underline_position + width / 2
+        layout = self._laid.layout
+        width = layout.underline_thickness
+        down = y - layout.underline_position + width / 2
         return Inked('rule', x, down, self.wide(text) / UNITS, 0.0, (width, color))
 
     def known(self, stream: Any) -> tuple[Any, float]:
         """Return what the file that a stream is of calls the font, and its size."""
         if stream._fonts is not self._file:
-            self._file, self._shown, self._known = stream._fonts, {}, stream.add_font(self.font)
+            font, size = stream.add_font((self._face.laid if self._face else self._laid).font)
+            size = self._sized.size if self._sized else size
+            self._file, self._shown, self._known = stream._fonts, {}, (font, size)
         return self._known
 
     def shown(self, text: str, stream: Any, tab: int) -> str:
@@ -111,25 +101,7 @@ class Cut:
         return found
 
     def _shaped(self, word: str) -> list[Glyph]:
-        from weasyprint.text.ffi import ffi
-
-        self._layout.set_text(word)
-        line, _ = self._layout.get_first_line()
-        glyphs, raw = [], word.encode()
-        run = line.runs[0]
-        while run != ffi.NULL:
-            item, run = run.data, run.next
-            if item.item.analysis.font != self.font or item.item.analysis.level % 2:
-                raise NotPlain(f'letters_of_{word!r}')
-            string, clusters, first = item.glyphs, item.glyphs.log_clusters, item.item.offset
-            count = string.num_glyphs
-            for place, info in enumerate(string.glyphs[0:count]):
-                if info.glyph > MOST_GLYPHS or info.geometry.y_offset:
-                    raise NotPlain(f'letters_of_{word!r}')
-                ends = item.item.length if place == count - 1 else clusters[place + 1]
-                letters = raw[first + clusters[place] : first + ends].decode()
-                glyphs.append(Glyph(info.glyph, info.geometry.width, info.geometry.x_offset, letters))
-        return glyphs
+        return (self._sized.glyphs(word) if self._sized else None) or self._laid.glyphs(word)
 
     def _drawn(self, glyphs: list[Glyph], font: Any, size: float) -> str:
         """Return glyphs as they are drawn, and tell the font which they are.
@@ -137,18 +109,15 @@ class Cut:
         Notes:
             1. A font has one width a glyph, rounded at the size that came first: what it is off is made good here.
         """
-        from weasyprint.text.ffi import FROM_UNITS, ffi, pango
-
-        shown = ''
-        for one in glyphs:
-            font.to_unicode.setdefault(one.number, one.letters)
-            if one.number not in font.widths:
-                extents = ffi.new('PangoRectangle *')
-                pango.pango_font_get_glyph_extents(self.font, one.number, ffi.NULL, extents)
-                font.widths[one.number] = round(extents.width * 1000 * FROM_UNITS / size)
-            moved = one.moved / size
-            kern = int(font.widths[one.number] + moved - one.advance * 1000 * FROM_UNITS / size)
-            shown += (f'>{-moved}<' if moved else '') + f'{one.number:04x}' + (f'>{kern}<' if kern else '')
+        shown, widths = '', font.widths
+        for number, advance, moved, letters in glyphs:
+            if number not in widths:
+                font.to_unicode.setdefault(number, letters)
+                alone = (self._sized or self._laid).advance(number)
+                widths[number] = round(alone * 1000 / UNITS / size)
+            right = moved / size
+            kern = int(widths[number] + right - advance * 1000 / UNITS / size)
+            shown += (f'>{-right}<' if moved else '') + f'{number:04x}' + (f'>{kern}<' if kern else '')
         return shown
 
 
