@@ -21,6 +21,7 @@ from layouts.html.page_html import _style, pages_html, style
 from layouts.pages.book import Plan, plan
 from layouts.pdf import typeset
 from layouts.pdf.typeset import Job, Remark, set_document
+from layouts.pdf.warming import warming_job
 from layouts.quick.looks import AFTER, FAR, NUMBERED
 from layouts.quick.refusal import NotPlain
 from layouts.quick.words import Cut
@@ -216,15 +217,18 @@ def test_fonts_that_are_cut_quickly_are_the_same_to_the_byte(tmp_path, monkeypat
     assert files[0].read_bytes() == files[1].read_bytes()
 
 
-def test_a_document_is_the_same_to_the_byte_whatever_was_set_before_it(tmp_path):
+def test_a_document_is_the_same_to_the_byte_whatever_was_set_before_it(tmp_path, monkeypatch):
     planned = plan(read_settings(BOOKS['feet'], ''))
     html = [pages_html(planned.pages()[place : place + 2], 'pages') for place in (4, 0, 2)]
     jobs = [Job(one, style(planned.trim), 2, tmp_path / f'{n}.pdf') for n, one in enumerate(html)]
     set_document(jobs[-1])
     alone = jobs[-1].out.read_bytes()
     styles: dict[str, tuple[object, object]] = {}
-    for job in jobs:
+    quickly: list[int] = []
+    monkeypatch.setattr('layouts.quick.pages.Quick.page', counted(quickly))
+    for job in (warming_job(planned.trim, tmp_path), *jobs):
         set_document(job, styles=styles)
 
     assert len(styles) == 1
+    assert quickly == list(range(7))
     assert jobs[-1].out.read_bytes() == alone

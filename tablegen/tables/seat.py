@@ -65,8 +65,7 @@ def is_tabled(notch: Notch) -> bool:
 
 def marks_of(notch: Notch) -> tuple[str, ...]:
     """Return the marks that stand beside a bird's mouth."""
-    mark = notch.mark
-    past = () if mark is Mark.WITHIN_A_QUARTER else (mark.value,)
+    past = () if notch.mark is Mark.WITHIN_A_QUARTER else (notch.mark.value,)
     return (*past, THIN) if notch.thin else past
 
 
