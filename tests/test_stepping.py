@@ -98,7 +98,7 @@ def test_steps_and_remainder_make_the_length(rise, run):
 
 def test_drift_at_six_in_twelve():
     """Ten steps of 13 3/8 in fall 0.414 in short of √18000 = 134.164 in."""
-    off = drift(steps(Fraction(120), common_hold(exact(Fraction(1, 2)))), 8)
+    off = drift(10, common_hold(exact(Fraction(1, 2))).step_in, 8)
 
     assert off == Fraction(1070, 8) - root(18000)
     assert nearest(off, 1000) == -414
@@ -115,5 +115,5 @@ def test_seventeen_for_the_hip_run_is_a_third_of_an_inch_long_over_twelve_steps(
 @given(rises(), runs(), parts())
 def test_drift_is_at_most_half_a_part_a_step(rise, run, per):
     for stepped in both(rise, run):
-        off = drift(stepped, per)
+        off = drift(stepped.whole, stepped.step_in, per)
         assert -Fraction(stepped.whole, 2 * per) <= off <= Fraction(stepped.whole, 2 * per)

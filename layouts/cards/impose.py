@@ -12,7 +12,7 @@ from layouts.pdf.new_file import NewFile
 from layouts.pdf.written import Written
 from layouts.sheets.fold import POINTS_PER_MM
 from layouts.sheets.marks import draw_label
-from layouts.sheets.sheet_forms import add_sheet, glyph_form, page_form
+from layouts.sheets.sheet_forms import add_sheet, letter_forms, page_form
 from layouts.sheets.strips import upper_strip
 from layouts.words.cards import CUT_SIZE
 from layouts.words.say import N_, _
@@ -39,17 +39,14 @@ def lay_cards(faces: Path, form: Format, sheet: CardSheet, title: str, out: Path
         page_form(file, page, number, sheet.card_mm, faces)
         for number, page in enumerate(Written(faces).pages, 1)
     ]
-    letters: dict[str, bytes] = {}
     digest = hashlib.sha256(faces.read_bytes())
     sheets = placed(len(forms) // 2, sheet)
     for place, cards in enumerate(sheets, 1):
         for back in (False, True):
             label = card_label(form, sheet, place, len(sheets), 'back' if back else 'front')
             strip = upper_strip(sheet.sheet_mm, sheet.label_margins_mm, sheet.label_end_mm)
-            words, glyphs = draw_label(strip, label)
-            for name in sorted(glyphs - letters.keys()):
-                letters[name] = glyph_form(file, name)
-            named = {f'glyph-{name}': letters[name] for name in sorted(glyphs)}
+            words, letters = draw_label(strip, label)
+            named = letter_forms(file, letters)
             lying = [
                 (card, sheet.columns - 1 - column if back else column, row) for card, column, row in cards
             ]

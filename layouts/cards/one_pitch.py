@@ -27,7 +27,7 @@ from tablegen.messages import message
 from tablegen.numbers import text
 from tablegen.numbers.units import INCHES
 from tablegen.settings import Runs, Settings
-from tablegen.tables.runs import SQUARES, cells_of_foot, figures_by_run, offsets_of_foot, part_runs, run_table
+from tablegen.tables.runs import SQUARES, cells_of_foot, offsets_of_foot, part_runs, run_lengths
 from tablegen.tables.values import Values, members_of
 
 FOOT = INCHES.unit_run
@@ -73,7 +73,8 @@ def _by_the_inch(settings: Settings, form: Format) -> tuple[TableFace, TableFace
     heads = [tuple(map(_, GRID_HEAD)), *(('', text.rational(offset)) for offset in offsets)]
     sides = []
     for name, title in TABLES.items():
-        figures = figures_by_run(run_table(settings), name)
+        runs = list(settings.runs)
+        figures = dict(zip(runs, run_lengths(name, runs, pitch, settings.measure), strict=True))
         rows = [
             Row(str(foot), tuple(cell_of(figure) for figure in cells_of_foot(figures, foot, offsets)))
             for foot in feet
@@ -130,8 +131,8 @@ def _values(settings: Settings) -> tuple[str, str]:
 
 
 def _rows(settings: Settings, runs: Sequence[Fraction]) -> list[tuple[Cell, ...]]:
-    columns = [figures_by_run(run_table(settings, runs=runs), name) for name in SQUARES]
-    return [tuple(cell_of(column[run]) for column in columns) for run in runs]
+    columns = [run_lengths(name, runs, settings.pitches[0], settings.measure) for name in SQUARES]
+    return [tuple(map(cell_of, row)) for row in zip(*columns, strict=True)]
 
 
 def _standing(

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from math import atan2, cos, degrees, hypot, radians, sin, sqrt
-from urllib.parse import quote
 
 from markupsafe import Markup, escape
 
@@ -14,6 +13,8 @@ from layouts.words.say import _
 Point = tuple[float, float]
 HAIR, LINE, HEAVY = 0.3, 0.7, 1.4
 """Widths of ink: a dimension line, an outline, what matters most."""
+QUOTED = {letter: f'%{ord(letter):02X}' for letter in '%"#&<>\n'}
+"""What an address, an attribute or who looks through tags would take for something else, the sign that begins these first."""
 WIDTH, SMALLEST = 100, 0.8
 """Width of the cut that drawings are lettered in, and how small longer words may be set, of their size."""
 
@@ -34,9 +35,11 @@ def drawing(width: float, height: float, title: str, shapes: Iterable[str], css:
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {width:.2f} {height:.2f}" '
         f'width="{width:.2f}" height="{height:.2f}">{"".join(shapes)}</svg>'
     )
+    for letter, told in QUOTED.items():
+        content = content.replace(letter, told)
     return Markup(
         f'<img class="drawing {css}" alt="{escape(_(title))}" style="width:{width / 10:.3f}rem;height:{height / 10:.3f}rem" '
-        f'src="data:image/svg+xml,{quote(content)}">'
+        f'src="data:image/svg+xml,{content}">'
     )
 
 

@@ -30,7 +30,7 @@ from tablegen.settings import Runs, Settings
 from tablegen.tables.columns import UNIT_PLACES
 from tablegen.tables.jack_lengths import jack_table
 from tablegen.tables.lookup import set_of_tabled
-from tablegen.tables.runs import cells_of_foot, figures_by_run, head_of, part_runs, run_table
+from tablegen.tables.runs import cells_of_foot, head_of, part_runs, run_lengths
 from tablegen.tables.table import Row
 from tablegen.tables.values import Values, members_of
 
@@ -89,9 +89,9 @@ class PitchTables:
     def rise_per_foot(self) -> Figure:
         return decimal_figure(self.pitch.rise, UNIT_PLACES)
 
-    def figures(self, name: str, runs: Iterable[Fraction] | None = None) -> dict[Fraction, Figure]:
-        """Return the figures of a table by their runs, of all the book's runs if none are named."""
-        return figures_by_run(run_table(self.settings, [self.pitch], runs), name)
+    def lengths(self, name: str, runs: Iterable[Fraction]) -> list[Figure]:
+        """Return the figures of some runs in a table."""
+        return run_lengths(name, runs, self.pitch, self.settings.measure)
 
     @cached_property
     def jacks(self) -> list[Row]:
@@ -200,12 +200,15 @@ def _grid_maker(
     tables: PitchTables, name: str, laid: Fit, band: range, cut: Sequence[Fraction], turn: Sequence[Fraction]
 ) -> Maker:
     def make(index: Index) -> FiguresPage:
-        figures = tables.figures(name, [*_tabled(tables.settings.runs, band, cut)])
+        tabled = [*_tabled(tables.settings.runs, band, cut)]
+        figures = dict(zip(tabled, tables.lengths(name, tabled), strict=True))
         rows = [(feet, cells_of_foot(figures, feet, cut)) for feet in band]
         whole = all(one.denominator == 1 for one in cut)  # beside a fraction a unit has no room
         name_of = _(INCHES) if whole else '{number}'
         heads = [over_wholes(one, name_of.format(number=text.rational(one)), laid) for one in cut]
-        mine = additions(tables.figures(name, turn), tables.settings, tables.trim)
+        mine = additions(
+            dict(zip(turn, tables.lengths(name, turn), strict=True)), tables.settings, tables.trim
+        )
         return tables.page(
             name,
             figures_grid(rows, heads, _(FOOT), laid, GROUP - band[0] % GROUP),
@@ -249,8 +252,8 @@ def _list_maker(
     tables: PitchTables, wanted: Sequence[str], laid: Fit, runs: Sequence[Fraction], added: bool
 ) -> Maker:
     def make(index: Index) -> FiguresPage:
-        columns = [tables.figures(name, runs) for name in wanted]
-        rows = [(text.run(run), [column[run] for column in columns]) for run in runs]
+        columns = zip(*(tables.lengths(name, runs) for name in wanted), strict=True)
+        rows = list(zip(map(text.run, runs), columns, strict=True))
         heads = [say(head_of(name)) for name in wanted]
         return tables.page('small-runs' if added else 'list', figures_grid(rows, heads, _(RUN), laid))
 

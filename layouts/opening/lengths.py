@@ -67,8 +67,8 @@ def _block(
     """Put one block on a page: groups of runs one under another; return its columns."""
     size = sheet.size
     runs = [run for *_ignored, some in stacked for run in some]
-    told = [tables.figures(name, runs) for name, _head in named]
-    cells = [[length(_inches(some[run]) if in_inches else some[run]) for run in runs] for some in told]
+    told = [tables.lengths(name, runs) for name, _head in named]
+    cells = [[length(_inches(one) if in_inches else one) for one in some] for some in told]
     edge = left + max(widest([NAMES + name for name in names], size) for _row, _head, names, _runs in stacked)
     edge = max(edge - wide(NAMES, size), left + head_wide(stacked[0][1]))
     columns: list[Column] = []

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from markupsafe import Markup
+from markupsafe import Markup, escape
 from msgspec import Struct
 
 from layouts.grid.grid import padded
@@ -43,9 +43,13 @@ class Column(Struct, frozen=True):
     """Where fractions begin."""
     right: float
 
-    def begins(self, cell: Cell, size: float) -> float:
-        """Return where a cell begins."""
-        return self.right - wide(cell.text, size) if cell.ends else self.slot - wide(cell.lead, size)
+
+class Piece(Struct, frozen=True):
+    """What stands at a place of a line; units."""
+
+    begins: float
+    width: float
+    words: str
 
 
 class Lines(Struct, frozen=True):
@@ -97,11 +101,21 @@ def column_at(left: float, cells: Sequence[Cell], size: float, least: float = 0)
     return Column(left, right - widths.after, right)
 
 
+def pieces_of(cells: Sequence[Cell], columns: Sequence[Column], size: float) -> list[Piece]:
+    """Return the cells of a line in their columns, without empty ones."""
+    found = []
+    for cell, column in zip(cells, columns, strict=False):
+        if cell.text:
+            width = wide(cell.text, size)
+            begins = column.right - width if cell.ends else column.slot - wide(cell.lead, size)
+            found.append(Piece(begins, width, cell.text))
+    return found
+
+
 def lines_at(
-    listed: Sequence[Line],
+    listed: Sequence[tuple[Line, Sequence[Piece]]],
     left: float,
     top: float,
-    columns: Sequence[Column],
     size: float,
     shares: Sequence[float],
     ends: bool = False,
@@ -109,34 +123,36 @@ def lines_at(
     """Return lines, each name and cell brought to its place by blanks.
 
     Given:
+        listed     each with the pieces of its cells
         left, top  where names begin, or with `ends` where they end, and the top of the first line, units
         size       of the type, units
         shares     of it in which each name is set
     """
     starts = [
         left - wide(line.name, size * share) if ends else left
-        for line, share in zip(listed, shares, strict=True)
+        for (line, _cells), share in zip(listed, shares, strict=True)
     ]
     edge = min(starts)
     told = []
-    for line, start, share in zip(listed, starts, shares, strict=True):
-        run, at = Markup(''), edge
+    for (line, cells), start, share in zip(listed, starts, shares, strict=True):
         pieces = []
         if line.words:
-            pieces.append((start, wide(line.name, size), Markup.escape(line.name)))
+            pieces.append(Piece(start, wide(line.name, size), line.name))
             start += wide(f'{line.name} ', size)
         if small := line.words or line.name:
-            pieces.append((start, wide(small, size * share), _smaller(small, share)))
-        pieces += [
-            (column.begins(cell, size), wide(cell.text, size), Markup.escape(cell.text))
-            for column, cell in zip(columns, line.cells, strict=False)
-            if cell.text
-        ]
-        for begins, width, words in pieces:
-            blanks = blank((begins - at) / size)
-            run, at = run + blanks + words, at + wide(blanks, size) + width
-        told.append(run)
-    return Lines(round(edge / 10, 4), round(top / 10, 4), round(size / 10, 4), Markup('\n').join(told))
+            pieces.append(Piece(start, wide(small, size * share), _smaller(small, share)))
+        told.append(_run(edge, (*pieces, *cells), size))
+    return Lines(round(edge / 10, 4), round(top / 10, 4), round(size / 10, 4), Markup('\n'.join(told)))
+
+
+def _run(at: float, pieces: Sequence[Piece], size: float) -> str:
+    """Return a line as HTML from a place on."""
+    told: list[str] = []
+    for one in pieces:
+        blanks = blank((one.begins - at) / size)
+        told += (blanks, escape(one.words))
+        at = at + wide(blanks, size) + one.width
+    return ''.join(told)
 
 
 def wide(words: str, size: float) -> float:
@@ -149,7 +165,7 @@ def widest(words: Sequence[str], size: float) -> float:
     return max((wide(one, size) for one in words), default=0)
 
 
-def _smaller(words: str, share: float) -> Markup:
+def _smaller(words: str, share: float) -> str:
     if share == 1:
-        return Markup.escape(words)
+        return words
     return Markup('<span style="font-size:{:.3f}em;line-height:0">{}</span>').format(share, words)

@@ -9,7 +9,7 @@ from markupsafe import Markup
 from msgspec import Struct, field
 
 from layouts.drawings import svg
-from layouts.opening.lines import Column, Line, Lines, lines_at, wide
+from layouts.opening.lines import Column, Line, Lines, Piece, lines_at, pieces_of, wide
 from layouts.paper.longer import CUTS, fitted
 from layouts.paper.trim import Trim
 from layouts.paper.typeface import advance_em
@@ -70,22 +70,15 @@ class Sheet(Struct):
         self, top: float, left: float, columns: Sequence[Column], listed: Sequence[Line], ends: bool = False
     ) -> None:
         """Put lines from a place on, names in smaller type where they are too long for their room; see lines_at."""
-        wanted = [0.0 if ends else wide(line.words or line.name, self.size) for line in listed]
-        figures = [wide(f'{line.name} ', self.size) if line.words else 0.0 for line in listed]
-        rooms = [
-            self._free(columns, line) - left - figure for line, figure in zip(listed, figures, strict=True)
-        ]
-        shares = [min(1.0, room / max(need, room)) for need, room in zip(wanted, rooms, strict=True)]
-        self.lines.append(lines_at(listed, left, top, columns, self.size, shares, ends))
+        placed = [(line, pieces_of(line.cells, columns, self.size)) for line in listed]
+        shares = [1.0 if ends else self._share(left, *one) for one in placed]
+        self.lines.append(lines_at(placed, left, top, self.size, shares, ends))
 
-    def _free(self, columns: Sequence[Column], line: Line) -> float:
-        """Return how far a line's name may reach."""
-        begun = [
-            column.begins(cell, self.size) - NAME_GAP
-            for column, cell in zip(columns, line.cells, strict=False)
-            if cell.text
-        ]
-        return min(begun, default=self.end)
+    def _share(self, left: float, line: Line, cells: Sequence[Piece]) -> float:
+        """Return how large a line's name is set that begins at a place, of the size, before its cells."""
+        before = wide(f'{line.name} ', self.size) if line.words else 0.0
+        room = min((cell.begins - NAME_GAP for cell in cells), default=self.end) - left - before
+        return min(1.0, room / max(wide(line.words or line.name, self.size), room))
 
     def put_rows(self, row: int, left: float, columns: Sequence[Column], listed: Sequence[Line]) -> None:
         """Put lines whose names end at an edge on rows, with what is free between groups of rows."""

@@ -15,21 +15,21 @@ MOST = 4
 
 def blank(em: float) -> str:
     """Return blanks that are together as wide as said, nearly."""
-    wide_ones = max(0, int(em / line_em(FIGURE_SPACE)) - 1)
-    rest = em - wide_ones * line_em(FIGURE_SPACE)
+    digit = line_em(FIGURE_SPACE)
+    wide_ones = max(0, int(em / digit) - 1)
+    rest = em - wide_ones * digit
     widths, blanks = _blanks()
     place = bisect(widths, rest)
-    nearest = min(
-        range(max(0, place - 1), min(len(widths), place + 1)), key=lambda at: abs(widths[at] - rest)
-    )
-    return FIGURE_SPACE * wide_ones + blanks[nearest]
+    if place and (place == len(widths) or rest - widths[place - 1] <= widths[place] - rest):
+        place -= 1
+    return FIGURE_SPACE * wide_ones + blanks[place]
 
 
 @cache
 def _blanks() -> tuple[list[float], list[str]]:
     """Return the widths that a few blanks make together, from none on, and the blanks."""
     found = {
-        round(line_em(''.join(some)), 3): ''.join(some)
+        round(sum(map(line_em, some)), 3): ''.join(some)
         for count in range(MOST, -1, -1)
         for some in combinations_with_replacement(BLANKS, count)
     }

@@ -58,15 +58,16 @@ def table_font_face() -> str:
 @cache
 def line_em(words: str) -> float:
     """Return how far words of a table advance, in em."""
-    total, bold = 0.0, False
+    total, bold, parted = 0.0, False, '/' in words
     for place, letter in enumerate(words):
-        bold = letter == NAMES or (bold and letter in NUMBERS)
-        number = letter in NUMBERS
-        cut = BOLD if number and bold else DIGITS if number else LETTERS
-        near = words[max(0, place - MOST_DIGITS) : place + MOST_DIGITS + 1]
-        total += advance_em(letter, *cut) * (
-            FRACTION_OF_WHOLE if number and '/' in near.replace(' ', '') else 1
-        )
+        if letter not in NUMBERS:
+            bold = letter == NAMES
+            total += advance_em(letter, *LETTERS)
+            continue
+        em = advance_em(letter, *(BOLD if bold else DIGITS))
+        if parted and '/' in words[max(0, place - MOST_DIGITS) : place + MOST_DIGITS + 1]:
+            em *= FRACTION_OF_WHOLE
+        total += em
     return total
 
 

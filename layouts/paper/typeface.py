@@ -93,7 +93,7 @@ def _advances(width: float, weight: float) -> dict[str, float]:
     """Return how far every letter advances at a place of the axes, in font units; under '' any other, under EM an em."""
     import fontTools
 
-    made_of = repr((width, weight, fontTools.version)).encode() + _digest()
+    made_of = repr((width, weight, fontTools.version)).encode() + font_digest()
     kept_as = Path(__file__).with_name(f'advances-{width}-{weight}.json')
     told = once.take(kept_as, made_of)
     if told is None:
@@ -106,8 +106,8 @@ def _advances(width: float, weight: float) -> dict[str, float]:
 
 
 @cache
-def _digest() -> bytes:
-    """Return a hash of the font and of this file."""
+def font_digest() -> bytes:
+    """Return a hash of the font and of what reads it here."""
     return sha256(font_path().read_bytes() + Path(__file__).read_bytes()).digest()
 
 

@@ -60,6 +60,12 @@ class NewFile:
         number: int = taken.number
         return number
 
+    def once(self, one: Held) -> int:
+        """Put an object there unless one that is alike was, and return its number."""
+        if one not in self._known:
+            self._known[one] = self.add(one)
+        return self._known[one]
+
     def add_page(self, told: Mapping[str, object]) -> None:
         """Put another page at the end, of what it says under each name."""
         page = pydyf.Dictionary({'Type': '/Page', **told, 'Parent': self.pdf.pages.reference})
@@ -71,10 +77,7 @@ class NewFile:
         taken = self._taken.setdefault(source, {})
         if number not in taken:
             said, data = source.objects[number]
-            one = Held(self.renumbered(source, said), data)
-            if one not in self._known:
-                self._known[one] = self.add(one)
-            taken[number] = self._known[one]
+            taken[number] = self.once(Held(self.renumbered(source, said), data))
         return taken[number]
 
     def renumbered(self, source: Written, told: bytes) -> bytes:

@@ -3,14 +3,11 @@
 from __future__ import annotations
 
 from functools import cache
-from math import ceil, floor
 
-from fontTools.pens.basePen import BasePen
-from fontTools.pens.boundsPen import BoundsPen
 from msgspec import Struct
 
-from layouts.paper.typeface import GlyphSet, glyph_name, glyphs_at, units_per_em
 from layouts.sheets.fold import FIT_MM, POINTS_PER_MM, Panel, SheetLayout, SheetSide
+from layouts.sheets.letters import Letter, letter, units
 from layouts.sheets.strips import UNPRINTABLE_MM, Strip, bar, bar_strip, label_strip
 from layouts.words.say import N_, _
 from layouts.words.sheets import BETWEEN, FACES, LOWER_BLANK, SECTION, SHEET
@@ -22,8 +19,6 @@ BAR_WORDS = (N_('upper tick 100 mm, lower tick 4 in'), N_('at 100 %, give or tak
 """Before and after the bar. Paper out by more moves the outer edges of an opening by a millimeter each: common practice,
 no source; a print fitted to the paper is out by 3 mm and more."""
 LAP_MM = 0.3
-FACE = (88.0, 500.0)
-Point = tuple[float, float]
 
 
 class Line(Struct, frozen=True):
@@ -117,26 +112,27 @@ def draw_lines(lines: list[Line]) -> str:
     return 'q\n' + '\n'.join(drawn) + '\nQ\n'
 
 
-def side_words(layout: SheetLayout, label: str) -> tuple[str, set[str]]:
-    """Return the drawing of a side's bar and of all its small type, and the glyphs that it needs."""
+def side_words(layout: SheetLayout, label: str) -> tuple[str, frozenset[Letter]]:
+    """Return the drawing of a side's bar and of all its small type, and the letters that it needs."""
     lines, before, after = bar(bar_strip(layout))
     said = [
         draw_label(label_strip(layout), label),
         draw_label(before, _(BAR_WORDS[0]), to_end=True),
         draw_label(after, _(BAR_WORDS[1])),
     ]
-    drawn = [draw_lines([line_mm(*line) for line in lines]), *(words for words, _glyphs in said)]
-    return ''.join(drawn), set().union(*(glyphs for _words, glyphs in said))
+    drawn = [draw_lines([line_mm(*line) for line in lines]), *(words for words, _letters in said)]
+    return ''.join(drawn), frozenset().union(*(letters for _words, letters in said))
 
 
-def draw_label(strip: Strip, text: str, to_end: bool = False) -> tuple[str, set[str]]:
-    """Return the drawing of one line of small type in a strip, and the glyphs it needs.
+@cache
+def draw_label(strip: Strip, text: str, to_end: bool = False) -> tuple[str, frozenset[Letter]]:
+    """Return the drawing of one line of small type in a strip, and the letters it needs.
 
     Given:
         to_end  whether it stands at the end of the strip, not at its start
 
     Returned:
-        PDF operators that draw each glyph as a form named /glyph-NAME, and the names; nothing at all where
+        PDF operators that draw each letter as a form named /glyph-NAME, and those letters; nothing at all where
         the strip is too low for letters.
 
     Notes:
@@ -144,74 +140,21 @@ def draw_label(strip: Strip, text: str, to_end: bool = False) -> tuple[str, set[
            readers as ActualText (ISO 32000-1, 14.9.4).
         2. A text too long or too high for its place is set smaller.
     """
-    glyphs = [glyph_name(character) for character in text]
-    boxes = [box for name in glyphs if (box := _bounds(name))]
+    letters = [letter(character) for character in text]
+    boxes = [one.box for one in letters if one.box]
     if not boxes:
-        return '', set()
-    units = units_per_em()
+        return '', frozenset()
     low, high = min(box[1] for box in boxes), max(box[3] for box in boxes)
-    highest = min(LABEL_PT, POINTS_PER_MM * strip.high * units / (high - low))
+    highest = min(LABEL_PT, POINTS_PER_MM * strip.high * units() / (high - low))
     if highest < LEAST_LABEL_PT:
-        return '', set()
-    wide = sum(_advance(name) for name in glyphs)
-    scale = min(highest / units, POINTS_PER_MM * strip.long / wide)
+        return '', frozenset()
+    wide = sum(one.advance for one in letters)
+    scale = min(highest / units(), POINTS_PER_MM * strip.long / wide)
     start = strip.long - wide * scale / POINTS_PER_MM if to_end else 0.0
     base = strip.high / 2 - (low + high) / 2 * scale / POINTS_PER_MM
     hidden = text.encode('utf-16-be').hex()
     drawn = [f'/Span <</ActualText <feff{hidden}>>> BDC q 0 g', strip.matrix(start, base, scale)]
-    for name in glyphs:
-        form = f'/glyph-{name} Do ' if _bounds(name) else ''
-        drawn.append(f'{form}1 0 0 1 {_advance(name):.0f} 0 cm')
-    return '\n'.join(drawn) + '\nQ EMC\n', {name for name in glyphs if _bounds(name)}
-
-
-def glyph_outline(name: str) -> tuple[str, tuple[int, int, int, int]]:
-    """Return a glyph's outline as PDF operators in font units, and the box around it."""
-    pen = _OperatorPen(glyphs_at(*FACE))
-    glyphs_at(*FACE)[name].draw(pen)
-    box = _bounds(name)
-    assert box is not None, 'only glyphs with an outline become forms'
-    left, low, right, high = box
-    return '\n'.join([*pen.operators, 'f']), (
-        floor(left) - 1,
-        floor(low) - 1,
-        ceil(right) + 1,
-        ceil(high) + 1,
-    )
-
-
-class _OperatorPen(BasePen):  # type: ignore[misc]  # fontTools carries no types, so its class is Any
-    """Writes an outline as PDF operators; the base class turns other curves into cubic ones."""
-
-    def __init__(self, glyph_set: GlyphSet) -> None:
-        super().__init__(glyph_set)
-        self.operators: list[str] = []
-
-    def _write(self, operator: str, *points: Point) -> None:
-        self.operators.append(' '.join(f'{value:.0f}' for point in points for value in point) + operator)
-
-    def _moveTo(self, pt: Point) -> None:
-        self._write(' m', pt)
-
-    def _lineTo(self, pt: Point) -> None:
-        self._write(' l', pt)
-
-    def _curveToOne(self, pt1: Point, pt2: Point, pt3: Point) -> None:
-        self._write(' c', pt1, pt2, pt3)
-
-    def _closePath(self) -> None:
-        self.operators.append('h')
-
-
-@cache
-def _advance(name: str) -> float:
-    return glyphs_at(*FACE)[name].width
-
-
-@cache
-def _bounds(name: str) -> tuple[float, float, float, float] | None:
-    """Return the box around a glyph's outline, in font units; None for a space."""
-    pen = BoundsPen(glyphs_at(*FACE))
-    glyphs_at(*FACE)[name].draw(pen)
-    box: tuple[float, float, float, float] | None = pen.bounds
-    return box
+    for one in letters:
+        form = f'/glyph-{one.name} Do ' if one.box else ''
+        drawn.append(f'{form}1 0 0 1 {one.advance:.0f} 0 cm')
+    return '\n'.join(drawn) + '\nQ EMC\n', frozenset(one for one in letters if one.box)

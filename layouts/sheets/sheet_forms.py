@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import zlib
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
+from functools import cache
+from math import ceil, floor
 from pathlib import Path
 from typing import NamedTuple
 
@@ -12,7 +14,7 @@ import pydyf
 from layouts.pdf.new_file import NewFile, reference
 from layouts.pdf.written import Held, Page, entries, numbers_in
 from layouts.sheets.fold import FIT_MM, POINTS_PER_MM
-from layouts.sheets.marks import glyph_outline
+from layouts.sheets.letters import Letter
 
 
 class Form(NamedTuple):
@@ -43,13 +45,22 @@ def page_form(file: NewFile, page: Page, number: int, size_mm: tuple[float, floa
         for key in ('Resources', 'Group')
         if key in page.told
     }
-    return Form(_form(file, {**entries(one.told), **more}, one.data or b'', box), left, low)
+    form = _form({**entries(one.told), **more}, one.data or b'', box)
+    return Form(reference(file.add(form)), left, low)
 
 
-def glyph_form(file: NewFile, name: str) -> bytes:
-    """Return a letter's outline as a form, as the new file knows it."""
-    outline, box = glyph_outline(name)
-    return _form(file, *_packed(outline.encode('ascii')), box)
+def letter_forms(file: NewFile, letters: Iterable[Letter]) -> dict[str, bytes]:
+    """Return how drawings call the outlines of letters, and how the new file names them."""
+    listed = sorted(letters, key=lambda one: one.name)
+    return {f'glyph-{one.name}': reference(file.once(_letter_form(one))) for one in listed}
+
+
+@cache
+def _letter_form(one: Letter) -> Held:
+    assert one.box is not None, 'only letters with an outline become forms'
+    left, low, right, high = one.box
+    box = floor(left) - 1, floor(low) - 1, ceil(right) + 1, ceil(high) + 1
+    return _form(*_packed(one.drawn.encode('ascii')), box)
 
 
 def add_sheet(file: NewFile, size_mm: tuple[float, float], drawn: bytes, named: Mapping[str, bytes]) -> None:
@@ -61,11 +72,9 @@ def add_sheet(file: NewFile, size_mm: tuple[float, float], drawn: bytes, named: 
     file.add_page({'MediaBox': box, 'Contents': reference(contents), 'Resources': forms})
 
 
-def _form(
-    file: NewFile, said: Mapping[str, object], data: bytes, box: tuple[float, float, float, float]
-) -> bytes:
+def _form(said: Mapping[str, object], data: bytes, box: tuple[float, float, float, float]) -> Held:
     form = {'Type': '/XObject', 'Subtype': '/Form', 'BBox': pydyf.Array(box), **said}
-    return reference(file.add(Held(pydyf.Dictionary(form).data, data)))
+    return Held(pydyf.Dictionary(form).data, data)
 
 
 def _packed(drawn: bytes) -> tuple[dict[str, object], bytes]:

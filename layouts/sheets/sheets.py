@@ -13,7 +13,7 @@ from layouts.pdf.new_file import NewFile
 from layouts.pdf.written import Page, Written
 from layouts.sheets.fold import PAPERS_MM, POINTS_PER_MM, SheetLayout, SheetSide, sheet_sides
 from layouts.sheets.marks import draw_lines, draw_tab, mark_lines, sheet_label, side_words
-from layouts.sheets.sheet_forms import Form, add_sheet, glyph_form, page_form
+from layouts.sheets.sheet_forms import Form, add_sheet, letter_forms, page_form
 from layouts.words.say import _
 
 
@@ -81,9 +81,8 @@ def impose(
         digest.update(instructions.read_bytes())
         _add_instructions(file, instructions, layout)
     forms = [page_form(file, page, number, trim, booklet) for number, page in enumerate(pages, 1)]
-    glyph_forms: dict[str, bytes] = {}
     for side in sides:
-        drawn, named = _side(file, layout, side, labels(side), tabs, forms, glyph_forms)
+        drawn, named = _side(file, layout, side, labels(side), tabs, forms)
         digest.update(drawn)
         add_sheet(file, layout.sheet_mm, drawn, named)
     asked = {
@@ -103,17 +102,14 @@ def _side(
     label: str,
     tabs: Mapping[int, tuple[float, float]],
     forms: Sequence[Form],
-    glyph_forms: dict[str, bytes],
 ) -> tuple[bytes, dict[str, bytes]]:
     """Return the drawing of a side and the forms it names.
 
     Notes:
         Marks come last: those on the spine lie on the line between two pages, whose ground would cover them.
     """
-    words, glyphs = side_words(layout, label)
-    for name in sorted(glyphs - glyph_forms.keys()):
-        glyph_forms[name] = glyph_form(file, name)
-    named = {f'glyph-{name}': glyph_forms[name] for name in sorted(glyphs)}
+    words, letters = side_words(layout, label)
+    named = letter_forms(file, letters)
     drawn = []
     width, height = (POINTS_PER_MM * length for length in (layout.trim_width_mm, layout.trim_height_mm))
     for panel in side.panels:

@@ -6,12 +6,14 @@ from collections.abc import Iterable
 from fractions import Fraction
 from typing import Any
 
+from msgspec import Struct
+
 from tablegen.checking.amounts import amount
 from tablegen.checking.corner import BODY_IN, TurnOver, sine_of_excess, turn_over
 from tablegen.checking.square_figures import GROUP, RISES, engraved_table
 from tablegen.checking.written import written
 from tablegen.geometry.pitch import Pitch, pitch_of_rise
-from tablegen.geometry.stepping import TONGUE_REACH, common_hold, drift, steps
+from tablegen.geometry.stepping import TONGUE_REACH, common_hold, drift
 from tablegen.messages import message
 from tablegen.numbers.exact import Exact, root
 from tablegen.numbers.figure import DEGREE, Figure, Measure, length_figure
@@ -89,16 +91,20 @@ def diagonal_measure(measure: Measure) -> Measure:
     return Measure(max(measure.per, DIAGONAL_PER))
 
 
-def drift_table(measure: Measure, rises: Iterable[int] = RISES) -> Table[Pitch]:
+class Step(Struct, frozen=True):
+    """One step of a common at one pitch."""
+
+    pitch: Pitch
+    step_in: Exact
+    """Along the top edge."""
+
+
+def drift_table(measure: Measure, rises: Iterable[int] = RISES) -> Table[Step]:
     """Return how far off the last of several steps of a common is at each whole rise, each set to the smallest part."""
 
-    def step(pitch: Pitch) -> Figure:
-        return length_figure(common_hold(pitch.slope).step_in, measure)
-
-    def after(count: int) -> Column[Pitch]:
-        def off(pitch: Pitch) -> Figure:
-            held = common_hold(pitch.slope)
-            return amount(drift(steps(count * held.run_in, held), measure.per))
+    def after(count: int) -> Column[Step]:
+        def off(it: Step) -> Figure:
+            return amount(drift(count, it.step_in, measure.per))
 
         head, datum = message('square.steps', count=count), message('square.off')
         return Column(f'off_after_{count}_steps', head, off, datum, Kind.DECIMAL)
@@ -108,9 +114,16 @@ def drift_table(measure: Measure, rises: Iterable[int] = RISES) -> Table[Pitch]:
         GROUP,
         message('square.drift'),
         (
-            Column('rise', message('square.rise'), lambda pitch: pitch, kind=Kind.PITCH),
-            Column('step', message('square.step'), step, message('square.step_set')),
+            Column('rise', message('square.rise'), lambda it: it.pitch, kind=Kind.PITCH),
+            Column(
+                'step',
+                message('square.step'),
+                lambda it: length_figure(it.step_in, measure),
+                message('square.step_set'),
+            ),
             *map(after, STEP_COUNTS),
         ),
-        lambda: (pitch_of_rise(Fraction(rise)) for rise in rises),
+        lambda: (
+            Step(one, common_hold(one.slope).step_in) for one in map(pitch_of_rise, map(Fraction, rises))
+        ),
     )

@@ -37,7 +37,7 @@ def step_off(member: Member, roof: Roof, settings: Settings) -> StepOff:
         length_figure(of_tail.left_rise_in, SQUARE),
         decimal_figure(stepped.step_in, 3),
         length_figure(stepped.step_in, Measure(per)),
-        amount(drift(stepped, per)),
+        amount(drift(stepped.whole, stepped.step_in, per)),
         stamped,
     )
 

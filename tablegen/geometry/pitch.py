@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from functools import cached_property
+from functools import cached_property, lru_cache
 
 from msgspec import Struct
 
@@ -53,6 +53,7 @@ class Pitch(Struct, frozen=True, dict=True):
         return square_corner(self.slope, self.slope)
 
 
+@lru_cache(maxsize=64)  # of one pitch there is one corner
 def pitch_of_rise(rise_in: Fraction) -> Pitch:
     """Return the pitch that rises so many inches per foot of run."""
     return Pitch(exact(rise_in / INCHES.base), text.rational_parts(rise_in), rise_in)

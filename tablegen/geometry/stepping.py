@@ -129,13 +129,15 @@ def held_drift(stepped: Steps, held: Hold) -> Exact:
     return stepped.whole * (root(body**2 + tongue**2) - stepped.step_in)
 
 
-def drift(stepped: Steps, per: int) -> Exact:
-    """Return how far off the last whole step falls when each step is set to the nearest part of an inch.
+def drift(whole: int, step_in: Exact, per: int) -> Exact:
+    """Return how far off the last of some steps falls when each is set to the nearest part of an inch.
 
     Given:
-        per  parts in an inch to which a step is set
+        whole    how many steps
+        step_in  exact length of one, along the top edge
+        per      parts in an inch to which a step is set
 
     Returned:
         in, along the top edge; above 0 is too long
     """
-    return stepped.whole * (Fraction(nearest(stepped.step_in, per), per) - stepped.step_in)
+    return whole * (Fraction(nearest(step_in, per), per) - step_in)

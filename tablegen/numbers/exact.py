@@ -208,10 +208,10 @@ def nearest(x: Exact | Rational, per: Rational) -> int:
     return -count if negative else count
 
 
-def nearest_root(square: Fraction, per: int) -> int:
-    """Return nearest(root(square), per), by the short way that long tables use."""
-    scaled_up = 4 * per * per * square.numerator
-    return (isqrt(scaled_up // square.denominator) + 1) // 2
+def nearest_root(square: Fraction, per: int, times: Rational = ONE) -> int:
+    """Return nearest(times × root(square), per), by the short way that long tables use; times is not negative."""
+    above, below = 2 * per * times.numerator, times.denominator
+    return (isqrt(above * above * square.numerator // (below * below * square.denominator)) + 1) // 2
 
 
 def _compared(a: Exact, b: Exact) -> int:

@@ -8,7 +8,7 @@ from msgspec import Struct
 
 from tablegen.numbers import text
 from tablegen.numbers.angles import Angle, degrees_count
-from tablegen.numbers.exact import Exact, Rational, exact, floor_of, nearest, nearest_root, sign
+from tablegen.numbers.exact import ONE, Exact, Rational, exact, floor_of, nearest, nearest_root, sign
 from tablegen.numbers.text import Parts
 from tablegen.numbers.units import INCHES, Units
 
@@ -22,9 +22,10 @@ NEAREST, DOWN, UP = 'nearest', 'down', 'up'
 
 
 class Root(Struct, frozen=True):
-    """The root of a rational, which run tables hold until it is rounded: quicker than a sum of roots."""
+    """The root of a rational times a run, which run tables hold until it is rounded: quicker than a sum of roots."""
 
     square: Fraction
+    times: Fraction = ONE
 
 
 Value = Exact | Root | Angle | Fraction
@@ -71,8 +72,8 @@ class Figure(Struct, frozen=True, eq=False):
         match self.value:
             case None:
                 return (self.count > 0) - (self.count < 0)
-            case Root(square):
-                return int(square > 0)
+            case Root(square, times):
+                return int(square * times > 0)
             case Angle(tangent):
                 return 1 if tangent is None else sign(tangent)
             case value:
@@ -98,8 +99,8 @@ class Figure(Struct, frozen=True, eq=False):
         match self.value:
             case None:
                 return nearest(Fraction(self.count, self.per), scale)
-            case Root(square):
-                return nearest_root(square, scale)
+            case Root(square, times):
+                return nearest_root(square, scale, times)
             case Angle():
                 return degrees_count(self.value, DATA_PLACES)
             case value:
@@ -132,9 +133,9 @@ def length_rounded_up(inches: Exact | Rational, measure: Measure) -> Figure:
     return length_figure(inches, measure, UP)
 
 
-def length_of_root(square: Fraction, measure: Measure) -> Figure:
-    """Return the length whose square in inches is given, to the nearest smallest part: the fast way of the run tables."""
-    return length_of_count(nearest_root(square, measure.per), measure, Root(square))
+def length_of_root(square: Fraction, measure: Measure, times: Fraction = ONE) -> Figure:
+    """Return a run times the length whose square in inches is given, to the nearest smallest part: the fast way of the run tables."""
+    return length_of_count(nearest_root(square, measure.per, times), measure, Root(square, times))
 
 
 def length_of_count(count: int, measure: Measure, value: Value | None = None, way: str = NEAREST) -> Figure:

@@ -38,8 +38,6 @@ class Run(Struct, frozen=True):
     pitch: Pitch
     run_in: Fraction
     """Level run of the common rafter, in."""
-    square: Fraction
-    """Of the run."""
     squares: dict[str, Fraction]
     """SQUARES at this pitch."""
 
@@ -58,11 +56,11 @@ def run_table(
         for pitch in settings.pitches if pitches is None else pitches:
             squares = {name: square(pitch) for name, square in SQUARES.items()}
             for run_in in settings.runs if runs is None else runs:
-                yield Run(pitch, run_in, run_in * run_in, squares)
+                yield Run(pitch, run_in, squares)
 
     def length(name: str) -> Column[Run]:
         def cell(it: Run) -> Figure:
-            return length_of_root(it.squares[name] * it.square, measure)
+            return length_of_root(it.squares[name], measure, it.run_in)
 
         return Column(KEYS[name], head_of(name), cell, message(f'datum.{KEYS[name]}'))
 
@@ -86,14 +84,13 @@ def run_length(table: str, run_in: Fraction, pitch: Pitch, measure: Measure) -> 
         table   'common', 'hip-valley' or 'rise'
         run_in  level run of the common rafter, in
     """
-    return length_of_root(SQUARES[table](pitch) * run_in * run_in, measure)
+    return run_lengths(table, [run_in], pitch, measure)[0]
 
 
-def figures_by_run(table: Table[Run], name: str) -> dict[Fraction, Figure]:
-    """Return the figures of one of the lengths by their runs, of a table of one pitch."""
-    column = table.columns[table.place(KEYS[name])]
-    cells = ((it.run_in, column.cell(it)) for it in table.subjects())
-    return {run_in: cell for run_in, cell in cells if isinstance(cell, Figure)}
+def run_lengths(table: str, runs: Iterable[Fraction], pitch: Pitch, measure: Measure) -> list[Figure]:
+    """Return the lengths of several runs, each rounded once; see run_length."""
+    square = SQUARES[table](pitch)
+    return [length_of_root(square, measure, run_in) for run_in in runs]
 
 
 def part_runs(runs: Runs, per: int) -> list[Fraction]:

@@ -65,7 +65,8 @@ def is_tabled(notch: Notch) -> bool:
 
 def marks_of(notch: Notch) -> tuple[str, ...]:
     """Return the marks that stand beside a bird's mouth."""
-    past = () if notch.mark is Mark.WITHIN_A_QUARTER else (notch.mark.value,)
+    mark = notch.mark
+    past = () if mark is Mark.WITHIN_A_QUARTER else (mark.value,)
     return (*past, THIN) if notch.thin else past
 
 

@@ -52,7 +52,7 @@ def sums_off(
     """
     less = less or Less()
     scale = per * (less.run_in * per).denominator
-    groups = [[int(run * scale) for run in group] for group in lines]
+    groups = [[run.numerator * scale // run.denominator for run in group] for group in lines]
     taken, skew = int(less.run_in * scale), less.run_squared * scale**2
     one, skewed, bits = _steps(square * Fraction(per, scale) ** 2, skew, sum(map(max, groups)) + abs(taken))
     half = 1 << bits - 1
