@@ -13,18 +13,22 @@ from msgspec.structs import replace
 from pypdf import PdfReader
 from test_rooms import built
 
+from layouts.html.page_html import pages_html, style
+from layouts.pages.book import plan
 from layouts.pdf.read_back import Pdf, pages_of
+from layouts.pdf.typeset import Job, set_document
 from layouts.words.proof import names
 from tablegen.proof.found import Fault, Found
 from tablegen.proof.page import Page
 from tablegen.proof.proof import proof
+from tablegen.settings import read_settings
 from tablegen.tables.tables import tables
 
 BY_RUN, BESIDE, STEEP = (2 + 1) * (24 + 11 + 15 + 1), 4 + 2 + 2 + 2 + 6 + 5 + 5 + 8 + 4 + 6 + 12, 8
 """Figures of an opening: of lengths and exact feet, and beside them; pitches whose steps, on both pages, are told too."""
 
 
-EXAMPLES, AFTER_EXAMPLES, ALL_EXAMPLES = 413, 3, 550
+EXAMPLES, AFTER_EXAMPLES, ALL_EXAMPLES = 413, 3, 755
 """Figures and places of the worked examples where a pitch has one opening, and pages after them; the same of the complete edition and of the pages before its pitches."""
 
 
@@ -99,6 +103,23 @@ def test_the_pages_at_a_glance_are_read_in_any_edition(small_book):
         (fault.row, fault.head, fault.right)
         for fault in proof([Page(p.number, p.words) for p in pages], names).faults
     ] == [('6', 'each face', row[-1].text)]
+
+
+MIXED = (
+    'pitches = [5, 7]\njacks = {spacings = ["16 in"]}\nparts = ["how-to", "opening", "values", "common", "glance", "examples"]',
+    'pitches = [9]\nparts = ["how-to", "values", "rise", "tail"]',
+)
+"""Books of other parts than an edition's."""
+
+
+@pytest.mark.parametrize('written', MIXED)
+def test_nothing_differs_in_a_book_of_any_parts(written, tmp_path):
+    planned, out = plan(read_settings(written, '')), tmp_path / 'booklet.pdf'
+    set_document(Job(pages_html(planned.pages(), ''), style(planned.trim), planned.index.total, out))
+    found = proof(pages_of(out), names)
+
+    assert [fault for fault in found.faults if fault.kind != 'link'] == []
+    assert planned.index['marking-sheet'] in found.read
 
 
 # What it answers, and what it shares -----------------------------------------------------------------------------

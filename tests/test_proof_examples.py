@@ -68,6 +68,14 @@ def test_an_error_planted_in_an_example_is_found_where_it_is(read, kind, seed):
     assert page in {fault.page for fault in found.faults}
 
 
+@pytest.mark.parametrize('seed', range(3))
+def test_a_place_changed_is_found_where_figures_stand_in_tables(small_book, seed):
+    found, page = with_planted(
+        pages_of(small_book.built.booklet), in_an_example(KINDS['a place changed'], seed)
+    )
+    assert (page, 'cited') in {(fault.page, fault.kind) for fault in found.faults}
+
+
 @pytest.mark.thorough
 @pytest.mark.parametrize('seed', range(10, 60))
 @pytest.mark.parametrize('kind', KINDS)

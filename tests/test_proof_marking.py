@@ -29,6 +29,16 @@ def read(tmp_path_factory):
     return [Page(number, words.get(number, [])) for number in range(1, len(planned.drafts) + 1)]
 
 
+@pytest.fixture(scope='module')
+def whole(small_book):
+    """The sheets of a complete edition, all that they cite, and the settings; of all others no words."""
+    pages, index = pages_of(small_book.built.booklet), small_book.planned.index
+    cited = [one for one in index.pages if one.startswith(('group-', 'glance', 'marking-sheet', 'made'))]
+    first = index['values:4 in 12']
+    kept = {*map(index.__getitem__, cited), *range(first, first + 30)}
+    return [page if page.number in kept else Page(page.number, []) for page in pages]
+
+
 def sheet(pages: list[Page], which: int) -> Page:
     titles = names_of(pages).titles
     return next(page for page in pages if page.phrases and page.phrases[0].text == titles[which])
@@ -80,6 +90,28 @@ PLANTED = {
     'another stock': changed(1, '2×10', '2×12'),
     'a line missing': missing,
 }
+
+
+IN_WHOLE = {
+    'another opening': changed(0, '3,', '4,'),
+    'the other page of the opening': changed(1, 'right:', 'left:', 3),
+    'a figure of another row': changed(0, 'Heel', 'Notch'),
+    'a row left out': changed(1, 'commons;', 'jacks;'),
+    'the page of another group': changed(1, 'p.', 'p. 9'),
+    'tables by the run for jacks': changed(1, 'jack', 'row'),
+}
+
+
+@pytest.mark.parametrize('planted', IN_WHOLE)
+def test_an_error_planted_where_openings_are_counted_is_found(whole, planted):
+    found, page = with_planted(whole, IN_WHOLE[planted])
+    assert page in {fault.page for fault in found.faults}
+
+
+def test_openings_are_counted_and_nothing_differs(whole):
+    found = proof(whole, names)
+    assert [fault for fault in found.faults if fault.kind not in ('opening', 'missing')] == []
+    assert {sheet(whole, 0).number, sheet(whole, 1).number} <= found.read
 
 
 @pytest.mark.parametrize('planted', PLANTED)

@@ -20,9 +20,10 @@ KINDS = ('reading', 'one-rafter', 'seat-cut-try', 'existing', 'arms', 'square', 
 
 @pytest.fixture(scope='module')
 def read(small_book):
-    """These pages of a complete edition, and its settings; of all others no words."""
+    """These pages of a complete edition, all of the pitch that they cite, and its settings; of all others no words."""
     pages, index = pages_of(small_book.built.booklet), small_book.planned.index
-    kept = {index[kind] for kind in KINDS} | {index['made']}
+    cited = index['values:6 in 12']
+    kept = {index[kind] for kind in KINDS} | {index['made'], *range(cited, cited + 10)}
     return [page if page.number in kept else Page(page.number, []) for page in pages]
 
 
@@ -51,7 +52,7 @@ def test_their_sentences_are_those_of_the_templates():
 
 def test_they_are_read_and_nothing_differs(read, small_book):
     found = proof(read, names)
-    assert [fault for fault in found.faults if fault.kind != 'opening'] == []
+    assert [fault for fault in found.faults if fault.kind not in ('opening', 'missing')] == []
     assert {small_book.planned.index[kind] for kind in KINDS} <= found.read
 
 

@@ -25,7 +25,7 @@ RUNS = {COMMON: 'common', HIPS: 'hip-valley'}
 COLUMNS, HEAD, BOXES = 12, 51.0, 96.0
 """Of a sheet's boxes: one to four in a line are equally wide; what stands above the lines;
 how wide the boxes of a line are together; units."""
-OF_A_PITCH = (COMMON, HIPS, 'jacks', 'common', 'hip-valley', 'rise')
+OF_A_PITCH = ('opening', COMMON, HIPS, 'jacks', 'common', 'hip-valley', 'rise')
 
 
 class Line(Struct, frozen=True):
@@ -58,7 +58,7 @@ class MarkingSheet(Struct, frozen=True):
     lines: tuple[Line, ...]
     row: float
     """Height of a line, rem."""
-    opened: bool
+    alone: bool
     """Whether a pitch has one opening; else they are counted."""
 
 
@@ -72,6 +72,11 @@ class _Book(Struct, frozen=True):
     def opened(self) -> bool:
         return 'opening' in self.settings.parts
 
+    @property
+    def alone(self) -> bool:
+        """Return whether a pitch has its opening alone."""
+        return set(OF_A_PITCH) & set(self.settings.parts) == {'opening'}
+
     def at(self, page: str, opening: str, member: str) -> tuple[str, ...]:
         """Return the place of a row: on the opening, else on the page by member, else nowhere.
 
@@ -83,11 +88,13 @@ class _Book(Struct, frozen=True):
 
     def lengths(self, page: str) -> tuple[str, ...]:
         """Return where lengths by run are read."""
-        if reads_openings(self.settings):
+        if reads_openings(self.settings) or (self.opened and RUNS[page] not in self.settings.parts):
             return (self._side(page, _('ft, in, parts of an inch')),)
         return self._on(RUNS[page], _('ft and in'))
 
     def _side(self, page: str, row: str) -> str:
+        if not self.alone:
+            return _counted(1, int(page == HIPS), row)
         named = _('left page: {row}') if page == COMMON else _('right page: {row}')
         return named.format(row=row)
 
@@ -98,8 +105,7 @@ class _Book(Struct, frozen=True):
         if f'{key}:{pitch}' not in self.index:
             return ()
         opening, side = divmod(self.index[f'{key}:{pitch}'] - min(pages), 2)
-        told = _('opening {opening}, right: {row}') if side else _('opening {opening}, left: {row}')
-        return (told.format(opening=opening + 1, row=row),)
+        return (_counted(opening + 1, side, row),)
 
     def jacks(self) -> tuple[str, ...]:
         """Return where a jack's line length is read: in its own table, or as a common's of its run."""
@@ -123,6 +129,11 @@ def marking_block(settings: Settings) -> Block | None:
     return Block(drafts, opens_left=True)
 
 
+def _counted(opening: int, side: int, row: str) -> str:
+    told = _('opening {opening}, right: {row}') if side else _('opening {opening}, left: {row}')
+    return told.format(opening=opening, row=row)
+
+
 def _row(name: str) -> str:
     """Return how a row of a pitch's page by member begins."""
     return _(OPENING_ROWS[name][0])
@@ -137,7 +148,7 @@ def _sheet(rows: Sequence[Row], first: int, book: _Book) -> MarkingSheet:
         for number, (name, how, where, boxes) in enumerate(rows, first)
     )
     room = trim_of(book.settings).text_height - HEAD
-    return MarkingSheet(lines, round(room / len(rows) / 10, 3), book.opened)
+    return MarkingSheet(lines, round(room / len(rows) / 10, 3), book.alone)
 
 
 def _common(book: _Book) -> MarkingSheet:
@@ -178,7 +189,7 @@ def _hip(book: _Book) -> MarkingSheet:
         [
             (_('Length, along top edge'), _('COMMON run 2'), length, (_('ft'), _('in'), _('part'))),
             (_('Together; tail'), _('from the corner'), (*tail, *book.other('group-tail')), (_('together'), _('tail'))),
-            (_('Off, level'), _('at a ridge, at commons'), (*at(HIPS, off, _row('hip_level')), *book.other('group-ridge')), (_('ridge'), _('commons'))),
+            (_('Off, level'), _('at a ridge, at commons'), (*at(HIPS, off, f'{_row("hip_level")}; {_row("between_level")}'), *book.other('group-ridge')), (_('ridge'), _('commons'))),
             (_('Square, on the edge'), '', at(HIPS, drawn, drawn), (_('body'), _('tongue'))),
             (_('Cuts on the side, from square'), '', (*at(HIPS, _('Plumb cut'), _row('plumb_cut')), *book.other('glance')), (_('plumb'), _('level'))),
             (_('Cheek on the square top'), _('along its plumb cut, blade at 45°'), (*at(HIPS, cheek, _row('hip_top')), *book.other('glance-right')), (_('degrees'), on_base)),

@@ -24,8 +24,9 @@ an old roof's pitch and on the square, the worked examples and the reference
 tables by their printed titles, heads, labels and sentences alone, and works
 every figure out in space with sixty digits, by nothing that made the book: an
 example's from what its page says of the roof.
-Where it cites a pitch's opening, that row and column must have its figure; the
-rows that a marking sheet cites must be those of what its line is for.
+Where it cites a page, that row and column must have its figure; the rows that a
+marking sheet cites must be those of what its line is for, the opening that it
+counts theirs.
 Follows every link to the page whose number stands there. Other pages are named
 as not read. Boards and rounding are those of the lines “How this copy was
 made”: whether these are yours is for you to see.

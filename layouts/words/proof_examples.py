@@ -29,6 +29,7 @@ from layouts.words.proof_sentences import (
     VALLEY,
     Said,
 )
+from layouts.words.runs import JACK
 from layouts.words.say import _
 from tablegen.proof.names import Citing, Example, ExampleNames, Sentence
 from tablegen.roof.member import Kind, Line
@@ -78,6 +79,7 @@ def example_names() -> ExampleNames:
             plain(PAGE), plain(PAGES), _('p. {page}').partition('{')[0].strip(),
             _before('row'), _before('rows'), _before('column'), _(PLACES['and']), _(PLACES['title']),
             {_('ft'): 'ft', _('in'): 'in'}, {_('body: level (√288)'): _('body: level')},
+            _before('add'), _('for'), _(JACK), _(PLACES['jack']).rpartition('}')[2],
         ),
         plain(SUM_OFF),
         (_('{part} long'), _('{part} short')),

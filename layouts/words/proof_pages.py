@@ -6,10 +6,12 @@ from collections.abc import Mapping
 
 from layouts.words.pages import FOUND, heading
 from layouts.words.proof_examples import plain, sentences
+from layouts.words.proof_tables import KINDS
 from layouts.words.say import N_, _, said
 from tablegen.checking.book_rows import mark_to_mark_table, turned_over_table
 from tablegen.numbers.figure import Measure
 from tablegen.proof.names import SaidPage, Sentence
+from tablegen.proof.said_pages import SUM
 from tablegen.proof.stated import Stated
 
 EXISTING = {
@@ -101,7 +103,7 @@ def _heads(heads: tuple[str, ...]) -> list[Sentence]:
 def _reading() -> list[Sentence]:
     """Return what is found, and how it is had exactly, where that stands there."""
     found = [
-        Sentence(plain(words).replace('{length}', '{sum}' if table == 'common' else '{other}'), sets='found')
+        Sentence(plain(words), places=(('length', f'{SUM}{KINDS[table]}'),), sets='found')
         for table, words in FOUND.items()
     ]
     between = plain(BETWEEN).replace('{run}', '{odd_run}')

@@ -31,10 +31,6 @@ class GlanceReader:
             self.found.read.add(page.number)
             self.there |= _read(page, self.glance, self.book, self.found)
 
-    def pages(self) -> set[int]:
-        """Return its pages, as far as they were read."""
-        return self.found.read
-
     def end(self) -> None:
         """Look for the rows of all pitches."""
         wanted = [Pitch(Fraction(rise), False) for rise in self.glance.rises] or self.book.pitches

@@ -7,6 +7,7 @@ from tablegen.proof.figures import figures
 from tablegen.proof.found import Fault, Found
 from tablegen.proof.names import Member, Names
 from tablegen.proof.page import Page
+from tablegen.proof.places import Kept
 from tablegen.proof.roof import Corner, corner
 from tablegen.proof.rows import RowsReader
 from tablegen.proof.stated import Pitch, Stated, called, pitch_of
@@ -19,7 +20,7 @@ class MemberReader:
     """Reads every such page."""
 
     def __init__(self, names: Names, book: Stated):
-        self.names, self.book, self.found = names, book, Found()
+        self.names, self.book, self.found = names, book, Kept()
         self.there: dict[tuple[Pitch, str], int] = {}
 
     def page(self, page: Page) -> None:
@@ -33,6 +34,7 @@ class MemberReader:
             return
         self.there[pitch, member.name] = page.number
         self.found.read.add(page.number)
+        self.found.pitches[page.number] = pitch
         _read(page, member, corner(pitch.slope, boards), pitch, self.book, self.found)
 
     def end(self) -> None:

@@ -161,6 +161,14 @@ class Citing(Struct, frozen=True):
     """From what stands after the number of a row of lengths to what a run has there."""
     alike: Mapping[str, str]
     """From what a row is called to what it is cited by, where that is another."""
+    added: str
+    """What stands before a small run below a table."""
+    small: str
+    """What the row of these is called."""
+    jack: str
+    """What stands before the number of a jack's row."""
+    jacks: str
+    """What follows the spacing of a jack's figures, which it names."""
 
 
 class ExampleNames(Struct, frozen=True):
@@ -178,8 +186,8 @@ class ExampleNames(Struct, frozen=True):
     """What begins cautions."""
 
 
-Where = tuple[int, tuple[str, ...], int]
-"""A side of an opening, the names of the figures that are read there, and which glance has more of them, -1 for none."""
+Where = tuple[int, tuple[str, ...], str]
+"""A side of an opening, the names of the figures that are read there, and the title of the page that has more of them, '' for none."""
 
 
 class MarkingNames(Struct, frozen=True):
@@ -190,7 +198,11 @@ class MarkingNames(Struct, frozen=True):
     """What each line is called, and where its figures are read; no figures of what is measured or chosen."""
     sides: tuple[str, str]
     """What begins a place on a left and on a right page."""
+    counted: tuple[str, str]
+    """The same where a pitch has several openings, with {opening} and {row}."""
     lengths: str
+    by_run: str
+    """What lengths are called on an opening, and in tables by the run."""
     drawing: str
     short: str
     """What begins the number of another page."""

@@ -51,6 +51,7 @@ class OpeningReader:
             return
         self.there[pitch, side] = page.number
         self.found.read.add(page.number)
+        self.found.pitches[page.number] = pitch
         _Reader(page, self.names, self.names.sides[side], self.book, self.found, pitch).read()
 
     def end(self) -> None:

@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from typing import Protocol
 
 from tablegen.proof.cited import Follower
+from tablegen.proof.counted import Counted
 from tablegen.proof.digits import begin
 from tablegen.proof.found import Found
 from tablegen.proof.glance import GlanceReader
@@ -49,16 +50,21 @@ def proof(pages: Sequence[Page], names: Callable[[Stated], Names]) -> Found:
     book = stated(pages)
     heads = names(book)
     openings = OpeningReader(heads, book)
-    glances = [GlanceReader(glance, book) for glance in heads.glances]
+    members, runs, tables = MemberReader(heads, book), RunReader(heads, book), heads.tables
+    sheets, cited = SheetReader(tables.sheets, book), heads.examples.citing
+    kept = openings.found, members.found, runs.found, sheets.found
+    counted = Counted(
+        book.pitches, openings.there, members.there, runs.seen, tables.members, tables.jacks.corner
+    )
     readers: list[Reader] = [
         openings,
-        MemberReader(heads, book),
-        RunReader(heads, book),
-        SheetReader(heads.tables.sheets, book),
-        *glances,
-        ExampleReader(heads.examples, book, Places(heads.examples.citing, openings.found, openings.there)),
+        members,
+        runs,
+        sheets,
+        *(GlanceReader(glance, book) for glance in heads.glances),
+        ExampleReader(heads.examples, book, Places(cited, kept)),
         SaidReader(heads.said, book),
-        MarkingReader(heads.marking, heads.sides, [one.pages for one in glances], openings.there),
+        MarkingReader(heads.marking, heads.sides, counted),
         Follower(openings.there),
     ]
     for page in pages:

@@ -91,12 +91,13 @@ class RowsReader:
 
     def _group(self, rows: Rows, bases: Sequence[float]) -> None:
         heads, lines = self._under_title(rows, bases)
-        labels = [label for label, _keys in rows.rows if label]
-        bare = [line for line in lines if not any(after(line, label) for label in labels)]
+        named = {label: _begun(lines, label) for label, _keys in rows.rows if label}
+        taken = {id(line) for told in named.values() for line, _words in told}
+        bare = [line for line in lines if id(line) not in taken]
         for label, keys in rows.rows:
             right = [self.right[key] if key else '' for key in keys]
             none = set(right) == {NOTHING}
-            told = [(line, words) for line in lines if label and (words := after(line, label)) is not None]
+            told = named.get(label, [])
             if not label:  # of what goes on in other columns
                 told = [(line, line) for line in bare[:1]]
                 bare = bare[1:]
@@ -140,6 +141,13 @@ class RowsReader:
     def _cells(self, heads: Sequence[Phrase], words: Line) -> list[str]:
         cells = under(heads, words) if heads else [' '.join(word.text for word in words)]
         return [with_signs(cell) for cell in cells]
+
+
+def _begun(lines: Sequence[Line], label: str) -> list[tuple[Line, Line]]:
+    """Return the lines that begin with a label, and their words after it; what goes on in other columns may begin so further right."""
+    found = [(line, words) for line in lines if (words := after(line, label)) is not None]
+    left = min((line[0].left for line, _words in found), default=0.0)
+    return [(line, words) for line, words in found if line[0].left < left + line[0].size / 2]
 
 
 def with_signs(cell: str) -> str:

@@ -8,10 +8,11 @@ from fractions import Fraction
 
 from tablegen.proof.digits import FOOT_IN, named, read, read_run, written
 from tablegen.proof.figures import figures, length
-from tablegen.proof.found import Fault, Found
+from tablegen.proof.found import Fault
 from tablegen.proof.laid import cells_of, laid, stand_under
 from tablegen.proof.names import Names, RunTable
 from tablegen.proof.page import Page, Phrase
+from tablegen.proof.places import Kept
 from tablegen.proof.roof import ANY_BOARDS, Corner, corner
 from tablegen.proof.sentences import told
 from tablegen.proof.stated import Pitch, Stated, called, pitch_of
@@ -23,7 +24,7 @@ class RunReader:
     """All tables by the run of a book."""
 
     def __init__(self, names: Names, book: Stated):
-        self.names, self.book, self.found = names, book, Found()
+        self.names, self.book, self.found = names, book, Kept()
         self.seen: dict[tuple[Pitch, str, str], dict[Fraction, int]] = {}
         """Runs that were read of each pitch and their pages, by what they are a run of: a table's kind, and SMALL or a
         spacing."""
@@ -52,6 +53,10 @@ class RunReader:
     def _missing(self, page: int, row: str, kind: str, more: str) -> None:
         self.found.faults.append(Fault('missing', page, row, f'{kind} {more}'.strip(), '', ''))
 
+    def _of(self, page: Page, pitch: Pitch) -> None:
+        self.found.read.add(page.number)
+        self.found.pitches[page.number] = pitch
+
     def _seen(self, pitch: Pitch, kind: str, more: str) -> dict[Fraction, int]:
         return self.seen.setdefault((pitch, kind, more), {})
 
@@ -74,7 +79,7 @@ class RunReader:
             printed = title.text[len(before) : len(title.text) - len(after)]
             right = figures(at, self.book)[table.value]
             self._figure(page, pitch, title.text, '', printed, right)
-        self.found.read.add(page.number)
+        self._of(page, pitch)
         small = next((line[0].base for line in page.lines if line[0].text == self.names.tables.small[0]), 0.0)
         found = laid(page, title.base, small, paired=False)
         offsets = [read(self._inches(head.text)) for head in found.heads] if found else []
@@ -138,7 +143,7 @@ class RunReader:
 
     def _list(self, page: Page, pitch: Pitch, at: Corner, title: Phrase) -> None:
         found, kinds = laid(page, title.base, paired=False), dict(self.names.tables.run_list.columns)
-        self.found.read.add(page.number)
+        self._of(page, pitch)
         if (
             not found
             or found.corner != self.names.tables.run_list.corner
@@ -159,7 +164,7 @@ class RunReader:
 
     def _jacks(self, page: Page, pitch: Pitch, at: Corner, title: Phrase) -> None:
         found, columns = laid(page, title.base, paired=False), dict(self.names.tables.jacks.columns)
-        self.found.read.add(page.number)
+        self._of(page, pitch)
         spacings = (
             [self.book.exactly(self._inches(found.group(head))) for head in found.heads] if found else []
         )

@@ -8,7 +8,7 @@ from decimal import Decimal
 from fractions import Fraction
 
 from tablegen.proof.digits import FOOT_IN, arctangent, decimals, named, nearest, pi, read, real, written
-from tablegen.proof.figures import figures
+from tablegen.proof.figures import figures, length
 from tablegen.proof.found import Fault, Found
 from tablegen.proof.names import SaidPage, Sentence
 from tablegen.proof.page import Page, close
@@ -25,6 +25,8 @@ TURNED_OVER_AT, BODY, WALL, EXCESS, FINE = 16, 24, 144, Fraction(1, 32), 32
 OLD = 'existing'
 """A roof that stands, of whatever pitch."""
 MARKS = re.compile(r'(\d+) & (\d+)')
+SUM = 'sum-'
+"""What begins the name of a length that is looked up, before what it is of."""
 Answers = dict[str, tuple[str, ...]]
 
 
@@ -33,7 +35,7 @@ class SaidReader:
 
     def __init__(self, pages: tuple[SaidPage, ...], book: Stated):
         self.pages, self.book, self.found = {one.title: one for one in pages}, book, Found()
-        self.form, self.tabled = Form(book), False
+        self.form, self.tabled, self.of = Form(book), False, 'common'
 
     def page(self, page: Page) -> None:
         """Read a page, if it is one."""
@@ -53,6 +55,8 @@ class SaidReader:
         ):
             self._figure(page, kind.title, '', called(at), '')
             at = None
+        looked_up = (name for _one, told in said for name in told if name.startswith(SUM))
+        self.of = next(looked_up, f'{SUM}common').removeprefix(SUM)
         answers = self._answers(at, {name: word for _one, told in said for name, word in told.items()})
         for sentence, told in said:
             head = sentence.words.partition('{')[0].strip(' ,;:.')
@@ -136,9 +140,9 @@ class SaidReader:
         if run is None or odd is None:
             return found
         exact = (
-            known['common-exact-foot'],
-            known['common-per-foot'],
-            f'{Decimal(known["common-exact-foot"]):.4f}',
+            known[f'{self.of}-exact-foot'],
+            known[f'{self.of}-per-foot'],
+            f'{Decimal(known[f"{self.of}-exact-foot"]):.4f}',
         )
         foot = told.get('foot', exact[0])
         product = Decimal(decimals(real(odd) / FOOT_IN * Decimal(foot if foot in exact else exact[0]), 3))
@@ -150,8 +154,8 @@ class SaidReader:
             'past': (decimals(past, 3),),
             'per': (str(self.book.per),),
             'parts': (str(nearest(past, self.book.per)),),
-            'length': self._in_prose(slope.common_length(run)),
-            'sum': self._summed(slope, run, 'tabled' in told),
+            'length': self._in_prose(length(slope, self.of, run)),
+            f'{SUM}{self.of}': self._summed(slope, run, 'tabled' in told),
         }
 
     def _step(self, slope: Corner) -> Decimal:
@@ -170,7 +174,7 @@ class SaidReader:
             if tabled
             else (run // FOOT_IN * FOOT_IN, run % FOOT_IN // 1, run % 1)
         )
-        count = sum(nearest(slope.common_length(one), self.book.per) for one in parts)
+        count = sum(nearest(length(slope, self.of, one), self.book.per) for one in parts)
         return self._in_prose(Decimal(count) / self.book.per)
 
     # Rows ---------------------------------------------------------------------------------------------------------
@@ -190,7 +194,7 @@ class SaidReader:
                 right = (
                     self._summed(slope, run, self.tabled)
                     if line[0].bold
-                    else self._in_prose(slope.common_length(run))
+                    else self._in_prose(length(slope, self.of, run))
                 )
                 self._figure(page, cells[0], '', cells[1], *right)
                 yield cells[0]
@@ -231,8 +235,8 @@ class SaidReader:
         far = value_of(gap) or Decimal(0)
         lean = far / 2 / TURNED_OVER_AT
         self._figure(page, gap, '°', out, f'{decimals(arctangent(lean) * 180 / pi(), 3)}°')
-        for printed, length in ((in_body, BODY), (in_wall, WALL)):
-            self._figure(page, gap, f'{length} in', printed, decimals(lean * length, 3))
+        for printed, far_off in ((in_body, BODY), (in_wall, WALL)):
+            self._figure(page, gap, f'{far_off} in', printed, decimals(lean * far_off, 3))
 
     def _diagonal(self, page: Page, marks: tuple[int, int], long: str, out: str) -> None:
         a, b = map(Decimal, marks)

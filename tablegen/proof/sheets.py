@@ -9,10 +9,11 @@ from fractions import Fraction
 from msgspec.structs import replace
 
 from tablegen.proof.digits import named, read, real
-from tablegen.proof.found import Fault, Found
+from tablegen.proof.found import Fault
 from tablegen.proof.laid import Laid, laid
 from tablegen.proof.names import Sheet
 from tablegen.proof.page import Page, Phrase
+from tablegen.proof.places import Kept
 from tablegen.proof.roof import ANY_BOARDS, Boards, corner
 from tablegen.proof.rows import with_signs
 from tablegen.proof.sentences import told
@@ -48,7 +49,7 @@ class SheetReader:
 
     def __init__(self, sheets: Sequence[Sheet], book: Stated):
         self.sheets = [sheet for sheet in sheets if _is_known(sheet)]
-        self.book, self.found = book, Found()
+        self.book, self.found = book, Kept()
         self.seen: dict[str, dict[tuple[str, str], int]] = {}
         """Row and head of every cell that was read, and its page, by the title of its table."""
 

@@ -58,19 +58,19 @@ class Citer(Beside):
         """Turn to every place: it is of the pitch's opening, and what stands there is told in the step, or soon after."""
         places = self.state.places
         if self.example.kind == 'rafter':
-            self.state.at_end.append(lambda: self._cited_shortly(step.cited, row))
-        if not places.openings or self.example.kind == 'rafter':
+            self.state.at_end.append(lambda: self._cited_shortly(step, row))
             return
-        words = ' '.join(f'{one.words} {" & ".join(one.figures)} ' for one in (step, *later)).replace(
-            INCH, ''
-        )
+        told_here = [f'{one.words} {" & ".join(one.figures)}' for one in (step, *later)]
+        told_here += (cell for _label, cells in self.worked.rows for cell in cells)
+        words = ' ; '.join(told_here).replace(INCH, '')
         for place_ in places.told(step.cited):
             self.found.figures += 1
             pitch, there = places.pitch_of(place_.page), places.figures(place_)
             told = any(
                 stands_in(one, words) or _shorter(one, words) for cell in there for one in self._ways(cell)
             )
-            if pitch not in self.roof.pitches.values() or not there or not (told or not step.number):
+            of_it = pitch in self.roof.pitches.values() or pitch is None
+            if not of_it or not there or not (told or not step.number):
                 head = f'{place_.title} {place_.row} {place_.head}'.strip()
                 self._fault('cited', row, head, f'{place_.page}, {named_pitch(pitch)}')
 
@@ -79,20 +79,33 @@ class Citer(Beside):
         value = value_of(cell)
         return {one.replace(INCH, '') for one in (cell, *(self.form.length(value) if value else ()))}
 
-    def _cited_shortly(self, cited: str, row: str) -> None:
-        """Look for the page, and for the row or the table on it, of a place that stands below a figure."""
-        places, found = self.state.places, re.search(r'\d+', cited)
-        if not places.openings or not found:
+    def _cited_shortly(self, step: Told, row: str) -> None:
+        """Look for the page of the pitch, and for the row or the table on it, of a place that stands below a figure."""
+        places, found = self.state.places, re.search(r'\d+', step.cited)
+        if not found:
             return
-        page, name = int(found[0]), cited[found.end() :].lstrip(', ').replace(', ', ' ')
         self.found.figures += 1
-        rows = [
-            row.partition(', ')[2].replace(': ', ' ')
-            for row, _head, _printed in places.kept.cells.get(page, ())
-        ]
-        known = any(f'{one} '.startswith(f'{name} ') for one in rows) or name in self.state.names.blocks
-        if places.pitch_of(page) != self.roof.pitches.get('pitch') or not known:
+        page, name = int(found[0]), step.cited[found.end() :].lstrip(', ').replace(', ', ' ')
+        rows = (one.replace(': ', ' ') for one in places.rows(page))
+        known = name in self.state.names.blocks or any(f'{one} '.startswith(f'{name} ') for one in rows)
+        if not known or places.pitch_of(page) != self.roof.pitches.get('pitch'):
+            known = self._cited_fully(step)
+        if not known:
             self._fault('cited', row, name, str(page))
+
+    def _cited_fully(self, step: Told) -> bool:
+        """Return whether each of several places is there, and of the pitch, and the figure of one alone is the step's."""
+        places, citing = self.state.places, self.state.places.citing
+        short = re.compile(rf'(?<!^){re.escape(citing.short)}(?= \d)')
+        words = short.sub(f'; {citing.short}', step.cited).replace(
+            citing.short, citing.page.partition(' ')[0]
+        )
+        told = list(places.told(words))
+        there = [places.figures(one) for one in told]
+        pitches = {places.pitch_of(one.page) for one in told}
+        values = {value_of(one) for one in (step.figures or ('',))[0].split() and step.figures}
+        same = len(told) > 1 or {value_of(one) for one in there[0]} >= values if there else False
+        return all(there) and pitches == {self.roof.pitches.get('pitch')} and same
 
 
 def _shorter(figure: str, words: str) -> bool:

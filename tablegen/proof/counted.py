@@ -1,0 +1,80 @@
+"""The pages of a pitch, counted by openings from its first one, and what stands on them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from fractions import Fraction
+
+from msgspec import Struct
+
+from tablegen.proof.names import Member
+from tablegen.proof.stated import Pitch
+
+OF_SIDES = ('common', 'hip')
+"""What pages are of that stand left and right of an opening where that is all that a pitch has."""
+
+
+class Counted(Struct, frozen=True):
+    """Where a book has what of each pitch; all is known once its pages are read."""
+
+    pitches: tuple[Pitch, ...]
+    openings: Mapping[tuple[Pitch, int], int]
+    members: Mapping[tuple[Pitch, str], int]
+    tables: Mapping[tuple[Pitch, str, str], Mapping[Fraction, int]]
+    """Pages of tables by the run and of jacks, by what they are of."""
+    rows: tuple[Member, ...]
+    jacks: str
+    """What jacks are called by their numbers."""
+
+    def page_of(self, kind: str, side: int, pitch: Pitch) -> int | None:
+        """Return the first page of a kind: 'opening', 'member', 'runs', 'jacks'; None where there is none.
+
+        Given:
+            side  0 for the common, 1 for hip and valley
+        """
+        if kind == 'opening':
+            return self.openings.get((pitch, side))
+        if kind == 'member':
+            return self.members.get((pitch, OF_SIDES[side]))
+        of, by_run = ('line', False) if kind == 'jacks' else (OF_SIDES[side], True)
+        pages = (
+            page
+            for (one, what, more), there in self.tables.items()
+            if one == pitch and what == of and by_run is not bool(more)
+            for page in there.values()
+        )
+        return min(pages, default=None)
+
+    def has(self, kind: str, side: int) -> bool:
+        """Return whether the book has such pages."""
+        return any(self.page_of(kind, side, pitch) for pitch in self.pitches)
+
+    def first_of(self, pitch: Pitch) -> int:
+        """Return the first page of a pitch."""
+        return min(self._pages(pitch), default=0)
+
+    def _pages(self, pitch: Pitch) -> Iterator[int]:
+        for some in (self.openings, self.members):
+            yield from (page for (one, _what), page in some.items() if one == pitch)
+        for (one, _what, _more), there in self.tables.items():
+            yield from there.values() if one == pitch else ()
+
+    def rows_have(self, side: int, words: str, keys: tuple[str, ...]) -> bool:
+        """Return whether words name rows of the page by member, and these have all figures whose names begin so."""
+        labels = {label: names for rows in self.rows[side].rows for label, names in rows.rows}
+        found: list[str] = []
+        for word in words.split('; '):
+            exact = [label for label in labels if label == word]
+            begun = exact or [
+                label for label in labels if label.startswith((f'{word} ', f'{word},', f'{word}:'))
+            ]
+            if not begun:
+                return False
+            found += (name.replace('-held', '-12-and') for label in begun for name in labels[label])
+        return all(
+            any(
+                one.removeprefix(f'{OF_SIDES[side]}-').startswith(key.removeprefix(f'{OF_SIDES[side]}-'))
+                for one in found
+            )
+            for key in keys
+        )
