@@ -176,7 +176,7 @@ class Beside:
         labels = [int(label) for label in self.roof.jacks if label.isdigit()]
         if labels and labels != list(range(labels[0], labels[0] + len(labels))):
             self._fault('gap', f'{self.title}, {labels}')
-        if 'spacing' in self.roof.given and lacks_first_jack(self.roof):
+        if labels and 'spacing' in self.roof.given and lacks_first_jack(self.roof):
             self._fault('gap', f'{self.title}, {self.roof.jacks[0]}')
 
 
