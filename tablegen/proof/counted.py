@@ -2,19 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from fractions import Fraction
+from functools import cached_property
 
 from msgspec import Struct
 
 from tablegen.proof.names import Member
 from tablegen.proof.stated import Pitch
 
+END = 10_000
+"""A page past every other."""
 OF_SIDES = ('common', 'hip')
 """What pages are of that stand left and right of an opening where that is all that a pitch has."""
 
 
-class Counted(Struct, frozen=True):
+class Counted(Struct, frozen=True, dict=True):
     """Where a book has what of each pitch; all is known once its pages are read."""
 
     pitches: tuple[Pitch, ...]
@@ -37,13 +40,16 @@ class Counted(Struct, frozen=True):
         if kind == 'member':
             return self.members.get((pitch, OF_SIDES[side]))
         of, by_run = ('line', False) if kind == 'jacks' else (OF_SIDES[side], True)
-        pages = (
-            page
-            for (one, what, more), there in self.tables.items()
-            if one == pitch and what == of and by_run is not bool(more)
-            for page in there.values()
-        )
-        return min(pages, default=None)
+        return self._tables.get((pitch, of, by_run))
+
+    @cached_property
+    def _tables(self) -> dict[tuple[Pitch, str, bool], int]:
+        """Return the first page of each kind of table of a pitch: lengths by the run, or jacks."""
+        found: dict[tuple[Pitch, str, bool], int] = {}
+        for (pitch, of, more), there in self.tables.items():
+            key = pitch, of, not more
+            found[key] = min(found.get(key, END), *there.values(), END)
+        return found
 
     def has(self, kind: str, side: int) -> bool:
         """Return whether the book has such pages."""
@@ -51,13 +57,15 @@ class Counted(Struct, frozen=True):
 
     def first_of(self, pitch: Pitch) -> int:
         """Return the first page of a pitch."""
-        return min(self._pages(pitch), default=0)
+        return self._firsts[pitch]
 
-    def _pages(self, pitch: Pitch) -> Iterator[int]:
-        for some in (self.openings, self.members):
-            yield from (page for (one, _what), page in some.items() if one == pitch)
-        for (one, _what, _more), there in self.tables.items():
-            yield from there.values() if one == pitch else ()
+    @cached_property
+    def _firsts(self) -> dict[Pitch, int]:
+        found: dict[Pitch, int] = {}
+        for some in (self.openings, self.members, self._tables):
+            for key, page in some.items():
+                found[key[0]] = min(found.get(key[0], END), page)
+        return found
 
     def rows_have(self, side: int, words: str, keys: tuple[str, ...]) -> bool:
         """Return whether words name rows of the page by member, and these have all figures whose names begin so."""

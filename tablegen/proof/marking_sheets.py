@@ -132,7 +132,7 @@ class MarkingReader:
             self._cited(page, name, f'{opening} {words}')
         for pitch in self.counted.pitches if kinds else ():
             there = self.counted.page_of(kinds[0], side, pitch)
-            count, way = divmod((there or 0) - self.counted.first_of(pitch), 2)
+            count, way = divmod(there - self.counted.first_of(pitch), 2) if there else (0, 0)
             right = self.names.counted[way].format(opening=count + 1, row='').strip() if there else ''
             self.found.figure(page, f'{name}, {called(pitch)}', '', opening, right)
 

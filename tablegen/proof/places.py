@@ -65,8 +65,9 @@ class Places(Struct):
 
     def rows(self, page: int) -> Iterator[str]:
         """Yield what the rows of a page are called, each with the title that it is under."""
+        of_a_pitch = self.pitch_of(page) is not None
         for row, _head, _printed in self.cells(page):
-            yield row.partition(', ')[2] if self.pitch_of(page) else row
+            yield row.partition(', ')[2] if of_a_pitch else row
 
     def figures(self, place: Place) -> list[str]:
         """Return what stands in a place: nothing where there is none, several where its row has several."""
