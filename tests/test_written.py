@@ -73,6 +73,7 @@ def test_pages_of_a_book_are_what_they_were_but_for_their_links(parts, tmp_path)
     after = PdfReader(tmp_path / 'book.pdf', strict=True).pages
 
     assert [whole(page) for page in after] == [whole(before[place]) for place in range(4)]
+    assert {page['/Contents'].get_object()['/Filter'] for page in after} == {'/FlateDecode'}
     assert [[leads for _box, leads in links(page)] for page in after] == [[3], [], [3], [0, 0]]
     assert [[box for box, _leads in links(page)] for page in after] == [
         [one.get_object()['/Rect'] for one in before[place].get('/Annots', ())] for place in range(4)

@@ -18,7 +18,15 @@ def pack(_document: object, pdf: Any) -> None:
     """Pack the streams of a document that the typesetter is about to write."""
     for number, one in enumerate(pdf.objects):
         if isinstance(one, pydyf.Stream) and 'Filter' not in one.extra:
-            data = zlib.compress(held(one.data).data or b'', HARD)
+            data = zlib.compress(_held_in(one), HARD)
             said = pydyf.Dictionary({**one.extra, 'Filter': '/FlateDecode', 'Length': len(data)})
             pdf.objects[number] = Taken(Held(said.data, data))
             pdf.objects[number].number = number
+
+
+def _held_in(stream: Any) -> bytes:
+    """Return what a stream holds; it is as a rule of bytes alone."""
+    try:
+        return b'\n'.join(stream.stream)
+    except TypeError:
+        return held(stream.data).data or b''

@@ -23,6 +23,8 @@ from layouts.quick.faces import library
 LETTERS = TEXT + '\N{NO-BREAK SPACE}÷•…\N{LATIN SMALL LIGATURE FF}ﬁﬂﬃﬄ'
 NOT_AS_KNOWN = (AttributeError, TypeError, ValueError, LookupError)
 """What comes of asking a typesetter's insides for what is not there."""
+_fonts: list[tuple[bytes, tuple[frozenset[int], bytes]]] = []
+"""Fonts that this process has seen, each with what is to be known of it."""
 _faces: dict[bytes, Any] = {}
 """Cuts that this process has, by what they are made of."""
 
@@ -39,10 +41,10 @@ def static_cuts() -> Iterator[None]:
 
     def clean(font: Any, used: dict[int, str], hinting: bool) -> None:
         if 'fvar' in font.tables and used and not font.missing:
-            usual = _usual(font.file_content)
+            usual, digest = _told(font.file_content)
             if used.keys() <= usual:
                 with suppress(*NOT_AS_KNOWN):
-                    _put_cut(font, plain, usual, hinting)
+                    _put_cut(font, plain, usual, digest, hinting)
         plain(font, used, hinting)
 
     fonts.Font.clean = clean
@@ -52,7 +54,15 @@ def static_cuts() -> Iterator[None]:
         fonts.Font.clean = plain
 
 
-@cache
+def _told(content: bytes) -> tuple[frozenset[int], bytes]:
+    """Return the numbers of a font's usual letters, and its hash, once for a font: contents that are alike are found so in no time."""
+    for known, told in _fonts:
+        if known == content:
+            return told
+    _fonts.append((content, (_usual(content), sha256(content).digest())))
+    return _fonts[-1][1]
+
+
 def _usual(content: bytes) -> frozenset[int]:
     """Return the numbers of a font's usual letters."""
     from io import BytesIO
@@ -64,10 +74,10 @@ def _usual(content: bytes) -> frozenset[int]:
     return frozenset(font.getGlyphID(names[ord(letter)]) for letter in LETTERS if ord(letter) in names)
 
 
-def _put_cut(font: Any, plain: Any, usual: frozenset[int], hinting: bool) -> None:
+def _put_cut(font: Any, plain: Any, usual: frozenset[int], digest: bytes, hinting: bool) -> None:
     """Have a font be its cut."""
     place = repr((sorted(font.variations.items()), font.weight, font.style, hinting)).encode()
-    made_of = _made_by() + sha256(font.file_content).digest() + place
+    made_of = _made_by() + digest + place
     if made_of not in _faces:
         kept_as = Path(__file__).with_name(f'cut-{sha256(place).hexdigest()}.ttf')
         cut = once.take(kept_as, made_of)
