@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import hashlib
 from pathlib import Path
 
 from layouts.cards.formats import Format
@@ -39,7 +38,6 @@ def lay_cards(faces: Path, form: Format, sheet: CardSheet, title: str, out: Path
         page_form(file, page, number, sheet.card_mm, faces)
         for number, page in enumerate(Written(faces).pages, 1)
     ]
-    digest = hashlib.sha256(faces.read_bytes())
     sheets = placed(len(forms) // 2, sheet)
     for place, cards in enumerate(sheets, 1):
         for back in (False, True):
@@ -56,15 +54,13 @@ def lay_cards(faces: Path, form: Format, sheet: CardSheet, title: str, out: Path
                 x, y = (POINTS_PER_MM * length for length in sheet.corner_mm(column, row))
                 drawn.append(f'q 1 0 0 1 {x:.3f} {y:.3f} cm /face-{face} Do Q\n')
                 named[f'face-{face}'] = forms[face].name
-            side = ''.join(drawn).encode('ascii')
-            digest.update(side)
-            add_sheet(file, sheet.sheet_mm, side, named)
+            add_sheet(file, sheet.sheet_mm, ''.join(drawn).encode('ascii'), named)
     asked = {
         'Duplex': '/DuplexFlipLongEdge' if sheet.flip == 'long' else '/DuplexFlipShortEdge',
         'PrintScaling': '/None',
     }
     named_as = _('{title}: card').format(title=title)
-    file.write(out, named_as, preferences=asked, identifier=digest.hexdigest())
+    file.write(out, named_as, preferences=asked)
     return len(sheets)
 
 

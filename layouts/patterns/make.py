@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import hashlib
 from collections.abc import Iterable, Sequence
 from pathlib import Path
 
@@ -64,9 +63,7 @@ def write_patterns(title: str, first: Sequence[Markup], pieces: list[Laid], pape
     job = Job(document_html(bodies, title), _style(paper), pages, folder / 'pages.pdf')
     typeset([job])
     out = folder / 'pattern.pdf'
-    identifier = hashlib.sha256(job.out.read_bytes()).hexdigest()
-    asked = {'PrintScaling': '/None'}
-    NewFile.of(Written(job.out)).write(out, title, preferences=asked, identifier=identifier)
+    NewFile.of(Written(job.out)).write(out, title, preferences={'PrintScaling': '/None'})
     return out
 
 

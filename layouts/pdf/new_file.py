@@ -68,7 +68,8 @@ class NewFile:
 
     def add_page(self, told: Mapping[str, object]) -> None:
         """Put another page at the end, of what it says under each name."""
-        page = pydyf.Dictionary({'Type': '/Page', **told, 'Parent': self.pdf.pages.reference})
+        said = pydyf.Dictionary({'Type': '/Page', **told, 'Parent': self.pdf.pages.reference})
+        page = Taken(Held(said.data))  # which is asked for it twice
         self.pdf.add_page(page)
         self.pages.append(page.number)
 
@@ -92,14 +93,15 @@ class NewFile:
         title: str,
         owner: str = '',
         preferences: Mapping[str, str] | None = None,
-        identifier: str = '',
     ) -> None:
         """Write it beside the file and rename, so that no half-written file ever bears its name.
 
         Given:
             title, owner  what the file is called and whose it is; its window bears the title, not the file's name
             preferences   what a viewer is asked for
-            identifier    what its contents make, so that the same contents are the same file; '' for none
+
+        Notes:
+            Its contents make its identifier, so that the same contents are the same file.
         """
         named = {'Title': title, 'Author': owner, 'Producer': PRODUCER}
         self.pdf.info.update({name: pydyf.String(words) for name, words in named.items() if words})
@@ -110,7 +112,7 @@ class NewFile:
         partial = out.with_name(out.name + '.partial')
         try:
             with partial.open('wb') as stream:
-                self.pdf.write(stream, identifier=identifier or False)
+                self.pdf.write(stream, identifier=True)
             os.replace(partial, out)
         finally:
             partial.unlink(missing_ok=True)

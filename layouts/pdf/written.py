@@ -20,7 +20,9 @@ from tablegen.messages import message
 
 REFERENCE = re.compile(rb'\((?:[^\\()]|\\.)*\)|\b(\d+) 0 R\b', re.DOTALL)
 """A string, in which nothing is named, or another object that is named."""
-TOKEN = re.compile(rb'<<|>>|[\[\]]|\((?:[^\\()]|\\.)*\)|<[^<>]*>|\d+ 0 R\b|/?[^\s/<>\[\]()]+', re.DOTALL)
+TOKEN = re.compile(
+    rb'\[[^\[\]<>()]*\]|<<|>>|[\[\]]|\((?:[^\\()]|\\.)*\)|<[^<>]*>|\d+ 0 R\b|/?[^\s/<>\[\]()]+', re.DOTALL
+)
 TABLE = re.compile(rb'xref\n0 \d+\n((?:\d{10} \d{5} [nf] \n)+)trailer\s(.*?)\sstartxref\s(\d+)\s', re.DOTALL)
 STREAM, STREAM_ENDS = b'>>\nstream\n', b'\nendstream'
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import hashlib
 from collections.abc import Collection, Iterator, Sequence
 from fractions import Fraction
 from importlib.resources import files
@@ -86,7 +85,7 @@ def write_roof(frame: Frame, buy: Buying, paper: str, folder: Path) -> tuple[Pat
         pages_set(marking, more)
     out = folder / 'roof.pdf'
     file = NewFile.of(Written(job_out))
-    file.write(out, title, identifier=hashlib.sha256(job_out.read_bytes()).hexdigest())
+    file.write(out, title)
     return out, len(file.pages)
 
 

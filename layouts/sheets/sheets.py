@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import hashlib
 from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 from types import MappingProxyType
@@ -76,21 +75,18 @@ def impose(
         raise ValueError(f'{booklet}: {len(pages)} pages, but sections are {list(sections)}')
     trim = (layout.trim_width_mm, layout.trim_height_mm)
     file = NewFile()
-    digest = hashlib.sha256(booklet.read_bytes())
     if instructions is not None:
-        digest.update(instructions.read_bytes())
         _add_instructions(file, instructions, layout)
     forms = [page_form(file, page, number, trim, booklet) for number, page in enumerate(pages, 1)]
     for side in sides:
         drawn, named = _side(file, layout, side, labels(side), tabs, forms)
-        digest.update(drawn)
         add_sheet(file, layout.sheet_mm, drawn, named)
     asked = {
         'Duplex': '/DuplexFlipLongEdge' if layout.up == 4 else '/DuplexFlipShortEdge',
         'PrintScaling': '/None',
     }
     named_as = _('{title}: sheets to print').format(title=title)
-    file.write(out, named_as, preferences=asked, identifier=digest.hexdigest())
+    file.write(out, named_as, preferences=asked)
     counts = {side.section: side.sheets for side in sides}
     return SheetCount(tuple(counts.values()), int(instructions is not None))
 
