@@ -25,7 +25,7 @@ def with_kept_numbers(html: str) -> str:
         if place % 2:
             if piece.startswith(BLOCKS):
                 whole = piece[1] != '/'
-        elif not whole:
+        elif not whole and ' ' in piece:
             piece = NUMBER.sub(_kept, piece)
         told.append(piece)
     return ''.join(told)

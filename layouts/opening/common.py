@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from markupsafe import Markup
+from msgspec import Struct
 from msgspec.structs import replace
 
 from layouts.grid.run_tables import PitchTables
@@ -37,7 +38,19 @@ def hold_lines(hold: Hold, body: str) -> tuple[Line, ...]:
     return (*told, Line(_('a step: {run} of run').format(run=hold.run_text))) if hold.holds > 1 else told
 
 
-def common_sections(tables: PitchTables) -> list[Section]:
+class Mouth(Struct, frozen=True):
+    """A bird's mouth and the marks beside it."""
+
+    notch: Notch
+    marks: tuple[str, ...]
+
+    @property
+    def signs(self) -> str:
+        """Return its marks as they stand beside a figure."""
+        return ''.join(SIGNS[mark] for mark in self.marks)
+
+
+def common_sections(tables: PitchTables, mouths: Sequence[Mouth | None]) -> list[Section]:
     """Return cuts, what comes off for the ridge, bird's mouths by stock and tails by overhang."""
     settings, measure = tables.settings, tables.members.side.boards.measure
     cut, off = tables.members.cut.common, tables.members.shortening.common_at_ridge
@@ -57,7 +70,7 @@ def common_sections(tables: PitchTables) -> list[Section]:
             (
                 *(
                     Line(size.name, (_height(one, measure),))
-                    for size, one in zip(INCHES.stocks, mouths_of(tables), strict=True)
+                    for size, one in zip(INCHES.stocks, mouths, strict=True)
                 ),
                 Line(_('heel'), (length(length_figure(common_notch(tables.members.side).heel_in, measure)),)),
             ),
@@ -80,23 +93,22 @@ def _off(title: str, off: TwoWays) -> Section:
     return Section(tuple(Line(name, (length(figure),)) for name, figure in rows), title)
 
 
-def _height(notch: Notch | None, measure: Measure) -> Cell:
+def _height(mouth: Mouth | None, measure: Measure) -> Cell:
     """Return the height over the plate with the marks of its notch; a dash where the size cannot be notched so."""
-    if notch is None:
+    if mouth is None:
         return length(None, none=NOTHING)
-    return length(length_figure(notch.height_in, measure), ''.join(SIGNS[mark] for mark in marks_of(notch)))
+    return length(length_figure(mouth.notch.height_in, measure), mouth.signs)
 
 
-def mouths_of(tables: PitchTables) -> list[Notch | None]:
+def mouths_of(tables: PitchTables) -> list[Mouth | None]:
     """Return the bird's mouths of commons, one a size of stock; None for one that is not tabled."""
     boards = [replace(tables.members.side.boards, stock=size) for size in INCHES.stocks]
-    return [
-        one if is_tabled(one) else None for one in (common_notch(side(tables.pitch, one)) for one in boards)
-    ]
+    notches = (common_notch(side(tables.pitch, one)) for one in boards)
+    return [Mouth(one, marks_of(one)) if is_tabled(one) else None for one in notches]
 
 
-def marks_note(notches: Sequence[Notch | None], page: int) -> Markup:
-    """Return what the marks beside heights mean, of those alone that some notches bear; '' for none.
+def marks_note(mouths: Sequence[Mouth | None], page: int) -> Markup:
+    """Return what the marks beside heights mean, of those alone that some bird's mouths bear; '' for none.
 
     Given:
         page  where more is said of them; 0 for nowhere
@@ -106,7 +118,7 @@ def marks_note(notches: Sequence[Notch | None], page: int) -> Markup:
         PAST_A_THIRD: _('notch past 1/3 of depth'),
         THIN: _('leaves under 3 1/2'),
     }
-    borne = {mark for notch in notches if notch for mark in marks_of(notch)}
+    borne = {mark for mouth in mouths if mouth for mark in mouth.marks}
     told = ', '.join(f'{SIGNS[mark]} {said}' for mark, said in words.items() if mark in borne)
     if not told or not page:
         return Markup('{}.' if told else '').format(told)

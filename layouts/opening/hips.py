@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 from itertools import zip_longest
 
 from layouts.grid.run_tables import PitchTables
-from layouts.grid.table_columns import NOTHING, SIGNS
+from layouts.grid.table_columns import NOTHING
 from layouts.opening.beside import Section
+from layouts.opening.common import Mouth
 from layouts.opening.lines import Cell, Line, length, plain
 from layouts.words.say import _
 from tablegen.geometry import corner
@@ -18,7 +20,6 @@ from tablegen.numbers.units import INCHES
 from tablegen.roof.cheeks import OnTop
 from tablegen.roof.figures import TwoWays
 from tablegen.roof.members import Members
-from tablegen.roof.seat import Notch
 from tablegen.settings import Settings
 from tablegen.tables.seat import marks_of
 
@@ -26,13 +27,13 @@ OVERHANGS_IN = tuple(map(Fraction, (12, 16, 18, 24)))
 """in, level, of the commons (common practice, no source)."""
 
 
-def hip_sections(tables: PitchTables) -> list[Section]:
+def hip_sections(tables: PitchTables, mouths: Sequence[Mouth | None]) -> list[Section]:
     """Return cuts, what comes off, cheeks, bird's mouths, jacks' differences and tails."""
     it, settings = tables.members, tables.settings
     side, cut, off, cheek = it.side, it.cut.hip_valley, it.shortening, it.cheek
     stocks = dict.fromkeys((side.boards.hips.name, side.boards.valleys.name))
     thick = text.rational(settings.hip_thickness)
-    hip, valley = mouths_of(it)
+    hip, valley = mouths
     return [
         Section(
             (
@@ -91,9 +92,10 @@ def _spaced(tables: PitchTables, settings: Settings) -> Section:
     )
 
 
-def mouths_of(it: Members) -> list[Notch | None]:
+def mouths_of(it: Members) -> list[Mouth | None]:
     """Return the bird's mouths of hip and valley; None for one that cannot be."""
-    return [None if it.fault(notch) else notch for notch in (it.dropped_mouth, it.valley_mouth)]
+    notches = it.dropped_mouth, it.valley_mouth
+    return [None if it.fault(one) else Mouth(one, marks_of(one)) for one in notches]
 
 
 def _off(name: str, measured: TwoWays) -> Line:
@@ -104,9 +106,9 @@ def _cheek(name: str, top: OnTop) -> Line:
     return Line(name, (plain(top.from_square.text), length(top.figure_on_12)))
 
 
-def _mouth(name: str, it: Members, notch: Notch | None) -> Line:
-    if notch is None:
+def _mouth(name: str, it: Members, mouth: Mouth | None) -> Line:
+    if mouth is None:
         return Line(name, (length(None, none=NOTHING),) * 3)
+    notch = mouth.notch
     height, heel, seat = map(it.side.length, (notch.height_in, notch.heel_in, notch.seat_in))
-    marks = ''.join(SIGNS[mark] for mark in marks_of(notch))
-    return Line(name, (length(height, marks), length(heel), length(seat)))
+    return Line(name, (length(height, mouth.signs), length(heel), length(seat)))

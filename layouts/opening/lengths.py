@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
+from functools import lru_cache
 
 from msgspec.structs import replace
 
@@ -61,7 +62,7 @@ def _block(
     tables: PitchTables,
     named: Sequence[tuple[str, str]],
     left: float,
-    stacked: Sequence[tuple[int, str, list[str], Sequence[Fraction]]],
+    stacked: Sequence[tuple[int, str, Sequence[str], Sequence[Fraction]]],
     in_inches: bool,
 ) -> list[Column]:
     """Put one block on a page: groups of runs one under another; return its columns."""
@@ -95,8 +96,9 @@ def _block(
     return columns
 
 
-def _names(runs: Sequence[Fraction]) -> list[str]:
-    return [text.rational(run) for run in runs]
+@lru_cache(maxsize=8)  # they are those of every opening
+def _names(runs: tuple[Fraction, ...]) -> tuple[str, ...]:
+    return tuple(map(text.rational, runs))
 
 
 def _inches(figure: Figure) -> Figure:

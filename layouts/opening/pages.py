@@ -104,7 +104,9 @@ def _both(tables: PitchTables, care: PageNumber, reading: PageNumber) -> tuple[O
     """
     at = tables.members
     runs = opening_runs(tables.settings)
-    said = (_common_said(tables, runs, care, reading), _hip_said(tables, runs, care))
+    mouths, of_hips = commons.mouths_of(tables), hips.mouths_of(at)
+    marks = marks_note(mouths, care), marks_note(of_hips, care)
+    said = (_common_said(tables, runs, marks[0], reading), _hip_said(tables, runs, marks[1]))
     foot = max(one.height(tables.trim.text_width) for one in said)
     common_page = _page(
         tables,
@@ -112,7 +114,7 @@ def _both(tables: PitchTables, care: PageNumber, reading: PageNumber) -> tuple[O
         (_('Common rafter'), _('along the top edge, plate line to ridge center line')),
         [('common', _('common')), ('rise', _('rise'))],
         (at.common_hold, _('body: level')),
-        common_sections(tables),
+        common_sections(tables, mouths),
         [common.line_length(INCHES.unit_run, at.side.slope), tables.pitch.rise],
         said[0],
         foot,
@@ -123,7 +125,7 @@ def _both(tables: PitchTables, care: PageNumber, reading: PageNumber) -> tuple[O
         (_('Hip, valley, jacks'), _('for feet and inches of COMMON run; corner to ridge center')),
         [('hip-valley', _('hip, valley'))],
         (at.hip_hold, _('body: level (√288)') if at.hip_hold.holds == 1 else _('body: level')),
-        hip_sections(tables),
+        hip_sections(tables, of_hips),
         [corner.hip_length(INCHES.unit_run, at.side.at)],
         said[1],
         foot,
@@ -131,8 +133,8 @@ def _both(tables: PitchTables, care: PageNumber, reading: PageNumber) -> tuple[O
     return common_page, hip_page
 
 
-def _common_said(tables: PitchTables, runs: OpeningRuns, care: PageNumber, reading: PageNumber) -> _Told:
-    marks, sums = marks_note(commons.mouths_of(tables), care), common_note(tables, runs)
+def _common_said(tables: PitchTables, runs: OpeningRuns, marks: Markup, reading: PageNumber) -> _Told:
+    sums = common_note(tables, runs)
     exact = Markup(
         _(
             '<b>To have it exact</b>, page {page}: run in feet × exact foot; take half the ridge off the run for its cut.'
@@ -147,12 +149,9 @@ def _common_said(tables: PitchTables, runs: OpeningRuns, care: PageNumber, readi
     return _Told(Markup('{} {} {}').format(marks, sums, exact.format(page=reading)))
 
 
-def _hip_said(tables: PitchTables, runs: OpeningRuns, care: PageNumber) -> _Told:
+def _hip_said(tables: PitchTables, runs: OpeningRuns, marks: Markup) -> _Told:
     called = ' '.join(map(caution_text, cautions.pitch_cautions(tables.pitch.slope)))
-    cheeks, marks = (
-        _('Cheeks: blade at 45° on the plumb line.'),
-        marks_note(hips.mouths_of(tables.members), care),
-    )
+    cheeks = _('Cheeks: blade at 45° on the plumb line.')
     told = (cheeks, marks, hip_note(tables, runs), say(cautions.DEFERS))
     return _Told(Markup(' ').join(filter(None, told)), called)
 

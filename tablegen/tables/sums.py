@@ -13,15 +13,30 @@ Line = tuple[int, int]
 """A run, and what rounding has added to its length."""
 
 
-class SumsOff(Struct, frozen=True):
-    """Sums of printed figures against the lengths themselves."""
+class Sums(Struct, frozen=True):
+    """Sums of printed figures against the lengths themselves; what rounding has added is in bits of a part."""
 
-    sums: int
+    count: int
     """How many there are."""
-    off: int
-    """How many of them are not the length rounded once."""
-    far: int
-    """How many of them are more than one part off."""
+    half: int
+    """Half a part."""
+    overs: list[int]
+    """What it has added to every sum of a line from each group but the last, less what is taken off; from the least."""
+    last: list[int]
+    """And to the lines of the last group."""
+    left_out: list[int]
+    """And to sums of all groups that are not to be counted."""
+
+    def off(self, parts: int = 0) -> int:
+        """Return how many of them are more than so many parts off the length rounded once.
+
+        Notes:
+            1. A sum is right where rounding has added half a part at most, one part off up to a part and a half. So only the
+               last group's lines are gone through.
+        """
+        most = (2 * parts + 1) * self.half
+        within = sum(bisect(self.overs, most - one) - bisect(self.overs, -most - one) for one in self.last)
+        return self.count - within + sum(-most < one <= most for one in self.left_out)
 
 
 class Less(Struct, frozen=True):
@@ -35,10 +50,10 @@ class Less(Struct, frozen=True):
     """Square of what is taken off beside that, in²: half a hip's thickness on the skew is no rational run."""
 
 
-def sums_off(
+def sums_of(
     square: Fraction, lines: Iterable[Iterable[Fraction]], per: int, less: Less | None = None
-) -> SumsOff:
-    """Return how the sums of one figure from each of some groups of lines come out.
+) -> Sums:
+    """Return the sums of one figure from each of some groups of lines.
 
     Given:
         square  of the length over one inch of run
@@ -47,8 +62,7 @@ def sums_off(
         less    what every sum is less; runs that are no longer than that are left out
 
     Notes:
-        1. What rounding has added to a sum is what it has added to its lines: a sum is right where that is half a part at most,
-           one part off up to a part and a half. So only the last group's lines are gone through for each number asked for.
+        1. What rounding has added to a sum is what it has added to its lines.
     """
     less = less or Less()
     scale = per * (less.run_in * per).denominator
@@ -56,19 +70,13 @@ def sums_off(
     taken, skew = int(less.run_in * scale), less.run_squared * scale**2
     one, skewed, bits = _steps(square * Fraction(per, scale) ** 2, skew, sum(map(max, groups)) + abs(taken))
     half = 1 << bits - 1
-    told = [[(n, half - (n * one + half) % (2 * half)) for n in group] for group in groups]
+    *before, last = [[(n, half - (n * one + half) % (2 * half)) for n in group] for group in groups]
     of_less = taken * one + skewed - (less.count << bits)
     shortest = taken + isqrt(int(skew)) + bool(skew)
-    short = _added([[line for line in group if line[0] <= shortest] for group in told])
+    short = _added([[line for line in group if line[0] <= shortest] for group in (*before, last)])
     left_out = [over + of_less for run, over in short if run <= shortest]
-    overs = sorted(over + of_less for _run, over in _added(told[:-1]))
-
-    def within(most: int) -> int:
-        there = (bisect(overs, most - over) - bisect(overs, -most - over) for _run, over in told[-1])
-        return sum(there) - sum(-most < over <= most for over in left_out)
-
-    sums = len(overs) * len(told[-1]) - len(left_out)
-    return SumsOff(sums, sums - within(half), sums - within(3 * half))
+    overs = sorted(over + of_less for _run, over in _added(before))
+    return Sums(len(overs) * len(last) - len(left_out), half, overs, [over for _run, over in last], left_out)
 
 
 def _added(groups: Sequence[Sequence[Line]]) -> list[Line]:
