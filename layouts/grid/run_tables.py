@@ -2,35 +2,34 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Sequence
 from fractions import Fraction
 from functools import cached_property
-from itertools import pairwise
 
 from msgspec import Struct
 from msgspec.structs import replace
 
-from layouts.grid import small_runs
 from layouts.grid.figures import LISTS, figures_grid, fitted, over_wholes
-from layouts.grid.fitting import RUNS, SIZES, Fit
+from layouts.grid.fitting import Fit
 from layouts.grid.grid import GROUP, Grid
+from layouts.grid.run_grid import Share, grid_offsets, run_grid
 from layouts.grid.small_runs import Additions, additions
 from layouts.paper.page import Index, Maker, Unplaced
-from layouts.paper.trim import Trim, mixed_em
+from layouts.paper.trim import Trim
 from layouts.paper.typeface import advance_em
 from layouts.words.pages import LENGTHS
 from layouts.words.runs import FOOT, INCHES, RUN, Side, below, over
 from layouts.words.say import _, say
 from tablegen.geometry import corner
 from tablegen.geometry.pitch import Pitch
-from tablegen.numbers import text, units
+from tablegen.numbers import text
 from tablegen.numbers.figure import Figure, decimal_figure
 from tablegen.roof.members import Members
-from tablegen.settings import Runs, Settings
+from tablegen.settings import Settings
 from tablegen.tables.columns import UNIT_PLACES
 from tablegen.tables.jack_lengths import jack_table
 from tablegen.tables.lookup import set_of_tabled
-from tablegen.tables.runs import cells_of_foot, head_of, part_runs, run_lengths
+from tablegen.tables.runs import head_of, part_runs, run_lengths
 from tablegen.tables.table import Row
 from tablegen.tables.values import Values, members_of
 
@@ -119,115 +118,44 @@ class PitchTables:
         )
 
 
-def grid_cuts(
-    settings: Settings, trim: Trim, offsets: Sequence[Fraction]
-) -> tuple[Fit, list[Sequence[Fraction]]]:
-    """Return how one table's columns fit the page, the same at every pitch, and the inches that stand on each page.
-
-    Notes:
-        1. More than one page is an even number, so that every opening is of one table and has all small runs to add.
-    """
-    greatest = corner.hip_length(settings.runs.last, settings.pitches[-1].corner)
-    least = max(mixed_em(text.rational(offset)) for offset in offsets) * SIZES[0] + RUNS.gaps[0]
-    laid = fitted(greatest, small_runs.LABEL, len(offsets), settings, trim, least)
-    pages = -(-len(offsets) // laid.columns)
-    pages += pages % 2 if pages > 1 else 0
-    bounds = [-(-len(offsets) * place // pages) for place in range(pages + 1)]
-    return laid, [offsets[first:last] for first, last in pairwise(bounds)]
-
-
-def page_shares(
-    settings: Settings, trim: Trim, offsets: Sequence[Fraction]
-) -> list[tuple[range, Sequence[Fraction]]]:
-    """Return the feet and the inches past them of every page of a table, in order."""
-    runs = settings.runs
-    _, cuts = grid_cuts(settings, trim, offsets)
-    feet = range(int(runs.first // units.INCHES.group), int(runs.last // units.INCHES.group) + 1)
-    bands = _bands(feet, trim.rows - small_runs.rows_taken(settings, trim, len(cuts)))
-    return [(band, cut) for band in bands for cut in cuts]
-
-
-def grid_pages(
-    tables: PitchTables, names: Sequence[str], offsets: Sequence[Fraction]
-) -> dict[str, list[Unplaced]]:
+def grid_pages(tables: PitchTables, names: Sequence[str]) -> dict[str, list[Unplaced]]:
     """Return template and maker of every page of some tables, feet down and inches across."""
-    laid, cuts = grid_cuts(tables.settings, tables.trim, offsets)
-    shares = page_shares(tables.settings, tables.trim, offsets)
-    turns = small_runs.turns(tables.settings, tables.trim, len(cuts))
+    laid = run_grid(tables.settings, tables.trim)
     return {
-        name: [
-            ('grid', _grid_maker(tables, name, laid, *share, turns[place % len(turns)]))
-            for place, share in enumerate(shares)
-        ]
+        name: [('grid', _grid_maker(tables, name, laid.laid, share)) for share in laid.shares]
         for name in names
     }
 
 
-def places_of_run(run_in: Fraction, settings: Settings, trim: Trim, offsets: Sequence[Fraction]) -> list[int]:
-    """Return on which pages of a table, from 0, a run's figure stands: one page, or all that have a small run.
-
-    Given:
-        offsets  inches past a whole foot of a grid; none for a list
-    """
+def places_of_run(run_in: Fraction, settings: Settings, trim: Trim) -> list[int]:
+    """Return on which pages of a table, from 0, a run's figure stands: one page, or all that have a small run."""
+    if grid_offsets(settings):
+        return run_grid(settings, trim).places_of(run_in)
     runs = settings.runs
-    tabled = run_in in set_of_tabled(settings, [run_in])
-    if not offsets:
-        if tabled:
-            return [int((run_in - runs.first) // runs.step) // trim.rows]
-        return [
-            place for place, (some, added) in enumerate(_lists(settings, trim)) if added and run_in in some
-        ]
-    shares = page_shares(settings, trim, offsets)
-    if tabled:
-        return [
-            place
-            for place, (feet, cut) in enumerate(shares)
-            if run_in // units.INCHES.group in feet and run_in % units.INCHES.group in cut
-        ]
-    turns = small_runs.turns(settings, trim, len({cut[0] for _, cut in shares}))
-    return [place for place in range(len(shares)) if run_in in turns[place % len(turns)]]
+    if run_in in set_of_tabled(settings, [run_in]):
+        return [int((run_in - runs.first) // runs.step) // trim.rows]
+    return [place for place, (some, added) in enumerate(_lists(settings, trim)) if added and run_in in some]
 
 
-def _bands(feet: range, rows: int) -> list[range]:
-    """Return feet cut into pages, at whole groups of six where there is more than one page."""
-    if len(feet) <= rows:
-        return [feet]
-    step = rows - rows % 6
-    return [feet[at : at + step] for at in range(0, len(feet), step)]
-
-
-def _grid_maker(
-    tables: PitchTables, name: str, laid: Fit, band: range, cut: Sequence[Fraction], turn: Sequence[Fraction]
-) -> Maker:
+def _grid_maker(tables: PitchTables, name: str, laid: Fit, share: Share) -> Maker:
     def make(index: Index) -> FiguresPage:
-        tabled = [*_tabled(tables.settings.runs, band, cut)]
-        figures = dict(zip(tabled, tables.lengths(name, tabled), strict=True))
-        rows = [(feet, cells_of_foot(figures, feet, cut)) for feet in band]
-        whole = all(one.denominator == 1 for one in cut)  # beside a fraction a unit has no room
+        figures = iter(tables.lengths(name, [run for row in share.rows for run in row if run is not None]))
+        cells = [[None if run is None else next(figures) for run in row] for row in share.rows]
+        rows = list(zip(share.feet, cells, strict=True))
+        whole = all(one.denominator == 1 for one in share.cut)  # beside a fraction a unit has no room
         name_of = _(INCHES) if whole else '{number}'
-        heads = [over_wholes(one, name_of.format(number=text.rational(one)), laid) for one in cut]
-        mine = additions(
-            dict(zip(turn, tables.lengths(name, turn), strict=True)), tables.settings, tables.trim
-        )
+        heads = [over_wholes(one, name_of.format(number=text.rational(one)), laid) for one in share.cut]
+        added = list(zip(share.small, tables.lengths(name, share.small), strict=True))
         return tables.page(
             name,
-            figures_grid(rows, heads, _(FOOT), laid, GROUP - band[0] % GROUP),
-            additions=mine,
+            figures_grid(rows, heads, _(FOOT), laid, GROUP - share.feet[0] % GROUP),
+            additions=additions(added, share.in_a_line, tables.trim),
             plumb_cut=tables.members.cut.common.plumb.text,
             hip_plumb_cut=tables.members.cut.hip_valley.plumb.text,
             rise_per_foot=tables.rise_per_foot.text,
         )
 
     return make
-
-
-def _tabled(runs: Runs, band: range, cut: Sequence[Fraction]) -> Iterator[Fraction]:
-    """Return the book's runs of so many feet and some inches past them."""
-    for feet in band:
-        for inches in cut:
-            run = feet * units.INCHES.group + inches
-            if runs.first <= run <= runs.last and (run - runs.first) % runs.step == 0:
-                yield run
 
 
 def list_pages(tables: PitchTables, wanted: Sequence[str]) -> list[Unplaced]:

@@ -78,32 +78,25 @@ def turns(settings: Settings, trim: Trim, cuts: int) -> list[list[Fraction]]:
 def lie(turn: Sequence[Fraction], settings: Settings, trim: Trim) -> Lie:
     """Return how one page's small runs lie."""
     squares = tuple(pitch.corner.hip_length_squared for pitch in settings.pitches)
-    return _lie(tuple(turn), squares, settings.measure, trim)
-
-
-@cache
-def _lie(turn: tuple[Fraction, ...], squares: tuple[Fraction, ...], measure: Measure, trim: Trim) -> Lie:
-    widest = max((_widest_em(run, squares, measure) for run in turn), default=0) * SIZE
+    widest = max((_widest_em(run, squares, settings.measure) for run in turn), default=0) * SIZE
     most = max(1, min(MOST_IN_A_LINE, int((trim.text_width - LABEL + GAP) / (widest + GAP))))
     columns = min(most, len(turn))
     return Lie(-(-len(turn) // most), columns, _column(columns, trim) - widest)
 
 
-def rows_taken(settings: Settings, trim: Trim, cuts: int) -> int:
+def rows_taken(lies: Sequence[Lie]) -> int:
     """Return how many rows of a table give way to lines of small runs past the first."""
-    return ROWS_OF_A_LINE * max(
-        0, max(lie(turn, settings, trim).lines for turn in turns(settings, trim, cuts)) - 1
-    )
+    return ROWS_OF_A_LINE * max(0, max(one.lines for one in lies) - 1)
 
 
-def additions(figures: dict[Fraction, Figure], settings: Settings, trim: Trim) -> tuple[Additions, ...]:
+def additions(figures: Sequence[tuple[Fraction, Figure]], columns: int, trim: Trim) -> tuple[Additions, ...]:
     """Return the lines of one page's small runs.
 
     Given:
-        figures  what each run adds, in order
+        figures  each run and what it adds, in order
+        columns  how many stand in a line
     """
-    columns = lie(list(figures), settings, trim).columns
-    pairs = [(text.rational(run), figure.parts._replace(mark='').text) for run, figure in figures.items()]
+    pairs = [(text.rational(run), figure.parts._replace(mark='').text) for run, figure in figures]
     label = max(LABEL, *(advance_em(one, *CUTS['bold']) * SIZE + LABEL_GAP for one in (_('for'), _('add'))))
     column, tab = tab_stop(_column(columns, trim, label), trim)
     cuts = [pairs[at : at + columns] for at in range(0, len(pairs), max(1, columns))]

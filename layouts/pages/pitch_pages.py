@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
+from layouts.grid.run_grid import grid_offsets
 from layouts.grid.run_tables import PitchTables, grid_pages, list_pages, places_of_run
 from layouts.opening.pages import opening
 from layouts.pages.jack_pages import jack_pages
@@ -14,10 +15,7 @@ from layouts.paper.trim import Trim
 from tablegen.geometry.pitch import Pitch
 from tablegen.settings import Settings
 from tablegen.tables.opening_runs import reads_openings
-from tablegen.tables.runs import offsets_of_foot
 
-FEWEST_IN_A_GRID = 3
-"""Runs to a foot below which feet and inches make a worse table than a list."""
 TABLES = ('common', 'hip-valley', 'rise')
 TAB_WIDTH_REM = 2.9
 """Width of a tab in letters of one rem."""
@@ -52,11 +50,10 @@ def pitch_block(pitch: Pitch, place: int, settings: Settings, trim: Trim) -> Blo
     if 'jacks' in settings.parts:
         add(jack_pages(tables), 'jacks')
     wanted = [name for name in TABLES if name in settings.parts]
-    offsets = _grid_offsets(settings)
-    if wanted and not offsets:
+    if wanted and not is_grid(settings):
         add(list_pages(tables, wanted), *wanted)
     elif wanted:
-        for name, pages in grid_pages(tables, wanted, offsets).items():
+        for name, pages in grid_pages(tables, wanted).items():
             add(pages, name, even=True)
     if len(drafts) % 2:
         drafts.append(Draft('notes', lambda index: None, '', pitch.text, tab))
@@ -102,15 +99,9 @@ def _pages_of_run(
     if reads_openings(settings):
         return [index[f'opening:{pitch.text}'] + (table == 'hip-valley')]
     first = index[f'{table}:{pitch.text}']
-    return [first + place for place in places_of_run(run_in, settings, trim, _grid_offsets(settings))]
+    return [first + place for place in places_of_run(run_in, settings, trim)]
 
 
 def is_grid(settings: Settings) -> bool:
     """Return whether runs are tabled by feet and inches, not in a list."""
-    return bool(_grid_offsets(settings))
-
-
-def _grid_offsets(settings: Settings) -> Sequence[Fraction]:
-    """Return the inches past a whole foot at which runs fall, none where they make a list."""
-    offsets = offsets_of_foot(settings.runs) or ()
-    return offsets if len(offsets) >= FEWEST_IN_A_GRID else ()
+    return bool(grid_offsets(settings))

@@ -153,21 +153,17 @@ def floor_of(x: Exact, scale: Rational = 1) -> int:
     """Return the greatest whole number not above x times a scale.
 
     Notes:
-        1. One term: with s the square of the product, the floor is isqrt(floor(s)), no float.
+        1. One term: with s the square of the product, the floor is isqrt(floor(s)), no float; a rational needs no root.
         2. More terms: bounds are drawn closer until both have one floor. They always meet, since such a
            sum is irrational (see Exact).
     """
     top, bottom = scale.numerator, scale.denominator
-    squares = [
-        (
-            c.numerator > 0,
-            (c.numerator * top) ** 2 * q.numerator,
-            (c.denominator * bottom) ** 2 * q.denominator,
-        )
-        for c, q in x.terms
-    ]
-    if not squares:
+    sizes = [(c.numerator * top, c.denominator * bottom, q) for c, q in x.terms]
+    if not sizes:
         return 0
+    if len(sizes) == 1 and sizes[0][2] is ONE:
+        return sizes[0][0] // sizes[0][1]
+    squares = [(n > 0, n * n * q.numerator, d * d * q.denominator) for n, d, q in sizes]
     if len(squares) == 1:
         positive, above, below = squares[0]
         whole = isqrt(above // below)
@@ -203,9 +199,8 @@ def nearest(x: Exact | Rational, per: Rational) -> int:
         above = 2 * per.numerator * x.numerator
         count = (abs(above) // (per.denominator * x.denominator) + 1) // 2
         return -count if above < 0 else count
-    negative = sign(x) < 0
-    count = (floor_of(-x if negative else x, 2 * per) + 1) // 2
-    return -count if negative else count
+    halves = floor_of(x, 2 * per)
+    return (halves + 1) // 2 if halves >= 0 else -((floor_of(-x, 2 * per) + 1) // 2)
 
 
 def nearest_root(square: Fraction, per: int, times: Rational = ONE) -> int:
