@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from fractions import Fraction
+from functools import cache
 
 from markupsafe import Markup
 from msgspec import Struct
@@ -20,7 +22,7 @@ from tablegen.numbers import text
 from tablegen.numbers.figure import Measure
 from tablegen.numbers.units import INCHES
 from tablegen.roof import cautions
-from tablegen.roof.answer import regular
+from tablegen.roof.answer import RegularRoof, regular
 from tablegen.roof.question import RoofQuestion
 from tablegen.settings import Settings
 
@@ -46,6 +48,10 @@ PAGES = {
 """Templates of each group's first pages."""
 
 
+Drawn = Callable[[], tuple[RoofQuestion, RegularRoof]]
+"""Gives the roof that is drawn: what is asked, and the answer."""
+
+
 class IntroPage(Struct, frozen=True):
     """A page with the drawing of an idea."""
 
@@ -68,10 +74,20 @@ class IntroPage(Struct, frozen=True):
     """How blades past a saw's scale are cut."""
 
 
-def intro_drafts(group: str, settings: Settings, tab: Tab, head: str) -> list[Draft]:
-    """Return a group's first pages."""
+def intro_drafts(group: str, settings: Settings, drawn: Drawn, tab: Tab, head: str) -> list[Draft]:
+    """Return a group's first pages.
+
+    Given:
+        drawn  gives the roof that is drawn on all of them
+    """
     return [
-        Draft(f'ref_{name}', _maker(name, settings), f'page-{name}' if place else f'group-{group}', head, tab)
+        Draft(
+            f'ref_{name}',
+            _maker(name, settings, drawn),
+            f'page-{name}' if place else f'group-{group}',
+            head,
+            tab,
+        )
         for place, name in enumerate(PAGES[group])
     ]
 
@@ -95,10 +111,20 @@ def question(settings: Settings) -> RoofQuestion:
     )
 
 
-def _maker(name: str, settings: Settings) -> Maker:
-    def make(index: Index) -> IntroPage:
+def drawn_roof(settings: Settings) -> Drawn:
+    """Return what gives the roof that is drawn, worked out once."""
+
+    @cache
+    def drawn() -> tuple[RoofQuestion, RegularRoof]:
         ask = question(settings)
-        found = regular(ask, listed=False)
+        return ask, regular(ask, listed=False)
+
+    return drawn
+
+
+def _maker(name: str, settings: Settings, drawn: Drawn) -> Maker:
+    def make(index: Index) -> IntroPage:
+        ask, found = drawn()
         pictures, values = PICTURES[name](ask, found) if name in PICTURES else ((), {})
         return IntroPage(
             ask.pitch.text,

@@ -6,7 +6,7 @@ from msgspec import Struct
 
 from layouts.grid.reference_tables import table_drafts
 from layouts.pages.part_tabs import part_tab
-from layouts.pages.reference_intros import intro_drafts
+from layouts.pages.reference_intros import drawn_roof, intro_drafts
 from layouts.paper.page import Block, Draft, Index, PageNumber, Tab
 from layouts.paper.trim import Trim
 from layouts.words.caution import caution_text
@@ -64,11 +64,11 @@ def reference_blocks(settings: Settings, trim: Trim) -> list[Block]:
     letters = letters_of(settings)
     if not letters:
         return []
-    listed = tables(settings)
+    listed, drawn = tables(settings), drawn_roof(settings)
     blocks = [_opening(settings, letters, part_tab('reference', trim))]
     for place, (group, letter) in enumerate(letters.items()):
         tab, head = _tab(letter, place, trim), _(GROUP_HEADS[group])
-        drafts = intro_drafts(group, settings, tab, head)
+        drafts = intro_drafts(group, settings, drawn, tab, head)
         drafts += table_drafts([table for table in listed if table.group == group], trim, tab, head)
         blocks.append(Block(tuple(drafts), opens_left=True, pitches=(letter,)))
     return blocks

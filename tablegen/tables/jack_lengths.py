@@ -31,40 +31,42 @@ class Jack(Struct, frozen=True):
 
     pitch: Pitch
     number: int
-    differences: dict[Fraction, Exact]
-    """Of one jack and the next, in, by their spacing."""
-    off: Exact
-    """What comes off at the hip or valley, in, along the top edge."""
-    half: Exact
-    """From its center line to either point of its cheek, in, along the top edge."""
+    lines: dict[Fraction, Exact]
+    """Its line length, in, by spacing, those alone at which the runs have so many."""
+    to_long: Exact
+    """What comes off to its long point at the hip or valley, in, along the top edge."""
+    to_short: Exact
 
 
 def jack_table(settings: Settings) -> Table[Jack]:
     """Return the table of jacks as far as the runs go, each spacing to its own last one; each length is rounded once."""
     last, make = settings.runs.last, Make[Jack](settings)
+    counts = {spacing: int(last // spacing) for spacing in settings.spacings}
     length_of = partial(make.length, measure=settings.measure)
 
     def subjects() -> Iterator[Jack]:
         for pitch in settings.pitches:
             at = pitch.corner
             off = shortening.along(shortening.jack_at_hip(settings.hip_thickness, at), pitch.slope)
-            points = shortening.along(shortening.point_to_point(settings.rafter_thickness, at), pitch.slope)
-            differences = {spacing: corner.jack_difference(spacing, at) for spacing in settings.spacings}
+            half = shortening.along(shortening.point_to_point(settings.rafter_thickness, at), pitch.slope) / 2
+            to_long, to_short = off - half, off + half
+            differences = [(spacing, corner.jack_difference(spacing, at)) for spacing in settings.spacings]
             for number in range(1, most_jacks(settings) + 1):
-                yield Jack(pitch, number, differences, off, points / 2)
+                lines = {spacing: number * one for spacing, one in differences if number <= counts[spacing]}
+                yield Jack(pitch, number, lines, to_long, to_short)
 
     def lengths(key: str, less: Callable[[Jack], Exact]) -> tuple[Column[Jack], ...]:
         def length(it: Jack, spacing: Fraction) -> Exact | None:
-            if it.number * spacing > last:
+            if spacing not in it.lines:
                 return None
-            found = it.number * it.differences[spacing] - less(it)
+            found = it.lines[spacing] - less(it)
             return found if sign(found) > 0 else None
 
         return each(length_of, key, settings.spacings, length, f'jack_{key}', f'jack_{key}')
 
     lines = lengths('line', lambda it: exact(0))
-    long_points = lengths('long_point', lambda it: it.off - it.half)
-    short_points = lengths('short_point', lambda it: it.off + it.half)
+    long_points = lengths('long_point', lambda it: it.to_long)
+    short_points = lengths('short_point', lambda it: it.to_short)
     by_spacing = zip(lines, long_points, short_points, strict=True)
     columns = (
         make.pitch(lambda it: it.pitch),
