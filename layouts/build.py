@@ -18,10 +18,10 @@ from layouts.pages.book import Plan, plan
 from layouts.pages.outline import outline
 from layouts.paper.typeface import check_letters
 from layouts.pdf.booklet import join
+from layouts.pdf.documents import Job, Unmade, typeset
 from layouts.pdf.kept import Kept
 from layouts.pdf.parts import parts
 from layouts.pdf.progress import Progress
-from layouts.pdf.typeset import Job, Unmade, typeset
 from layouts.pdf.workplace import put_in_place, workplace
 from layouts.sheets.counted import sheet_layout
 from layouts.sheets.instructions import instructions_job
@@ -33,6 +33,7 @@ if TYPE_CHECKING:
     from markupsafe import Markup
 
     from layouts.patterns.page import Laid
+    from layouts.pdf.workers import Crew
     from tablegen.frame.buying import Buying
     from tablegen.frame.frame import Frame
     from tablegen.proof.found import Found
@@ -161,6 +162,7 @@ def build(
     tagged: bool = False,
     kept: Kept | None = None,
     proven: bool = False,
+    setters: Crew[Job] | None = None,
 ) -> Built:
     """Make a booklet and its sheets.
 
@@ -169,6 +171,7 @@ def build(
         tagged    whether the booklet has tags for a screen reader: it is then set in one process
         kept      documents of earlier books, of which what has not changed is taken
         proven    whether it is read back before it is put in place
+        setters   processes that were begun earlier to set its documents; None to begin some
 
     Errors:
         BookError if anything fails, or the settings' language has no catalogue; files of an earlier build are then as
@@ -183,7 +186,9 @@ def build(
         progress.stage(_('typesetting'), planned.index.total + 1 + (cards.job.pages or 0))
         guide = instructions_job(planned, work)
         of_book: list[tuple[Path, Sequence[int]]] = []
-        typeset(_documents(planned, [guide, cards.job], work, of_book, tagged), progress.advance, kept)
+        typeset(
+            _documents(planned, [guide, cards.job], work, of_book, tagged), progress.advance, kept, setters
+        )
         progress.stage(_('joining'))
         gc.freeze()  # what was made up to here is of use: it is not looked through for rubbish
         pages = join(

@@ -210,8 +210,9 @@ def _own_output() -> TextIO:
 
 def _let_go(out: TextIO) -> None:
     """Point a broken output of this process at nothing, lest leaving the interpreter complain once more."""
-    if isinstance(out, io.TextIOWrapper):
-        os.dup2(os.open(os.devnull, os.O_WRONLY), out.fileno())
+    with suppress(OSError):  # nothing can be opened any more
+        if isinstance(out, io.TextIOWrapper):
+            os.dup2(os.open(os.devnull, os.O_WRONLY), out.fileno())
 
 
 if __name__ == '__main__':

@@ -12,8 +12,11 @@ from made_books import OPENINGS, SMALL, MadeBook, made_once, shared
 from quick_books import QUICK
 from skewed import SKEWED, SkewedBook
 
+from layouts.pdf.typeset import load_typesetter
+
 settings.register_profile('book', deadline=None, max_examples=40, print_blob=True)
 settings.load_profile('book')
+load_typesetter()  # processes that set documents are divided off from this one, and have it then
 gc.set_threshold(100_000, 50, 50)  # books are kept for the whole run: there is little rubbish to look for
 
 

@@ -23,8 +23,9 @@ from layouts.html.page_html import pages_html, style
 from layouts.pages.book import Plan, plan
 from layouts.paper.page import Page
 from layouts.paper.trim import Trim
+from layouts.pdf.documents import Job
 from layouts.pdf.progress import Progress
-from layouts.pdf.typeset import Job, set_document
+from layouts.pdf.typeset import set_document
 from tablegen.settings import read_settings
 
 SMALL = f'{COMPLETE}title = "Three Pitches"\nowner = "The Garden Store"\npitches = [4, 6, 8]'

@@ -11,7 +11,8 @@ from mpmath import sqrt
 
 from layouts.html.page_html import pages_html, style
 from layouts.pages.book import plan
-from layouts.pdf.typeset import Job, set_document
+from layouts.pdf.documents import Job
+from layouts.pdf.typeset import set_document
 from tablegen.settings import read_settings
 
 LENGTHS = {

@@ -12,7 +12,8 @@ from printed_words import told
 
 from layouts.html.page_html import pages_html, style
 from layouts.pages.book import Plan, plan
-from layouts.pdf.typeset import Job, set_document
+from layouts.pdf.documents import Job
+from layouts.pdf.typeset import set_document
 from tablegen.geometry.pitch import pitch_of_rise
 from tablegen.settings import READERS, Settings, read_settings
 

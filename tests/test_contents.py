@@ -16,7 +16,8 @@ from layouts.html.page_html import pages_html, style
 from layouts.pages.book import Plan, plan
 from layouts.pages.contents_pages import ENTRY_COLUMNS, GROUP_COLUMNS, PITCH_COLUMNS, WANTED
 from layouts.pages.covers import spans
-from layouts.pdf.typeset import Job, set_document
+from layouts.pdf.documents import Job
+from layouts.pdf.typeset import set_document
 from tablegen.groups import GROUPS
 from tablegen.settings import BOOK_PARTS, read_settings
 

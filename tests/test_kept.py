@@ -21,10 +21,12 @@ from layouts.html.page_html import pages_html
 from layouts.pages import book
 from layouts.pages.book import plan
 from layouts.pdf import kept as keeping
-from layouts.pdf import typeset
+from layouts.pdf.documents import Unmade
 from layouts.pdf.kept import Kept, name_of, user_folder
 from layouts.pdf.parts import OF_THE_COPY
 from layouts.pdf.progress import Progress
+from layouts.pdf.typeset import set_document
+from layouts.pdf.workers import Crew
 from layouts.verbs.settings_file import settings_from
 from layouts.words import say
 from tablegen.settings import EDITIONS, READERS, TRIMS, Settings, read_settings
@@ -37,12 +39,12 @@ def set_now(monkeypatch) -> list[str]:
     """The files of the documents that are set, and not taken."""
     names: list[str] = []
 
-    def side_by_side(work, jobs, tell):
+    def do(crew, jobs, tell):
         for job in jobs:
             names.append(job.out.name)
-            work(job, tell)
+            set_document(job, tell)
 
-    monkeypatch.setattr(typeset, 'side_by_side', side_by_side)
+    monkeypatch.setattr(Crew, 'do', do)
     return names
 
 
@@ -102,7 +104,7 @@ def known_by(settings: Settings) -> set[tuple[str, ...]]:
     planned = plan(settings)
     with say.speaking(settings.language):
         jobs = list(documents(planned, [], Path(), [], False))
-    return {job.made_of for job in jobs if isinstance(job, typeset.Unmade)}
+    return {job.made_of for job in jobs if isinstance(job, Unmade)}
 
 
 OTHERS = {

@@ -12,7 +12,8 @@ from printed_words import words_of
 
 from layouts.html.page_html import pages_html, style
 from layouts.pages.book import plan
-from layouts.pdf.typeset import Job, set_document
+from layouts.pdf.documents import Job
+from layouts.pdf.typeset import set_document
 from tablegen.settings import read_settings
 
 ROWS = tuple((str(rise), corner(Fraction(rise))) for rise in range(1, 25))

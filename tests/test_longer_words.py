@@ -19,7 +19,8 @@ from layouts.html.page_html import pages_html, style
 from layouts.pages.book import Plan, plan
 from layouts.paper.longer import CUTS, SIZES, fitted, size_for
 from layouts.paper.typeface import advance_em
-from layouts.pdf.typeset import Job, set_document
+from layouts.pdf.documents import Job
+from layouts.pdf.typeset import set_document
 from layouts.sheets.counted import sheet_count
 from layouts.sheets.fold import POINTS_PER_MM, sheet_sides
 from layouts.sheets.marks import LEAST_LABEL_PT, sheet_label

@@ -137,7 +137,7 @@ def test_a_missing_font_is_told_with_what_to_do(lost, quick, monkeypatch):
     assert names(quick) == ['book.toml']
 
 
-def test_a_missing_pango_is_told_with_what_to_do(quick, monkeypatch):
+def test_a_missing_pango_is_told_with_what_to_do(quick, set_anew, monkeypatch):
     real = __import__
 
     def refusing(name, *args):
@@ -147,6 +147,7 @@ def test_a_missing_pango_is_told_with_what_to_do(quick, monkeypatch):
             )
         return real(name, *args)
 
+    monkeypatch.delitem(sys.modules, 'weasyprint')
     monkeypatch.setattr('builtins.__import__', refusing)
 
     assert fails('book.toml') == (

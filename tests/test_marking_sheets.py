@@ -17,7 +17,8 @@ from printed_words import words_of
 from layouts.html.page_html import pages_html, style
 from layouts.pages.book import plan
 from layouts.paper.page import page_side
-from layouts.pdf.typeset import Job, set_document
+from layouts.pdf.documents import Job
+from layouts.pdf.typeset import set_document
 from tablegen.settings import read_settings
 
 RIDGE, HIP, RAFTER, SEAT = Fraction(3, 4), Fraction(7, 2), Fraction(7, 4), Fraction(7, 2)

@@ -13,7 +13,8 @@ from printed_ink import FRACTION, InkedPage, Run, inked_pages, is_mixed, least
 
 from layouts.html.page_html import pages_html, style
 from layouts.pages.book import plan
-from layouts.pdf.typeset import Job, set_document
+from layouts.pdf.documents import Job
+from layouts.pdf.typeset import set_document
 from tablegen.settings import read_settings
 
 TABLES = {

@@ -7,8 +7,9 @@ from planted_errors import forget, put, with_planted
 
 from layouts.html.page_html import pages_html, style
 from layouts.pages.book import plan
+from layouts.pdf.documents import Job
 from layouts.pdf.read_back import pages_of
-from layouts.pdf.typeset import Job, set_document
+from layouts.pdf.typeset import set_document
 from layouts.words.proof import names
 from tablegen.proof.page import Page
 from tablegen.proof.proof import proof

@@ -20,8 +20,8 @@ from layouts.cards.plan import plan_cards
 from layouts.html.page_html import _style, pages_html, style
 from layouts.pages.book import Plan, plan
 from layouts.pdf import typeset
-from layouts.pdf.typeset import Job, Remark, set_document
-from layouts.pdf.warming import warming_job
+from layouts.pdf.documents import Job
+from layouts.pdf.typeset import Remark, set_document
 from layouts.quick.looks import AFTER, FAR, NUMBERED
 from layouts.quick.refusal import NotPlain
 from layouts.quick.words import Cut
@@ -226,9 +226,9 @@ def test_a_document_is_the_same_to_the_byte_whatever_was_set_before_it(tmp_path,
     styles: dict[str, tuple[object, object]] = {}
     quickly: list[int] = []
     monkeypatch.setattr('layouts.quick.pages.Quick.page', counted(quickly))
-    for job in (warming_job(planned.trim, tmp_path), *jobs):
+    for job in jobs:
         set_document(job, styles=styles)
 
     assert len(styles) == 1
-    assert quickly == list(range(7))
+    assert quickly == list(range(6))
     assert jobs[-1].out.read_bytes() == alone

@@ -98,7 +98,7 @@ def small_books(monkeypatch):
     monkeypatch.setattr('sys.stdin', StringIO())
     build, built = building.build, []
 
-    def shorter(settings, folder, progress, tagged, kept, proven):
+    def shorter(settings, folder, progress, tagged, kept, proven, setters):
         assert plan(settings).index.total
         if not built:
             built.append(build(read_settings(QUICK, ''), folder, progress))

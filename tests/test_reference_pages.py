@@ -16,7 +16,8 @@ from layouts.html.page_html import pages_html, style
 from layouts.pages.book import plan
 from layouts.pages.reference_pages import LETTERS
 from layouts.paper.trim import trim_of
-from layouts.pdf.typeset import Job, set_document
+from layouts.pdf.documents import Job
+from layouts.pdf.typeset import set_document
 from layouts.words.datum import datum_of
 from layouts.words.say import say
 from tablegen.geometry.pitch import Pitch

@@ -22,8 +22,9 @@ from worked_pages import jack_rows
 
 from layouts.html.page_html import pages_html, style
 from layouts.pages.book import plan
+from layouts.pdf.documents import Job
 from layouts.pdf.read_back import pages_of
-from layouts.pdf.typeset import Job, set_document
+from layouts.pdf.typeset import set_document
 from layouts.verbs.settings_file import settings_from
 from layouts.words.proof import names
 from tablegen.examples.own_roof import own_roof

@@ -21,7 +21,8 @@ from worked_pages import worked_page
 
 from layouts.html.page_html import pages_html, style
 from layouts.pages.book import plan
-from layouts.pdf.typeset import Job, set_document
+from layouts.pdf.documents import Job
+from layouts.pdf.typeset import set_document
 from tablegen.examples.shipped import FILES, shipped_roofs
 from tablegen.frame.roof_file import read_roof
 from tablegen.settings import EDITIONS, Settings, read_settings

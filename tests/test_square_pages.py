@@ -11,7 +11,8 @@ from msgspec.structs import replace
 
 from layouts.html.page_html import pages_html, style
 from layouts.pages.book import plan
-from layouts.pdf.typeset import Job, set_document
+from layouts.pdf.documents import Job
+from layouts.pdf.typeset import set_document
 from tablegen.numbers import text
 from tablegen.numbers.figure import Measure
 from tablegen.settings import BOOK_PARTS

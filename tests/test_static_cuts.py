@@ -13,7 +13,8 @@ from pypdf import PdfReader
 from layouts.html.page_html import document_html, style
 from layouts.paper.trim import trim_of
 from layouts.pdf import static_cuts, typeset
-from layouts.pdf.typeset import Job, set_document
+from layouts.pdf.documents import Job
+from layouts.pdf.typeset import set_document
 from tablegen.settings import read_settings
 
 STYLE = style(trim_of(read_settings('', '')))

@@ -22,8 +22,9 @@ from layouts.paper.page import Draft, Page, page_side
 from layouts.paper.trim import trim_of
 from layouts.pdf import parts as cut
 from layouts.pdf import workers
+from layouts.pdf.documents import Job, typeset
 from layouts.pdf.parts import parts
-from layouts.pdf.typeset import Job, Remark, load_typesetter, set_document, typeset
+from layouts.pdf.typeset import Remark, load_typesetter, set_document
 from layouts.words.error import error_line
 from tablegen.errors import BookError
 from tablegen.settings import Settings, read_settings

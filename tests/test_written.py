@@ -15,9 +15,10 @@ from pypdf.generic import (
 )
 
 from layouts.pdf.booklet import join
+from layouts.pdf.documents import Job
 from layouts.pdf.new_file import NewFile
 from layouts.pdf.remark import Remark
-from layouts.pdf.typeset import Job, set_document
+from layouts.pdf.typeset import set_document
 from layouts.pdf.written import Written, entries
 from layouts.sheets.fold import SheetLayout
 from layouts.sheets.sheets import impose

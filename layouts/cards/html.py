@@ -12,7 +12,7 @@ from layouts.cards.plan import CardPlan
 from layouts.cards.titles import figure_size
 from layouts.html.page_html import document_html, environment
 from layouts.paper.typeface import font_address
-from layouts.pdf.typeset import Job
+from layouts.pdf.documents import Job
 
 FACES = 'card-faces.pdf'
 

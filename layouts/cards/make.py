@@ -11,7 +11,7 @@ from layouts.cards.html import faces_job
 from layouts.cards.impose import lay_cards
 from layouts.cards.plan import CardPlan, plan_cards
 from layouts.cards.sheet import CardSheet, card_sheet
-from layouts.pdf.typeset import Job
+from layouts.pdf.documents import Job
 from layouts.words.say import _, n_
 from tablegen.settings import Settings
 

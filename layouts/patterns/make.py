@@ -11,8 +11,8 @@ from layouts.html.page_html import document_html
 from layouts.paper.typeface import font_address
 from layouts.patterns import typed
 from layouts.patterns.page import STRONG, WEIGHT, Laid, Shown, page_drawing, sheet_for
+from layouts.pdf.documents import Job, typeset
 from layouts.pdf.new_file import NewFile
-from layouts.pdf.typeset import Job, typeset
 from layouts.pdf.written import Written
 from layouts.sheets.fold import PAPERS_MM
 from layouts.words.say import _

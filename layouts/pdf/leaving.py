@@ -92,14 +92,18 @@ def stops_held_back() -> Iterator[None]:
             signal.raise_signal(_came.pop())
 
 
-def end_with_parent() -> None:
-    """Make a working process one that Ctrl-C leaves to its parent, and that no parent leaves behind, however it ended."""
-    from multiprocessing import parent_process
-
+def leave_stops_to_parent() -> None:
+    """Have a working process leave Ctrl-C, which all of a terminal's job hear, to its parent."""
     for stop in STOPS:
         signal.signal(stop, signal.SIG_IGN if stop == signal.SIGINT else signal.SIG_DFL)
     if hasattr(signal, 'pthread_sigmask'):
         signal.pthread_sigmask(signal.SIG_UNBLOCK, STOPS)
+
+
+def end_with_parent() -> None:
+    """Make a working process one that no parent leaves behind, however it ended; it has a thread then."""
+    from multiprocessing import parent_process
+
     parent = parent_process()
     assert parent is not None, 'a working process has one'
 

@@ -13,7 +13,7 @@ from msgspec import Struct
 from layouts.html.page_html import pages_html, style
 from layouts.paper.page import Page
 from layouts.paper.trim import Trim
-from layouts.pdf.typeset import Job, Unmade
+from layouts.pdf.documents import Job, Unmade
 
 OF_THE_COPY = frozenset(('cover', 'section_cover', 'made', 'closing_made'))
 """Kinds of page that say the title, the owner or the paper: a document of their own, so that all others stay what they were."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 import logging
 import os
 import warnings
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 from types import ModuleType
@@ -13,12 +13,11 @@ from typing import Any, Protocol
 
 from msgspec import Struct, field
 
-from layouts.pdf.kept import Kept, name_of
+from layouts.pdf.documents import Job
 from layouts.pdf.libraries import known_to_the_loader
 from layouts.pdf.packed import pack
 from layouts.pdf.remark import Remark
 from layouts.pdf.static_cuts import static_cuts
-from layouts.pdf.workers import side_by_side
 from layouts.pdf.workplace import passing_files_in
 from layouts.quick.cuts import quick_cuts
 from layouts.quick.drawing import quick_drawings
@@ -39,37 +38,6 @@ NOT_AS_KNOWN = (ImportError, AttributeError, TypeError, ValueError, LookupError,
 """What comes of asking a typesetter's insides for what is not there."""
 
 
-class Job(Struct, frozen=True):
-    """One document to typeset."""
-
-    html: str
-    css: str
-    pages: int | None
-    """Pages it must have; None where it runs on as its lists do."""
-    out: Path
-    tagged: bool = False
-    """Whether its file tells a screen reader what is a head, a paragraph, a table, a picture."""
-
-    @property
-    def made_of(self) -> tuple[str, ...]:
-        """Return all that it is made of beside the program."""
-        return self.html, self.css, str(self.pages), str(self.tagged)
-
-    def made(self) -> Job:
-        """Return it as it is."""
-        return self
-
-
-class Unmade(Struct, frozen=True):
-    """A document whose pages are made only where it is not kept."""
-
-    made_of: tuple[str, ...]
-    """All that its pages are made of beside the program."""
-    pages: int
-    out: Path
-    made: Callable[[], Job]
-
-
 class SetPage(Protocol):
     """A page that the typesetter has laid out."""
 
@@ -88,46 +56,7 @@ class SetDocument(Protocol):
         """Write it."""
 
 
-def typeset(
-    jobs: Iterable[Job | Unmade], tell: Callable[[int], None] = lambda pages: None, kept: Kept | None = None
-) -> None:
-    """Typeset documents, side by side where that pays, and write them.
-
-    Given:
-        jobs  documents; where they are made one by one, those before are being set meanwhile
-        tell  told how many more pages have been laid out
-        kept  documents that were set before, which are taken as they are; those that are set now are kept too
-
-    Errors:
-        BookError if the typesetter lacks something, cannot be loaded, or sets another number of pages
-
-    Notes:
-        What it merely remarks on is a warning, a Remark; a new release of it has new ones. Nothing is kept then, so that it is
-        told again.
-    """
-    load_typesetter()  # once, before there are processes
-    made: list[tuple[str, Path]] = []
-
-    def new() -> Iterator[Job]:
-        for job in jobs:
-            name = name_of(job.made_of) if kept else ''
-            if kept and kept.take(name, job.out):
-                tell(job.pages or 0)
-                continue
-            made.append((name, job.out))
-            yield job.made()
-
-    with warnings.catch_warnings(record=True) as remarks:
-        side_by_side(_Setting(), new(), tell)
-    for remark in remarks:
-        warnings.warn(remark.message, stacklevel=2)
-    if kept and not remarks:
-        for name, out in made:
-            kept.put(name, out)
-        kept.trim()
-
-
-class _Setting(Struct, frozen=True):
+class Setting(Struct, frozen=True):
     """What sets documents in one process, and keeps the style sheets that it has read."""
 
     styles: _Styles = field(default_factory=dict)

@@ -12,8 +12,8 @@ from msgspec import Struct
 from layouts.html.page_html import document_html, environment
 from layouts.paper.trim import PAPERS_MM, POINTS_PER_MM
 from layouts.paper.typeface import font_address
+from layouts.pdf.documents import Job, typeset
 from layouts.pdf.new_file import NewFile
-from layouts.pdf.typeset import Job, typeset
 from layouts.pdf.written import Written
 from layouts.roofs.groups import groups_of
 from layouts.roofs.lists import checks_said, lists_of

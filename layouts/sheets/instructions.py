@@ -13,7 +13,7 @@ from layouts.pages.book import Plan
 from layouts.paper.longer import size_for
 from layouts.paper.page import Index
 from layouts.paper.typeface import font_address
-from layouts.pdf.typeset import Job
+from layouts.pdf.documents import Job
 from layouts.sheets.fold import PAPERS_MM
 from layouts.words.say import _, n_, told
 from tablegen.numbers import text

@@ -83,16 +83,21 @@ def run(args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
 
 
 def _make(settings: Settings, folder: Path, args: argparse.Namespace, out: TextIO, err: TextIO) -> int:
-    from layouts.build import build
-    from layouts.paper.trim import trim_of
-    from layouts.pdf.kept import Kept, user_folder
+    from layouts.pdf.documents import setter
     from layouts.pdf.leaving import clearing
-    from layouts.pdf.progress import Progress
+    from layouts.pdf.workers import crew
 
-    progress = Progress(err)
-    with clearing(progress.done):  # nothing is told behind half a bar
+    with crew(setter) as setters:  # which load the typesetter while this process loads all else and plans
+        from layouts.build import build
+        from layouts.pdf.kept import Kept, user_folder
+        from layouts.pdf.progress import Progress
+
+        progress = Progress(err)
         kept = None if args.fresh else Kept(user_folder())
-        made = build(settings, folder, progress, args.tagged, kept, not args.no_proof)
+        with clearing(progress.done):  # nothing is told behind half a bar
+            made = build(settings, folder, progress, args.tagged, kept, not args.no_proof, setters)
+    from layouts.paper.trim import trim_of
+
     print(_('made in {seconds:.1f} s').format(seconds=made.seconds), file=err)
     booklet = _('{file}: {pages} pages in {sections}, {figures:,} figures in its pitches’ tables')
     sections = _sections(made.sections)

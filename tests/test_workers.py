@@ -1,0 +1,123 @@
+"""Working processes: what they need is prepared once, what they take is counted, none is left."""
+
+from __future__ import annotations
+
+import os
+import sys
+from functools import partial
+from pathlib import Path
+from time import monotonic, process_time, sleep
+
+import pytest
+from refused import refused
+
+from layouts.pdf import workers
+from layouts.pdf.workers import crew
+from tablegen.errors import BookError
+
+pytestmark = pytest.mark.skipif(
+    not sys.platform.startswith('linux'), reason='elsewhere a process cannot divide'
+)
+CORES = 3
+
+
+@pytest.fixture(autouse=True)
+def cores(monkeypatch) -> None:
+    monkeypatch.setattr(workers, 'cores', lambda: CORES)
+
+
+def write_down(folder: Path, name: str) -> None:
+    (folder / f'{name}-{os.getpid()}').touch()
+
+
+def written_down(folder: Path, name: str) -> set[int]:
+    """Return the processes that have written something down."""
+    return {int(one.name.rpartition('-')[2]) for one in folder.glob(f'{name}-*')}
+
+
+def prepared(folder: Path, seconds: float):
+    """Return work that lasts, after its process is written down."""
+    write_down(folder, 'prepared')
+
+    def work(item, tell):
+        write_down(folder, 'work')
+        sleep(seconds)
+        tell(item)
+
+    return work
+
+
+def are_gone(processes: set[int]) -> bool:
+    """Return whether processes are over; the system may still be clearing up what they had."""
+    began = monotonic()
+    while any(map(is_there, processes)) and monotonic() - began < 1:
+        sleep(0.001)
+    return not any(map(is_there, processes))
+
+
+def is_there(process: int) -> bool:
+    try:
+        return Path(f'/proc/{process}/stat').read_text().rpartition(')')[2].split()[0] not in 'ZX'
+    except OSError:
+        return False
+
+
+def test_what_is_needed_is_prepared_once_and_every_process_has_it(tmp_path):
+    told: list[int] = []
+    with crew(partial(prepared, tmp_path, 0.05)) as those:
+        those.do(range(2 * CORES), told.append)
+
+    assert sorted(told) == [*range(2 * CORES)]
+    assert len(written_down(tmp_path, 'prepared')) == 1
+    assert len(written_down(tmp_path, 'work')) == CORES
+    assert are_gone(written_down(tmp_path, 'work'))
+
+
+def test_processes_that_are_at_work_end_with_the_block(tmp_path):
+    began = monotonic()
+    with pytest.raises(ZeroDivisionError), crew(partial(prepared, tmp_path, 60)) as those:
+        those.do((1 // (count != CORES) for count in range(CORES + 1)), int)
+
+    assert monotonic() - began < 10
+    working = written_down(tmp_path, 'work')
+    assert len(working) == CORES
+    assert are_gone(working)
+
+
+def test_processes_that_prepare_end_with_the_block(tmp_path):
+    def slowly():
+        write_down(tmp_path, 'prepared')
+        sleep(60)
+
+    with crew(slowly):
+        while not written_down(tmp_path, 'prepared'):
+            sleep(0.01)
+
+    assert are_gone(written_down(tmp_path, 'prepared'))
+
+
+def test_what_fails_in_preparing_comes_home(tmp_path):
+    def lacking():
+        raise BookError('typesetter', 'is not there')
+
+    with refused('typesetter: is not there'), crew(lacking) as those:
+        those.do([1], int)
+
+
+def test_what_all_processes_take_is_counted_as_this_ones():
+    def busy():
+        def work(item, tell):
+            until = process_time() + item
+            while process_time() < until:
+                pass
+
+        return work
+
+    def taken() -> float:
+        return sum(os.times()[2:4])
+
+    before = taken()
+    with crew(busy) as those:
+        those.do([0.1] * CORES, int)
+
+    assert taken() - before >= 0.1 * CORES
