@@ -18,7 +18,7 @@ from typing import Any
 from layouts.paper import once
 from layouts.paper.table_font import TEXT
 from layouts.pdf.kept import shaper_release
-from layouts.quick.faces import library
+from layouts.quick.faces import glyphs_of, library
 
 LETTERS = TEXT + '\N{NO-BREAK SPACE}÷•…\N{LATIN SMALL LIGATURE FF}ﬁﬂﬃﬄ'
 NOT_AS_KNOWN = (AttributeError, TypeError, ValueError, LookupError)
@@ -41,7 +41,7 @@ def static_cuts() -> Iterator[None]:
 
     def clean(font: Any, used: dict[int, str], hinting: bool) -> None:
         if 'fvar' in font.tables and used and not font.missing:
-            usual, digest = _told(font.file_content)
+            usual, digest = _told(font)
             if used.keys() <= usual:
                 with suppress(*NOT_AS_KNOWN):
                     _put_cut(font, plain, usual, digest, hinting)
@@ -54,24 +54,14 @@ def static_cuts() -> Iterator[None]:
         fonts.Font.clean = plain
 
 
-def _told(content: bytes) -> tuple[frozenset[int], bytes]:
+def _told(font: Any) -> tuple[frozenset[int], bytes]:
     """Return the numbers of a font's usual letters, and its hash, once for a font: contents that are alike are found so in no time."""
+    content = font.file_content
     for known, told in _fonts:
         if known == content:
             return told
-    _fonts.append((content, (_usual(content), sha256(content).digest())))
+    _fonts.append((content, (frozenset(glyphs_of(font.hb_font, LETTERS)), sha256(content).digest())))
     return _fonts[-1][1]
-
-
-def _usual(content: bytes) -> frozenset[int]:
-    """Return the numbers of a font's usual letters."""
-    from io import BytesIO
-
-    from fontTools.ttLib import TTFont
-
-    font = TTFont(BytesIO(content), lazy=True)
-    names = font.getBestCmap()
-    return frozenset(font.getGlyphID(names[ord(letter)]) for letter in LETTERS if ord(letter) in names)
 
 
 def _put_cut(font: Any, plain: Any, usual: frozenset[int], digest: bytes, hinting: bool) -> None:

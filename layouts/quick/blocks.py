@@ -21,10 +21,6 @@ class Blocks:
         self.waiting: list[list[tuple[Element, float, float, Layer]]] = [[]]
         self.beside: Beside | None = None
 
-    def wide(self, look: Look, text: str) -> int:
-        """Return how far words advance."""
-        return look.cut.wide(text)
-
     def put(self, one: Element, room: Room, layer: Layer) -> None:
         """Put a block that stands in the flow."""
         look, placed = self.looks[one]
@@ -49,12 +45,12 @@ class Blocks:
         self, one: Element, look: Look, placed: dict[str, float], room: Room, layer: Layer
     ) -> tuple[float, float, float, float]:
         """Put a block, and return its padding box."""
-        top, right, bottom, left = (value or 0.0 for value in look.margin)
         if None in look.margin:
             raise NotPlain('margin_auto')
-        top, left = placed.get('margin-top', top), placed.get('margin-left', left)
-        above, below = look.border[0] + look.padding[0], look.border[2] + look.padding[2]
-        before, after = look.border[3] + look.padding[3], look.border[1] + look.padding[1]
+        top, right, bottom, left = look.outside
+        if placed:
+            top, left = placed.get('margin-top', top), placed.get('margin-left', left)
+        above, after, below, before = look.around
         room.margins.append(top)
         x = room.x + left
         width = said(look, placed, 'width', room.width)
@@ -111,13 +107,13 @@ class Blocks:
     def _ground(
         self, look: Look, x: float, y: float, width: float, height: float, layer: Layer, place: int
     ) -> None:
-        if look.background.alpha or any(look.border):
+        if look.seen:
             layer.grounds.insert(place, Inked('ground', x, y, width, height, look))
 
     def fill(self, one: Element, look: Look, room: Room, layer: Layer) -> None:
         """Put what stands in a block."""
         if look.bullet:
-            place = room.x - self.wide(look, look.bullet) / UNITS, room.next + look.baseline
+            place = room.x - look.cut.wide(look.bullet) / UNITS, room.next + look.baseline
             layer.over.append(Layer(ink=[Inked('words', *place, 0.0, 0.0, (look, look.bullet))]))
         line: list[Element | str] = []
         for child in one.within:
@@ -171,11 +167,11 @@ class Blocks:
         links = Links()
         told = inlines(within, look, self, links)
         if look.white_space == 'pre':
-            lines = kept_lines(told, look, self.wide)
+            lines = kept_lines(told, look)
         elif look.white_space in ('normal', 'nowrap'):
             beside = self.beside if self.beside and room.next < self.beside.bottom else None
             rooms = beside.rooms(look, room) if beside else room.width
-            lines = broken_lines(told, look, rooms, self.wide, self.language)
+            lines = broken_lines(told, look, rooms, self.language)
             if beside:
                 beside.refuse_uneven(lines, look)
         else:
@@ -183,7 +179,7 @@ class Blocks:
         if lines:
             y = room.settle()
             for line in lines:
-                put_line(line, look, room, y, links, layer, self.wide)
+                put_line(line, look, room, y, links, layer)
                 y += line.above + line.below
             room.y = y
 

@@ -49,6 +49,7 @@ class QuickPage:
         with stream.stacked():
             stream.transform(a=scale, d=scale)
             self._draw(self._layer, stream)
+        stream.stream[:] = [b'\n'.join(stream.stream)]  # as it is written, but sooner
 
     def _draw(self, layer: Layer, stream: Any) -> None:
         if layer.turn:
@@ -59,15 +60,16 @@ class QuickPage:
             self._draw_inks(layer, stream)
 
     def _draw_inks(self, layer: Layer, stream: Any) -> None:
-        for one in (*layer.grounds, *layer.ink):
+        for one in layer.grounds:
+            if one.what == 'ground':
+                self._images.draw_ground(one, stream)
+            else:
+                _draw_rule(one, stream)
+        for one in layer.ink:
             if one.what == 'words':
                 self._draw_words(one, stream)
-            elif one.what == 'ground':
-                _draw_ground(one, stream)
             elif one.what == 'box':
                 self._draw(one.more, stream)
-            elif one.what == 'rule':
-                _draw_rule(one, stream)
             else:
                 self._images.draw(one, stream)
         for inner in layer.over:
@@ -83,20 +85,37 @@ class QuickPage:
             _draw_rule(cut.underline(one.x, one.y, text.rstrip(' '), look.color), stream)
         shown = cut.shown(text, stream, look.tab)
         font, size = cut.known(stream)
-        stream.set_color(look.color)
+        # A color that the stream has is not set again.
+        if look.drawn_in != (stream._current_color, stream._current_alpha):
+            stream.set_color(look.color)
+            look.drawn_in = stream._current_color, stream._current_alpha
         stream.begin_text()
-        stream.stream.append(f'1 0 0 -1 {one.x:f} {one.y:f} Tm'.encode())
+        stream.stream.append(b'1 0 0 -1 %f %f Tm' % (one.x, one.y))
         stream.set_font_size(font.hash, size)
         stream.stream.append(f'[<{shown}>] TJ'.replace('<>', ' ').encode())
         stream.end_text()
 
 
 class Images:
-    """Drawings, each drawn once and its operators kept."""
+    """Drawings and grounds, each drawn once and its operators kept."""
 
     def __init__(self, read: Any, shapes: Shapes):
         self._read, self._shapes = read, shapes
-        self._drawn: dict[tuple[str, float, float], list[Any]] = {}
+        self._drawn: dict[tuple[object, ...], list[Any]] = {}
+
+    def draw_ground(self, one: Inked, stream: Any) -> None:
+        """Draw an element's ground and borders, which stand on many pages in one place."""
+        colors = stream._current_color, stream._current_color_stroke
+        alphas = stream._current_alpha, stream._current_alpha_stroke
+        key = id(one.more), one.x, one.y, one.width, one.height, *colors, *alphas
+        if key not in self._drawn:
+            begins = len(stream.stream)
+            _draw_ground(one, stream)
+            self._drawn[key] = stream.stream[begins:]
+        else:
+            stream.stream.extend(self._drawn[key])
+            stream.push_state()  # of which is left what is left of each that was drawn
+            stream.pop_state()
 
     def draw(self, one: Inked, stream: Any) -> None:
         """Draw an image at its place."""
@@ -163,11 +182,16 @@ def _clip(one: Inked, stream: Any) -> None:
 
 def _draw_rule(one: Inked, stream: Any) -> None:
     """Draw a border that cells share."""
-    from weasyprint.draw.border import draw_line
-
     width, color = one.more
-    with stream.stacked():
-        draw_line(stream, one.x, one.y, one.x + one.width, one.y + one.height, width, 'solid', color)
+    stream.push_state()
+    stream.push_state()
+    stream.set_color(color, stroke=True)
+    stream.set_line_width(width)
+    stream.move_to(one.x, one.y)
+    stream.line_to(one.x + one.width, one.y + one.height)
+    stream.stroke()
+    stream.pop_state()
+    stream.pop_state()
 
 
 def _draw_ground(one: Inked, stream: Any) -> None:

@@ -7,7 +7,10 @@ closer and digits; where they differ, or a word has letters of which more than t
 
 from __future__ import annotations
 
-from typing import Any, NamedTuple
+import re
+from collections.abc import Iterator, Sequence
+from copy import copy
+from typing import Any
 from unicodedata import category, name
 
 from layouts.quick.refusal import NotPlain
@@ -45,6 +48,7 @@ TO_THE_RIGHT, BY_LETTERS, NUMBERS = 4, 1, 5
 """A direction, clusters that are no larger than letters, and how many numbers tell a glyph, as many as tell its place."""
 LATIN, COMMON = 0x4C61746E, 0x5A797979
 """Scripts: `Latn` where there is such a letter, else `Zyyy`."""
+LETTER = re.compile('[A-Za-z]')
 PLAIN = frozenset(('Lu', 'Ll', 'Nd', 'No', 'Pc', 'Pd', 'Pe', 'Pf', 'Pi', 'Po', 'Ps', 'Sc', 'Sm', 'So', 'Zs'))
 """Kinds of letters that are drawn as they stand: none that is put over another, or is not seen."""
 LEFT_TO_RIGHT = (range(0x20, 0x180), range(0x2000, 0x2300))
@@ -53,15 +57,8 @@ PROBES = ('Tom. VAT, ffi fly "We 1/2', '0123456789 1/7-4.1, (74) 11/16')
 """Words by which both ways are compared, of each script."""
 
 
-class Glyph(NamedTuple):
-    """A glyph of a word."""
-
-    number: int
-    advance: int
-    moved: int
-    """To the right; units, as its advance."""
-    letters: str
-    """That it stands for."""
+Glyph = tuple[int, int, int, str]
+"""Of a word: its number, how far it advances and to the right of where it would stand, units, and the letters that it is."""
 
 
 def library() -> Any:
@@ -71,6 +68,16 @@ def library() -> Any:
     if not hasattr(harfbuzz, 'hb_buffer_create'):
         ffi.cdef(FUNCTIONS)
     return harfbuzz
+
+
+def glyphs_of(font: Any, letters: str) -> Iterator[int]:
+    """Return the numbers of a font's glyphs for some letters, as far as it has them."""
+    from weasyprint.text.ffi import ffi
+
+    shaper, number = library(), ffi.new('unsigned int *')
+    for letter in letters:
+        if shaper.hb_font_get_nominal_glyph(font, ord(letter), number):
+            yield number[0]
 
 
 def face_of(style: Any) -> Face | None:
@@ -130,7 +137,7 @@ class Laid:
                     raise NotPlain(f'letters_of_{word!r}')
                 ends = item.item.length if place == count - 1 else clusters[place + 1]
                 letters = raw[first + clusters[place] : first + ends].decode()
-                glyphs.append(Glyph(info.glyph, info.geometry.width, info.geometry.x_offset, letters))
+                glyphs.append((info.glyph, info.geometry.width, info.geometry.x_offset, letters))
         return glyphs
 
     def advance(self, glyph: int) -> int:
@@ -147,12 +154,17 @@ class Face:
 
     def __init__(self, style: Any):
         from weasyprint.text.ffi import ffi, pango
+        from weasyprint.text.fonts import get_pango_font_key
 
         self._library, self._ffi = library(), ffi
         self.laid = Laid(style)
         self._size = style['font_size']
         self._first = pango.pango_font_get_hb_font(self.laid.font)
         self._face = self._library.hb_font_get_face(self._first)
+        self._key, *_ = get_pango_font_key(self.laid.font)
+        self._unused: Any = None
+        """What a file has of it, as it begins; what it holds is the same for all of one file."""
+        self._contents: dict[Any, bytes] = vars(style.font_config).setdefault('contents', {})
         self._count = ffi.new('unsigned int *')
         coords = self._library.hb_font_get_var_coords_normalized(self._first, self._count)
         self._coords = coords, self._count[0]
@@ -161,6 +173,7 @@ class Face:
         self._letters: dict[str, int] = {}
         """What may be asked here, with its script."""
         self._scripts = {}
+        self._ascii = all(self._script(chr(number)) for number in range(0x20, 0x7F))
         for probe, script in zip(PROBES, (LATIN, COMMON), strict=True):
             language = pango.pango_language_to_string(self.laid.runs(probe)[0].item.analysis.language)
             self._scripts[script] = self._library.hb_language_from_string(language, -1)
@@ -170,6 +183,17 @@ class Face:
         sized = Sized(self, self._size)
         heights = sized.high == self.laid.high and sized.above == self.laid.above
         return heights and all(sized.glyphs(probe) == self.laid.glyphs(probe) for probe in PROBES)
+
+    def font(self, stream: Any) -> Any:
+        """Return what the file that a stream is of has of the font, nothing of which is used yet where it is new there."""
+        fonts = stream._fonts
+        if self._key not in fonts:
+            if self._unused is None:
+                made, _size = stream.add_font(self.laid.font)
+                made.file_content = self._contents.setdefault(self._face, made.file_content)
+                self._unused = _unused(made)
+            fonts[self._key] = _unused(self._unused)
+        return fonts[self._key]
 
     def at(self, size: float) -> Any:
         """Return the shaper's font of a size, kept as long as the process lives."""
@@ -191,6 +215,8 @@ class Face:
 
     def script(self, word: str) -> int | None:
         """Return the script of a word; None if one of its letters asks for more than its glyph."""
+        if self._ascii and word.isascii() and word.isprintable():
+            return LATIN if LETTER.search(word) else COMMON
         found = COMMON
         for letter in word:
             script = self._letters.get(letter)
@@ -212,7 +238,7 @@ class Face:
             or not any(number in some for some in LEFT_TO_RIGHT)
         ):
             return 0
-        if not self._library.hb_font_get_nominal_glyph(self._first, number, self._count):
+        if not [*glyphs_of(self._first, letter)]:
             return 0
         return LATIN if latin else COMMON
 
@@ -233,9 +259,11 @@ class Face:
         told = self._ffi.unpack(places, count)
         if any(told[3::NUMBERS]) or max(numbers, default=0) > MOST_GLYPHS or 0 in numbers:
             return None
-        ends = [*begins[1:], len(raw)]
-        letters = [raw[begin:end].decode() for begin, end in zip(begins, ends, strict=True)]
-        return list(map(Glyph._make, zip(numbers, told[::NUMBERS], told[2::NUMBERS], letters, strict=True)))
+        letters: Sequence[str] = word
+        if len(begins) != len(word) or len(raw) != len(word):
+            ends = [*begins[1:], len(raw)]
+            letters = [raw[begin:end].decode() for begin, end in zip(begins, ends, strict=True)]
+        return list(zip(numbers, told[::NUMBERS], told[2::NUMBERS], letters, strict=True))
 
 
 class Sized:
@@ -255,3 +283,10 @@ class Sized:
     def advance(self, glyph: int) -> int:
         """Return how far a glyph advances by itself, in units."""
         return self._face.advance(self._font, glyph)
+
+
+def _unused(font: Any) -> Any:
+    """Return a copy of a file's font, of which no letter is used."""
+    made = copy(font)
+    made.widths, made.to_unicode, made.missing, made.variations = {}, {}, {}, dict(font.variations)
+    return made

@@ -7,55 +7,56 @@ from collections.abc import Callable, Iterator, Sequence
 from functools import cache
 
 from layouts.quick.faces import UNITS
-from layouts.quick.lines import Line, Links, Putting, Space, Wide, Words, inlines, kept_lines
+from layouts.quick.lines import Line, Links, Putting, Space, Words, inlines, kept_lines
 from layouts.quick.looks import Look, said
 from layouts.quick.refusal import NotPlain
 from layouts.quick.tree import Element
 
 BLANKS = re.compile('[ \t\n]+')
+WIDE = 1e6
+"""A room, px, in which nothing is broken that need not be."""
 
 
 def broken_lines(
-    told: Sequence[Words | Space],
-    look: Look,
-    rooms: float | Callable[[int], float],
-    wide: Wide,
-    language: str,
+    told: Sequence[Words | Space], look: Look, rooms: float | Callable[[int], float], language: str
 ) -> list[Line]:
     """Return lines of words, broken where the room ends: px, of all of them or of each by its number."""
-    flow = _Flow(told, wide)
+    flow, indent = _Flow(told), round((look.indent or 0) * UNITS)
     lines: list[Line] = []
-    for start, stop in flow.bounds(
-        lambda: int((rooms(len(lines)) if callable(rooms) else rooms) * UNITS),
-        round((look.indent or 0) * UNITS),
-        language,
-        look.white_space == 'nowrap',
-    ):
-        lines.append(flow.line(start, stop, look, round((look.indent or 0) * UNITS) if start == 0 else 0))
+
+    def room() -> int:
+        return int((rooms(len(lines)) if callable(rooms) else rooms) * UNITS)
+
+    bare = len(flow.text.rstrip(' '))
+    if bare and '\n' not in flow.text and indent + flow.width(0, bare) <= room():
+        return [flow.line(0, bare, look, indent)]
+    for start, stop in flow.bounds(room, indent, language, look.white_space == 'nowrap'):
+        lines.append(flow.line(start, stop, look, 0 if start else indent))
     return lines
 
 
-def least_width(told: Sequence[Words | Space], wide: Wide, language: str) -> float:
-    """Return the width, in units, of the widest of some words where each stretch is broken wherever it may be.
+def least_and_most(told: Sequence[Words | Space], look: Look, language: str) -> tuple[float, float]:
+    """Return the width, in units, of the widest of some words where each stretch is broken wherever it may be, and where none is.
 
     Notes:
-        1. As the typesetter counts it: a stretch by itself, and after it where a letter would begin another line.
+        1. As the typesetter counts the least: a stretch by itself, and after it where a letter would begin another line.
     """
-    flow = _Flow(told, wide)
+    most = max((line.width for line in broken_lines(told, look, WIDE, language)), default=0.0)
+    flow = _Flow(told)
     widest = here = sum(space.width for _at, space in flow.spaces)
     for first, last, one in flow.spans:
         text, start = flow.text[first:last], 0
         if one.look.white_space == 'nowrap' and one.whole != -1:
-            here += one.wide(text, wide)
+            here += one.wide(text)
             continue
         if one.box:
             widest, here = max(widest, here, one.box.width), 0.0
             continue
         for stop in _may_break(text + 'a', language) if one.whole != -1 else (1,):
-            here += wide(one.look, text[start:stop].rstrip(' \n'))
+            here += one.wide(text[start:stop].rstrip(' \n'))
             widest, here, start = max(widest, here), 0.0, stop
-        here += wide(one.look, text[start:])
-    return max(widest, here)
+        here += one.wide(text[start:])
+    return max(widest, here), most
 
 
 def needed_width(blocks: Putting, one: Element, look: Look, free: float) -> float:
@@ -74,9 +75,9 @@ def needed_width(blocks: Putting, one: Element, look: Look, free: float) -> floa
     if any(not isinstance(part, str) or part.strip() for part in line):
         told = inlines(line, look, blocks, Links())
         made = (
-            kept_lines(told, look, blocks.wide)
+            kept_lines(told, look)
             if look.white_space == 'pre'
-            else broken_lines(told, look, 1e6, blocks.wide, blocks.language)
+            else broken_lines(told, look, WIDE, blocks.language)
         )
         words = max((each.width / UNITS for each in made), default=0.0)
         if words > free and look.white_space == 'normal':
@@ -88,8 +89,7 @@ def needed_width(blocks: Putting, one: Element, look: Look, free: float) -> floa
 class _Flow:
     """Words put together, blanks made one, so that breaks are found in their whole text."""
 
-    def __init__(self, told: Sequence[Words | Space], wide: Wide):
-        self.wide = wide
+    def __init__(self, told: Sequence[Words | Space]):
         self.spans: list[tuple[int, int, Words]] = []
         self.spaces: list[tuple[int, Space]] = []
         pieces: list[str] = []
@@ -98,7 +98,9 @@ class _Flow:
             if isinstance(one, Space):
                 self.spaces.append((at, one))
                 continue
-            text = '\n' if one.whole == -1 else BLANKS.sub(' ', one.text)
+            text = '\n' if one.whole == -1 else one.text
+            if one.whole != -1 and ('\n' in text or '  ' in text or '\t' in text):
+                text = BLANKS.sub(' ', text)
             if text[:1] == ' ' and (not pieces or pieces[-1][-1] in ' \n'):
                 text = text[1:]
             if text:
@@ -111,8 +113,11 @@ class _Flow:
         """Return how far a part of the text advances."""
         total = 0.0
         for first, last, one in self.spans:
-            if first < stop and last > start:
-                total += one.wide(self.text[max(first, start) : min(last, stop)].strip('\n'), self.wide)
+            if last <= start:
+                continue
+            if first >= stop:
+                break
+            total += one.wide(self.text[max(first, start) : min(last, stop)].strip('\n'))
         for at, space in self.spaces:
             if start <= at < stop if space.opens else start < at <= stop:
                 total += space.width
@@ -121,14 +126,11 @@ class _Flow:
     def bounds(
         self, room: Callable[[], int], indent: int, language: str, whole: bool
     ) -> Iterator[tuple[int, int]]:
-        """Return where lines begin and end, blanks at their ends left out."""
+        """Return where lines begin and end, blanks at their ends left out; the room is asked anew after each."""
         text = self.text
         start = last = 0
         taken: float = indent
-        bare = len(text.rstrip(' '))
-        if bare and '\n' not in text and indent + self.width(0, bare) <= room():
-            yield 0, bare
-            return
+        free = room()
         for stop in [*self._breaks(language, whole), len(text)]:
             piece = text[last:stop]
             if not piece.strip(' \n') and piece != '\n':
@@ -136,16 +138,16 @@ class _Flow:
                 continue
             bare = last + len(piece.rstrip(' \n'))
             need = self.width(last, bare)
-            if taken + need > room() and last > start and text[start:last].strip():
+            if taken + need > free and last > start and text[start:last].strip():
                 yield start, self._end(start, last)
-                start, taken = last, 0
-            if taken + need > room() and not whole:
+                start, taken, free = last, 0, room()
+            if taken + need > free and not whole:
                 raise NotPlain('a_word_wider_than_its_room')
-            taken += self.width(last, stop) if bare != stop else need
+            taken += need + self.width(bare, stop) if bare != stop else need
             last = stop
             if piece.endswith('\n'):
                 yield start, self._end(start, stop - 1)
-                start, taken = stop, 0
+                start, taken, free = stop, 0, room()
         if text[start:].strip():
             yield start, self._end(start, len(text))
 
@@ -156,6 +158,8 @@ class _Flow:
         """Return where the text may be broken, and where it must."""
         if whole:
             return [place + 1 for place, letter in enumerate(self.text) if letter == '\n']
+        if not any(one.whole > 0 for _first, _last, one in self.spans):
+            return _may_break(self.text, language)
         wholes = [0] * len(self.text)
         for first, last, one in self.spans:
             if one.whole > 0:
@@ -173,16 +177,18 @@ class _Flow:
             if (start <= at < stop if space.opens else start < at <= stop)
         ]
         for first, last, one in self.spans:
-            if first >= stop or last <= start:
+            if last <= start:
                 continue
+            if first >= stop:
+                break
             begins = max(first, start)
             while spaces and spaces[0][0] <= begins:
                 made.width += spaces.pop(0)[1].width
             words = self.text[begins : min(last, stop)]
             # Blanks that end a stretch are drawn where the line ends with it, as the typesetter does.
-            left = self.text[stop:last].strip('\n')
-            made.parts.append((made.width, one, words + left if last > stop and not left.strip() else words))
-            made.width += one.wide(words, self.wide)
+            left = self.text[stop:last].strip('\n') if last > stop else ''
+            made.parts.append((made.width, one, words + left if left and not left.strip() else words))
+            made.width += one.wide(words)
             made.above, made.below = max(made.above, one.above), max(made.below, one.below)
         made.width += sum(space.width for _at, space in spaces)
         return made

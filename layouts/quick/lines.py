@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from typing import Protocol
 
 from msgspec import Struct, field
@@ -12,10 +12,6 @@ from layouts.quick.layers import Inked, Layer, Room
 from layouts.quick.looks import Look
 from layouts.quick.refusal import NotPlain
 from layouts.quick.tree import Element
-
-Wide = Callable[[Look, str], int]
-"""How far words advance in a look, in units."""
-
 
 IN_LINE = ('inline', 'flow-root')
 """How a box is displayed that stands in a line."""
@@ -50,9 +46,9 @@ class Words(Struct):
     box: Boxed | None = None
     """Which it is, and no words; its look is then that of what it stands in."""
 
-    def wide(self, text: str, wide: Wide) -> float:
+    def wide(self, text: str) -> float:
         """Return how far some of its text advances, in units."""
-        return wide(self.look, text) if self.box is None else self.box.width if text else 0
+        return self.look.cut.wide(text) if self.box is None else self.box.width if text else 0
 
 
 class Space(Struct):
@@ -88,9 +84,6 @@ class Putting(Protocol):
     @property
     def beside(self) -> object:
         """Return the drawing beside what follows it; None for none."""
-
-    def wide(self, look: Look, text: str) -> int:
-        """Return how far words advance."""
 
     def fill(self, one: Element, look: Look, room: Room, layer: Layer) -> None:
         """Put what stands in a block."""
@@ -153,7 +146,7 @@ def _refuse_odd(one: Element, look: Look, placed: dict[str, float]) -> None:
         raise NotPlain('a_ground_in_a_line')
 
 
-def kept_lines(told: Sequence[Words | Space], look: Look, wide: Wide) -> list[Line]:
+def kept_lines(told: Sequence[Words | Space], look: Look) -> list[Line]:
     """Return the lines of preformatted words, as they are."""
     lines = [Line(look.baseline, look.height - look.baseline)]
     for one in told:
@@ -165,17 +158,17 @@ def kept_lines(told: Sequence[Words | Space], look: Look, wide: Wide) -> list[Li
             if text:
                 line = lines[-1]
                 if '\t' in text:
-                    line.width = _after_tabs(line.width, one.look, text, wide, line, one)
+                    line.width = _after_tabs(line.width, one.look, text, line, one)
                 else:
                     line.parts.append((line.width, one, text))
-                    line.width += wide(one.look, text)
+                    line.width += one.look.cut.wide(text)
                 line.above, line.below = max(line.above, one.above), max(line.below, one.below)
     if not lines[-1].parts:
         lines.pop()
     return lines
 
 
-def _after_tabs(at: float, look: Look, text: str, wide: Wide, line: Line, one: Words) -> float:
+def _after_tabs(at: float, look: Look, text: str, line: Line, one: Words) -> float:
     """Add words with tabs in them, whose stops are counted from their own beginning, and return where they end."""
     if not look.tab:
         raise NotPlain('tab')
@@ -184,11 +177,11 @@ def _after_tabs(at: float, look: Look, text: str, wide: Wide, line: Line, one: W
     for place, cell in enumerate(text.split('\t')):
         if place:
             end = (end // look.tab + 1) * look.tab
-        end += wide(look, cell)
+        end += look.cut.wide(cell)
     return at + end
 
 
-def put_line(line: Line, look: Look, room: Room, y: float, links: Links, layer: Layer, wide: Wide) -> None:
+def put_line(line: Line, look: Look, room: Room, y: float, links: Links, layer: Layer) -> None:
     """Put a line of a block under a height."""
     width, base = line.width / UNITS, y + line.above
     free = 0.0 if width >= room.width else room.width - width
@@ -207,7 +200,7 @@ def put_line(line: Line, look: Look, room: Room, y: float, links: Links, layer: 
         layer.ink.append(Inked('words', begins, base, 0.0, 0.0, (words.look, text)))
         if words.link:
             first, _ = met.get(words.link, (begins, 0))
-            met[words.link] = first, x + (at + wide(words.look, text.rstrip())) / UNITS
+            met[words.link] = first, x + (at + words.look.cut.wide(text.rstrip())) / UNITS
     for link, (begins, ends) in met.items():
         target, own = links.led[link - 1]
         layer.links.append(Inked('link', begins, base - own.baseline, ends - begins, own.height, target))

@@ -19,6 +19,15 @@ MEASURE = re.compile(r'(-?[\d.]+)(rem|em|mm|pt)')
 PX = {'mm': 96 / 25.4, 'pt': 96 / 72}
 SIDES = ('top', 'right', 'bottom', 'left')
 CORNERS = ('top_left', 'top_right', 'bottom_right', 'bottom_left')
+MARGINS, PADDINGS = (tuple(f'{kind}_{side}' for side in SIDES) for kind in ('margin', 'padding'))
+BORDERS = tuple(tuple(f'border_{side}_{what}' for what in ('width', 'style', 'color')) for side in SIDES)
+ROUNDED = tuple(f'border_{corner}_radius' for corner in CORNERS)
+ASKED = (
+    *('background_color', 'background_image', 'transform', 'vertical_align', 'color', 'lang', 'line_height'),
+    *('tab_size', 'text_align_all', 'text_align_last', 'text_indent', 'white_space'),
+    *(f'font_{name}' for name in ('size', 'family', 'weight', 'style', 'stretch', 'variation_settings')),
+)
+"""Asked of every style; where nothing says one of them, it is the parent's, or what it is at first."""
 NUMBERED = frozenset(('td', 'th'))
 """Elements that selectors ask for by their number."""
 AFTER = frozenset(('div', 'section', 'tr', 'td', 'th'))
@@ -32,9 +41,7 @@ HANDLED = frozenset(
         *('background_color', 'background_image', 'text_align_all', 'text_align_last', 'vertical_align'),
         *('text_decoration_line', 'transform', 'transform_origin', 'width', 'height', *SIDES),
         *('border_collapse', 'table_layout', 'box_sizing', 'list_style_type', 'float', 'page'),
-        *(f'{kind}_{side}' for kind in ('margin', 'padding') for side in SIDES),
-        *(f'border_{side}_{what}' for what in ('width', 'style', 'color') for side in SIDES),
-        *(f'border_{corner}_radius' for corner in CORNERS),
+        *(*MARGINS, *PADDINGS, *(name for names in BORDERS for name in names), *ROUNDED),
     )
 )
 OF_NO_MATTER = frozenset(
@@ -69,20 +76,17 @@ class Look:
         self.vertical_align = style['vertical_align']
         self.underline = style['text_decoration_line'] != 'none'
         self.transform = style['transform']
-        self.margin = tuple(length(self._own(f'margin_{side}', 0)) for side in SIDES)
-        self.padding = tuple(length(self._own(f'padding_{side}', 0)) or 0.0 for side in SIDES)
-        self.border = tuple(
-            float(style[f'border_{side}_width']) if f'border_{side}_style' in style.cascaded else 0.0
-            for side in SIDES
-        )
-        for side, width in zip(SIDES, self.border, strict=True):
-            if width and (
-                style[f'border_{side}_style'] != 'solid' or style[f'border_{side}_color'].alpha != 1
-            ):
-                raise NotPlain('border')
-        rounded = {length(one) for corner in CORNERS for one in self._own(f'border_{corner}_radius', (0,))}
+        self.margin = tuple([length(self._own(name, 0)) for name in MARGINS])
+        self.outside = tuple([margin or 0.0 for margin in self.margin])
+        self.padding = tuple([length(self._own(name, 0)) or 0.0 for name in PADDINGS])
+        self.border = tuple([self._border(*names) for names in BORDERS])
+        rounded = {length(one) for name in ROUNDED for one in self._own(name, (0,))}
         if len(rounded) > 1 or (any(rounded) and any(self.border)):
             raise NotPlain('corners')
+        self.around = tuple([border + own for border, own in zip(self.border, self.padding, strict=True)])
+        self.seen = self.background.alpha or any(self.border)
+        self.drawn_in: object = None
+        """What a stream has of a color once it has this one."""
         self.rounded = rounded.pop()
         """How large the quarters of a circle at its corners are."""
         self.cut = cuts.of(style)
@@ -102,6 +106,14 @@ class Look:
     def _own(self, name: str, unsaid: object) -> Any:
         """Return a property that is not inherited."""
         return self.style[name] if name in self.style.cascaded else unsaid
+
+    def _border(self, width: str, style: str, color: str) -> float:
+        if style not in self.style.cascaded:
+            return 0.0
+        wide = float(self.style[width])
+        if wide and (self.style[style] != 'solid' or self.style[color].alpha != 1):
+            raise NotPlain('border')
+        return wide
 
     def _high(self, cut: Cut) -> float:
         """Return how high a line is at least, px."""
@@ -164,7 +176,7 @@ class Looks:
         known = self._rules.get(key) or new.get(key)
         if known is None:
             known = new[key] = len(self._rules) + len(new) + 1, one
-        for child, place in _places(one):
+        for child, place in _places(one) if one.elements else ():
             self._find(child, known[0], place, new)
 
     def _add(
@@ -187,13 +199,16 @@ class Looks:
             look = self._looks[key] = Look(_computed(cascaded, parent, inherited), self._cuts)
             self._looks[id(look.style)] = look  # which keeps the style, and its id, alive
         found[one] = look, {name: self._px(value, look) for name, value in placed} if placed else {}
-        return all(self._add(child, number, place, look.style, found) for child, place in _places(one))
+        for child, place in _places(one) if one.elements else ():
+            if not self._add(child, number, place, look.style, found):
+                return False
+        return True
 
     def _split(self, said: str) -> tuple[str, tuple[tuple[str, str], ...]]:
         """Return what a style attribute says of looks, and what of places."""
         declared = DECLARED.findall(said)
-        looks = ';'.join(f'{name}:{value}' for name, value in declared if not _placed(name, value))
-        return looks, tuple((name, value) for name, value in declared if _placed(name, value))
+        looks = ';'.join([f'{name}:{value}' for name, value in declared if not _placed(name, value)])
+        return looks, tuple([(name, value) for name, value in declared if _placed(name, value)])
 
     def _px(self, value: str, look: Look) -> float:
         if value == '0':
@@ -242,23 +257,32 @@ def length(value: Any) -> float | None:
 def _computed(rules: Said, parent: Any, said: str) -> Any:
     """Return a computed style under a parent, with what a style attribute says as well."""
     from weasyprint.css import tinycss2
+    from weasyprint.css.properties import INHERITED, INITIAL_NOT_COMPUTED, INITIAL_VALUES
     from weasyprint.css.validation import preprocess_declarations
 
     cascaded = dict(rules)
-    for name, value, _important in preprocess_declarations(None, tinycss2.parse_blocks_contents(said)):
-        cascaded[name] = value, (3, 0, (1, 0, 0))
-    return type(parent)(
+    if said:
+        for name, value, _important in preprocess_declarations(None, tinycss2.parse_blocks_contents(said)):
+            cascaded[name] = value, (3, 0, (1, 0, 0))
+    style = type(parent)(
         parent, cascaded, None, parent.root_style, None, parent.font_config, parent.initial_page_sizes
     )
+    for name in ASKED:
+        if name not in cascaded:
+            if name in INHERITED:
+                style[name] = parent[name]
+            elif name not in INITIAL_NOT_COMPUTED:
+                style[name] = INITIAL_VALUES[name]
+    return style
 
 
 def _places(one: Element) -> Iterator[tuple[Element, tuple[object, ...]]]:
     """Return the elements in one, with all that a selector may ask of where they stand among one another."""
-    listed = one.elements
     before: tuple[object, ...] = ()
-    for place, child in enumerate(listed):
-        number = min(place, 1)
-        if child.tag in NUMBERED:
+    last = len(one.elements) - 1
+    for place, child in enumerate(one.elements):
+        tag, number = child.tag, 1 if place else 0
+        if tag in NUMBERED:
             number = place if place < FAR else FAR + place % 2
-        yield child, (number, place + 1 == len(listed), before if child.tag in AFTER else ())
-        before = (child.tag, child.attributes.get('class'))
+        yield child, (number, place == last, before if tag in AFTER else ())
+        before = tag, child.attributes.get('class')

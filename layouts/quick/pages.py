@@ -12,6 +12,7 @@ import logging
 import re
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from itertools import pairwise
 from typing import Any
 
 from layouts.quick.blocks import Blocks
@@ -24,9 +25,8 @@ from layouts.quick.shapes import Shapes
 from layouts.quick.tree import read
 
 BODY = re.compile(r'(.*<body>\n?)(.*)(</body>.*)', re.DOTALL)
-PAGE = re.compile(
-    r'(?=<div class="size_\d\d"><section id="[a-z]+-)|(?<!<div class="size_\d\d">)(?=<section id="[a-z]+-)'
-)
+PAGE, SMALLER = re.compile(r'<section id="[a-z]+-'), re.compile(r'<div class="size_\d\d">')
+"""What a page begins with, and before it one that is set smaller."""
 PAGE_NAME = re.compile(r'<section id="([a-z]+-\d+)"')
 CLOSE = 0.01
 """A page is full to so many CSS pixels: heights are said to a thousandth of the size of type."""
@@ -44,10 +44,10 @@ def quick_document(typesetter: Any, html: str, sheet: Any, fonts: Any, tell: Cal
         whatever is raised where the typesetter is not built as it was
     """
     found = BODY.fullmatch(html)
-    if not found or not PAGE.search(found[2]):  # it runs on, from page to page
+    bodies = _bodies(found[2]) if found else []
+    if not found or not bodies:  # it runs on, from page to page
         return typesetter.HTML(string=html).render(stylesheets=[sheet], font_config=fonts)
-    before, pages, after = found.groups()
-    _none, *bodies = PAGE.split(pages) if PAGE.match(pages) is None else ('', *PAGE.split(pages)[1:])
+    before, _pages, after = found.groups()
     quick = _begun(typesetter, before, after, sheet, fonts)
     placed: list[QuickPage | None] = []
     for body in bodies:
@@ -63,6 +63,14 @@ def quick_document(typesetter: Any, html: str, sheet: Any, fonts: Any, tell: Cal
             typesetter.HTML(string=before + rest + after).render(stylesheets=[sheet], font_config=fonts).pages
         )
     return quick.document.copy(list(_in_order(placed, others)))
+
+
+def _bodies(pages: str) -> list[str]:
+    """Return the HTML of each page."""
+    begins = [one.start() for one in PAGE.finditer(pages)]
+    wide = len('<div class="size_00">')
+    begins = [at - wide if SMALLER.fullmatch(pages, max(0, at - wide), at) else at for at in begins]
+    return [pages[begin:end] for begin, end in pairwise([*begins, len(pages)])]
 
 
 def _begun(typesetter: Any, before: str, after: str, sheet: Any, fonts: Any) -> Quick:

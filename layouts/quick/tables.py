@@ -10,7 +10,7 @@ from msgspec import Struct, field
 
 from layouts.quick.columns import Asked, fixed_widths
 from layouts.quick.faces import UNITS
-from layouts.quick.flow import broken_lines, least_width
+from layouts.quick.flow import least_and_most
 from layouts.quick.layers import Inked, Layer, Room
 from layouts.quick.lines import IN_LINE, Links, Putting, inlines
 from layouts.quick.looks import SIDES, Look, said
@@ -197,9 +197,8 @@ class Table:
                 continue
             if any(not isinstance(part, str) or part.strip() for part in line):
                 told = inlines(line, look, blocks, Links())
-                made = broken_lines(told, look, 1e6, blocks.wide, blocks.language)
-                most = max([most, *(each.width / UNITS for each in made)])
-                least = max(least, least_width(told, blocks.wide, blocks.language) / UNITS)
+                narrow, broad = least_and_most(told, look, blocks.language)
+                least, most = max(least, narrow / UNITS), max(most, broad / UNITS)
             line = []
             if own is not None and isinstance(child, Element):
                 if own.display != ('block', 'flow') or own.place['width'] != 'auto' or child.tag == 'img':

@@ -20,11 +20,13 @@ class Element(Struct, eq=False):
     tag: str
     attributes: dict[str, str]
     within: list[Element | str] = field(default_factory=list)
+    elements: list[Element] = field(default_factory=list)
+    """The elements in it."""
 
-    @property
-    def elements(self) -> list[Element]:
-        """Return the elements in it."""
-        return [one for one in self.within if isinstance(one, Element)]
+    def add(self, one: Element) -> None:
+        """Put an element at its end."""
+        self.within.append(one)
+        self.elements.append(one)
 
 
 def read(html: str) -> Element:
@@ -40,22 +42,26 @@ def read(html: str) -> Element:
             raise NotPlain(f'markup_{html[end : found.start()]!r}')
         end = found.end()
         closes, tag, attributes, words = found.groups()
+        last = path[-1]
         if words is not None:
-            if path[-1].tag == 'pre' and not path[-1].within:
+            if last.tag == 'pre' and not last.within:
                 words = words.removeprefix('\n')
-            path[-1].within.append(unescape(words) if '&' in words else words)
+            last.within.append(unescape(words) if '&' in words else words)
         elif not closes:
-            if tag == 'tr' and path[-1].tag == 'table':  # whose rows are in a body, said or not
-                path[-1].within.append(Element('tbody', {}))
-                path.append(path[-1].elements[-1])
-            told = {name: unescape(value) for name, value in ATTRIBUTE.findall(attributes)}
+            if tag == 'tr' and last.tag == 'table':  # whose rows are in a body, said or not
+                last.add(Element('tbody', {}))
+                last = last.elements[-1]
+                path.append(last)
+            told = dict(ATTRIBUTE.findall(attributes)) if attributes else {}
+            if '&' in attributes:
+                told = {name: unescape(value) for name, value in told.items()}
             one = Element(tag, told)
-            path[-1].within.append(one)
+            last.add(one)
             if tag not in VOID:
                 path.append(one)
         elif tag == 'table' and [one.tag for one in path[-2:]] == ['table', 'tbody']:
             del path[-2:]
-        elif len(path) > 1 and path[-1].tag == tag:
+        elif len(path) > 1 and last.tag == tag:
             path.pop()
         else:
             raise NotPlain(f'</{tag}>')

@@ -14,6 +14,11 @@ CHUNKS = re.compile('\t|[ \u2004-\u2007\u200a]+|[^\t \u2004-\u2007\u200a]+')
 """What no letter looks past: a tab, blanks, a word; digits keep the space after which they are bold."""
 
 
+NAMED = tuple(
+    f'font_{name}' for name in ('size', 'family', 'weight', 'style', 'stretch', 'variation_settings')
+)
+
+
 class Word(NamedTuple):
     """A word as it is shaped."""
 
@@ -47,7 +52,10 @@ class Cut:
         """Return how far a text without tabs advances, in units."""
         found = self._wide.get(text)
         if found is None:
-            found = self._wide[text] = sum(self._word(one).wide for one in CHUNKS.findall(text))
+            found, words = 0, self._words
+            for one in CHUNKS.findall(text):
+                found += (words.get(one) or self._word(one))[0]
+            self._wide[text] = found
         return found
 
     def underline(self, x: float, y: float, text: str, color: Any) -> Inked:
@@ -60,9 +68,11 @@ class Cut:
     def known(self, stream: Any) -> tuple[Any, float]:
         """Return what the file that a stream is of calls the font, and its size."""
         if stream._fonts is not self._file:
-            font, size = stream.add_font((self._face.laid if self._face else self._laid).font)
-            size = self._sized.size if self._sized else size
-            self._file, self._shown, self._known = stream._fonts, {}, (font, size)
+            if self._face and self._sized:
+                self._known = self._face.font(stream), self._sized.size
+            else:
+                self._known = stream.add_font(self._laid.font)
+            self._file, self._shown = stream._fonts, {}
         return self._known
 
     def shown(self, text: str, stream: Any, tab: int) -> str:
@@ -76,7 +86,7 @@ class Cut:
             1. What a tab skips is drawn 1024/1000 as far: so does the typesetter.
         """
         font, size = self.known(stream)
-        told, at = [], 0
+        told, at, known, words = [], 0, self._shown, self._words
         for one in CHUNKS.findall(text):
             if one == '\t':
                 if not tab:
@@ -84,20 +94,18 @@ class Cut:
                 stop = (at // tab + 1) * tab
                 told.append(f'>{-(stop - at) / size}<')
                 at = stop
-            else:
-                shown = self._shown.get(one)
-                if shown is None:
-                    shown = self._shown[one] = self._drawn(self._word(one).glyphs, font, size)
-                told.append(shown)
-                if tab:
-                    at += self._words[one].wide
+                continue
+            shown = known.get(one)
+            if shown is None:
+                shown = known[one] = self._drawn((words.get(one) or self._word(one))[1], font, size)
+            told.append(shown)
+            if tab:
+                at += words[one][0]
         return ''.join(told)
 
     def _word(self, word: str) -> Word:
-        found = self._words.get(word)
-        if found is None:
-            glyphs = self._shaped(word)
-            found = self._words[word] = Word(sum(one.advance for one in glyphs), glyphs)
+        glyphs = self._shaped(word)
+        found = self._words[word] = Word(sum(one[1] for one in glyphs), glyphs)
         return found
 
     def _shaped(self, word: str) -> list[Glyph]:
@@ -109,15 +117,18 @@ class Cut:
         Notes:
             1. A font has one width a glyph, rounded at the size that came first: what it is off is made good here.
         """
-        shown, widths = '', font.widths
+        shown, widths, em = '', font.widths, UNITS * size
         for number, advance, moved, letters in glyphs:
             if number not in widths:
                 font.to_unicode.setdefault(number, letters)
                 alone = (self._sized or self._laid).advance(number)
-                widths[number] = round(alone * 1000 / UNITS / size)
+                widths[number] = round(alone * 1000 / em)
             right = moved / size
-            kern = int(widths[number] + right - advance * 1000 / UNITS / size)
-            shown += (f'>{-right}<' if moved else '') + f'{number:04x}' + (f'>{kern}<' if kern else '')
+            kern = int(widths[number] + right - advance * 1000 / em)
+            if moved or kern:
+                shown += (f'>{-right}<' if moved else '') + f'{number:04x}' + (f'>{kern}<' if kern else '')
+            else:
+                shown += f'{number:04x}'
         return shown
 
 
@@ -131,10 +142,7 @@ class Cuts:
         """Return the font of a computed style."""
         key = (
             style['text_decoration_line'] != 'none',  # of which only a layout of underlined words knows
-            *(
-                str(style[f'font_{name}'])
-                for name in ('size', 'family', 'weight', 'style', 'stretch', 'variation_settings')
-            ),
+            *(tuple(style[name]) if name == 'font_family' else style[name] for name in NAMED),
         )
         found = self._known.get(key)
         if found is None:
