@@ -8,7 +8,8 @@ import pytest
 
 from layouts.html.page_html import pages_html, style
 from layouts.pages.book import plan
-from layouts.pdf.typeset import Job, _styled, load_typesetter, set_document
+from layouts.pdf.documents import Job
+from layouts.pdf.typeset import _styled, load_typesetter, set_document
 from layouts.quick.faces import Face, Laid, Sized, face_of
 from tablegen.settings import read_settings
 

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import re
+import subprocess
+import sys
 from collections.abc import Iterator
 from contextlib import nullcontext
 from pathlib import Path
@@ -232,3 +234,28 @@ def test_a_document_is_the_same_to_the_byte_whatever_was_set_before_it(tmp_path,
     assert len(styles) == 1
     assert quickly == list(range(6))
     assert jobs[-1].out.read_bytes() == alone
+
+
+def test_a_style_sheet_read_in_parts_sets_the_same_to_the_byte(tmp_path, monkeypatch):
+    planned = plan(read_settings(BOOKS['compact'], ''))
+    places = one_of_each(planned)[::4]
+    html = pages_html([planned.pages()[place] for place in places], 'pages')
+    job = Job(html, style(planned.trim), len(places), tmp_path / 'pages.pdf')
+    set_document(job)
+    in_parts = job.out.read_bytes()
+    monkeypatch.setattr(typeset, 'own_sheets', dict)
+    set_document(job)
+
+    assert len(typeset._styled(job.css)[1]) == 1
+    assert job.out.read_bytes() == in_parts
+
+
+@pytest.mark.skipif(not sys.platform.startswith('linux'), reason='processes divide on Linux alone')
+def test_what_a_process_does_before_it_divides_begins_no_thread():
+    code = 'import os; from layouts.pdf.typeset import begin_typesetter, own_sheets; begin_typesetter()'
+    told = 'print(len(os.listdir("/proc/self/task")), len(own_sheets()))'
+    ran = subprocess.run(
+        [sys.executable, '-c', f'{code}; {told}'], capture_output=True, text=True, check=True
+    )
+
+    assert ran.stdout.split() == ['1', str(len(typeset.OWN_SHEETS))]

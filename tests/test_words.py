@@ -24,7 +24,8 @@ KEPT = {
     'bootstrap.py': 'runs before anything is installed, where no catalogue is',
     'pdf/typeset.py: cannot load library': 'what a library says',
     'pdf/typeset.py: Creating layout - Page': 'what a library says',
-    'quick/faces.py': 'functions of a library, as its language writes them, and letters that are set to compare how',
+    'quick/faces.py': 'letters that are set to compare how',
+    'quick/shaper.py': 'functions of a library, as its language writes them',
 }
 """Words that are not said through a catalogue, each with its reason."""
 LETTERS = re.compile(r'[^\W\d_]{2,}')

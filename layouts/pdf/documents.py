@@ -50,9 +50,9 @@ def setter() -> Work[Job]:
     Errors:
         BookError if it cannot be loaded
     """
-    from layouts.pdf.typeset import Setting, load_typesetter
+    from layouts.pdf.typeset import Setting, begin_typesetter
 
-    load_typesetter()
+    begin_typesetter()
     return Setting()
 
 

@@ -18,7 +18,7 @@ from typing import Any
 from layouts.paper import once
 from layouts.paper.table_font import TEXT
 from layouts.pdf.kept import shaper_release
-from layouts.quick.faces import glyphs_of, library
+from layouts.quick.shaper import glyphs_of, library
 
 LETTERS = TEXT + '\N{NO-BREAK SPACE}÷•…\N{LATIN SMALL LIGATURE FF}ﬁﬂﬃﬄ'
 NOT_AS_KNOWN = (AttributeError, TypeError, ValueError, LookupError)

@@ -6,7 +6,10 @@ import logging
 import os
 import warnings
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
+from functools import cache
+from importlib import import_module
+from importlib.resources import files
 from pathlib import Path
 from types import ModuleType
 from typing import Any, Protocol
@@ -23,6 +26,7 @@ from layouts.quick.cuts import quick_cuts
 from layouts.quick.drawing import quick_drawings
 from layouts.quick.pages import quick_document
 from layouts.quick.refusal import NotPlain
+from layouts.quick.shaper import name_kinds
 from layouts.words.say import SOURCE, language
 from tablegen.errors import BookError
 from tablegen.messages import message
@@ -32,7 +36,9 @@ EPOCH = '1735689600'
 REPORT = message('making.report')
 SHORTEN = message('making.fewer_words')
 LOOK_OVER = message('making.look_over')
-_Styles = dict[str, tuple[object, object]]
+OWN_SHEETS = ('book', 'words', 'card')
+"""In the order in which others have them in them."""
+_Styles = dict[str, tuple[object, list[object]]]
 """The fonts of a style sheet, and the sheet as the typesetter has read it."""
 NOT_AS_KNOWN = (ImportError, AttributeError, TypeError, ValueError, LookupError, AssertionError)
 """What comes of asking a typesetter's insides for what is not there."""
@@ -65,12 +71,44 @@ class Setting(Struct, frozen=True):
         set_document(job, tell, self.styles)
 
 
-def _styled(css: str) -> tuple[object, object]:
-    """Return the fonts of a style sheet, and the sheet as the typesetter has read it."""
+def begin_typesetter() -> None:
+    """Do what a process does once and its first document would wait for: to name kinds of memory, to read the program's own sheets.
+
+    Notes:
+        Nothing here begins a thread, as finding a font does: a process may divide after it.
+    """
+    load_typesetter()
+    own_sheets()
+    with suppress(*NOT_AS_KNOWN):
+        import_module('email.policy')  # by which it reads addresses of data
+        name_kinds()
+
+
+@cache
+def own_sheets() -> dict[str, object]:
+    """Return style sheets that are the program's own, by their text, each as the typesetter has read it; none of which it says anything."""
+    read = {}
+    for name in OWN_SHEETS:
+        text = files('layouts.html').joinpath(f'styles/{name}.css').read_text('utf-8')
+        with _listening(lambda pages: None) as heard:
+            sheet = load_typesetter().CSS(string=text)
+        if not heard.lacking and not heard.remarks:
+            read[text] = sheet
+    return read
+
+
+def _styled(css: str) -> tuple[object, list[object]]:
+    """Return the fonts of a style sheet, and the sheet as the typesetter has read it: as several, one after the other."""
     from weasyprint.text.fonts import FontConfiguration
 
-    fonts = FontConfiguration()
-    return fonts, load_typesetter().CSS(string=css, font_config=fonts)
+    fonts, sheets = FontConfiguration(), []
+    read = load_typesetter().CSS
+    for text, sheet in own_sheets().items():
+        before, found, after = css.partition(text)
+        if found:
+            sheets += [read(string=before, font_config=fonts), sheet]
+            css = after
+    return fonts, [*sheets, read(string=css, font_config=fonts)]
 
 
 def set_document(
@@ -88,12 +126,12 @@ def set_document(
     os.environ['SOURCE_DATE_EPOCH'] = EPOCH
     weasyprint = load_typesetter()
     with _listening(tell) as heard, passing_files_in(job.out.parent), static_cuts():
-        fonts, sheet = (styles or {}).get(job.css) or _styled(job.css)
+        fonts, sheets = (styles or {}).get(job.css) or _styled(job.css)
         # What is said of it is to be told of every document.
         if styles is not None and not heard.lacking and not heard.remarks:
-            styles[job.css] = fonts, sheet
-        if job.tagged or not _set_quickly(weasyprint, job, sheet, fonts, tell):
-            _write(weasyprint.HTML(string=job.html).render(stylesheets=[sheet], font_config=fonts), job)
+            styles[job.css] = fonts, sheets
+        if job.tagged or not _set_quickly(weasyprint, job, sheets, fonts, tell):
+            _write(weasyprint.HTML(string=job.html).render(stylesheets=sheets, font_config=fonts), job)
     for words in heard.lacking:
         raise BookError('typesetter', message('making.typesetter_said', words=words), '', REPORT)
     for words in heard.remarks:
@@ -102,7 +140,7 @@ def set_document(
 
 
 def _set_quickly(
-    weasyprint: ModuleType, job: Job, sheet: object, fonts: object, tell: Callable[[int], None]
+    weasyprint: ModuleType, job: Job, sheets: Sequence[object], fonts: object, tell: Callable[[int], None]
 ) -> bool:
     """Typeset a document the quick way as far as its pages are plain; return whether it is written.
 
@@ -111,7 +149,7 @@ def _set_quickly(
     """
     try:
         with quick_cuts(), quick_drawings():
-            _write(quick_document(weasyprint, job.html, sheet, fonts, tell), job)
+            _write(quick_document(weasyprint, job.html, sheets, fonts, tell), job)
     except NotPlain:
         return False
     except NOT_AS_KNOWN as fault:

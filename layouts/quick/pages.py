@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import logging
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from itertools import pairwise
 from typing import Any
@@ -32,13 +32,15 @@ CLOSE = 0.01
 """A page is full to so many CSS pixels: heights are said to a thousandth of the size of type."""
 
 
-def quick_document(typesetter: Any, html: str, sheet: Any, fonts: Any, tell: Callable[[int], None]) -> Any:
+def quick_document(
+    typesetter: Any, html: str, sheets: Sequence[Any], fonts: Any, tell: Callable[[int], None]
+) -> Any:
     """Return a document that the typesetter can write.
 
     Given:
-        html   a whole document, a page a section
-        sheet  its style sheet as the typesetter has read it, with the fonts
-        tell   told of every page that is set here
+        html    a whole document, a page a section
+        sheets  its style sheets as the typesetter has read them, with the fonts
+        tell    told of every page that is set here
 
     Errors:
         whatever is raised where the typesetter is not built as it was
@@ -46,9 +48,9 @@ def quick_document(typesetter: Any, html: str, sheet: Any, fonts: Any, tell: Cal
     found = BODY.fullmatch(html)
     bodies = _bodies(found[2]) if found else []
     if not found or not bodies:  # it runs on, from page to page
-        return typesetter.HTML(string=html).render(stylesheets=[sheet], font_config=fonts)
+        return typesetter.HTML(string=html).render(stylesheets=sheets, font_config=fonts)
     before, _pages, after = found.groups()
-    quick = _begun(typesetter, before, after, sheet, fonts)
+    quick = _begun(typesetter, before, after, sheets, fonts)
     placed: list[QuickPage | None] = []
     for body in bodies:
         try:
@@ -60,7 +62,7 @@ def quick_document(typesetter: Any, html: str, sheet: Any, fonts: Any, tell: Cal
     if not all(placed):
         rest = ''.join(body for body, page in zip(bodies, placed, strict=True) if page is None)
         others = (
-            typesetter.HTML(string=before + rest + after).render(stylesheets=[sheet], font_config=fonts).pages
+            typesetter.HTML(string=before + rest + after).render(stylesheets=sheets, font_config=fonts).pages
         )
     return quick.document.copy(list(_in_order(placed, others)))
 
@@ -73,11 +75,11 @@ def _bodies(pages: str) -> list[str]:
     return [pages[begin:end] for begin, end in pairwise([*begins, len(pages)])]
 
 
-def _begun(typesetter: Any, before: str, after: str, sheet: Any, fonts: Any) -> Quick:
-    """Return what sets pages; for documents of one style sheet, which keeps it, the same: what it knows does not change pages."""
-    kept: dict[tuple[str, str], Quick] = vars(sheet).setdefault('set_quickly', {})
+def _begun(typesetter: Any, before: str, after: str, sheets: Sequence[Any], fonts: Any) -> Quick:
+    """Return what sets pages; for documents of one style sheet, whose fonts keep it, the same: what it knows does not change pages."""
+    kept: dict[tuple[str, str], Quick] = vars(fonts).setdefault('set_quickly', {})
     if (before, after) not in kept:
-        kept[before, after] = Quick(typesetter, before, after, sheet, fonts)
+        kept[before, after] = Quick(typesetter, before, after, sheets, fonts)
     kept[before, after].begin()
     return kept[before, after]
 
@@ -95,10 +97,10 @@ def _in_order(placed: list[QuickPage | None], others: list[Any]) -> Iterator[Any
 class Quick:
     """Sets the pages of documents of one style sheet."""
 
-    def __init__(self, typesetter: Any, before: str, after: str, sheet: Any, fonts: Any):
+    def __init__(self, typesetter: Any, before: str, after: str, sheets: Sequence[Any], fonts: Any):
         """Before and after are a document without its pages."""
         self._typesetter, self._before, self._after = typesetter, before, after
-        self._sheet, self._fonts = sheet, fonts
+        self._sheets, self._fonts = sheets, fonts
         self.document = self._rendered('')
         self._empty = {'': self.document.pages[0]}
         """Pages as they are before anything is put on them, by what the style sheet calls them."""
@@ -142,13 +144,13 @@ class Quick:
         """Return the document with some HTML for its pages, as the typesetter lays it out."""
         with _unheard():
             whole = self._typesetter.HTML(string=self._before + html + self._after)
-            return whole.render(stylesheets=[self._sheet], font_config=self._fonts)
+            return whole.render(stylesheets=self._sheets, font_config=self._fonts)
 
     def _context(self, whole: Any) -> Any:
         from weasyprint import DEFAULT_OPTIONS
         from weasyprint.document import Document
 
-        options = {**DEFAULT_OPTIONS, 'stylesheets': [self._sheet]}
+        options = {**DEFAULT_OPTIONS, 'stylesheets': self._sheets}
         return Document._build_layout_context(whole, self._fonts, None, {}, options)
 
 
