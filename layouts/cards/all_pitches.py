@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from layouts.cards.columns import Column, columns
-from layouts.cards.faces import Block, Face, Row, TableFace, Title, WordsFace
+from layouts.cards.faces import Block, Cell, Face, Row, TableFace, Title, WordsFace
 from layouts.cards.fitting import column_width, foot_lines, label_width, most_rows, table_face, words_face
 from layouts.cards.formats import Format
 from layouts.cards.measures import BOLD, LEAST_PT, width_pt
@@ -36,7 +36,6 @@ from tablegen.numbers.exact import nearest
 from tablegen.numbers.figure import Figure, length_of_count
 from tablegen.numbers.units import INCHES
 from tablegen.roof.cautions import LOW_SLOPE, STEEP
-from tablegen.roof.members import Members
 from tablegen.settings import Settings
 from tablegen.tables.values import Values, members_of
 
@@ -49,6 +48,22 @@ EXAMPLE_FEET = Fraction(25, 2)
 """Run of the example, ft."""
 
 
+class _Figures:
+    """The figures of a book's pitches by the columns of a card, each column's worked out once."""
+
+    def __init__(self, settings: Settings):
+        self.pitches = settings.pitches
+        self.stand, self.wanted = columns(settings)
+        self._members = [members_of(pitch, settings) for pitch in settings.pitches]
+        self._cells: dict[str, list[Cell]] = {}
+
+    def cells(self, column: Column) -> list[Cell]:
+        """Return a column's cells, one a pitch."""
+        if column.name not in self._cells:
+            self._cells[column.name] = [column.cell(one) for one in self._members]
+        return self._cells[column.name]
+
+
 def all_pitches(settings: Settings, upright: Format) -> tuple[Format, list[tuple[Face, Face]], list[str]]:
     """Return the format as it lies, the cards, and what is said of them.
 
@@ -57,20 +72,20 @@ def all_pitches(settings: Settings, upright: Format) -> tuple[Format, list[tuple
         2. Pitches that stand on one side leave the other for how to use it; more go on both sides, still
            more on several cards.
     """
-    values = [members_of(pitch, settings) for pitch in settings.pitches]
-    caution = _(CAUTION)
+    figures, count, caution = _Figures(settings), len(settings.pitches), _(CAUTION)
 
     def cost(form: Format) -> tuple[int, int]:
         rows = most_rows(form, foot_lines(caution, form), form.type_pt, HEAD_LINES)
-        return -(-len(values) // max(1, rows)), -len(_columns(settings, form, values)[0])
+        return -(-count // max(1, rows)), -len(_columns(form, figures)[0])
 
     form = min((upright, upright.turned()), key=cost)
     foot = foot_lines(caution, form)
-    chosen, left_out = _columns(settings, form, values)
+    chosen, left_out = _columns(form, figures)
     most = most_rows(form, foot, head_lines=HEAD_LINES)
-    faces = -(-len(values) // most)
-    share = -(-len(values) // faces)
-    tables = [_table(form, chosen, values[at : at + share], foot) for at in range(0, len(values), share)]
+    faces = -(-count // most)
+    share = -(-count // faces)
+    places = [slice(at, at + share) for at in range(0, count, share)]
+    tables = [_table(form, chosen, figures, some, foot) for some in places]
     sides: list[Face] = [*tables, *([_use(settings, form, chosen, foot)] if len(tables) % 2 else [])]
     cards = list(zip(sides[::2], sides[1::2], strict=True))
     return form, cards, _said(settings.pitches, chosen, left_out, len(tables), len(cards))
@@ -96,20 +111,17 @@ def _said(
     return said + ([_('no room for: {names}').format(names=without)] if left_out else [])
 
 
-def _columns(
-    settings: Settings, form: Format, values: Sequence[Members]
-) -> tuple[list[Column], list[Column]]:
+def _columns(form: Format, figures: _Figures) -> tuple[list[Column], list[Column]]:
     """Return the columns that stand in the type aimed at, or in the least if not three do, and the rest."""
-    stand, wanted = columns(settings)
-    labels = [one.pitch.short for one in values]
+    labels, over = [one.short for one in figures.pitches], _pitch_head(figures.pitches)
 
     def width(column: Column, size: float, head: tuple[str, ...]) -> float:
-        return column_width(head, [column.cell(one) for one in values], size)
+        return column_width(head, figures.cells(column), size)
 
     for size in (form.type_pt, LEAST_PT):
-        used = label_width(_pitch_head(values), labels, size)
+        used = label_width(over, labels, size)
         chosen: set[str] = set()
-        for column in wanted:
+        for column in figures.wanted:
             used += width(column, size, column.narrow)
             if used > form.inner_pt:
                 break
@@ -123,28 +135,28 @@ def _columns(
             '',
             message('making.larger_card'),
         )
-    standing = [column for column in stand if column.name in chosen]
-    full = label_width(_pitch_head(values), labels, size) + sum(
-        width(column, size, column.head) for column in standing
-    )
+    standing = [column for column in figures.stand if column.name in chosen]
+    full = label_width(over, labels, size) + sum(width(column, size, column.head) for column in standing)
     if full > form.inner_pt:
         standing = [column.narrowed() for column in standing]
-    return standing, [one for one in stand if one.name not in chosen]
+    return standing, [one for one in figures.stand if one.name not in chosen]
 
 
 def _table(
-    form: Format, chosen: Sequence[Column], values: Sequence[Members], foot: Sequence[str]
+    form: Format, chosen: Sequence[Column], figures: _Figures, some: slice, foot: Sequence[str]
 ) -> TableFace:
-    rows = [Row(one.pitch.short, tuple(column.cell(one) for column in chosen)) for one in values]
-    title = fitted_title(form, pitch_title([one.pitch for one in values]), ALL_PITCHES)
-    face = table_face(form, title, [_pitch_head(values), *(column.head for column in chosen)], rows, foot)
+    pitches = figures.pitches[some]
+    cells = zip(*(figures.cells(column)[some] for column in chosen), strict=True)
+    rows = [Row(pitch.short, told) for pitch, told in zip(pitches, cells, strict=True)]
+    title = fitted_title(form, pitch_title(pitches), ALL_PITCHES)
+    face = table_face(form, title, [_pitch_head(pitches), *(column.head for column in chosen)], rows, foot)
     if face is None:  # the columns were chosen to fit in the least type
         raise ValueError(f'a table of {len(rows)} rows does not stand on {form.name}')
     return face
 
 
-def _pitch_head(values: Sequence[Members]) -> tuple[str, str, str]:
-    return ('', *pitch_head([one.pitch for one in values]))
+def _pitch_head(pitches: Sequence[Pitch]) -> tuple[str, str, str]:
+    return ('', *pitch_head(pitches))
 
 
 def _use(settings: Settings, form: Format, chosen: Sequence[Column], foot: Sequence[str]) -> WordsFace:

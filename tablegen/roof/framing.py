@@ -20,7 +20,7 @@ from tablegen.roof.marks import places
 from tablegen.roof.member import Backs, Deduction, End, Hand, Kind, Line, Mark, Member, Stop, inches_of
 from tablegen.roof.members import Members
 from tablegen.roof.plane import Plane
-from tablegen.roof.seat import Mouth, Notch, common_mouth, greater_drop, hip_mouths, valley_mouth
+from tablegen.roof.seat import Mouth, Notch, greater_drop, hip_mouths, valley_mouth
 from tablegen.roof.side import Side
 from tablegen.roof.stopped import (
     FREE,
@@ -234,7 +234,7 @@ where it has no plate), and its two ends."""
 def _notch(kind: Kind, of: Plane) -> tuple[Notch, Callable[[], Mouth]]:
     members, side = of.members, of.side
     if not kind.in_corner:
-        return members.mouth, lambda: common_mouth(side)
+        return members.mouth, lambda: members.told_mouth
     if kind == Kind.VALLEY:
         return members.valley_mouth, lambda: valley_mouth(side)
     if of.backed:

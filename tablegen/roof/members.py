@@ -43,6 +43,8 @@ class Members:
     """Of jacks."""
     mouth = cached_property(lambda it: seats.common_notch(it.side))
     """Of the commons."""
+    told_mouth = cached_property(lambda it: seats.common_mouth(it.side))
+    """The same as it is told."""
     dropped_mouth = cached_property(lambda it: seats.dropped_hip(it.side))
     """Of a dropped hip."""
     backed_mouth = cached_property(lambda it: seats.backed_hip(it.side))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import lru_cache
 
 from msgspec import Struct
 
@@ -42,12 +43,17 @@ def opening_runs(settings: Settings) -> OpeningRuns:
     """
     units = settings.measure.units
     last = min(MOST_FEET, max(1, int(settings.runs.last // units.group)))
-    finer = [Fraction(n, settings.measure.per) for n in range(1, settings.measure.per // units.part)]
-    part = Fraction(1, min(settings.measure.per, units.part))
+    return _runs(last, units.group, settings.measure.per, units.part)
+
+
+@lru_cache(maxsize=4)  # they are those of all openings of a book
+def _runs(last: int, group: int, per: int, usual: int) -> OpeningRuns:
+    finer = [Fraction(n, per) for n in range(1, per // usual)]
+    parts = min(per, usual)
     return OpeningRuns(
-        tuple(Fraction(units.group * n) for n in range(1, last + 1)),
-        tuple(map(Fraction, range(1, units.group))),
-        (*finer, *(part * n for n in range(1, int(1 / part)))),
+        tuple(Fraction(group * n) for n in range(1, last + 1)),
+        tuple(map(Fraction, range(1, group))),
+        (*finer, *(Fraction(n, parts) for n in range(1, parts))),
     )
 
 
