@@ -36,29 +36,29 @@ class Exact(Struct, frozen=True, eq=False):
             return self
         if not self.terms:
             return other
-        return Exact(_gathered((*self.terms, *other.terms)))
+        return Exact(_summed(self.terms, other.terms))
 
     __radd__ = __add__
 
     def __neg__(self) -> Exact:
-        return Exact(tuple((-c, q) for c, q in self.terms))
+        return Exact(tuple([(-c, q) for c, q in self.terms]))
 
     def __sub__(self, other: Exact | Rational) -> Exact:
         other = exact(other)
         if not other.terms:
             return self
-        return Exact(_gathered((*self.terms, *((-c, q) for c, q in other.terms))))
+        return Exact(_summed(self.terms, [(-c, q) for c, q in other.terms]))
 
     def __rsub__(self, other: Rational) -> Exact:
         return exact(other) - self
 
     def __mul__(self, other: Exact | Rational) -> Exact:
         if not isinstance(other, Exact):
-            return Exact(tuple((c * other, q) for c, q in self.terms)) if other else Exact()
+            return Exact(tuple([(c * other, q) for c, q in self.terms])) if other else Exact()
         for one, scaled in ((other, self), (self, other)):
             if len(one.terms) == 1 and one.terms[0][1] is ONE:  # a rational leaves the roots as they are
                 factor = one.terms[0][0]
-                return Exact(tuple((c * factor, q) for c, q in scaled.terms))
+                return Exact(tuple([(c * factor, q) for c, q in scaled.terms]))
         terms = ((c, q, d, r) for c, q in self.terms for d, r in other.terms)
         return Exact(_gathered((c * d, q if r is ONE else r if q is ONE else q * r) for c, q, d, r in terms))
 
@@ -71,7 +71,7 @@ class Exact(Struct, frozen=True, eq=False):
             raise ZeroDivisionError('an Exact divided by zero')
         ((d, r),) = other.terms
         if r is ONE:
-            return Exact(tuple((c / d, q) for c, q in self.terms))
+            return Exact(tuple([(c / d, q) for c, q in self.terms]))
         return Exact(_gathered((c / (d * r), r if q is ONE else q * r) for c, q in self.terms))
 
     def __rtruediv__(self, other: Rational) -> Exact:
@@ -87,16 +87,16 @@ class Exact(Struct, frozen=True, eq=False):
         raise TypeError('an Exact has many forms of one value: do not use it as a key')
 
     def __lt__(self, other: Exact | Rational) -> bool:
-        return _compared(self, exact(other)) < 0
+        return _compared(self, other) < 0
 
     def __gt__(self, other: Exact | Rational) -> bool:
-        return _compared(self, exact(other)) > 0
+        return _compared(self, other) > 0
 
     def __le__(self, other: Exact | Rational) -> bool:
-        return _compared(self, exact(other)) <= 0
+        return _compared(self, other) <= 0
 
     def __ge__(self, other: Exact | Rational) -> bool:
-        return _compared(self, exact(other)) >= 0
+        return _compared(self, other) >= 0
 
     def __float__(self) -> float:
         """Return the nearest ordinary float, for drawings only: no printed digit may come from it."""
@@ -209,13 +209,15 @@ def nearest_root(square: Fraction, per: int, times: Rational = ONE) -> int:
     return (isqrt(above * above * square.numerator // (below * below * square.denominator)) + 1) // 2
 
 
-def _compared(a: Exact, b: Exact) -> int:
+def _compared(a: Exact, b: Exact | Rational) -> int:
     """Return the sign of a less b: by floors in small parts, of single terms by their signs, their coefficients or their squares,
     which is quicker, where these decide it."""
-    if len(a.terms) > 1 or len(b.terms) > 1:
-        low, high = floor_of(a, SMALL), floor_of(b, SMALL)
-        return (low > high) - (low < high) or sign(a - b)
-    (c, q), (d, r) = (a.terms or NOTHING)[0], (b.terms or NOTHING)[0]
+    other = exact(b) if len(a.terms) > 1 else b
+    if isinstance(other, Exact) and (len(a.terms) > 1 or len(other.terms) > 1):
+        low, high = floor_of(a, SMALL), floor_of(other, SMALL)
+        return (low > high) - (low < high) or sign(a - other)
+    c, q = (a.terms or NOTHING)[0]
+    d, r = (other.terms or NOTHING)[0] if isinstance(other, Exact) else (other, ONE)
     left, right = c.numerator, d.numerator
     if left <= 0 <= right or right <= 0 <= left:
         return (left > right) - (left < right)
@@ -237,12 +239,20 @@ def _rational_root(square: Fraction) -> Fraction | None:
 
 def _gathered(terms: Iterable[tuple[Fraction, Fraction]]) -> Terms:
     """Return the terms with those of one square class put together, and none that is zero."""
-    kept: list[tuple[Fraction, Fraction]] = []
+    told = []
     for c, q in terms:
         if not c or not q:
             continue
         if q is not ONE and (whole := _rational_root(q)) is not None:
             c, q = c * whole, ONE
+        told.append((c, q))
+    return _summed((), told) if len(told) > 1 else tuple(told)
+
+
+def _summed(terms: Terms, more: Iterable[tuple[Fraction, Fraction]]) -> Terms:
+    """Return gathered terms with more of them, none of a square other than 1."""
+    kept = list(terms)
+    for c, q in more:
         for place, (c0, q0) in enumerate(kept):
             if q is q0 or q == q0:
                 kept[place] = (c0 + c, q0)
@@ -256,4 +266,4 @@ def _gathered(terms: Iterable[tuple[Fraction, Fraction]]) -> Terms:
                 break
         else:
             kept.append((c, q))
-    return tuple((c, q) for c, q in kept if c)
+    return tuple([term for term in kept if term[0]])
