@@ -135,7 +135,8 @@ def pushed(width_em: float, look: Look) -> str:
 
 def _texts(column: Column, wide: Widest, shift: str) -> list[str]:
     """Return what stands in each row of a column."""
-    longest = max((_before(cell) for cell in column.cells if cell is not None), default=0)
+    given = [cell for cell in column.cells if cell is not None]
+    longest = 0 if all(map(is_length, given)) else max(map(_before, given))
     found = []
     for cell, mark in zip(column.cells, column.marks, strict=True):
         if is_length(cell):

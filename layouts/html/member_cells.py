@@ -34,11 +34,12 @@ def member_line(name: str, cells: Sequence[str], is_head: bool, width: float) ->
             wide, told = _told(cell, is_head, end if alone else rooms[place])
             placed.append((end - wide, wide, told))
     first = placed[0][0] - GAP if placed else width
-    row, at = Markup(''), 0.0
+    row, at = [], 0.0
     for begins, wide, told in [(0.0, *_told(name, is_head, first)), *placed]:
         between = blank((begins - at) / SIZE)
-        row, at = row + between + told, at + line_em(between) * SIZE + wide
-    return row
+        row += [between, told]
+        at = at + line_em(between) * SIZE + wide
+    return Markup(''.join(row))
 
 
 def _told(words: str, is_head: bool, room: float) -> tuple[float, Markup]:

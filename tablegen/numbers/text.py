@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import lru_cache
 from math import floor, gcd
 from typing import NamedTuple
 
@@ -54,9 +55,14 @@ def mixed(count: int, per: int) -> str:
 def mixed_parts(count: int, per: int) -> Parts:
     """Return a whole count of parts as a mixed number in lowest terms."""
     whole, part = divmod(abs(count), per)
-    shared = gcd(part, per)
-    fraction = f'{part // shared}/{per // shared}' if part else ''
+    fraction = _fraction(part, per) if part else ''
     return Parts(MINUS if count < 0 else '', '', str(whole) if whole or not part else '', fraction)
+
+
+@lru_cache(maxsize=256)  # a tape has few
+def _fraction(part: int, per: int) -> str:
+    shared = gcd(part, per)
+    return f'{part // shared}/{per // shared}'
 
 
 def feet_inches(count: int, per: int, group: int = units.INCHES.group) -> Parts:

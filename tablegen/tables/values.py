@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from fractions import Fraction
+from functools import cached_property
 
 from msgspec import Struct
 from msgspec.structs import replace
@@ -59,7 +60,9 @@ class Value(Struct):
         datum = message(f'values.{self.way}', member=message(f'values.{self.member}'))
         head = message(f'values.{self.head or self.key}', **values.words)
         unit = DEGREE if self.kind is Kind.DEGREES else INCH
-        return Column(self.key, head, self.of, datum, self.kind, unit, self.marks)
+        column = Column(self.key, head, self.of, datum, self.kind, unit, self.marks)
+        vars(values)[self.key] = column  # found there from now on
+        return column
 
 
 def _degrees(member: str, of: Callable[[Members], Cell], head: str) -> Value:
@@ -197,7 +200,7 @@ class Values:
     jack_points_level = _level('jack', lambda it: it.cheek.jack.long_to_short_point.level, 'jack_points')
     jack_points_along = _along('jack', lambda it: it.cheek.jack.long_to_short_point.along, 'jack_points')
 
-    @property
+    @cached_property
     def jack_differences(self) -> tuple[One, ...]:
         """Return how much longer each jack is than the one before it, one a spacing."""
         datum = message('values.of', member=message('values.jack'))
@@ -211,8 +214,8 @@ class Values:
 
     def all(self) -> tuple[One, ...]:
         """Return every column, the pitch first."""
-        own = (one for one in vars(Values).values() if isinstance(one, Value))
-        return (self.pitch, *(one.__get__(self, Values) for one in own), *self.jack_differences)
+        own = [key for key, one in vars(Values).items() if isinstance(one, Value)]
+        return (self.pitch, *(getattr(self, key) for key in own), *self.jack_differences)
 
 
 def values_table(settings: Settings) -> Table[Members]:
