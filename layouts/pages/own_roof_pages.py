@@ -16,7 +16,7 @@ from layouts.paper.typeface import advance_em
 from layouts.words.board_ends import HEADS, board_sentences, end_rows
 from layouts.words.caution import caution_text
 from layouts.words.frame import HANDS, LEVELS, LINES, MEMBERS, in_rows, with_hand
-from layouts.words.lists import capital
+from layouts.words.lists import capital, pitches
 from layouts.words.pages import ALL_MEMBERS, heading
 from layouts.words.say import N_, _, say
 from tablegen.examples.own_roof import OwnRoof
@@ -176,7 +176,7 @@ def _of_kind(members: Sequence[CutMember], wide_rem: float) -> Iterator[Group]:
     there = {mark.line for member in members for mark in member.marks}
     order = [mark.line for mark in one.marks]
     lines = sorted(there & LINES.keys(), key=lambda line: order.index(line) if line in order else len(order))
-    title = capital(f'{_(MEMBERS[one.kind])}, {one.stock}, {one.pitch.text}')
+    title = capital(f'{_(MEMBERS[one.kind])}, {one.stock}, {pitches(one.pitch, one.other_pitch)}')
     said = _('Plumb {plumb}, level {level}; square {held}.').format(
         plumb=one.cut.plumb.text, level=one.cut.level.text, held=_kept(one.held.held)
     )

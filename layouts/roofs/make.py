@@ -24,7 +24,7 @@ from layouts.roofs.plates import plate_layouts
 from layouts.roofs.section_sheet import section_sheets
 from layouts.told.blocks import DEFERS, in_inches
 from layouts.words.frame import OF_PLATES
-from layouts.words.lists import joined
+from layouts.words.lists import joined, pitches
 from layouts.words.marking import slope_name
 from layouts.words.say import _
 from tablegen.frame.buying import Buying
@@ -110,7 +110,7 @@ def roof_bodies(
     plan = PlanSheet(
         frame.asked.name,
         kind_of(frame.asked),
-        frame.asked.pitch.text,
+        pitches(frame.asked.pitch, frame.asked.other_pitch),
         _sizes(frame),
         text.run(frame.asked.spacing_in),
         text.run(frame.asked.overhang_in),
@@ -148,7 +148,7 @@ def _slopes(frame: Frame) -> Iterator[str]:
             words = _('{slopes}: {pitch}, overhang {overhang}, plates {plate} under the main ones, plumb')
         yield words.format(
             slopes=joined([slope_name(name) for name in one.slopes]),
-            pitch=', '.join(leg.pitch.text for leg in one.legs),
+            pitch=pitches(*(leg.pitch for leg in one.legs)),
             overhang=in_inches(one.overhang),
             plate=in_inches(length_figure(size(exact_of(one.plate)), frame.asked.measure)),
         )

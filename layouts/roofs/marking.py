@@ -16,7 +16,7 @@ from layouts.told.blocks import in_inches
 from layouts.words.caution import caution_source, caution_text
 from layouts.words.drawings import CUT_BOARD
 from layouts.words.frame import HANDS, MEMBERS, in_rows, with_hand
-from layouts.words.lists import capital, joined
+from layouts.words.lists import capital, joined, pitches
 from layouts.words.marking import ends_of, line_name, slope_name
 from layouts.words.patterns import center_name
 from layouts.words.say import _
@@ -104,8 +104,7 @@ def marking_sheet(group: Group, frame: Frame, width: float, tight: bool = False)
         marks=marks,
         named=with_hand(marks, hands[0]) if len(hands) == 1 else marks,
         kind=joined(list(dict.fromkeys(_(MEMBERS[one.lead.member.kind]) for one in group))),
-        pitch=joined(list(dict.fromkeys(slope.members.side.pitch.text for slope in beside)))
-        or lead.pitch.text,
+        pitch=pitches(lead.pitch, lead.other_pitch),
         stock=lead.stock.name,
         boxes=tuple(_boxes(group)),
         image=cut_board(

@@ -11,7 +11,7 @@ from layouts.drawings.roof_section import SectionInk, SectionLeg, section_drawin
 from layouts.drawings.svg import Words
 from layouts.words.drawings import ROOF_SECTION
 from layouts.words.frame import AT_WALL, LEDGER_TOP, MEET
-from layouts.words.lists import joined
+from layouts.words.lists import joined, pitches
 from layouts.words.marking import slope_name
 from layouts.words.say import _
 from tablegen.frame.asked import Shed, Upper
@@ -42,7 +42,7 @@ def section_sheets(frame: Frame, width: float, height: float) -> list[SectionShe
     return [
         SectionSheet(
             joined([slope_name(name) for name in one.slopes]) if len(one.slopes) < 5 else _('every side'),
-            ', '.join(leg.pitch.text for leg in one.legs),
+            pitches(*(leg.pitch for leg in one.legs)),
             section_drawing(_ink(frame, one), width, room),
             tuple(_named(frame, one)),
         )

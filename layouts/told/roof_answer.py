@@ -20,6 +20,7 @@ from layouts.told.roof_text import (
     places_block,
     studs_block,
 )
+from layouts.words.lists import pitches
 from layouts.words.say import _, say
 from tablegen.frame.cut_list import CutList
 from tablegen.frame.gable_ends import STUD
@@ -77,7 +78,7 @@ def _rows(found: CutList, lines: Sequence[Line]) -> Iterator[list[str]]:
         at = {mark.line: mark.at for mark in one.marks}
         figures = (one.cut_from, one.overall, *(at.get(line) for line in lines))
         yield [
-            one.mark, one.hand or '', one.kind, str(one.number), one.stock, one.pitch.text, one.held.held,
+            one.mark, one.hand or '', one.kind, str(one.number), one.stock, pitches(one.pitch, one.other_pitch), one.held.held,
             one.cut.plumb.decimal, one.cut.level.decimal, *(cell for figure in figures for cell in dialect.cells(figure)),
         ]  # fmt: skip
     for board in found.boards:

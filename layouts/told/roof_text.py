@@ -29,6 +29,7 @@ from layouts.words.frame import (
     in_rows,
     with_hand,
 )
+from layouts.words.lists import pitches
 from layouts.words.say import N_, _
 from tablegen.frame.cut_list import CutList, CutMember, OfRoof
 from tablegen.numbers import text
@@ -53,7 +54,7 @@ def head(roof: OfRoof, stocks: Sequence[str]) -> Block:
     sizes = [text.run(one) for one in (roof.width, roof.length) if one is not None]
     said = _('{kind} roof, {pitch}, {spacing} on center, to the nearest {part} in').format(
         kind=roof.kind,
-        pitch=roof.pitch.text,
+        pitch=pitches(roof.pitch, roof.other_pitch),
         spacing=text.run(roof.spacing),
         part=text.rational(roof.nearest),
     )
@@ -67,13 +68,13 @@ def head(roof: OfRoof, stocks: Sequence[str]) -> Block:
 def members_blocks(found: CutList) -> Iterator[Block]:
     """Return the members: how many, of what, every mark, and their cuts."""
     rows = []
-    pitches = {one.pitch.text for one in found.members}
+    unlike = len({one.pitch.text for one in found.members}) > 1
     for mark, alike in _by_mark(found.members):
         one, kind = alike[0], _(MEMBERS[alike[0].kind])
         numbers = [
             f'{each.number} {_(HANDS[each.hand])}' if each.hand else str(each.number) for each in alike
         ]
-        named = f'{kind}, {one.pitch.text}' if len(pitches) > 1 and not one.kind.in_corner else kind
+        named = f'{kind}, {pitches(one.pitch, one.other_pitch)}' if unlike else kind
         rows.append((mark, named, ', '.join(numbers), one.stock, one.cut_from.text))
     heads = (_('Members'), _('kind'), _('number'), _('stock'), _('cut from'))
     yield columns([heads, *rows], (LEFT, LEFT, LEFT, LEFT, MIXED))

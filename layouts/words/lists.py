@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from layouts.words.say import _
+from tablegen.geometry.pitch import Pitch
 
 
 def joined(words: Sequence[str]) -> str:
@@ -12,6 +13,15 @@ def joined(words: Sequence[str]) -> str:
     if len(words) < 2:
         return ''.join(words)
     return _('{first} and {last}').format(first=', '.join(words[:-1]), last=words[-1])
+
+
+def pitches(*some: Pitch | None) -> str:
+    """Return the pitches of a roof or a corner, the others left out where there are none: '7 in 12', '7 and 9 in 12', '7 in 12 and 30°'."""
+    known = [one for one in some if one]
+    units = {one.unit for one in known}
+    if '' in units:
+        return joined([one.text for one in known])
+    return f'{joined([one.short for one in known])} {"".join(units)}'
 
 
 def span(first: str, last: str) -> str:

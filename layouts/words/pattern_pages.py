@@ -10,7 +10,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from layouts.words.caution import caution_text
 from layouts.words.drawings import ENDS
 from layouts.words.frame import HANDS, MEMBERS, in_rows, with_hand
-from layouts.words.lists import capital
+from layouts.words.lists import capital, pitches
 from layouts.words.patterns import figure_text, plate_of
 from layouts.words.say import N_, _, say
 from tablegen.frame.framed import Framed
@@ -79,7 +79,9 @@ def title_of(member: Member, hand: Hand | None = None) -> str:
     """Return what a pattern is of, in a line: its mark, if it has one, with its hand before it."""
     called = _(MEMBERS[member.kind])
     title = _(TITLE).format(
-        member=called if member.name else capital(called), pitch=member.pitch.text, stock=member.stock.name
+        member=called if member.name else capital(called),
+        pitch=pitches(member.pitch, member.other_pitch),
+        stock=member.stock.name,
     )
     return _(MARKED).format(mark=with_hand(member.name, hand), title=title) if member.name else title
 
@@ -111,7 +113,11 @@ def kinds_of(wholes: Sequence[Pattern]) -> str:
     """Return what several members are, of one pitch and stock."""
     kinds = dict.fromkeys(_(MEMBERS[one.member.kind]) for one in wholes)
     member = wholes[0].member
-    return _(TITLE).format(member=capital(', '.join(kinds)), pitch=member.pitch.text, stock=member.stock.name)
+    return _(TITLE).format(
+        member=capital(', '.join(kinds)),
+        pitch=pitches(member.pitch, member.other_pitch),
+        stock=member.stock.name,
+    )
 
 
 def part_of(whole: Pattern, piece: Piece) -> str:

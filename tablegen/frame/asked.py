@@ -223,3 +223,9 @@ class Asked(Struct, frozen=True, kw_only=True):
     sheathing_allowance: Fraction = Fraction(1, 10)
     """Share of the roof's area that is added for cuts and waste."""
     measure: Measure = Measure()
+
+    @property
+    def other_pitch(self) -> Pitch | None:
+        """Return what slopes have that are not of the main planes' pitch; None where all have that."""
+        told = (getattr(self.kind, name) for name in self.kind.__struct_fields__)
+        return next((one for one in told if isinstance(one, Pitch) and one.slope != self.pitch.slope), None)

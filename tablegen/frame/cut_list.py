@@ -70,6 +70,7 @@ class CutMember(Struct, frozen=True):
     number: int
     stock: str
     pitch: Pitch
+    other_pitch: Pitch | None
     cut_from: Length
     """Of the shortest board that it can be cut from, rounded up."""
     overall: Length
@@ -131,6 +132,7 @@ class OfRoof(Struct, frozen=True):
     name: str | None
     kind: str
     pitch: Pitch
+    other_pitch: Pitch | None
     width: Fraction | None
     length: Fraction | None
     overhang: Fraction
@@ -174,6 +176,7 @@ def _roof(asked: Asked) -> OfRoof:
         asked.name or None,
         kind_of(asked),
         asked.pitch,
+        asked.other_pitch,
         asked.width_in or None,
         asked.length_in or None,
         asked.overhang_in,
@@ -191,6 +194,7 @@ def _member(framed: Framed, measure: Measure) -> CutMember:
         framed.count,
         one.stock.name,
         one.pitch,
+        one.other_pitch,
         one.stick,
         one.overall,
         one.cut,

@@ -29,6 +29,8 @@ BESIDE = (0.9, 4.5)
 """How far words stand from the line that they name, mm."""
 TURN, NEAR, MEET_MM = 1.0, 0.03, 0.1
 """Degrees that words may be askew to it; mm, of what is drawn at one place, and of what meets on two pages."""
+FIRST_PITCH = re.compile(r'(\d+ )?\d+(/\d+|\.\d+)?°?(?=$| )')
+"""Of the pitches that stand side by side."""
 REACH = 6.4
 """Of a register mark's cross, mm."""
 
@@ -93,7 +95,7 @@ class PatternPage(Struct, dict=True):
         return ' '.join(one.text for one in sorted(level, key=lambda one: -one.start[1]))
 
     def board(self, kinds: Sequence[str]) -> tuple[str, Pitch | None]:
-        """Return what the board is called that it is of, and its pitch: they stand side by side at its head.
+        """Return what the board is called that it is of, and its pitch, of two the first: they stand side by side at its head.
 
         Given:
             kinds  what boards are called
@@ -101,7 +103,8 @@ class PatternPage(Struct, dict=True):
         for words in (self.title, self.facts):
             parts = re.split(r', |\. |: ', words)
             for before, part in pairwise(parts):
-                pitch = pitch_of(part) if f' in {FOOT_IN}' in part or '°' in part else None
+                first = FIRST_PITCH.match(part) if f' in {FOOT_IN}' in part or '°' in part else None
+                pitch = pitch_of(first[0]) if first else None
                 if pitch is not None:
                     named = [kind for kind in kinds if f' {before.lower()}'.endswith(f' {kind}')]
                     return max(named, key=len, default=''), pitch

@@ -20,8 +20,7 @@ def read_plan(sheet: Sheet, it: Reading) -> None:
     it.found.read |= sheet.pages
     asked, sentences = it.asked, it.names.sentences
     words = sheet.more.split(', ')
-    pitch = asked.word('pitch')
-    it.figure(sheet.page, '', sentences['title'].partition(' {')[2].partition('}')[0], words[1] if len(words) > 1 else '', pitch, pitch.removesuffix(' deg') + '°')  # fmt: skip
+    it.figure(sheet.page, '', sentences['title'].partition(' {')[2].partition('}')[0], words[1] if len(words) > 1 else '', it.pitches(asked.pitches))  # fmt: skip
     sizes = told(sentences['sizes'], ', '.join(words[2:]))
     for key in ('width', 'length') if 'width' in asked.told else ():
         it.figure(sheet.page, '', key, sizes[key] if sizes else '', run_told(asked.inches(key)))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from decimal import Decimal
 
 from tablegen.proof.digits import SLACK
@@ -53,13 +53,8 @@ def _title(sheet: Sheet, marks: Sequence[str], lead: Boards, it: Reading) -> Non
     pitches = dict.fromkeys(one.pitch for one in it.roof.slopes if one.name in names)
     kinds = dict.fromkeys(it.kinds.get(mark, '') for mark in marks)
     stock = it.asked.word(lead.stock)
-    right = [f'{_row(kinds, it)}, {_row(some, it)}, {stock}' for some in (pitches, list(pitches)[::-1])]
+    right = [f'{it.row(kinds)}, {it.pitches(some)}, {stock}' for some in (list(pitches), list(pitches)[::-1])]
     it.figure(sheet.page, sheet.title, '', sheet.more, *right)
-
-
-def _row(words: Iterable[str], it: Reading) -> str:
-    *first, last = words
-    return it.names.sentences['and'].format(first=', '.join(first), last=last) if first else last
 
 
 def _hand(sheet: Sheet, it: Reading) -> str:

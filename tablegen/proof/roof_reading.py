@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable, Sequence
 from decimal import Decimal
 from fractions import Fraction
 from math import ceil
@@ -89,6 +90,18 @@ class Reading(Struct):
     def degrees(self, page: int, row: str, head: str, printed: str, value: Decimal) -> None:
         """Take an angle down."""
         self.figure(page, row, head, printed, f'{decimals(value, 2)}°')
+
+    def row(self, words: Iterable[str]) -> str:
+        """Return words in a row as they are told."""
+        *first, last = words
+        return self.names.sentences['and'].format(first=', '.join(first), last=last) if first else last
+
+    def pitches(self, told: Sequence[str]) -> str:
+        """Return pitches in a row as they are told: what all are over but once."""
+        over = f' in {FOOT_IN}'
+        if all(one.endswith(over) for one in told):
+            return self.row(one.removesuffix(over) for one in told) + over
+        return self.row(told)
 
     def strange(self, page: int, words: str) -> None:
         """Take down what is not known."""

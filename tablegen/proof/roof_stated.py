@@ -54,6 +54,13 @@ class Asked(Struct, frozen=True):
         words = self.word(key) if key and key in self.told else self.word('pitch')
         return f'{words.removesuffix(" deg")}°' if words.endswith(' deg') else words
 
+    @property
+    def pitches(self) -> list[str]:
+        """Return the pitches of its slopes as they are told, the main one first."""
+        keys = ['pitch', *(key for key in self.told if key.endswith('pitch') and key != 'pitch')]
+        slopes = {self.slope(key): self.pitch_told(key) for key in reversed(keys)}
+        return [slopes[slope] for slope in dict.fromkeys(map(self.slope, keys))]
+
     def depth(self, key: str) -> Fraction:
         """Return how deep boards of a size are."""
         return DEPTHS[self.word(key, self.word('stock.rafters'))]

@@ -223,6 +223,7 @@ def _member(
         overall=length_figure(cut[-1] - cut[0], of.measure),
         stick=length_rounded_up(cut[-1] - cut[0] + lean, of.measure),
         cautions=called if in_corner else pitch_cautions(slope) + called,
+        other_pitch=of.other.side.pitch if in_corner and of.other else None,
     )
 
 

@@ -247,6 +247,8 @@ class Member(Struct, frozen=True):
     """Of a backed hip; None where the top stays square."""
     upper_mouth: Mouth | None = None
     """The second one of a shed's rafter that runs over a beam, its heel at Line.UPPER_PLATE."""
+    other_pitch: Pitch | None = None
+    """Of a hip or valley, that of its other slope where it is not alike."""
     on_raised_plate: bool = False
     """Whether a hip's heel stands where it crosses a raised plate's line, aside of the plates' corner."""
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import re
 import subprocess
 
@@ -13,9 +14,13 @@ from test_roof_verb import sixteenths
 
 from layouts.build import build_roof
 from layouts.roofs.make import roof_bodies
+from layouts.told.roof_answer import roof_json, roof_text
+from layouts.words.pattern_pages import title_of
 from layouts.words.patterns import plate_of
+from tablegen.frame.cut_list import cut_list
 from tablegen.frame.frame import frame
 from tablegen.frame.pieces import to_buy
+from tablegen.roof.member import Kind
 
 MORE = {'pitch': 7, 'width': '24 ft', 'length': '36 ft', 'overhang.eave': '16 in', 'hip.end_pitch': 9}
 RISE, STEEP = mpf(7) / 12, mpf(9) / 12
@@ -48,10 +53,41 @@ def test_matched_overhangs_are_told():
     assert f'left end and right end: 9 in 12, overhang {sixteenths(OUT * RISE / STEEP)} in.' in plan
 
 
+@pytest.mark.parametrize(
+    ('kind', 'more', 'said', 'other'),
+    [
+        ('saltbox', {}, '7 and 4 in 12', '4 in 12'),
+        ('gambrel', {'pitch': '16 1/2'}, '16 1/2 and 4 in 12', '4 in 12'),
+        ('half-hip', {'half-hip.end_pitch': '45 deg'}, '7 in 12 and 45°', '45°'),
+        ('wing', {'pitch': '30 deg', 'wing.pitch': '35 deg'}, '30° and 35°', '35°'),
+        ('hip', {'pitch': 12, 'hip.end_pitch': '45 deg'}, '12 in 12', None),
+    ],
+)
+def test_a_roof_is_named_by_all_its_pitches(kind, more, said, other):
+    """Source: what was asked; 45 degrees rise 12 in 12."""
+    framed = frame(roof(kind, **more))
+    found = cut_list(framed, None)
+    plan = page_text(roof_bodies(framed, to_buy(framed), 'letter')[0])
+
+    assert f'{kind} roof, {said}, ' in plan
+    assert roof_text(found, ['checks']).splitlines()[0].startswith(f'{kind} roof, {said}, ')
+    assert json.loads(roof_json(found, ['checks']))['roof'].get('other_pitch') == other
+
+
+def test_a_hip_between_two_pitches_is_named_by_both():
+    framed = frame(roof('hip', **MORE))
+    hip = next(one.member for one in framed.members if one.member.kind is Kind.HIP)
+
+    assert title_of(hip) == 'H, hip, 7 and 9 in 12, 2×8'
+    assert re.search(
+        r'^  H +hip, 7 and 9 in 12 ', roof_text(cut_list(framed, None), ['members']), re.MULTILINE
+    )
+
+
 def test_both_hands_of_a_hip_are_led_to(sheets):
     assert re.search(r'H left page ?; H right page', sheets[0])
     titles = [one for one in sheets if one.startswith('H hip')]
-    assert [one.splitlines()[0] for one in titles] == ['H hip, 7 in 12 and 9 in 12, 2×8'] * 2
+    assert [one.splitlines()[0] for one in titles] == ['H hip, 7 and 9 in 12, 2×8'] * 2
 
 
 SMALL = {
