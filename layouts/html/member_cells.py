@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from markupsafe import Markup
+from markupsafe import Markup, escape
 
 from layouts.paper.blanks import blank
 from layouts.paper.longer import CUTS
@@ -45,8 +45,8 @@ def member_line(name: str, cells: Sequence[str], is_head: bool, width: float) ->
 def _told(words: str, is_head: bool, room: float) -> tuple[float, Markup]:
     """Return how wide words are set, rem, and the words."""
     wide = (advance_em(words, *CUTS['bold']) if is_head else line_em(words)) * SIZE
-    told = Markup('<b>{}</b>').format(words) if is_head else Markup.escape(words)
+    told = Markup(f'<b>{escape(words)}</b>') if is_head else escape(words)
     if wide <= room:
         return wide, told
     share = room / wide
-    return room, Markup('<span style="font-size:{:.3f}em;line-height:0">{}</span>').format(share, told)
+    return room, Markup(f'<span style="font-size:{share:.3f}em;line-height:0">{told}</span>')

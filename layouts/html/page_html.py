@@ -9,7 +9,7 @@ from importlib.resources import files
 from pathlib import Path
 
 from jinja2 import Environment, PackageLoader, StrictUndefined
-from markupsafe import Markup
+from markupsafe import Markup, escape
 
 from layouts.html.compiled import Compiled
 from layouts.html.kept_numbers import with_kept_numbers
@@ -48,7 +48,7 @@ def environment() -> Environment:
 
 def kept(words: str, after: str = '') -> Markup:
     """Return words that stay in one line, lest a number part from its fraction."""
-    return Markup('<span class="kept">{}{}</span>').format(words, after)
+    return Markup(f'<span class="kept">{escape(words)}{escape(after)}</span>')
 
 
 def pages_html(pages: Iterable[Page], title: str) -> str:

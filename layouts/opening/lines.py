@@ -60,6 +60,11 @@ class Lines(Struct, frozen=True):
     size: float
     text: Markup
 
+    @property
+    def place(self) -> str:
+        """Return where they stand, as a style."""
+        return f'left:{self.left}rem;top:{self.top}rem;font-size:{self.size}rem'
+
 
 def length(figure: Figure | None, mark: str = '', none: str = '') -> Cell:
     """Return a length, a mark beside it, whole numbers to end and fractions to begin under one another."""
@@ -168,4 +173,4 @@ def widest(words: Sequence[str], size: float) -> float:
 def _smaller(words: str, share: float) -> str:
     if share == 1:
         return words
-    return Markup('<span style="font-size:{:.3f}em;line-height:0">{}</span>').format(share, words)
+    return Markup(f'<span style="font-size:{share:.3f}em;line-height:0">{escape(words)}</span>')

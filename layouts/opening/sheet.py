@@ -35,6 +35,11 @@ class Head(Struct, frozen=True):
     right: bool
     """Whether they end at the right edge of their place."""
 
+    @property
+    def place(self) -> str:
+        """Return where it stands, as a style."""
+        return f'left:{self.left}rem;top:{self.top}rem;width:{self.width}rem'
+
 
 class Sheet(Struct):
     """What is put on one page so far; places in units, rows from 0."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from math import sqrt
 
-from markupsafe import Markup
+from markupsafe import Markup, escape
 
 from layouts.paper.typeface import advance_em
 
@@ -33,9 +33,8 @@ def fitted(words: str, room: float, size: float, cut: str = 'text') -> str | Mar
     wide = advance_em(words, *CUTS[cut]) * size
     if wide <= room:
         return words
-    return Markup('<span style="font-size:{:.3f}em;line-height:0;white-space:nowrap">{}</span>').format(
-        room / wide, words
-    )
+    style = f'font-size:{room / wide:.3f}em;line-height:0;white-space:nowrap'
+    return Markup(f'<span style="{style}">{escape(words)}</span>')
 
 
 def size_in(words: Sequence[str], rooms: Sequence[float], size: float, cut: str) -> float:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Self
 
-from markupsafe import Markup
+from markupsafe import Markup, escape
 from msgspec import Struct
 
 from layouts.paper.longer import size_in
@@ -29,7 +29,7 @@ class PageNumber(int):
 
     def linked(self, words: str) -> Markup:
         """Return words as a link to the page."""
-        return Markup('<a href="{}{}">{}</a>').format(LINK_TO_PAGE, int(self), words)
+        return Markup(f'<a href="{LINK_TO_PAGE}{int(self)}">{escape(words)}</a>')
 
 
 class Tab(Struct, frozen=True):

@@ -7,6 +7,7 @@ the one whose sides agree, square in plan: square_corner(slope, slope), Pitch.co
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from fractions import Fraction
 from functools import cached_property
 
@@ -45,8 +46,15 @@ class Corner(Struct, frozen=True, dict=True):
         """Return the square of hip_length for one inch of run of A, in²: what long tables of runs are rounded from."""
         return 1 + 1 / self.plan_a.tan().squared() + self.slope_a.squared()  # 1 + cot² is 1/sin²
 
+    @cached_property
+    def in_plane(self) -> Angle:
+        """Return in_plane of it, which every jack asks for."""
+        return Angle(self.plan_a.tan() / Angle(self.slope_a).cosine())
+
     def turned(self) -> Corner:
-        """Return the same corner with A and B changed over."""
+        """Return the same corner with A and B changed over: itself where both sides are of one slope."""
+        if self.slope_a is self.slope_b:
+            return self
         return Corner(
             self.slope_b,
             self.slope_a,
@@ -138,7 +146,13 @@ def in_plane(at: Corner) -> Angle:
 
     Source: for each inch along the eave the hip gains tan a of level run of A, which the slope stretches by 1/cos θ.
     """
-    return Angle(at.plan_a.tan() / Angle(at.slope_a).cosine())
+    return at.in_plane
+
+
+def greater(of: Callable[[Corner], Exact], at: Corner) -> Exact:
+    """Return the greater of what a corner's two sides have."""
+    other = at.turned()
+    return of(at) if other is at else max(of(at), of(other))
 
 
 def jack_difference(spacing_in: Fraction, at: Corner) -> Exact:

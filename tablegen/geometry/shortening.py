@@ -8,8 +8,9 @@ that into inches along the member's edge.
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import partial
 
-from tablegen.geometry.corner import Corner
+from tablegen.geometry.corner import Corner, greater
 from tablegen.numbers.angles import Angle
 from tablegen.numbers.exact import Exact, exact
 
@@ -82,7 +83,7 @@ def hip_between_commons(common_thickness_in: Fraction, at: Corner) -> Exact:
 
     Source: the greater of the two of hip_at_common; see its note.
     """
-    return max(hip_at_common(common_thickness_in, at), hip_at_common(common_thickness_in, at.turned()))
+    return greater(partial(hip_at_common, common_thickness_in), at)
 
 
 def valley_between_ridges(ridge_a_in: Fraction, ridge_b_in: Fraction, at: Corner) -> Exact:

@@ -96,7 +96,11 @@ def hold(level_in: Exact | Rational, rise_in: Exact) -> Hold:
     holds = 1
     while rise_in > TONGUE_REACH * holds or level_in > BODY_REACH * holds:
         holds *= 2
-    return Hold(exact(level_in) / holds, rise_in / holds, holds)
+    return (
+        Hold(exact(level_in) / holds, rise_in / holds, holds)
+        if holds > 1
+        else Hold(exact(level_in), rise_in, 1)
+    )
 
 
 def common_hold(slope: Exact) -> Hold:

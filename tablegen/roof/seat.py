@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import partial
 from typing import Any, ClassVar
 
 from msgspec import Struct
 
 from tablegen.geometry import backing, seat, tail
-from tablegen.geometry.corner import Corner
+from tablegen.geometry.corner import Corner, greater
 from tablegen.numbers.exact import Exact, sign
 from tablegen.numbers.figure import length_rounded_down, length_rounded_up
 from tablegen.numbers.units import Stock
@@ -116,7 +117,7 @@ def common_notch(side: Side) -> Notch:
 
 def greater_drop(side: Side) -> Exact:
     """Return the drop that serves both planes: at a corner of two pitches the greater one."""
-    return max(backing.drop_plumb(side.boards.hip_in, at) for at in (side.at, side.at.turned()))
+    return greater(partial(backing.drop_plumb, side.boards.hip_in), side.at)
 
 
 def dropped_hip(side: Side) -> Notch:
