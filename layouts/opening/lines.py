@@ -146,18 +146,19 @@ def lines_at(
             start += wide(f'{line.name} ', size)
         if small := line.words or line.name:
             pieces.append(Piece(start, wide(small, size * share), _smaller(small, share)))
-        told.append(_run(edge, (*pieces, *cells), size))
+        run = _run(edge, (*pieces, *cells), size)
+        told.append(escape(''.join(run)) if share == 1 else ''.join(map(escape, run)))
     return Lines(round(edge / 10, 4), round(top / 10, 4), round(size / 10, 4), Markup('\n'.join(told)))
 
 
-def _run(at: float, pieces: Sequence[Piece], size: float) -> str:
-    """Return a line as HTML from a place on."""
+def _run(at: float, pieces: Sequence[Piece], size: float) -> list[str]:
+    """Return a line from a place on: its pieces, blanks before each."""
     told: list[str] = []
     for one in pieces:
         blanks = blank((one.begins - at) / size)
-        told += (blanks, escape(one.words))
+        told += (blanks, one.words)
         at = at + wide(blanks, size) + one.width
-    return ''.join(told)
+    return told
 
 
 def wide(words: str, size: float) -> float:

@@ -7,7 +7,7 @@ from fractions import Fraction
 from functools import cache
 from itertools import product
 
-from markupsafe import Markup
+from markupsafe import Markup, escape
 from msgspec import Struct
 
 from layouts.drawings.compact_hold import compact_hold
@@ -146,7 +146,7 @@ def _common_said(tables: PitchTables, runs: OpeningRuns, marks: Markup, reading:
                 '<b>To have it exact</b>: run in feet × exact foot; take half the ridge off the run for its cut.'
             )
         )
-    return _Told(Markup('{} {} {}').format(marks, sums, exact.format(page=reading)))
+    return _Told(Markup(f'{marks} {escape(sums)} {exact.format(page=reading)}'))
 
 
 def _hip_said(tables: PitchTables, runs: OpeningRuns, marks: Markup) -> _Told:

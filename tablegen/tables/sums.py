@@ -102,7 +102,9 @@ def _steps(square: Fraction, skew: Fraction, longest: int) -> tuple[int, int, in
     """
     across = square * skew
     below = lcm(square.denominator, across.denominator)
-    most = 4 * (isqrt(int(4 * square * longest**2)) + isqrt(int(4 * across)) + 2) + 1
+    most = (
+        4 * (isqrt(4 * square.numerator * longest**2 // square.denominator) + isqrt(int(4 * across)) + 2) + 1
+    )
     bits = (2 * (longest + 1) * below**2 * most**3).bit_length()
     up = isqrt((square.numerator << 2 * bits) // square.denominator) + 1
     return up, isqrt((across.numerator << 2 * bits) // across.denominator), bits
