@@ -13,6 +13,7 @@ import traceback
 import warnings
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager, suppress
+from functools import partial
 from io import DEFAULT_BUFFER_SIZE
 from itertools import chain
 from multiprocessing.connection import Connection, wait
@@ -230,7 +231,8 @@ def _divided(homes: Sequence[Connection], ids: mmap.mmap) -> Connection:
 
 def _work(home: Connection, work: Work[Item]) -> None:
     """Do the work, item by item until None comes, and send home how far each has come, what it warns of, then None or what went wrong."""
-    home.send(None)
+    tell = partial(_send, home)
+    tell(None)
     while True:
         try:
             item = home.recv()
@@ -242,10 +244,10 @@ def _work(home: Connection, work: Work[Item]) -> None:
             gc.collect()
         try:
             with warnings.catch_warnings(record=True) as heard:
-                work(item, home.send)
+                work(item, tell)
             for one in heard:
-                home.send(one.message)
-            home.send(None)
+                tell(one.message)
+            tell(None)
         except Exception as fault:
             _send_fault(home, fault)
 
@@ -253,4 +255,12 @@ def _work(home: Connection, work: Work[Item]) -> None:
 def _send_fault(home: Connection, fault: Exception) -> None:
     if not isinstance(fault, (BookError, OSError, MemoryError)):
         fault.add_note(traceback.format_exc())
-    home.send(fault)
+    _send(home, fault)
+
+
+def _send(home: Connection, word: object) -> None:
+    """Send a word home; where nobody is at home any more, this process ends in silence."""
+    try:
+        home.send(word)
+    except (BrokenPipeError, ConnectionResetError):
+        os._exit(1)
