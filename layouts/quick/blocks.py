@@ -6,7 +6,7 @@ from layouts.quick.beside import Beside
 from layouts.quick.faces import UNITS
 from layouts.quick.flow import broken_lines, needed_width
 from layouts.quick.layers import Inked, Layer, Room
-from layouts.quick.lines import IN_LINE, Boxed, Links, inlines, kept_lines, put_line
+from layouts.quick.lines import IN_LINE, Boxed, Links, blank, inlines, kept_lines, put_line
 from layouts.quick.looks import Look, said
 from layouts.quick.refusal import NotPlain
 from layouts.quick.tables import TABLE, Table
@@ -124,7 +124,7 @@ class Blocks:
             if own.float != 'none':
                 self._put_beside(child, line, room, layer)
             elif own.position == 'absolute':
-                if any(not isinstance(part, str) or part.strip() for part in line):
+                if not blank(line):
                     raise NotPlain('placed_within_a_line')
                 down = room.next
                 self.waiting[-1].append((child, room.x, down, layer))
@@ -160,14 +160,14 @@ class Blocks:
         self.beside = Beside(x - left, y, y + top + height + bottom)
 
     def _lines(self, within: list[Element | str], look: Look, room: Room, layer: Layer) -> None:
-        if not within or (
-            all(isinstance(one, str) and not one.strip() for one in within) and look.white_space != 'pre'
-        ):
+        if look.white_space != 'pre' and blank(within):
+            return
+        if not within:
             return
         links = Links()
         told = inlines(within, look, self, links)
         if look.white_space == 'pre':
-            lines = kept_lines(told, look)
+            lines = kept_lines(told, look, look.align != 'start')
         elif look.white_space in ('normal', 'nowrap'):
             beside = self.beside if self.beside and room.next < self.beside.bottom else None
             rooms = beside.rooms(look, room) if beside else room.width
@@ -204,14 +204,12 @@ class Blocks:
         """Put what is placed by the edges of the block whose padding box this is."""
         for one, static_x, static_y, layer in self.waiting.pop():
             look, placed = self.looks[one]
-            left, right, top, bottom = (
-                said(look, placed, side, whole)
-                for side, whole in (('left', width), ('right', width), ('top', height), ('bottom', height))
-            )
+            left, right = said(look, placed, 'left', width), said(look, placed, 'right', width)
+            top, bottom = said(look, placed, 'top', height), said(look, placed, 'bottom', height)
             wide = said(look, placed, 'width', width)
-            if None in look.margin or any(look.margin) or placed.keys() & {'margin-left', 'margin-top'}:
+            if look.spaced or placed.keys() & {'margin-left', 'margin-top'}:
                 raise NotPlain('margin_of_what_is_placed')
-            around = look.border[1] + look.border[3] + look.padding[1] + look.padding[3]
+            around = look.around[1] + look.around[3]
             if wide is None:
                 if left is not None and right is not None:
                     wide = width - left - right - around

@@ -52,13 +52,17 @@ class Within(Named):
 class Placed(Named):
     """One that knows its place among others too."""
 
-    __slots__ = ('ancestors', 'etree_siblings', 'index', 'parent', 'previous', 'within')
+    __slots__ = ('etree_siblings', 'index', 'parent', 'previous', 'within')
 
     def __init__(self, of: Within, parent: Any, index: int, siblings: list[Element], previous: Any):
         self.local_name, self.classes, self.id = of.local_name, of.classes, of.id
         self.etree_element, self.within = of.etree_element, of
-        self.parent, self.ancestors = parent, (*parent.ancestors, parent)
-        self.index, self.etree_siblings, self.previous = index, siblings, previous
+        self.parent, self.index, self.etree_siblings, self.previous = parent, index, siblings, previous
+
+    @property
+    def ancestors(self) -> tuple[Any, ...]:
+        """Return all that it stands in, from the outermost on."""
+        return (*self.parent.ancestors, self.parent)
 
 
 class Cascade:

@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterator, Sequence
 from functools import cache
 
 from layouts.quick.faces import UNITS
-from layouts.quick.lines import Line, Links, Putting, Space, Words, inlines, kept_lines
+from layouts.quick.lines import Line, Links, Putting, Space, Words, blank, inlines, kept_lines
 from layouts.quick.looks import Look, said
 from layouts.quick.refusal import NotPlain
 from layouts.quick.tree import Element
@@ -21,12 +21,19 @@ def broken_lines(
     told: Sequence[Words | Space], look: Look, rooms: float | Callable[[int], float], language: str
 ) -> list[Line]:
     """Return lines of words, broken where the room ends: px, of all of them or of each by its number."""
-    flow, indent = _Flow(told), round((look.indent or 0) * UNITS)
+    indent = round((look.indent or 0) * UNITS)
     lines: list[Line] = []
 
     def room() -> int:
         return int((rooms(len(lines)) if callable(rooms) else rooms) * UNITS)
 
+    if len(told) == 1 and (only := told[0]) and isinstance(only, Words) and not only.box and not only.whole:
+        text = _even(only.text).removeprefix(' ')
+        wide = only.wide(text.rstrip(' '))
+        if wide and indent + wide <= room():
+            above, below = max(look.baseline, only.above), max(look.height - look.baseline, only.below)
+            return [Line(above, below, indent + wide, [(indent, only, text)])]
+    flow = _Flow(told)
     bare = len(flow.text.rstrip(' '))
     if bare and '\n' not in flow.text and indent + flow.width(0, bare) <= room():
         return [flow.line(0, bare, look, indent)]
@@ -72,10 +79,10 @@ def needed_width(blocks: Putting, one: Element, look: Look, free: float) -> floa
             widest = max(widest, width)
         else:
             line.append(child)
-    if any(not isinstance(part, str) or part.strip() for part in line):
+    if not blank(line):
         told = inlines(line, look, blocks, Links())
         made = (
-            kept_lines(told, look)
+            kept_lines(told, look, True)
             if look.white_space == 'pre'
             else broken_lines(told, look, WIDE, blocks.language)
         )
@@ -98,9 +105,7 @@ class _Flow:
             if isinstance(one, Space):
                 self.spaces.append((at, one))
                 continue
-            text = '\n' if one.whole == -1 else one.text
-            if one.whole != -1 and ('\n' in text or '  ' in text or '\t' in text):
-                text = BLANKS.sub(' ', text)
+            text = '\n' if one.whole == -1 else _even(one.text)
             if text[:1] == ' ' and (not pieces or pieces[-1][-1] in ' \n'):
                 text = text[1:]
             if text:
@@ -192,6 +197,11 @@ class _Flow:
             made.above, made.below = max(made.above, one.above), max(made.below, one.below)
         made.width += sum(space.width for _at, space in spaces)
         return made
+
+
+def _even(text: str) -> str:
+    """Return a text with its blanks made one."""
+    return BLANKS.sub(' ', text) if '\n' in text or '  ' in text or '\t' in text else text
 
 
 @cache

@@ -92,10 +92,18 @@ class Putting(Protocol):
         """Return a box that stands in a line."""
 
 
+def blank(within: Sequence[Element | str]) -> bool:
+    """Tell whether nothing stands there but blanks."""
+    return all(isinstance(one, str) and not one.strip() for one in within)
+
+
 def inlines(
     within: Sequence[Element | str], look: Look, blocks: Putting, links: Links
 ) -> list[Words | Space]:
     """Return what stands in a block's lines, in order."""
+    around = look.baseline, look.height - look.baseline
+    if len(within) == 1 and isinstance(within[0], str):
+        return [Words(within[0], look, *around, 0, 0)]
     told: list[Words | Space] = []
     wholes = [0]
 
@@ -133,7 +141,7 @@ def inlines(
                 if right:
                     told.append(Space(right, False))
 
-    add(within, look, look.baseline, look.height - look.baseline, 0, 0)
+    add(within, look, *around, 0, 0)
     return told
 
 
@@ -146,46 +154,47 @@ def _refuse_odd(one: Element, look: Look, placed: dict[str, float]) -> None:
         raise NotPlain('a_ground_in_a_line')
 
 
-def kept_lines(told: Sequence[Words | Space], look: Look) -> list[Line]:
-    """Return the lines of preformatted words, as they are."""
+def kept_lines(told: Sequence[Words | Space], look: Look, measured: bool) -> list[Line]:
+    """Return the lines of preformatted words, as they are; how wide they are only if they are to be measured."""
     lines = [Line(look.baseline, look.height - look.baseline)]
     for one in told:
         if isinstance(one, Space) or one.box:
             raise NotPlain('space_in_preformatted_words')
+        if '\t' in one.text and not one.look.tab:
+            raise NotPlain('tab')
         for place, text in enumerate(one.text.split('\n')):
             if place:
                 lines.append(Line(look.baseline, look.height - look.baseline))
             if text:
                 line = lines[-1]
-                if '\t' in text:
-                    line.width = _after_tabs(line.width, one.look, text, line, one)
-                else:
-                    line.parts.append((line.width, one, text))
-                    line.width += one.look.cut.wide(text)
+                if line.parts:
+                    line.width = _end(*line.parts[-1])
+                line.parts.append((line.width, one, text))
                 line.above, line.below = max(line.above, one.above), max(line.below, one.below)
     if not lines[-1].parts:
         lines.pop()
+    if measured:
+        for line in lines:
+            line.width = _end(*line.parts[-1]) if line.parts else 0
     return lines
 
 
-def _after_tabs(at: float, look: Look, text: str, line: Line, one: Words) -> float:
-    """Add words with tabs in them, whose stops are counted from their own beginning, and return where they end."""
-    if not look.tab:
-        raise NotPlain('tab')
-    line.parts.append((at, one, text))
-    end = 0
+def _end(at: float, one: Words, text: str) -> float:
+    """Return where preformatted words end, whose tab stops are counted from their own beginning."""
+    end, tab = 0, one.look.tab
     for place, cell in enumerate(text.split('\t')):
         if place:
-            end = (end // look.tab + 1) * look.tab
-        end += look.cut.wide(cell)
+            end = (end // tab + 1) * tab
+        end += one.look.cut.wide(cell)
     return at + end
 
 
 def put_line(line: Line, look: Look, room: Room, y: float, links: Links, layer: Layer) -> None:
     """Put a line of a block under a height."""
-    width, base = line.width / UNITS, y + line.above
-    free = 0.0 if width >= room.width else room.width - width
-    x = room.x + {'start': 0.0, 'center': free / 2, 'end': free}[look.align]
+    base, x = y + line.above, room.x
+    if look.align != 'start':
+        free = max(0.0, room.width - line.width / UNITS)
+        x += {'center': free / 2, 'end': free}[look.align]
     met: dict[int, tuple[float, float]] = {}
     for at, words, text in line.parts:
         begins = x + at / UNITS

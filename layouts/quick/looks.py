@@ -77,6 +77,7 @@ class Look:
         self.underline = style['text_decoration_line'] != 'none'
         self.transform = style['transform']
         self.margin = tuple([length(self._own(name, 0)) for name in MARGINS])
+        self.spaced = None in self.margin or any(self.margin)
         self.outside = tuple([margin or 0.0 for margin in self.margin])
         self.padding = tuple([length(self._own(name, 0)) or 0.0 for name in PADDINGS])
         self.border = tuple([self._border(*names) for names in BORDERS])
@@ -146,6 +147,7 @@ class Looks:
         self._numbers: dict[int, int] = {}
         """The same, by where it lies: the cascade has one for all of which the same rules are true."""
         self._looks: dict[object, Look] = {}
+        self._splits: dict[str, tuple[str, tuple[tuple[str, str], ...]]] = {}
 
     def of(self, page: Element) -> dict[Element, tuple[Look, dict[str, float]]]:
         """Return the look of every element of a page, and what its own style attribute says of its place, px."""
@@ -192,7 +194,7 @@ class Looks:
             return False
         number, rules, cascaded = known
         said = one.attributes.get('style', '')
-        inherited, placed = self._split(said) if said else ('', ())
+        inherited, placed = (self._splits.get(said) or self._split(said)) if said else ('', ())
         key = id(parent), rules, inherited
         look = self._looks.get(key)
         if look is None:
@@ -208,7 +210,9 @@ class Looks:
         """Return what a style attribute says of looks, and what of places."""
         declared = DECLARED.findall(said)
         looks = ';'.join([f'{name}:{value}' for name, value in declared if not _placed(name, value)])
-        return looks, tuple([(name, value) for name, value in declared if _placed(name, value)])
+        places = tuple([(name, value) for name, value in declared if _placed(name, value)])
+        self._splits[said] = looks, places
+        return looks, places
 
     def _px(self, value: str, look: Look) -> float:
         if value == '0':

@@ -12,7 +12,7 @@ from layouts.quick.columns import Asked, fixed_widths
 from layouts.quick.faces import UNITS
 from layouts.quick.flow import least_and_most
 from layouts.quick.layers import Inked, Layer, Room
-from layouts.quick.lines import IN_LINE, Links, Putting, inlines
+from layouts.quick.lines import IN_LINE, Links, Putting, blank, inlines
 from layouts.quick.looks import SIDES, Look, said
 from layouts.quick.refusal import NotPlain
 from layouts.quick.tree import Element
@@ -195,7 +195,7 @@ class Table:
             if child is not None and (own is None or own.display in (('inline', 'flow'), IN_LINE)):
                 line.append(child)
                 continue
-            if any(not isinstance(part, str) or part.strip() for part in line):
+            if not blank(line):
                 told = inlines(line, look, blocks, Links())
                 narrow, broad = least_and_most(told, look, blocks.language)
                 least, most = max(least, narrow / UNITS), max(most, broad / UNITS)
