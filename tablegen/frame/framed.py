@@ -72,8 +72,11 @@ Placed = tuple[Member, Hand | None, Standing]
 def framed_members(asked: Asked, plan: Plan) -> Iterator[Framed]:
     """Return all members by kind, then from the shortest."""
     by_kind: dict[Kind, dict[tuple[tuple[str, ...], str], list[Placed]]] = {}
+    told: tuple[Member, tuple[str, ...]] | None = None
     for member, hands, standing in _placed(asked, plan):
-        alike = _lengths(member), ' '.join(hand or '' for hand in hands)
+        if told is None or told[0] is not member:
+            told = member, _lengths(member)
+        alike = told[1], ' '.join(hand or '' for hand in hands)
         hand = next((one for one in hands if one), None)
         by_kind.setdefault(member.kind, {}).setdefault(alike, []).append((member, hand, standing))
     for kind in Kind:

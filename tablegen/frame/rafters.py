@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
+from operator import is_
 
 from msgspec import Struct
 from msgspec.structs import replace
@@ -72,25 +73,41 @@ def rafters_of(slope: Slope, asked: Asked, lift_in: Exact, main_slope: Exact) ->
 
     Given:
         lift_in, main_slope  of the main roof's sheathing and boards, under what is laid on it
+
+    Notes:
+        1. Between two level lines, away from a valley, one rafter is as the next.
     """
+    between: tuple[Region, Reach, Reach] | None = None
     for region, along, lower, upper in slope.standing():
-        members, side = slope.members, slope.members.side
-        kind = Kind.END_COMMON if upper.off_in is not None else KINDS[lower.edge, upper.edge]
-        if kind is Kind.SHED_RAFTER and sign(upper.rate):  # a bay's jack, that the wall cuts as a hip would
-            kind = Kind.HIP_JACK
-        foot = _foot(side, lower)
-        if lower.edge is Edge.BOARD:
-            foot = replace(laid_end(side, lift_in, main_slope), long=foot.long)
-        if lower.edge is Edge.PLATE:
-            out, foot = tail_of(region, along, side, free_tail(asked, slope))
-            members = members if out is side.overhang_in else Members(replace(side, overhang_in=out))
-        run = upper.at(along) - lower.at(along)
-        head = head_of(side, upper)
-        member = rafter('', kind, Plane(members, run, asked.measure), run, head, foot)
-        if upper.edge is Edge.OVER:
-            member = _over_beam(member, upper.thickness_in, side)
+        level = not (sign(lower.rate) or sign(upper.rate) or region.valley_out_in(along))
+        if not (level and between and all(map(is_, between, (region, lower, upper)))):
+            foot = _foot(slope.members.side, lower)
+            if lower.edge is Edge.BOARD:
+                foot = replace(laid_end(slope.members.side, lift_in, main_slope), long=foot.long)
+            member = _rafter(slope, asked, region, along, lower, upper, foot)
+            between = (region, lower, upper) if level else None
         if _is_board(member):
             yield Stood(member, slope, along, lower.at(along), upper.at(along))
+
+
+def _rafter(
+    slope: Slope, asked: Asked, region: Region, along: Exact, lower: Reach, upper: Reach, foot: End
+) -> Member:
+    """Return the rafter at a place along.
+
+    Given:
+        foot  its lower end, where that is not on a plate
+    """
+    members, side = slope.members, slope.members.side
+    kind = Kind.END_COMMON if upper.off_in is not None else KINDS[lower.edge, upper.edge]
+    if kind is Kind.SHED_RAFTER and sign(upper.rate):  # a bay's jack, that the wall cuts as a hip would
+        kind = Kind.HIP_JACK
+    if lower.edge is Edge.PLATE:
+        out, foot = tail_of(region, along, side, free_tail(asked, slope))
+        members = members if out is side.overhang_in else Members(replace(side, overhang_in=out))
+    run = upper.at(along) - lower.at(along)
+    member = rafter('', kind, Plane(members, run, asked.measure), run, head_of(side, upper), foot)
+    return _over_beam(member, upper.thickness_in, side) if upper.edge is Edge.OVER else member
 
 
 def tail_of(region: Region, along: Exact, side: Side, free: End) -> tuple[Exact, End]:
