@@ -33,6 +33,8 @@ POINTS = re.compile(rf'M{N} {N}(?:[ML]{N} {N}|Z)*')
 POINT = re.compile(rf'([ML])({N} {N})|Z')
 TURN = re.compile(rf'rotate\(({N}) ({N}) ({N})\)')
 COLORS = {'#000': '0 0 0', '#fff': '1 1 1', '#ccc': '0.8 0.8 0.8'}
+ESCAPES = {'%22': '"', '%3C': '<', '%3E': '>', '%23': '#'}
+"""Of which drawings are full."""
 START = '4 M'
 """How far corners of two lines reach, which no shape says."""
 
@@ -83,7 +85,7 @@ class Shapes:
 
 def _read(address: str) -> tuple[float, float, list[Shape]]:
     """Return how wide and high a drawing is, and its shapes."""
-    found = WHOLE.fullmatch(unquote(address.removeprefix(SCHEME))) if address.startswith(SCHEME) else None
+    found = WHOLE.fullmatch(_unquoted(address.removeprefix(SCHEME))) if address.startswith(SCHEME) else None
     if not found:
         raise NotPlain('a_picture')
     shapes, end = [], 0
@@ -101,6 +103,14 @@ def _read(address: str) -> tuple[float, float, list[Shape]]:
     if end != len(found[3]):
         raise NotPlain('a_drawing')
     return float(found[1]), float(found[2]), shapes
+
+
+def _unquoted(address: str) -> str:
+    """Return what an address says: its usual escapes first, and all of them where there are others."""
+    told = address
+    for escape, letter in ESCAPES.items():
+        told = told.replace(escape, letter)
+    return unquote(address) if '%' in told else told
 
 
 def _font_of(said: dict[str, str], font_config: Any) -> Cut:

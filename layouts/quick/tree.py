@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import cache
 from html import unescape
 
 from msgspec import Struct, field
@@ -12,6 +13,10 @@ from layouts.quick.refusal import NotPlain
 VOID = frozenset(('img', 'br', 'col'))
 PARTS = re.compile(r'<(/?)([a-z][a-z0-9]*)((?:\s+[a-z-]+(?:="[^"]*")?)*)\s*/?>|([^<]+)')
 ATTRIBUTE = re.compile(r'([a-z-]+)(?:="([^"]*)")?')
+
+
+LONG = 120
+"""So many letters of attributes hold a drawing, and are seldom met again."""
 
 
 class Element(Struct, eq=False):
@@ -52,10 +57,7 @@ def read(html: str) -> Element:
                 last.add(Element('tbody', {}))
                 last = last.elements[-1]
                 path.append(last)
-            told = dict(ATTRIBUTE.findall(attributes)) if attributes else {}
-            if '&' in attributes:
-                told = {name: unescape(value) for name, value in told.items()}
-            one = Element(tag, told)
+            one = Element(tag, _told(attributes) if len(attributes) < LONG else _attributes(attributes))
             last.add(one)
             if tag not in VOID:
                 path.append(one)
@@ -69,3 +71,15 @@ def read(html: str) -> Element:
     if len(path) > 1 or end != len(html):
         raise NotPlain('markup')
     return one
+
+
+def _attributes(told: str) -> dict[str, str]:
+    """Return what attributes say."""
+    found = dict(ATTRIBUTE.findall(told))
+    return {name: unescape(value) for name, value in found.items()} if '&' in told else found
+
+
+@cache
+def _told(attributes: str) -> dict[str, str]:
+    """Return the same for many elements, of which none changes it."""
+    return _attributes(attributes)

@@ -86,7 +86,12 @@ class Cut:
             1. What a tab skips is drawn 1024/1000 as far: so does the typesetter.
         """
         font, size = self.known(stream)
-        told, at, known, words = [], 0, self._shown, self._words
+        known, words = self._shown, self._words
+        shown = known.get(text)
+        if shown is not None:
+            return shown
+        told, at = [], 0
+        tabbed = '\t' in text
         for one in CHUNKS.findall(text):
             if one == '\t':
                 if not tab:
@@ -99,9 +104,12 @@ class Cut:
             if shown is None:
                 shown = known[one] = self._drawn((words.get(one) or self._word(one))[1], font, size)
             told.append(shown)
-            if tab:
+            if tabbed:
                 at += words[one][0]
-        return ''.join(told)
+        shown = ''.join(told)
+        if not tabbed:
+            known[text] = shown
+        return shown
 
     def _word(self, word: str) -> Word:
         glyphs = self._shaped(word)
