@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 from msgspec import Struct
 
@@ -12,12 +12,17 @@ from tablegen.settings import Settings
 MOST_FEET = 24
 
 
-class OpeningRuns(Struct, frozen=True):
+class OpeningRuns(Struct, frozen=True, dict=True):
     """Runs, in inches: a reader adds at most one of the feet, one of the inches, and of parts a usual and a finer one."""
 
     feet: tuple[Fraction, ...]
     inches: tuple[Fraction, ...]
     parts: tuple[Fraction, ...]
+
+    @cached_property
+    def known(self) -> frozenset[Fraction]:
+        """Return all of them, in no order."""
+        return frozenset((*self.feet, *self.inches, *self.parts))
 
     def count(self) -> int:
         """Return how many there are."""
@@ -30,8 +35,7 @@ class OpeningRuns(Struct, frozen=True):
         usual = 1 - max(self.parts)  # the longest is one part short of an inch
         found = [foot, rest - rest % 1, rest % 1 - rest % usual, rest % usual]
         wanted = [one for one in found if one]
-        known = {*self.feet, *self.inches, *self.parts}
-        return wanted if known.issuperset(wanted) else None
+        return wanted if self.known.issuperset(wanted) else None
 
 
 def opening_runs(settings: Settings) -> OpeningRuns:
