@@ -18,9 +18,11 @@ from layouts.words.caution import caution_text
 from layouts.words.frame import HANDS, LEVELS, LINES, MEMBERS, in_rows, with_hand
 from layouts.words.lists import capital, pitches
 from layouts.words.pages import ALL_MEMBERS, heading
+from layouts.words.proof_members import ASKED, CHEEK, CUT, ENDS, MOUTH
 from layouts.words.say import N_, _, say
 from tablegen.examples.own_roof import OwnRoof
 from tablegen.frame.asked import Asked
+from tablegen.frame.asked_lines import asked_lines
 from tablegen.frame.cut_list import CutList, CutMember, Warned, cut_list
 from tablegen.numbers.figure import Figure
 from tablegen.roof import cautions
@@ -42,7 +44,8 @@ MARKS_ARE = N_(
     'ledger, the face of the wall). Plate: the plate line or the corner of the plates. Left and right: by the side of the '
     'long point, seen from the lower end up; saw them in pairs.'
 )
-ENDS = (N_('upper end'), N_('lower end'))
+LEFT_OUT = ('buy.', 'name = ', 'smallest_part = ', 'lengths = ')
+NONE = ' = "0 in"'
 
 
 class Group(Struct, frozen=True):
@@ -73,6 +76,8 @@ class MembersPage(Struct, frozen=True):
     groups: tuple[Group, ...]
     cautions: str
     """After the last group."""
+    asked: tuple[str, ...]
+    """The words of what was asked for, where there is room; none on the other pages."""
     care_page: int
     defers: str
 
@@ -91,11 +96,19 @@ def members_drafts(roof: OwnRoof, name: str, keys: str, settings: Settings) -> l
     """Return the pages of a roof's cut list, the cautions after its last group; keys is what their names end with."""
     found, trim = cut_list(roof.frame, None), trim_of(settings)
     said, told = _(MARKS_ARE), ' '.join(_told_caution(one) for one in found.caution)
-    pages = _packed(_groups(found, trim.text_width / 10), (f'{name}: {said}', name, told), trim)
+    pages, room = _packed(_groups(found, trim.text_width / 10), (f'{name}: {said}', name, told), trim)
+    asked, wide = ' '.join(_asked(roof)), trim.text_width / 10
+    shown = asked if _note_rem(f'{_(ASKED)} {asked}', wide) <= room else ''
     return [
         Draft(
             'own_members',
-            _maker(name, '' if place else said, tuple(groups), told if groups is pages[-1] else ''),
+            _maker(
+                name,
+                '' if place else said,
+                tuple(groups),
+                told if groups is pages[-1] else '',
+                shown if groups is pages[-1] else '',
+            ),
             '',
             heading(ALL_MEMBERS),
             part_tab('examples', trim),
@@ -105,10 +118,21 @@ def members_drafts(roof: OwnRoof, name: str, keys: str, settings: Settings) -> l
     ]
 
 
-def _maker(roof: str, said: str, groups: tuple[Group, ...], told: str) -> Maker:
+def _asked(roof: OwnRoof) -> Iterator[str]:
+    """Yield the lines of what was asked for, but for what is bought, what it is called and how its lengths read."""
+    kept = [
+        line
+        for line in asked_lines(roof.frame.asked)
+        if not line.startswith(LEFT_OUT) and not line.endswith(NONE)
+    ]
+    yield from (f'{line};' for line in kept[:-1])
+    yield kept[-1]
+
+
+def _maker(roof: str, said: str, groups: tuple[Group, ...], told: str, asked: str) -> Maker:
     def make(index: Index) -> MembersPage:
         care = next((index[name] for name in ('care', 'cautions') if name in index), 0)
-        return MembersPage(roof, said, groups, told, care, say(cautions.DEFERS))
+        return MembersPage(roof, said, groups, told, tuple(asked.split()), care, say(cautions.DEFERS))
 
     return make
 
@@ -123,8 +147,10 @@ def _note_rem(words: str, wide_rem: float) -> float:
     return LINE_REM * lines_in(words, NOTE_REM, wide_rem) + NOTE_APART_REM if words else 0.0
 
 
-def _packed(groups: Iterable[Group], around: tuple[str, str, str], trim: Trim) -> list[list[Group]]:
-    """Return groups by page; one that is too long for what is left of a page goes on on the next.
+def _packed(
+    groups: Iterable[Group], around: tuple[str, str, str], trim: Trim
+) -> tuple[list[list[Group]], float]:
+    """Return groups by page, and how much is left of the last; one that is too long for what is left of a page goes on on the next.
 
     Given:
         around  what is said over the first of them, over those of later pages, and after the last
@@ -142,7 +168,7 @@ def _packed(groups: Iterable[Group], around: tuple[str, str, str], trim: Trim) -
             pages[-1].append(first)
             room -= over + ROW_REM * len(first.rows)
     after = _note_rem(around[-1], wide) + AFTER_LINES * LINE_REM
-    return pages if after <= room else [*pages, []]
+    return (pages, room - after) if after <= room else ([*pages, []], later - after)
 
 
 def _groups(found: CutList, wide_rem: float) -> Iterator[Group]:
@@ -177,9 +203,7 @@ def _of_kind(members: Sequence[CutMember], wide_rem: float) -> Iterator[Group]:
     order = [mark.line for mark in one.marks]
     lines = sorted(there & LINES.keys(), key=lambda line: order.index(line) if line in order else len(order))
     title = capital(f'{_(MEMBERS[one.kind])}, {one.stock}, {pitches(one.pitch, one.other_pitch)}')
-    said = _('Plumb {plumb}, level {level}; square {held}.').format(
-        plumb=one.cut.plumb.text, level=one.cut.level.text, held=_kept(one.held.held)
-    )
+    said = _(CUT).format(plumb=one.cut.plumb.text, level=one.cut.level.text, held=_kept(one.held.held))
     number = _('left + right') if any(member.hand for member in members) else _('number')
     words = ' '.join((said, *_cheeks(one), *_mouth(one)))
     while lines:
@@ -228,7 +252,7 @@ def _count(hands: Sequence[CutMember]) -> str:
 
 def _cheeks(one: CutMember) -> list[str]:
     """Return the cheeks at both ends of a member, in words."""
-    words = _('Cheek, {end}: {top} on top, {held}; {side} on the side, blade {blade}.')
+    words = _(CHEEK)
     return [
         words.format(
             end=_(name), top=cheek.top_from_square.text, held=_kept(cheek.top_held),
@@ -245,7 +269,7 @@ def _mouth(one: CutMember) -> list[str]:
     mouth = one.mouth
     if mouth is None or not isinstance(mouth.seat, Figure) or not isinstance(mouth.heel, Figure):
         return []
-    words = _('Bird’s mouth: seat {seat}, heel {heel}, height above plate {height}.')
+    words = _(MOUTH)
     height = mouth.height_above_plate.text
     return [words.format(seat=mouth.seat.text, heel=mouth.heel.text, height=height)]
 

@@ -7,7 +7,6 @@ from collections.abc import Iterator
 
 from msgspec import Struct
 
-from layouts.roofs.asked_lines import asked_lines
 from layouts.roofs.groups import Group, Marked
 from layouts.told.blocks import in_inches
 from layouts.told.roof_buy import CUT_HEADS, JOINTS, bought_words, cut_rows, has_joints, whole_words
@@ -15,6 +14,7 @@ from layouts.words.board_ends import HEADS, board_sentences, end_rows, ridge_end
 from layouts.words.caution import caution_source, caution_text
 from layouts.words.frame import CHECKS, HANDS, LEVELS, MEMBERS, in_rows
 from layouts.words.say import _
+from tablegen.frame.asked_lines import asked_lines
 from tablegen.frame.buying import Buying
 from tablegen.frame.frame import Frame
 from tablegen.frame.gable_ends import STUD, Stud

@@ -23,7 +23,8 @@ Reads the pages of the pitches, those at a glance, those on reading a length, on
 an old roof's pitch and on the square, the worked examples and the reference
 tables by their printed titles, heads, labels and sentences alone, and works
 every figure out in space with sixty digits, by nothing that made the book: an
-example's from what its page says of the roof.
+example's from what its page says of the roof, a list of all members from what
+it says was asked for; how many rafters there are only without hips or valleys.
 Where it cites a page, that row and column must have its figure; the rows that a
 marking sheet cites must be those of what its line is for, the opening that it
 counts theirs.

@@ -7,6 +7,7 @@ from itertools import zip_longest
 from layouts.words.pages import AT_A_SPACING, GLANCE_HEADS, heading
 from layouts.words.proof_examples import example_names
 from layouts.words.proof_marking import marking_names
+from layouts.words.proof_members import list_names
 from layouts.words.proof_pages import said_pages
 from layouts.words.proof_tables import table_names
 from layouts.words.say import _
@@ -38,6 +39,7 @@ def names(book: Stated) -> Names:
         example_names(),
         said_pages(book),
         marking_names(),
+        list_names(),
     )
 
 

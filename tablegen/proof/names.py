@@ -208,6 +208,40 @@ class MarkingNames(Struct, frozen=True):
     """What begins the number of another page."""
 
 
+class MemberListNames(Struct, frozen=True):
+    """The pages of all members of a roof."""
+
+    title: str
+    asked: str
+    """What stands before what was asked for."""
+    kinds: Mapping[str, str]
+    """From what members are called to what they are."""
+    marks: Mapping[str, tuple[str, str]]
+    """From what marks are called to the end or line that each is of and where it is across the board."""
+    number: str
+    by_hand: str
+    """Heads over how many there are of a mark: of both hands, left and right."""
+    hands: tuple[str, str]
+    cut: str
+    """With {plumb}, {level} and {square}; the next ones with {end}, {top}, {held}, {side} and {blade}, and {seat}, {heel} and {height}."""
+    cheek: str
+    mouth: str
+    ends: tuple[str, str]
+    """The upper and the lower end."""
+    boards: str
+    level_ends: str
+    studs: str
+    """Titles of what is not listed by kind."""
+    heads: Mapping[str, str]
+    """Of its columns, by what they are."""
+    levels: Mapping[str, str]
+    level_cuts: Mapping[str, str]
+    """From what level boards, and ends of theirs, are called to what they are."""
+    both: str
+    both_told: str
+    """Two in a row, with {first} and {last}."""
+
+
 class SaidPage(Struct, frozen=True):
     """A page that says a few figures."""
 
@@ -238,6 +272,7 @@ class Names(Struct, frozen=True):
     examples: ExampleNames
     said: tuple[SaidPage, ...]
     marking: MarkingNames
+    members: MemberListNames
 
 
 class SheetNames(Struct, frozen=True):

@@ -11,6 +11,7 @@ from tablegen.proof.digits import begin
 from tablegen.proof.found import Found
 from tablegen.proof.glance import GlanceReader
 from tablegen.proof.marking_sheets import MarkingReader
+from tablegen.proof.member_lists import ListsReader
 from tablegen.proof.members import MemberReader
 from tablegen.proof.names import Names
 from tablegen.proof.openings import OpeningReader
@@ -65,6 +66,7 @@ def proof(pages: Sequence[Page], names: Callable[[Stated], Names]) -> Found:
         ExampleReader(heads.examples, book, Places(cited, kept)),
         SaidReader(heads.said, book),
         MarkingReader(heads.marking, heads.sides, counted),
+        ListsReader(heads.members, book),
         Follower(openings.there),
     ]
     for page in pages:

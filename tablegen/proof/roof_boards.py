@@ -87,14 +87,14 @@ def barges_of(mark: str, it: Reading) -> list[tuple[str, Timber]]:
     return [one for one in there if it.overalls.get(mark, '') in it.told(one[1].overall)] or there
 
 
-def hand_of(board: Timber, it: Reading) -> str:
+def hand_of(board: Timber, hands: Sequence[str]) -> str:
     """Return the hand of a rafter, '' where it has none: that of its head's long point, or else of its tail's."""
     half = real(board.thick) / 2
     ends = ((board.head, True, 1), (board.tail, False, -1))
     for end, upper, way in ends:
         apart = way * (board.at(end, half, upper) - board.at(end, -half, upper))
         if abs(apart) > SLACK:
-            return it.names.hands[0 if apart > 0 else 1]
+            return hands[0 if apart > 0 else 1]
     return ''
 
 

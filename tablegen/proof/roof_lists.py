@@ -91,7 +91,7 @@ def _all_corners(page: int, it: Reading) -> None:
 def _count(mark: str, kind: str, it: Reading) -> list[str]:
     """Return how many of a mark there are, of each hand; where hands have rows of their own, any of them."""
     if kind in BARGES:
-        return _counted([hand_of(board, it) for _slope, board in barges_of(mark, it)], it)
+        return _counted([hand_of(board, it.names.hands) for _slope, board in barges_of(mark, it)], it)
     if kind in CORNERS:
         hands = ['' if one.hand is None else it.names.hands[one.hand] for one in corners_of(mark, it)]
         return _counted(hands, it)

@@ -9,7 +9,7 @@ from tablegen.proof.digits import SLACK, real
 from tablegen.proof.roof_boards import hand_of
 from tablegen.proof.roof_reading import Reading, Stood, plain, value_of
 from tablegen.proof.roof_slopes import Slope
-from tablegen.proof.roof_stated import THICK
+from tablegen.proof.roof_stated import THICK, Asked
 from tablegen.proof.roof_stops import Way
 from tablegen.proof.sentences import told, told_within
 from tablegen.proof.sheet_lines import Row, Sheet, tables_in
@@ -143,7 +143,7 @@ def _stands(page: int, row: str, mark: str, hand: str, slope: Slope, along: Deci
     there = [it.names.kind(one.kind) for one in slope.ways(along)]
     it.figure(page, row, it.names.heads['kind'], it.kinds.get(mark, ''), *there)
     board = slope.rafter(along, it.asked.depth('stock.rafters'), kind)
-    it.figure(page, row, it.names.heads['mark'], hand, hand_of(board, it)[:1].upper())
+    it.figure(page, row, it.names.heads['mark'], hand, hand_of(board, it.names.hands)[:1].upper())
 
 
 def _between(printed: str, slope: Slope, it: Reading) -> list[Decimal]:
@@ -152,17 +152,17 @@ def _between(printed: str, slope: Slope, it: Reading) -> list[Decimal]:
     if value is None:
         return []
     half = Decimal(1) / it.asked.per / 2
-    for place in _places(slope, it):
+    for place in usual_places(slope, it.asked):
         if abs(place - value) <= half and plain(printed) in map(plain, it.told(place)):
             return [place]
     return [value - half, value, value + half]
 
 
-def _places(slope: Slope, it: Reading) -> Iterator[Decimal]:
+def usual_places(slope: Slope, asked: Asked) -> Iterator[Decimal]:
     """Yield where rafters stand by the spacing: from either end, from a gable's own rafter, and half a space from the middle."""
-    spacing, long = real(it.asked.inches('spacing')), slope.length
+    spacing, long = real(asked.inches('spacing')), slope.length
     count = int(long / spacing) + 2
-    for start in (Decimal(0), real(it.asked.inches('first')), HALF, long / 2, long / 2 + spacing / 2):
+    for start in (Decimal(0), real(asked.inches('first')), HALF, long / 2, long / 2 + spacing / 2):
         for number in range(count):
             yield start + number * spacing
             yield long - start - number * spacing

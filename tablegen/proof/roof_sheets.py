@@ -46,7 +46,7 @@ def read_roof(pages: Sequence[Page], names: RoofNames) -> Found | None:
     found = Found(pages=len(pages))
     try:
         told = asked(_asked_lines(pages, names.titles['asked']))
-        roof = (ell if is_flush(told) else KINDS[told.word('kind')])(told)
+        roof = roof_of(told)
     except (Unstated, KeyError):
         found.strange.append((len(pages), names.titles['asked']))
         return found
@@ -69,6 +69,15 @@ def read_roof(pages: Sequence[Page], names: RoofNames) -> Found | None:
     read_buying(buy, it)
     read_checks(buy, it)
     return found
+
+
+def roof_of(told: Asked) -> Roof:
+    """Return the roof that was asked for.
+
+    Errors:
+        KeyError, Unstated where what was asked for tells none
+    """
+    return (ell if is_flush(told) else KINDS[told.word('kind')])(told)
 
 
 def _all_marked(sheets: Sequence[Sheet], it: Reading) -> None:
