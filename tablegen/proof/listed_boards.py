@@ -20,11 +20,11 @@ from tablegen.proof.space import dot
 from tablegen.proof.timber import Timber
 
 Where = tuple[str, str]
-PLACES = 30
+PLACES = 50
 """Decimals to which places along a plate are told from one another."""
 UNPLACED = ('cripple', 'laid_jack')
 """Kinds that may stand where neither the spacing nor what is beside them on a slope tells it."""
-CLOSE = 2
+CLOSE = Decimal('0.5')
 """in, between boards that are looked at where no spacing makes a place."""
 
 

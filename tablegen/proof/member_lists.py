@@ -24,7 +24,7 @@ from tablegen.proof.sheet_lines import Row, Table
 from tablegen.proof.stated import Stated
 from tablegen.proof.worked_roof import Form
 
-MARK, SERIES = 'mark', re.compile(r'([A-Z]+)(\d+)')
+MARK, SERIES = 'mark', re.compile(r'([A-Z]+)(\d*)')
 
 
 class ListsReader:
@@ -204,7 +204,7 @@ class ListReader(CutReader):
         for group in self.listed.groups:
             for mark, _cells in group.rows:
                 for found in SERIES.finditer(mark):
-                    series.setdefault(found[1], set()).add(int(found[2]))
+                    series.setdefault(found[1], set()).add(int(found[2] or 1))
         for name, numbers in series.items():
             if len(numbers) < max(numbers):
                 lacking = sorted(set(range(1, max(numbers))) - numbers)
