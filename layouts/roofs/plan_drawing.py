@@ -14,8 +14,10 @@ from msgspec import Struct
 from layouts.drawings import svg
 from layouts.drawings.svg import Point
 from layouts.paper.typeface import advance_em
-from layouts.roofs.lines import Of, PlanLine, lines_of
-from layouts.roofs.names import CLEAR, ON, ROW_EM, SIZES, WEIGHT, Names
+from layouts.roofs.lines import PlanLine, lines_of
+from layouts.roofs.names import CLEAR, ON, ROW_EM, SIZES, WEIGHT
+from layouts.roofs.plan_detail import Detail, plan_detail
+from layouts.roofs.plan_names import MANY, SHORT, Placed, by_other_ways, drawn, named
 from layouts.words.drawings import ROOF_PLAN
 from tablegen.frame.asked import Bay
 from tablegen.frame.frame import Frame
@@ -57,18 +59,8 @@ SCALES = (
     400,
     480,
 )
-INK = {
-    Of.PLATE: (0.8, '4 2'),
-    Of.EAVE: (0.8, ''),
-    Of.RAFTER: (0.5, ''),
-    Of.CORNER: (1.6, ''),
-    Of.LEVEL: (2.2, ''),
-    Of.WALL: (2.2, ''),
-}
 ROW, NEAR = 21.0, 12.0
 """Between two rows of dimensions, and between the names and the first of them."""
-MANY = 10
-"""Names without room, past which they stand in two rows."""
 SIZE, LEAST = 9.5, 6.5
 """Of the figures of dimensions."""
 ROUND_OFF = 1e-9
@@ -83,6 +75,8 @@ class PlanDrawing(Struct, frozen=True):
     """So many times smaller than the roof."""
     unnamed: tuple[tuple[str, int], ...]
     """Marks that found no room, and how often."""
+    detail: Detail | None = None
+    """What is drawn larger, for boards that have their marks there."""
 
 
 class _Sheet(Struct, frozen=True):
@@ -106,40 +100,28 @@ def plan_drawing(frame: Frame, width: float, height: float) -> PlanDrawing:
     lines = list(lines_of(frame))
     longest = max(advance_em(one.mark, svg.WIDTH, WEIGHT) for one in lines) * SIZES[0]
     sheet, scale = _sheet(lines, ON + CLEAR + longest, (width, height))
-    names, unnamed = _named(frame, lines, sheet, 1)
-    if len(unnamed) > MANY:
+    apart, placed = float(frame.asked.spacing_in), _placed(lines, sheet)
+    names, without = named(placed, 1, apart * sheet.units)
+    if len(without) > MANY:
         sheet, scale = _sheet(lines, ON + CLEAR + longest + ROW_EM * SIZES[0] + ON, (width, height))
-        names, unnamed = _named(frame, lines, sheet, 2)
-    unnamed = [
-        one
-        for one in unnamed
-        if not names.put(one.mark, (sheet.at(one.start), sheet.at(one.end)), False, one.alone, across=True)
-    ]
-    shapes = [
-        svg.line(*piece, *INK[one.of])
-        for one in lines
-        for piece in names.left_of((sheet.at(one.start), sheet.at(one.end)))
-    ]
+        placed = _placed(lines, sheet)
+        names, without = named(placed, 2, apart * sheet.units)
+    unnamed, detail = by_other_ways(names, without, SHORT), None
+    if unnamed:
+        larger = [(one, POINTS_PER_INCH / one) for one in SCALES if one < scale]
+        made = plan_detail(lines, unnamed, larger, (width, height), apart)
+        detail, unnamed = made or (None, unnamed)
     foot = sheet.box[3] + NEAR + 2 * ROW + 8
-    image = svg.drawing(width, foot, ROOF_PLAN['title'], [*shapes, *names.shapes, *_dimensions(frame, sheet)])
-    return PlanDrawing(image, scale, tuple(Counter(one.mark for one in unnamed).items()))
+    shapes = [*drawn(placed, names), *_dimensions(frame, sheet)]
+    if detail:
+        ring = pairwise(map(sheet.at, detail.ring))
+        shapes += [svg.line(*piece, svg.HAIR, '1 1') for side in ring for piece in names.beside(side)]
+    image = svg.drawing(width, foot, ROOF_PLAN['title'], shapes)
+    return PlanDrawing(image, scale, tuple(Counter(one.mark for one in unnamed).items()), detail)
 
 
-def _named(frame: Frame, lines: Sequence[PlanLine], sheet: _Sheet, rows: int) -> tuple[Names, list[PlanLine]]:
-    """Return the names of a plan that stand clear of all lines, and the lines without one: first those of hips and valleys."""
-    placed = [(one, (sheet.at(one.start), sheet.at(one.end))) for one in lines]
-    thin, faint = ([line for one, line in placed if one.of is of] for of in (Of.RAFTER, Of.PLATE))
-    heavy = [line for one, line in placed if one.of not in (Of.RAFTER, Of.PLATE)]
-    names = Names(heavy, thin, faint, rows, float(frame.asked.spacing_in) * sheet.units)
-    unnamed: list[PlanLine] = []
-    for of in (Of.CORNER, Of.LEVEL, Of.WALL, Of.RAFTER, Of.EAVE):
-        for one, line in placed:
-            if rows == 1 and len(unnamed) > MANY:
-                return names, unnamed
-            after, across = of in (Of.CORNER, Of.RAFTER), of in (Of.CORNER, Of.LEVEL)
-            if one.of is of and one.mark and not names.put(one.mark, line, after, one.alone, across):
-                unnamed.append(one)
-    return names, unnamed
+def _placed(lines: Sequence[PlanLine], sheet: _Sheet) -> list[Placed]:
+    return [(one, (sheet.at(one.start), sheet.at(one.end))) for one in lines]
 
 
 def _sheet(lines: Sequence[PlanLine], ring: float, room: tuple[float, float]) -> tuple[_Sheet, int]:

@@ -16,6 +16,7 @@ from layouts.drawings.svg import HEAVY
 from layouts.roofs.make import roof_bodies
 from tablegen.frame.frame import frame
 from tablegen.frame.pieces import to_buy
+from tablegen.roof.member import Hand
 
 
 def drawings(sheet: int) -> list[Inked]:
@@ -49,7 +50,7 @@ def test_a_name_in_its_line_is_never_the_next_one_s():
     """Source: rafters a space apart; two names between two lines would leave it to guess which line each is of."""
     wing = {'width': '16 ft', 'out': '10 ft', 'from_left': '10 ft'}
     framed = frame(roof('wing', width='24 ft', length='36 ft', **{f'wing.{k}': v for k, v in wing.items()}))
-    (image,) = re.findall('<img[^>]*>', roof_bodies(framed, to_buy(framed), 'letter')[0])
+    image, *_detail = re.findall('<img[^>]*>', roof_bodies(framed, to_buy(framed), 'letter')[0])
     plan = inked(image)
     space = plan.dimension('36 ft').length / 27
 
@@ -132,3 +133,37 @@ def test_a_marked_board_measures_from_both_ends():
     for word in ('1', '2', '3'):
         at = {'1': whole[0], '2': plate[1], '3': whole[1]}[word][0]
         assert board.label(word).at[0] == pytest.approx(at, abs=6)
+
+
+@pytest.mark.parametrize('from_left', [96, 0])
+def test_boards_too_short_for_their_marks_have_them_where_the_plan_is_drawn_larger(from_left):
+    """Source: at one pitch a valley runs at 45 degrees from the wing's corner to the ridge, 12 ft in."""
+    framed = frame(roof('wing', **{'wing.from_left': f'{from_left} in'}))
+    (sheet, *_rest) = roof_bodies(framed, to_buy(framed), 'letter')
+    plan, detail = map(inked, re.findall('<img[^>]*>', sheet))
+    (scale,) = re.findall(r'Framed by dots on the plan, here 1 : (\d+)', sheet)
+    units, there = 72 / int(scale), [one.text for one in (*plan.labels, *detail.labels)]
+
+    hands = {None: '', Hand.LEFT: ' L', Hand.RIGHT: ' R'}
+    marks = {f'{one.member.name}{hands[one.hand]}' for one in framed.members}
+    assert marks - set(there) == set()
+    assert 'VJ1 L' not in [one.text for one in plan.labels]
+    assert plan.collisions() == []
+    assert detail.collisions() == []
+    at = detail.label('VJ3 L').at[0], detail.label('VJ5 L').at[0]
+    assert at[0] - at[1] == pytest.approx(16 * units, abs=0.1)
+    level = (
+        one.points
+        for one in detail.drawn.strokes
+        if one.width == 2.2 and one.points[0][1] == one.points[1][1]
+    )
+    ridge, tip = next(level)[0][1], detail.pointed('VJ1 L')
+    to_valley = from_left + 144 - (detail_left(plan, detail, units) + tip[0] / units)
+    assert 0 < (tip[1] - ridge) / units < to_valley
+
+
+def detail_left(plan: Inked, detail: Inked, units: float) -> float:
+    """Return the inches of the detail's left edge from the framing's left end, by a rafter that both name; those stand 16 in apart."""
+    long = plan.dimension('36 ft')
+    away = (plan.label('VJ7 L').at[0] - long.ends[0][0]) * 432 / long.length
+    return round(away / 16) * 16 - detail.label('VJ7 L').at[0] / units
