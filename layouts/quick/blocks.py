@@ -116,26 +116,27 @@ class Blocks:
             place = room.x - look.cut.wide(look.bullet) / UNITS, room.next + look.baseline
             layer.over.append(Layer(ink=[Inked('words', *place, 0.0, 0.0, (look, look.bullet))]))
         line: list[Element | str] = []
+        bare = True  # whether it has nothing but blanks
         for child in one.within:
             if isinstance(child, str):
                 line.append(child)
+                bare = bare and not child.strip()
                 continue
             own, _placed = self.looks[child]
             if own.float != 'none':
                 self._put_beside(child, line, room, layer)
             elif own.position == 'absolute':
-                if not blank(line):
+                if not bare:
                     raise NotPlain('placed_within_a_line')
-                down = room.next
-                self.waiting[-1].append((child, room.x, down, layer))
                 layer.over.append(Layer())
-                self.waiting[-1][-1] = (child, room.x, down, layer.over[-1])
+                self.waiting[-1].append((child, room.x, room.next, layer.over[-1]))
             elif own.display in (('block', 'flow'), TABLE):
                 self._lines(line, look, room, layer)
-                line = []
+                line, bare = [], True
                 self.put(child, room, layer)
             elif own.display in (('inline', 'flow'), IN_LINE):
                 line.append(child)
+                bare = False
             elif own.display != ('none',):
                 raise NotPlain(f'display_{own.display}')
         self._lines(line, look, room, layer)

@@ -148,6 +148,7 @@ class Looks:
         """The same, by where it lies: the cascade has one for all of which the same rules are true."""
         self._looks: dict[object, Look] = {}
         self._splits: dict[str, tuple[str, tuple[tuple[str, str], ...]]] = {}
+        self._places: dict[tuple[str, float], dict[str, float]] = {}
 
     def of(self, page: Element) -> dict[Element, tuple[Look, dict[str, float]]]:
         """Return the look of every element of a page, and what its own style attribute says of its place, px."""
@@ -200,7 +201,7 @@ class Looks:
         if look is None:
             look = self._looks[key] = Look(_computed(cascaded, parent, inherited), self._cuts)
             self._looks[id(look.style)] = look  # which keeps the style, and its id, alive
-        found[one] = look, {name: self._px(value, look) for name, value in placed} if placed else {}
+        found[one] = look, self._at(said, placed, look) if placed else {}
         for child, place in _places(one) if one.elements else ():
             if not self._add(child, number, place, look.style, found):
                 return False
@@ -213,6 +214,13 @@ class Looks:
         places = tuple([(name, value) for name, value in declared if _placed(name, value)])
         self._splits[said] = looks, places
         return looks, places
+
+    def _at(self, said: str, placed: tuple[tuple[str, str], ...], look: Look) -> dict[str, float]:
+        """Return what is said of places, px: the same for all that say it in a size of type; nobody changes it."""
+        key = said, look.font_size
+        if key not in self._places:
+            self._places[key] = {name: self._px(value, look) for name, value in placed}
+        return self._places[key]
 
     def _px(self, value: str, look: Look) -> float:
         if value == '0':
