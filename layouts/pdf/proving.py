@@ -7,8 +7,8 @@ from pathlib import Path
 
 from pypdf import PdfReader
 
+from layouts.pdf.prose import all_names
 from layouts.pdf.read_back import Pdf, pages_of, soundly
-from layouts.words.proof import names
 from layouts.words.proof_cards import card_names
 from layouts.words.proof_told import told
 from layouts.words.say import _, n_, speaking
@@ -74,7 +74,7 @@ def prove_made(booklet: Path, sheets: Path, card: Path) -> Found | None:
 
 def _names(book: Stated) -> Names:
     with speaking(book.language):
-        return names(book)
+        return all_names(book)
 
 
 def inks(sheets: Path) -> Iterator[Ink]:

@@ -2,17 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 
+from layouts.words.caution import caution_source
 from layouts.words.pages import FOUND, heading
 from layouts.words.proof_examples import plain, sentences
 from layouts.words.proof_tables import KINDS
-from layouts.words.say import N_, _, said
+from layouts.words.say import N_, _, n_, said, say
 from tablegen.checking.book_rows import mark_to_mark_table, turned_over_table
+from tablegen.messages import Message
 from tablegen.numbers.figure import Measure
 from tablegen.proof.names import SaidPage, Sentence
 from tablegen.proof.said_pages import SUM
 from tablegen.proof.stated import Stated
+from tablegen.roof import cautions
+from tablegen.tables.runs import head_of
 
 EXISTING = {
     N_('<b>Level and rule.</b> On a rafter, not on shingles: one end of a level on it, held level. %(base)s in from there measure plumb down to it: %(rise)s in is %(pitch)s. With a 24 in level take half of what its far end tells.'): '',
@@ -65,6 +69,15 @@ OF_ARMS = {
 }
 """Rows of the square's arms: figures, and what each arm gives."""
 STEPS = 12
+MUST_BE_SAID = (
+    cautions.LOW_SLOPE,
+    cautions.SHORT_SEAT,
+    cautions.PAST_A_QUARTER,
+    cautions.THIN_TAIL,
+    cautions.LONG_TAIL,
+    cautions.STEEP,
+)
+"""Cautions of the page of them."""
 
 
 def said_pages(book: Stated) -> tuple[SaidPage, ...]:
@@ -76,6 +89,30 @@ def said_pages(book: Stated) -> tuple[SaidPage, ...]:
         _page('square', TRUE_SQUARE, *_heads(GAPS + DIAGONALS), rows=tuple(_rows(book))),
         _page('reading', READING, *_reading()),
     )
+
+
+def said_more(kind: str) -> tuple[tuple[Sentence, ...], tuple[str, ...], tuple[tuple[str, str], ...]]:
+    """Return what a page of prose says besides the sentences of its template: sentences, labels of rows, and what lengths are called."""
+    if kind == 'cautions':
+        return tuple(_cautions()), (), ()
+    if kind in ('made', 'closing'):
+        return (), (n_('{count} page', '{count} pages', 2), n_('{count} section', '{count} sections', 2)), ()
+    if kind in ('numbers', 'rounded'):
+        labels = plain(N_('%(member)s, run %(run)s')), _('sum'), _('true, rounded once')
+        return (), labels, tuple((say(head_of(name)), of) for name, of in KINDS.items())
+    return (), (), ()
+
+
+def _cautions() -> Iterator[Sentence]:
+    """Yield what the code asks for, each with its clauses, its numbers in places."""
+    for one in MUST_BE_SAID:
+        places = [(name, f'caution-{one.key}-{name}') for words in one.says for name, _value in words.values]
+        words = ' '.join(
+            say(Message(told.name, tuple((name, f'{{{name}}}') for name, _v in told.values)))
+            for told in one.says
+        )
+        source = f' ({caution_source(one)})' if one is not cautions.STEEP else ''
+        yield Sentence(words + source, places=tuple(places))
 
 
 def _page(kind: str, told: Mapping[str, str], *more: Sentence, rows: tuple[str, ...] = ()) -> SaidPage:

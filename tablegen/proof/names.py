@@ -251,6 +251,10 @@ class SaidPage(Struct, frozen=True):
     """Those that say how they are framed by one word are alternatives."""
     rows: tuple[str, ...]
     """Names of its rows; none where they are not known before."""
+    labels: tuple[str, ...] = ()
+    """What is said in its rows."""
+    columns: tuple[tuple[str, str], ...] = ()
+    """What lengths are called, and what they are of."""
 
 
 class Names(Struct, frozen=True):

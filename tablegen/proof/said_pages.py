@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from decimal import Decimal
 from fractions import Fraction
+from functools import partial
 
 from tablegen.proof.digits import FOOT_IN, arctangent, decimals, named, nearest, pi, read, real, written
 from tablegen.proof.figures import figures, length
@@ -15,6 +16,7 @@ from tablegen.proof.page import Page, close
 from tablegen.proof.roof import ANY_BOARDS, Corner, corner
 from tablegen.proof.roof_reading import value_of
 from tablegen.proof.roof_stated import Unstated, inches_of
+from tablegen.proof.said_prose import ADDED, COUNTED, IN_SOME, added, counts, prose_answers
 from tablegen.proof.sentences import told_within
 from tablegen.proof.stated import Pitch, Stated, called, pitch_of
 from tablegen.proof.worked_lines import cells_of
@@ -35,10 +37,14 @@ class SaidReader:
 
     def __init__(self, pages: tuple[SaidPage, ...], book: Stated):
         self.pages, self.book, self.found = {one.title: one for one in pages}, book, Found()
+        self.pages_there, self.last = 0, 0
+        """How many pages there are, and how many of them end a section."""
+        self.at_end: list[Callable[[], None]] = []
         self.form, self.tabled, self.of = Form(book), False, 'common'
 
     def page(self, page: Page) -> None:
         """Read a page, if it is one."""
+        self.pages_there = page.number
         title = next(iter(page.phrases), None)
         kind = self.pages.get(title.text) if title and page.folio else None
         if kind is None:
@@ -64,6 +70,9 @@ class SaidReader:
                 if name in answers:
                     self._figure(page, kind.title, head, printed, *answers[name])
         rows = {'square': self._square, 'stepping': self._stepping, 'reading': self._reading}
+        rows |= dict.fromkeys(ADDED, self._numbers)
+        if kind.kind in COUNTED:
+            self._counts(page, kind, ' '.join(lines))
         if kind.kind in rows and (at or kind.kind == 'square'):
             self.tabled = any('tabled' in told for _one, told in said)
             seen = list(rows[kind.kind](page, at))
@@ -71,7 +80,9 @@ class SaidReader:
                 self._fault(page, 'gap', f'{kind.title}, {"; ".join(sorted(set(kind.rows) ^ set(seen)))}')
 
     def end(self) -> None:
-        """Nothing waits."""
+        """Hold what is counted against what is there."""
+        for one in self.at_end:
+            one()
 
     def _figure(self, page: Page, row: str, head: str, printed: str, *right: str) -> None:
         self.found.figure(page.number, row, head, printed, *right)
@@ -84,7 +95,7 @@ class SaidReader:
 
     def _said(self, page: Page, kind: SaidPage, words: str) -> Iterator[tuple[Sentence, dict[str, str]]]:
         """Yield the sentences that stand there; of each group one must, of one that is called by a heading where that is."""
-        wanted = {one.sets for one in kind.sentences if one.sets}
+        wanted = {one.sets for one in kind.sentences if one.sets} - {IN_SOME}
         wanted -= {name for name in wanted if ' ' in name and not page.named(name)}
         for sentence in kind.sentences:
             told = told_within(sentence.words, words)
@@ -104,10 +115,7 @@ class SaidReader:
     # What is right ----------------------------------------------------------------------------------------------
 
     def _answers(self, at: Pitch | None, told: dict[str, str]) -> Answers:
-        found: Answers = {
-            'base': (str(FOOT_IN),),
-            'part': (written(1 / Decimal(self.book.per), self.book.per),),
-        }
+        found: Answers = prose_answers(self.book.per)
         if at is not None:
             found |= self._of_pitch(at, told)
         between = read(told.get('between', ''))
@@ -178,6 +186,24 @@ class SaidReader:
         return self._in_prose(Decimal(count) / self.book.per)
 
     # Rows ---------------------------------------------------------------------------------------------------------
+
+    def _counts(self, page: Page, kind: SaidPage, words: str) -> None:
+        """Read how many pages and sections the book has; each section ends with what is said once more."""
+        self.last += kind.kind == 'closing'
+        for place, head, printed in counts(kind, words):
+            self.at_end.append(partial(self._count, page.number, kind.title, head, printed, place))
+
+    def _count(self, page: int, row: str, head: str, printed: str, place: int) -> None:
+        self.found.figure(page, row, head, printed, f'{(self.pages_there, self.last)[place]:,}')
+
+    def _numbers(self, page: Page, at: Pitch | None) -> Iterator[str]:
+        """Read two lengths, their sum, and the length of both runs."""
+        assert at
+        slope = corner(at.slope, self.book.boards or ANY_BOARDS)
+        kind = next(one for one in self.pages.values() if one.kind in ADDED and page.named(one.title))
+        for label, printed, value in added(page, kind, slope, self.book.per):
+            self._figure(page, label, '', printed, *self._in_prose(value))
+            yield label
 
     def _reading(self, page: Page, at: Pitch | None) -> Iterator[str]:
         """Read the runs that are added and what they make."""

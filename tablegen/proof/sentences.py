@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from functools import cache
 
+STOP = re.compile(r'\\\.(?!\d)')
+"""A point that no digit follows."""
 PLACE = re.compile(r'\\\{(\w+)\\\}')
 
 
@@ -19,7 +21,7 @@ def pattern(sentence: str) -> re.Pattern[str]:
         known.add(name)
         return again if known_before else f'(?P<{name}>.+?)'
 
-    escaped = re.escape(sentence).replace(r'\ ', ' ').replace(r'\.', r'\.(?!\d)')
+    escaped = STOP.sub(r'\.(?!\\d)', re.escape(sentence).replace(r'\ ', ' '))
     return re.compile(PLACE.sub(place, escaped) + '$')
 
 
@@ -31,6 +33,8 @@ def told(sentence: str, words: str) -> dict[str, str] | None:
 
 def told_within(sentence: str, words: str) -> dict[str, str] | None:
     """Return the same of a sentence that stands somewhere within words."""
+    if '{' not in sentence:
+        return {} if sentence in words else None
     found = re.search(pattern(sentence).pattern.removesuffix('$'), words)
     return found.groupdict() if found else None
 
