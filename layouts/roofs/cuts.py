@@ -9,6 +9,7 @@ from msgspec import Struct
 from layouts.roofs.groups import lines_on
 from layouts.told.blocks import in_inches
 from layouts.words.frame import HANDS
+from layouts.words.lists import either
 from layouts.words.marking import STOPS, slope_name
 from layouts.words.patterns import center_name
 from layouts.words.say import N_, _
@@ -21,7 +22,7 @@ from tablegen.numbers.exact import sign
 from tablegen.numbers.figure import Measure, length_figure
 from tablegen.roof.cheeks import CheekCut, OneCheek
 from tablegen.roof.figures import size
-from tablegen.roof.member import Deduction, End, Kind, Member, Stop, known
+from tablegen.roof.member import Deduction, End, Kind, Line, Member, Stop, known
 from tablegen.roof.seat import Mouth, greater_drop
 
 SQUARE_ACROSS = N_('plumb on the side, {plumb} from square across; blade square, 0°')
@@ -66,6 +67,9 @@ DROPPED_GAP = N_(
 DRIFT_LONG = N_('{length} past {stop}, with the square held so: tape the marks')
 DRIFT_SHORT = N_('{length} short of {stop}, with the square held so: tape the marks')
 STEPPED_WHOLE = N_('from {start}: {count} whole, to {stop}')
+STEPPED_BY_TABLE = N_('from {start}, to {stop}: the whole ones, then body & tongue, are in the table')
+STOPPED = N_('the center line of what stops it below')
+MARK = N_('mark {number}')
 
 
 FACED = (Stop.RIDGE, Stop.LEDGER, Stop.HIP, Stop.VALLEY, Stop.PURLIN, Stop.POST)
@@ -167,7 +171,7 @@ def facts_of(
 
     Given:
         beside  the slopes that a hip or valley lies between
-        single  whether it is of one mark, whose steps are told here
+        single  whether it is of one mark, whose steps are told here and not in a table
         plate   the number of the plate line's mark, 0 for none
     """
     hold, measure = member.hold, asked.measure
@@ -175,15 +179,16 @@ def facts_of(
     if hold.holds > 1:
         words = _(HALVED).format(square=words, run=hold.run_text)
     yield Fact(_('Square'), words)
-    if single:
-        yield Fact(_('Steps'), _steps(member, plate, measure))
+    yield Fact(_('Steps'), _steps(member, plate, measure, single))
     yield from _drift(member, single, plate, measure)
     to_the_eaves = not member.tail.set_in_in.terms  # else steps would go past the tail's mark
     if member.kind.stands_on_plate and member.overhang_in.terms and plate and to_the_eaves:
         stepped = steps(member.overhang_in, hold)
         yield Fact(
             _('Tail’s steps'),
-            _stepped(stepped, measure, _('mark {number}').format(number=plate), _('the tail')),
+            _stepped(
+                stepped, measure, _stop(plate), _stop(0 if member.tail.off else _number(member, Line.TAIL))
+            ),
         )
     if top := _hip_top(member, beside):
         yield Fact(_('Top edge'), top)
@@ -211,12 +216,18 @@ def _sizes_of(mouth: Mouth) -> dict[str, str]:
     }
 
 
-def _steps(member: Member, plate: int, measure: Measure) -> str:
+def _steps(member: Member, plate: int, measure: Measure, single: bool) -> str:
     start = _('line c, the {line}').format(line=center_name(member))
     begins = [place for place, line in enumerate(lines_on(member), 1) if not member.at(line).terms]
     if begins:
-        start = _('mark {number}').format(number=begins[0])
+        start = _stop(begins[0])
+    if not single:
+        return _(STEPPED_BY_TABLE).format(start=start, stop=_stop(plate))
     return _stepped(steps(member.run_in, member.hold), measure, start, _stop(plate))
+
+
+def _number(member: Member, line: Line) -> int:
+    return lines_on(member).index(line) + 1
 
 
 def _drift(member: Member, single: bool, plate: int, measure: Measure) -> Iterator[Fact]:
@@ -231,9 +242,9 @@ def _drift(member: Member, single: bool, plate: int, measure: Measure) -> Iterat
         yield Fact(_('Steps’ error'), words.format(length=in_inches(length), stop=stop))
 
 
-def _stop(plate: int) -> str:
-    """Return what steps end at."""
-    return _('mark {number}').format(number=plate) if plate else _('the center line of what stops it below')
+def _stop(number: int) -> str:
+    """Return what steps begin or end at: a mark, without a number the line of what stops the board below."""
+    return _(MARK).format(number=number) if number else _(STOPPED)
 
 
 def _stepped(stepped: Steps, measure: Measure, start: str, stop: str) -> str:
@@ -263,14 +274,15 @@ def _hip_top(member: Member, beside: Sequence[Slope]) -> str:
     if member.backs is None:
         side = beside[-1].members.side  # the end's: a wing's sides have the corner of its valleys
         drop = in_inches(side.length(greater_drop(side)))
-        words = _(DROPPED)
+        gaps: dict[str, list[str]] = {}
         for slope in beside:
             at = side.at if slope.members.side.slope == side.slope else side.at.turned()
             gap = side.length(gap_when_dropped(side.boards.hip_in, at))
             if gap.count:
-                words = _(DROPPED_GAP)
-                return words.format(drop=drop, gap=in_inches(gap), slope=slope_name(slope.name))
-        return words.format(drop=drop)
+                gaps.setdefault(in_inches(gap), []).append(slope_name(slope.name))
+        for told, slopes in gaps.items():
+            return _(DROPPED_GAP).format(drop=drop, gap=told, slope=either(slopes))
+        return _(DROPPED).format(drop=drop)
     words = _(
         'backed: from the center line of its top {left} down to the left side and {right} to the right, from the square top'
     )

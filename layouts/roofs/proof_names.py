@@ -119,6 +119,7 @@ def _sentences() -> dict[str, str]:
     return {
         'title': _('{kind} roof, {pitch}'),
         'and': _('{first} and {last}'),
+        'or': _('{first} or {last}'),
         'sizes': _('{width} wide, {length} long'),
         'spacing': _('{spacing} on center; overhang {overhang}, level; lengths to the nearest {part} in.'),
         'plate-line': _('plate line {length}'),
@@ -146,6 +147,9 @@ def _sentences() -> dict[str, str]:
         'halved': _(cuts.HALVED).replace('{square}', _(cuts.HELD)),
         'stepped': _(cuts.STEPPED),
         'stepped-whole': _(cuts.STEPPED_WHOLE),
+        'stepped-by-table': _(cuts.STEPPED_BY_TABLE),
+        'stopped': _(cuts.STOPPED),
+        'mark': _(cuts.MARK),
         'drift-long': _(cuts.DRIFT_LONG),
         'drift-short': _(cuts.DRIFT_SHORT),
         'few-stepped': _('{whole}, {body} & {tongue}'),

@@ -15,6 +15,13 @@ def joined(words: Sequence[str]) -> str:
     return _('{first} and {last}').format(first=', '.join(words[:-1]), last=words[-1])
 
 
+def either(words: Sequence[str]) -> str:
+    """Return words of which one holds, with commas and an 'or'."""
+    if len(words) < 2:
+        return ''.join(words)
+    return _('{first} or {last}').format(first=', '.join(words[:-1]), last=words[-1])
+
+
 def pitches(*some: Pitch | None) -> str:
     """Return the pitches of a roof or a corner, the others left out where there are none: '7 in 12', '7 and 9 in 12', '7 in 12 and 30°'."""
     known = [one for one in some if one]

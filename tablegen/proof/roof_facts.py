@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from decimal import Decimal
 from fractions import Fraction
+from itertools import permutations
 
 from tablegen.proof.digits import FOOT_IN, SLACK, nearest, read, real
 from tablegen.proof.roof_boards import (
@@ -30,6 +31,9 @@ Said = tuple[int, str, str]
 class _Facts(Ends):
     """The facts of one sheet."""
 
+    numbers: Mapping[int, tuple[str, str]]
+    """What the numbers of its marks are."""
+
     def seat(self, page: int, name: str, words: str) -> None:
         found = self.places(page, name, 'seat', words)
         self.degrees(page, self.row(name), 'seat', found, 'level', self.board.level_cut)
@@ -46,8 +50,11 @@ class _Facts(Ends):
         if not whole:
             self.it.figure(page, self.row(name), before(self.sentences['halved'], 'run'), found.get('run', ''), f'{step} in', step)  # fmt: skip
 
-    def steps(self, page: int, name: str, words: str, tail: bool) -> None:
-        """Read how a board or its tail is stepped off."""
+    def steps(self, page: int, name: str, words: str, tail: bool, single: bool) -> None:
+        """Read how a board or its tail is stepped off, and to where."""
+        if not (tail or single):
+            self._stop(page, name, self.places(page, name, 'stepped-by-table', words), tail)
+            return
         runs = self.boards.runs
         if tail:
             runs = [(_overhang(board) / runs[0][1], runs[0][1]) for board in self.boards.found]
@@ -55,14 +62,25 @@ class _Facts(Ends):
         whole = [one for one in each if one[1] < SLACK]
         if whole and told(self.sentences['stepped'], words) is None:
             found = self.places(page, name, 'stepped-whole', words)
+            self._stop(page, name, found, tail)
             self.it.figure(page, self.row(name), '', found.get('count', ''), *(str(one[0]) for one in whole))
             return
         found = self.places(page, name, 'stepped', words)
+        self._stop(page, name, found, tail)
         counts = list(dict.fromkeys(str(one[0]) for one in each))
         self.it.figure(page, self.row(name), '', found.get('count', ''), *counts)
         there = [one for one in each if str(one[0]) == found.get('count')] or each
         for n, place in enumerate(('body', 'tongue')):
             self.it.length(page, self.row(name), place, found.get(place, ''), *(one[1:][n] for one in there))
+
+    def _stop(self, page: int, name: str, found: dict[str, str], tail: bool) -> None:
+        """Hold where steps begin and end against the numbers of the marks there; what stops a board below has none."""
+        at = {where: self.sentences['mark'].format(number=number) for number, where in self.numbers.items()}
+        plate, stopped = at.get(('plate', 'center'), self.sentences['stopped']), self.sentences['stopped']
+        stop = at.get(('tail', 'center'), '') if tail and not self.board.tail.line else stopped
+        self.it.figure(page, self.row(name), '', found.get('stop', ''), stop if tail else plate)
+        if tail:
+            self.it.figure(page, self.row(name), '', found.get('start', ''), plate)
 
     def drift(self, page: int, name: str, words: str) -> None:
         """Read how far from its mark the last step ends with the square held as it is read."""
@@ -116,7 +134,7 @@ class _Facts(Ends):
                 it.degrees(page, self.row(name), place, found.get(place, ''), value)
             return
         gap = max(corner.drops) - min(corner.drops)
-        sentence = self.sentences['dropped']
+        sentence, flatter = self.sentences['dropped'], set[str]()
         if nearest(gap, it.asked.per):
             flatter = {
                 it.names.slopes[one.sides[0 if one.drops[0] < one.drops[1] else 1]]
@@ -124,8 +142,20 @@ class _Facts(Ends):
                 for one in corners_of(mark, it, self.hand)
             }
             sentence = self.sentences['dropped-gap']
-            sentence = sentence.replace('{slope}', next((one for one in flatter if one in words), ''))
         there = told(sentence, words)
+        if flatter:
+            rows = (
+                self.sentences['or'].format(first=', '.join(some), last=last)
+                for *some, last in permutations(flatter)
+                if some
+            )
+            it.figure(
+                page,
+                self.row(name),
+                'slope',
+                (there or {}).get('slope', ''),
+                *(rows if len(flatter) > 1 else flatter),
+            )
         if there is None:
             it.strange(page, f'{name} {words}')
         for place, value in (('drop', max(corner.drops)), ('gap', gap)):
@@ -169,14 +199,17 @@ def read_facts(
     boards: Boards,
     single: bool,
     hand: str,
+    numbers: Mapping[int, tuple[str, str]],
     it: Reading,
 ) -> None:
     """Read them all.
 
     Given:
+        numbers  what the numbers of the board's marks are
         hand  of all of them, '' where they are of both or of none
     """
     one, there, board = _Facts(title, boards, marks, hand, it), set(), boards.one
+    one.numbers = numbers
     line = board.to(board.center) if board.center else None
     above = (line or Decimal(0)) - board.at(board.head)
     below = board.at(board.tail, Decimal(0), False) - (board.to(board.tail.line) or Decimal(0)) if board.tail.line else Decimal(0)  # fmt: skip
@@ -198,7 +231,7 @@ def read_facts(
             case 'square':
                 one.square(at, name, words)
             case 'steps' | 'tail-steps':
-                one.steps(at, name, words, what == 'tail-steps')
+                one.steps(at, name, words, what == 'tail-steps', single)
             case 'drift':
                 one.drift(at, name, words)
             case 'top':
@@ -211,7 +244,7 @@ def read_facts(
                 one.off(at, name, words, board.tail, below)
             case 'stands':
                 one.stands(at, name, words)
-    wanted = {'square', 'stands'} | ({'steps'} if single else set())
+    wanted = {'square', 'stands', 'steps'}
     if board.height is not None and board.seats:
         wanted |= {'seat', 'mouth'}
     if board.head.line and board.height is not None:

@@ -43,7 +43,7 @@ def read_marking(sheet: Sheet, it: Reading) -> None:
                 it.missing(sheet.page, mark)
     else:
         _single(sheet, marks, lead, it)
-    read_facts(sheet.page, sheet.title, facts_in(lines), marks, lead, few is None, hand, it)
+    read_facts(sheet.page, sheet.title, facts_in(lines), marks, lead, few is None, hand, numbers, it)
 
 
 def _title(sheet: Sheet, marks: Sequence[str], lead: Boards, it: Reading) -> None:

@@ -283,3 +283,26 @@ def test_what_the_sheets_have_no_use_for_is_refused(tmp_path):
         status, _, remarks = ask(*HIP, *more)
         assert (status, said in remarks) == (2, True), remarks
     assert not list(tmp_path.iterdir())
+
+
+def test_steps_end_where_a_mark_or_the_line_of_what_stops_a_board_is(tmp_path):
+    """Source: of a wing flush with rafters 16 in apart, out 10 ft, the first common behind its inside corner is 7 1/4 in on: at one pitch
+    the valley's center line runs at 45 degrees from that corner, so its tail meets that line 7 1/4 in outside the plate, level.
+    """
+    framed = frame(roof('wing'))
+    found = [page_text(body).strip() for body in roof_bodies(framed, to_buy(framed), 'letter')]
+    (common,) = [one for one in found if one.startswith('C1 common')]
+    (valley_jacks,) = [one for one in found if one.startswith('VJ1')]
+    (through,) = [one for one in found if one.startswith('C2, C4 common')]
+    rise = sixteenths(7.25 * SLOPE)
+
+    assert (
+        f'Tail’s steps from mark 2: 0 whole, then 7 1/4 on the body & {rise} on the tongue, to the center line of what stops it below'
+        in common
+    )
+    assert 'Tail’s steps from mark 2: 1 whole, to mark 3' in through
+    assert 'Steps from line c, the ridge center line, to mark 2: the whole ones' in through
+    assert (
+        'Steps from line c, the ridge center line, to the center line of what stops it below: the whole'
+        in valley_jacks
+    )
