@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import subprocess
 import sys
 from io import StringIO
 from pathlib import Path
@@ -13,6 +14,7 @@ from babel.messages.mofile import write_mo
 from msgspec.structs import replace
 from own_roofs import PORCH
 from quick_books import FILES, QUICK, contents
+from weasyprint.text import ffi
 
 from layouts.build import _documents as documents
 from layouts.build import build
@@ -23,6 +25,7 @@ from layouts.pages.book import plan
 from layouts.pdf import kept as keeping
 from layouts.pdf.documents import Unmade
 from layouts.pdf.kept import Kept, name_of, user_folder
+from layouts.pdf.libraries import shaper_release
 from layouts.pdf.parts import OF_THE_COPY
 from layouts.pdf.progress import Progress
 from layouts.pdf.typeset import set_document
@@ -260,3 +263,26 @@ def test_fresh_takes_and_keeps_nothing(tmp_path, monkeypatch):
     assert not user_folder().exists()
     assert main(words, StringIO(), StringIO()) == 0
     assert list(user_folder().iterdir())
+
+
+@pytest.mark.skipif(not sys.platform.startswith('linux'), reason='elsewhere a process cannot divide')
+def test_the_command_itself_never_loads_the_typesetter(tmp_path):
+    """It tells the releases of the typesetter's libraries all the same, which is what a kept document is known by."""
+    (tmp_path / 'book.toml').write_text(QUICK)
+    words = ['make', 'book.toml', '--no-proof']
+    says = (
+        f'import sys; from layouts.command import main; status = main({words!r}); '
+        'from layouts.pdf.libraries import shaper_release, text_release; '
+        'print(status, "weasyprint" in sys.modules, text_release(), shaper_release())'
+    )
+    top = str(Path(__file__).parent.parent)
+    told = subprocess.check_output(
+        [sys.executable, '-c', says], cwd=tmp_path, text=True, env={**os.environ, 'PYTHONPATH': top}
+    )
+    release = ffi.pango.pango_version()
+    at_least = [
+        ffi.harfbuzz.hb_version_atleast(*parts) for parts in (shaper_release(), (*shaper_release()[:2], 99))
+    ]
+
+    assert told.splitlines()[-1] == f'0 False {release} {shaper_release()}'
+    assert at_least == [1, 0]

@@ -21,6 +21,7 @@ from time import time
 from msgspec import Struct
 
 from layouts.paper.typeface import font_path
+from layouts.pdf.libraries import shaper_release, text_release
 
 NAME = 'rafterbook'
 MADE_BY = (
@@ -112,14 +113,13 @@ def name_of(parts: Iterable[str]) -> str:
 @cache
 def _made_by() -> str:
     """Return all that makes a document of its parts: releases of libraries, the typeface, the program."""
-    from weasyprint.text.ffi import pango
-
     told = [
         sys.version,
         *(f'{name} {version(name)}' for name in MADE_BY),
-        f'{pango.pango_version()} {shaper_release()}',
+        f'{text_release()} {shaper_release()}',
+        sha256(font_path().read_bytes()).hexdigest(),
+        program(ROOMS),
     ]
-    told += [sha256(font_path().read_bytes()).hexdigest(), program(ROOMS)]
     return '\n'.join(told)
 
 
@@ -135,17 +135,6 @@ def program(rooms: Iterable[Path]) -> str:
                     contents = file.read()
                 told.update(f'\0{os.path.relpath(path, room)}\0{len(contents)}\0'.encode() + contents)
     return told.hexdigest()
-
-
-def shaper_release() -> tuple[int, ...]:
-    """Return the release of the shaper's library: all that it tells is whether it is at least of some release."""
-    from weasyprint.text.ffi import harfbuzz
-
-    release: tuple[int, ...] = ()
-    while len(release) < 3:
-        rest = (0,) * (2 - len(release))
-        release += (max(n for n in range(100) if harfbuzz.hb_version_atleast(*release, n, *rest)),)
-    return release
 
 
 def _taken(file: Path) -> float:

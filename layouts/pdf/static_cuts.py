@@ -17,7 +17,7 @@ from typing import Any
 
 from layouts.paper import once
 from layouts.paper.table_font import TEXT
-from layouts.pdf.kept import shaper_release
+from layouts.pdf.libraries import shaper_release
 from layouts.quick.shaper import glyphs_of, library
 
 LETTERS = TEXT + '\N{NO-BREAK SPACE}÷•…\N{LATIN SMALL LIGATURE FF}ﬁﬂﬃﬄ'
