@@ -10,8 +10,9 @@ from msgspec import Struct
 from layouts.drawings import svg
 from layouts.grid.fitting import Fit, Look, Widest, is_length, plain
 from layouts.grid.table_columns import Column, Columns
-from layouts.paper.longer import size_in
+from layouts.paper.longer import CUTS, size_in
 from layouts.paper.trim import DIGIT_EM, FIGURE_SPACE, SPACE_EM, Trim
+from layouts.paper.typeface import advance_em
 from tablegen.numbers.figure import Figure
 
 GROUP = 6
@@ -80,7 +81,7 @@ def grid(
         for place in (0, *groups)
     ]
     return Grid(
-        head_indent + '\t'.join(over) if over else '',
+        head_indent + '\t'.join(_at_stops(over, head_size, column)) if over else '',
         head_indent + '\t'.join(heads),
         '\n'.join(
             '\t'.join([indent + name, *(one[place] for one in columns)])
@@ -105,6 +106,19 @@ def _head_size(laid: Fit, over: Sequence[str], heads: Sequence[str], in_group: i
     rooms += [column if place else corner for place in range(len(heads) - 1)]
     rooms.append(min(column, laid.trim.text_width - laid.label - column * (len(heads) - 2) + HEAD_GAP))
     return size_in([*over, *heads], [room - HEAD_GAP for room in rooms], size, 'bold')
+
+
+def _at_stops(over: Sequence[str], size: float, column: float) -> list[str]:
+    """Return what stands over heads without the stops that a group's head passes which is wider than a column; units."""
+    told: list[str] = []
+    past = 0
+    for words in over:
+        if past and not words:
+            past -= 1
+            continue
+        told.append(words)
+        past = int(advance_em(words, *CUTS['bold']) * size // column)
+    return told
 
 
 def padded(figure: Figure, digits: int, feet: int) -> str:
