@@ -74,7 +74,8 @@ class Places(Struct):
         exact, begun = list[str](), list[str]()
         begins = re.compile(rf'(?:^|: ){re.escape(place.row)}(?=[ ,:]|$)')
         for row, (_row, head, printed) in zip(self.rows(place.page), self.cells(place.page), strict=True):
-            if place.head in ('', head, head.replace(',', '')) or place.head.replace(',', '') == head:
+            named = ('', head, head.replace(',', ''))  # beside a fraction the unit of a head has no room
+            if {place.head, place.head.replace(',', ''), self._number(place.head)} & {*named}:
                 if place.row in self._names(row, place.title):
                     exact.append(without_signs(printed))
                 elif not place.title and begins.search(row):
@@ -104,7 +105,7 @@ class Places(Struct):
             if columns.endswith(self.citing.jacks):
                 jacks, spacing = self._jacks(rows), columns.removesuffix(self.citing.jacks)
                 heads = [
-                    f'{spacing.partition(" ")[0]}, {one}' for one in self.citing.jacks.strip(': ').split(', ')
+                    f'{self._number(spacing)}, {one}' for one in self.citing.jacks.strip(': ').split(', ')
                 ]
                 yield from (Place(page, '', row, head) for page in pages for row in jacks for head in heads)
                 continue
@@ -118,6 +119,11 @@ class Places(Struct):
                 title = self._title(page, told_rows)
                 for plain, name in told_rows[bool(title) :]:
                     yield from (Place(page, title, name or plain, head) for head in heads)
+
+    def _number(self, words: str) -> str:
+        """Return a number without its unit; other words as they are."""
+        number, _blank, unit = words.rpartition(' ')
+        return number if unit in self.citing.units and number else words
 
     def _jacks(self, rows: str) -> list[str]:
         """Return what jacks are called of which a row is cited, or the first and the last row."""

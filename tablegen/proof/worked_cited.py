@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from decimal import Decimal
 
-from tablegen.proof.places import named_pitch, stands_in
+from tablegen.proof.places import named_pitch, stands_in, without_signs
 from tablegen.proof.roof_reading import value_of
 from tablegen.proof.sentences import told_at
 from tablegen.proof.worked_lines import Told
@@ -90,8 +90,21 @@ class Citer(Beside):
         known = name in self.state.names.blocks or any(f'{one} '.startswith(f'{name} ') for one in rows)
         if not known or places.pitch_of(page) != self.roof.pitches.get('pitch'):
             known = self._cited_fully(step)
-        if not known:
+        if not known and not self._in_a_table(step, page, step.cited[found.end() :].lstrip(', ')):
             self._fault('cited', row, name, str(page))
+
+    def _in_a_table(self, step: Told, page: int, quoted: str) -> bool:
+        """Return whether what is quoted is a reference table on a page, in which the step's figure stands."""
+        places = self.state.places
+        opening, closing = places.citing.quotes.split('{}')
+        title = quoted.removeprefix(opening).removesuffix(closing)
+        there = {
+            value_of(without_signs(printed))
+            for row, (_row, _head, printed) in zip(places.rows(page), places.cells(page), strict=True)
+            if row.startswith(f'{title}, ')
+        }
+        values = {value_of(one) for one in step.figures}
+        return places.pitch_of(page) is None and bool(values) and values <= there
 
     def _cited_fully(self, step: Told) -> bool:
         """Return whether each of several places is there, and of the pitch, and the figure of one alone is the step's."""

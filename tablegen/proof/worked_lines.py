@@ -192,6 +192,9 @@ class _Reader:
 
     def _words(self, line: Line, at_edge: bool) -> None:
         self.size = 0.0
+        first, *beside = cells_of(line)
+        if all(word.bold for cell in beside for word in cell):
+            line = first  # beside it is a drawing
         if not at_edge or (
             self.found.steps
             and not self.found.steps[-1].number

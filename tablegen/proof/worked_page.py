@@ -4,10 +4,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping
-from decimal import Decimal
 from fractions import Fraction
 
-from tablegen.proof.digits import named, real
+from tablegen.proof.digits import named
 from tablegen.proof.names import Sentence
 from tablegen.proof.roof_reading import run_told
 from tablegen.proof.roof_stated import Unstated, inches_of
@@ -25,7 +24,7 @@ GIVEN = {
     'width', 'run', 'whole-run', 'overhang', 'spacing', 'first-space', 'ledger', 'purlin', 'a-run', 'b-run', 'last-run', 'half-width',
 }  # fmt: skip
 """What a page says of the roof; said again, it must say the same."""
-NEAR = Decimal('0.0006')
+NEAR = Fraction('0.0006')
 """in, which a run may be off that is told to a thousandth."""
 END = re.compile(r'(?<=[.:;]) ')
 """Where another sentence may begin."""
@@ -81,7 +80,8 @@ class PageReader(Citer):
                 elif name in NAMES:
                     self.roof.words.setdefault(name, printed)
                 elif name in GIVEN and (value := _inches(printed)) is not None:
-                    self.roof.given.setdefault(name, value)
+                    own = self.state.book.exactly(printed.removesuffix(' in'))  # 23.622 is 600 mm
+                    self.roof.given.setdefault(name, own if abs(own - value) < NEAR else value)
 
     def _step(self, step: Told, said: list[Said], later: list[Told]) -> None:
         row, beside = self._row(step), False
@@ -131,7 +131,9 @@ class PageReader(Citer):
 
     def _without_name(self, step: Told) -> str:
         """Return a step's words without the name of the roof that stands before them."""
-        return step.words.removeprefix(self.lead).lstrip(',: ') if self.lead else step.words
+        words = step.words.removeprefix(self.lead)
+        named_first = self.lead and words[:1] in (',', ':', '')  # a name may be how another word begins
+        return words.lstrip(',: ') if named_first else step.words
 
     def _unknown(self, step: Told, row: str, words: str) -> None:
         """Take down what is no sentence that is known: in a step, or where it has figures."""
@@ -206,7 +208,7 @@ class PageReader(Citer):
         if value is None or known is None:
             self._figure(row, head, printed, '')
         else:
-            self._figure(row, head, printed, printed if abs(real(value - known)) < NEAR else run_told(known))
+            self._figure(row, head, printed, printed if abs(value - known) < NEAR else run_told(known))
 
 
 def _inches(printed: str) -> Fraction | None:

@@ -10,6 +10,7 @@ from msgspec import Struct, field
 
 from tablegen.proof.digits import SLACK, decimals, named, nearest, real, written
 from tablegen.proof.roof import ANY_BOARDS, Boards
+from tablegen.proof.roof_reading import run_told
 from tablegen.proof.stated import Pitch, Stated
 
 PLACES = 3
@@ -127,7 +128,7 @@ def stated_sizes(book: Stated) -> Mapping[str, tuple[str, ...]]:
         'rafter': boards.rafter,
         'seat': boards.seat,
     }
-    told = {name: (named(value), f'{named(value)} in') for name, value in thick.items()}
+    told = {name: (named(value), f'{named(value)} in', run_told(value)) for name, value in thick.items()}
     return told | {
         'rafters': (boards.rafters,),
         'hips': (boards.hips,),
