@@ -11,7 +11,9 @@ from msgspec.structs import replace
 from layouts.pages import colophon
 from layouts.pages.example_pages import on_one_opening
 from layouts.pages.how_to_page import unit_after
+from layouts.paper.longer import lines_in
 from layouts.paper.page import Block, Draft, Index
+from layouts.paper.trim import Trim, trim_of
 from layouts.words.pages import heading
 from layouts.words.say import _, n_, say
 from tablegen.examples import nearest_pitch
@@ -27,10 +29,14 @@ from tablegen.tables.runs import head_of
 TWELVE_STEPS_IN = 144 * INCHES.unit_run / INCHES.group
 BY_RUN = ('common', 'hip-valley', 'rise')
 """Tables, one of which shows a sum that is a part off."""
-LETTERS_A_LINE, MOST_LINES = 55, 15
-"""Of the settings, about, where there is room below them."""
-LAST_LETTERS, MOST_LAST_LINES = 75, 13
-"""The same on the book's last page, whose type is smaller."""
+LINE, LINE_SIZE, SMALL_LINE, SMALL_SIZE = 11.3, 8.4, 9.9, 7.5
+"""Height of a line of the settings with its rule and size of its type, where it is large and where it is small; units."""
+INDENT = 10.0
+"""Units by which a line of the settings stands in that goes on."""
+OVER, AGAIN = 76.0, 114.0
+"""What stands over and right under the settings, and what is said below them of how the book is printed again; units."""
+MOST_LAST_LINES = 13
+"""Lines of the settings on the book's last page, where their type is small."""
 LONGEST_WHOLE = 24
 """Letters of a word that is not broken."""
 
@@ -64,6 +70,8 @@ class MadePage(Struct, frozen=True):
     """In words, each with whether it is kept whole: a name with a hyphen is, so that it can be read back."""
     counts: str
     """Figures of the pitches' tables, pages and sections."""
+    small: bool
+    """Whether their type is small, being many."""
     again: bool
     """Whether there is room to say how it is printed again and checked."""
 
@@ -93,7 +101,10 @@ def made_draft(settings: Settings, figures: int) -> Draft:
 
 def is_made_last(settings: Settings) -> bool:
     """Return whether the settings of a copy stand on the book's last page: of a book of openings, where they are short."""
-    return on_one_opening(settings) and _lines(colophon.lines(settings), LAST_LETTERS) <= MOST_LAST_LINES
+    return (
+        on_one_opening(settings)
+        and _lines(colophon.lines(settings), SMALL_SIZE, trim_of(settings)) <= MOST_LAST_LINES
+    )
 
 
 def closing_draft(settings: Settings) -> Draft:
@@ -147,7 +158,12 @@ def _sum(table: str, settings: Settings) -> lookup.Found | None:
 
 
 def _made(settings: Settings, index: Index, figures: int) -> MadePage:
-    told = colophon.lines(settings, index)
+    told, trim = colophon.lines(settings, index), trim_of(settings)
+    room = trim.text_height - OVER
+    if _lines(told, SMALL_SIZE, trim) * SMALL_LINE > room:
+        told = colophon.lines(settings, index, pitches_named=False)
+    small = _lines(told, LINE_SIZE, trim) * LINE > room
+    high = _lines(told, SMALL_SIZE, trim) * SMALL_LINE if small else _lines(told, LINE_SIZE, trim) * LINE
     lines = tuple(tuple((word, len(word) < LONGEST_WHOLE) for word in line.split(' ')) for line in told)
     sections, counts = len(index.sections), []
     if figures:
@@ -155,9 +171,9 @@ def _made(settings: Settings, index: Index, figures: int) -> MadePage:
     counts.append(n_('{count} page', '{count} pages', index.total).format(count=index.total))
     if sections > 1:
         counts.append(n_('{count} section', '{count} sections', sections).format(count=sections))
-    return MadePage(lines, ', '.join(counts), _lines(told) <= MOST_LINES)
+    return MadePage(lines, ', '.join(counts), small, high + AGAIN <= room)
 
 
-def _lines(told: Sequence[str], letters: int = LETTERS_A_LINE) -> int:
-    """Return how many lines settings take, about."""
-    return sum(-(-len(line) // letters) for line in told)
+def _lines(told: Sequence[str], size: float, trim: Trim) -> int:
+    """Return how many lines settings take in type of a size, units."""
+    return sum(lines_in(line, size, trim.text_width - INDENT) for line in told)

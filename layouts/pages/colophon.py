@@ -20,17 +20,15 @@ PAGES_OF = {'how-to': 'one-rafter', **{group: f'group-{group}' for group in GROU
 PLAIN = {'square', 'common', 'hip-valley', 'rise'}
 """Parts whose pages no spacing and no size of lumber changes."""
 FEWEST_IN_A_RANGE = 3
-MOST_LETTERS = 700
-"""Of the pitches: with more, the page would run over."""
 
 
-def lines(settings: Settings, index: Index | None = None) -> tuple[str, ...]:
+def lines(settings: Settings, index: Index | None = None, pitches_named: bool = True) -> tuple[str, ...]:
     """Return the lines; those of what the book has no use for are left out.
 
     Notes:
         1. A part that was asked for but has no page, since the runs or the other parts are not enough
            for it, is not named; before pages have their numbers, all are. Those of an edition are named by it.
-        2. Pitches too many to be named are those of the contents.
+        2. Pitches that are not to be named, being too many for the page, are those of the contents.
     """
     parts = [part for part in BOOK_PARTS if part in settings.parts and (index is None or _is_in(part, index))]
     runs, pitches = settings.runs, _pitches(settings.pitches)
@@ -67,7 +65,7 @@ def lines(settings: Settings, index: Index | None = None) -> tuple[str, ...]:
     if settings.roofs is not None:
         named['roofs'] = [_file(one) for one in settings.roofs]
     said = {key: f'{key} = {_written(value)}' for key, value in named.items()}
-    if len(said['pitches']) > MOST_LETTERS:
+    if not pitches_named:
         said['pitches'] = '# ' + _('pitches: the {count} of the contents').format(count=len(settings.pitches))
     return tuple(said.values())
 

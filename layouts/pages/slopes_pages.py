@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping, Sequence
 from pathlib import PurePath
 
 from markupsafe import Markup
@@ -15,6 +15,7 @@ from layouts.pages.how_to_page import unit_after
 from layouts.paper.longer import lines_in
 from layouts.paper.page import Index, Maker
 from layouts.paper.trim import trim_of
+from layouts.words.caution import caution_text
 from layouts.words.drawings import TWO_SLOPES
 from layouts.words.pages import ALL_MEMBERS
 from layouts.words.say import say
@@ -25,8 +26,10 @@ from tablegen.roof.cautions import Caution
 from tablegen.roof.member import Line
 from tablegen.settings import Settings
 
-NOTE_REM, MOST_LINES = 0.75, 2
-"""Size of the cautions, and how many lines they may take before what is said after them."""
+NOTE_REM, MOST_LINES, MOST_ALONE = 0.75, 2, 4
+"""Size of the cautions, and how many lines they may take before what is said after them: below both rafters, and below one."""
+PLACE_REM, PLACES_IN_REM, MOST_PLACED = 0.7, 1.1, 8
+"""Size of what is said of places, how far it stands in, and how many lines of it leave the others as far apart as usual."""
 
 
 class Rafter(Struct, frozen=True):
@@ -49,6 +52,8 @@ class Rafter(Struct, frozen=True):
     by_marks: tuple[int, int, str] | None
     """Numbers of the first and the last mark of the cut board, and what they are apart; None where that is its length."""
     board: Markup
+    cautions: str
+    """Whole, or where they are long the first sentence of each; '' for none."""
 
 
 class SlopesPage(Struct, frozen=True):
@@ -61,6 +66,8 @@ class SlopesPage(Struct, frozen=True):
     words: dict[str, str]
     unit: str
     opened: bool
+    dense: bool
+    """Whether lines of both rafters' page stand close, lengths or what is said of places being long."""
     section: Markup
     cautions: str
     """The first sentence of each that has room, where no page of one rafter follows; else ''."""
@@ -95,6 +102,8 @@ def slopes_maker(
         opened  whether all figures of a pitch stand on its one opening
     """
 
+    wide_rem = trim_of(settings).text_width / 10
+
     def make(index: Index) -> SlopesPage:
         rafters = tuple(_rafter(one, index, settings, opened) for one in example.rafters)
         first, second = (
@@ -114,8 +123,9 @@ def slopes_maker(
             _words(example, settings, roof, shipped),
             unit_after(settings),
             opened,
+            settings.measure.style != text.INCHES or _placed(together, wide_rem) > MOST_PLACED,
             _section(example, settings),
-            '' if followed else _told(called, trim_of(settings).text_width / 10),
+            '' if followed else _told(called, wide_rem, MOST_LINES),
             index.get(f'{ALL_MEMBERS}{keys_of_file(shipped) if shipped else keys}'),
             next((index[name] for name in ('care', 'cautions') if name in index), 0),
             say(cautions.DEFERS),
@@ -124,12 +134,28 @@ def slopes_maker(
     return make
 
 
-def _told(called: Iterable[Caution], wide_rem: float) -> str:
+def _told(called: Iterable[Caution], wide_rem: float, most: int) -> str:
     """Return the first sentence of each caution, as many as have room; the page of cautions has them all."""
     told = list(dict.fromkeys(say(one.says[0]) for one in called))
-    while len(told) > 1 and lines_in(' '.join(told), NOTE_REM, wide_rem) > MOST_LINES:
+    while len(told) > 1 and lines_in(' '.join(told), NOTE_REM, wide_rem) > most:
         told.pop()
     return ' '.join(told)
+
+
+def _told_alone(called: Sequence[Caution], wide_rem: float) -> str:
+    """Return the cautions of one rafter."""
+    whole = ' '.join(map(caution_text, called))
+    return whole if lines_in(whole, NOTE_REM, wide_rem) <= MOST_ALONE else _told(called, wide_rem, MOST_ALONE)
+
+
+def _placed(at: Mapping[str, Sequence[Place]], wide_rem: float) -> int:
+    """Return in how many lines it is said, about, where figures stand."""
+    told = [
+        ' '.join(f'page {one.page}, {one.table} {one.row}, {one.column};' for one in some)
+        for some in at.values()
+        if some
+    ]
+    return sum(lines_in(words, PLACE_REM, wide_rem - PLACES_IN_REM) for words in told)
 
 
 def _rafter(example: Example, index: Index, settings: Settings, opened: bool) -> Rafter:
@@ -159,6 +185,7 @@ def _rafter(example: Example, index: Index, settings: Settings, opened: bool) ->
         marks_in_rows(member, True),
         by_marks(member, numbers, settings.measure),
         board_of(member, 0.7 if called else 1.0, settings.measure.style == text.INCHES and not called),
+        _told_alone(member.cautions, trim_of(settings).text_width / 10),
     )
 
 

@@ -50,6 +50,8 @@ def lines_in(words: str, size: float, width: float) -> int:
     for word in words.split():
         wide = advance_em(word, *CUTS['text']) * size
         if used + space + wide > width:
-            lines, used = lines + 1, -space
+            lines, used = lines + (used > 0), -space
         used += space + wide
+        if used > width:  # a word that is broken
+            lines, used = lines + int(used // width), used % width
     return lines
