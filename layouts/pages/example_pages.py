@@ -102,8 +102,9 @@ def example_blocks(settings: Settings) -> list[Block]:
     from tablegen.examples.own_roof import own_roof
 
     found = []
-    for place, (file, asked) in enumerate(zip(settings.roofs or (), settings.own_roofs, strict=True)):
-        roof, name, keys = own_roof(file, asked, settings), own.called(file, asked), own.keys_of(place)
+    asked_for = zip(settings.roofs or (), settings.own_roofs, own.called(settings), strict=True)
+    for place, (file, asked, name) in enumerate(asked_for):
+        roof, keys = own_roof(file, asked, settings), own.keys_of(place)
         drafts = _drafts(roof.building, keys, settings, name)
         drafts += own.members_drafts(roof, name, keys, settings)
         found.append(_block(drafts, '' if place else 'examples'))

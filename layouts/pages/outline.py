@@ -48,10 +48,9 @@ def _examples(planned: Plan) -> tuple[Entry, ...]:
         beside = tuple(Entry(capital(name), index[key]) for name, key in lists if key in index)
         return (*worked, *_above(_(WORDS[ALL_MEMBERS]), beside))
     found: list[Entry] = []
-    for place, asked in enumerate(settings.own_roofs):
+    for place, name in enumerate(called(settings)):
         keys = keys_of(place)
         below = {f'example:{key}{keys}': OUTLINE[f'own_{key}'] for key in EXAMPLES}
-        name = called((settings.roofs or ())[place], asked)
         found += _above(name, _entries(index, below | {f'{ALL_MEMBERS}{keys}': WORDS[ALL_MEMBERS]}))
     return tuple(found)
 

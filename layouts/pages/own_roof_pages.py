@@ -21,7 +21,6 @@ from layouts.words.pages import ALL_MEMBERS, heading
 from layouts.words.proof_members import ASKED, CHEEK, CUT, ENDS, MOUTH
 from layouts.words.say import N_, _, say
 from tablegen.examples.own_roof import OwnRoof
-from tablegen.frame.asked import Asked
 from tablegen.frame.asked_lines import asked_lines
 from tablegen.frame.cut_list import CutList, CutMember, Warned, cut_list
 from tablegen.numbers.figure import Figure
@@ -87,9 +86,16 @@ def keys_of(place: int) -> str:
     return f':{place + 1}' if place else ''
 
 
-def called(file: str, asked: Asked) -> str:
-    """Return what a roof is called: as its file where it has no name."""
-    return asked.name or PurePath(file).stem
+def called(settings: Settings) -> list[str]:
+    """Return what a book's own roofs are called: each as its file where it has no name, and that too where two have one name."""
+    files = [PurePath(file).stem for file in settings.roofs or ()]
+    names = [asked.name or file for file, asked in zip(files, settings.own_roofs, strict=True)]
+    if len({*zip(names, files, strict=True)}) < len(files):
+        files = [str(place) for place, _file in enumerate(files, 1)]
+    return [
+        name if names.count(name) == 1 else f'{name} ({file})'
+        for name, file in zip(names, files, strict=True)
+    ]
 
 
 def members_drafts(roof: OwnRoof, name: str, keys: str, settings: Settings) -> list[Draft]:

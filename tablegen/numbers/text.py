@@ -116,7 +116,7 @@ def rational_parts(value: Fraction) -> Parts:
 
     Notes:
         1. Inches that were given in millimeters would be a fraction such as 95/127, which is on no tape: they are
-           told to a thousandth of an inch, 0.748.
+           told to a thousandth of an inch, 0.748; so is what follows from them.
     """
     if value.denominator <= 64 and value.denominator & (value.denominator - 1) == 0:
         return mixed_parts(value.numerator, value.denominator)
@@ -125,7 +125,7 @@ def rational_parts(value: Fraction) -> Parts:
         if (value * 10**places).denominator == 1:
             return decimal_parts(int(value * 10**places), places)
         places += 1
-    if is_metric(value):
+    if value.denominator % METRIC == 0:
         return decimal_parts(floor(1000 * value + Fraction(1, 2)), 3)
     return mixed_parts(value.numerator, value.denominator)
 
