@@ -100,6 +100,9 @@ def texts(planned) -> list[tuple[str, str, str]]:
             if draft.template not in NOT_PROSE and (book in BOOKS or draft.template.startswith(OF_A_ROOF)):
                 page = made[place]
                 html = environment().get_template(f'{page.template}.html').render(page=page, it=page.content)
+                html = re.sub(
+                    r'(?<=Garden store) \(\d\)', '', html
+                )  # two of one name, told apart by their files
                 found.append((book, page.template, page_text(re.sub(FIGURES, '', html))))
         if book in BOOKS:
             found.append((book, 'instructions', page_text(instructions_job(one, Path()).html)))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
+from itertools import groupby
 from pathlib import PurePath
 
 from markupsafe import Markup
@@ -28,6 +29,7 @@ from tablegen.settings import Settings
 
 NOTE_REM, MOST_LINES, MOST_ALONE = 0.75, 2, 4
 """Size of the cautions, and how many lines they may take before what is said after them: below both rafters, and below one."""
+PLACED = ('rise', 'length', 'whole', 'off', 'purlin', 'mouth', 'cuts')
 PLACE_REM, PLACES_IN_REM, MOST_PLACED = 0.7, 1.1, 8
 """Size of what is said of places, how far it stands in, and how many lines of it leave the others as far apart as usual."""
 
@@ -149,11 +151,16 @@ def _told_alone(called: Sequence[Caution], wide_rem: float) -> str:
 
 
 def _placed(at: Mapping[str, Sequence[Place]], wide_rem: float) -> int:
-    """Return in how many lines it is said, about, where figures stand."""
+    """Return in how many lines it is said, about, where figures stand: a page is said once."""
     told = [
-        ' '.join(f'page {one.page}, {one.table} {one.row}, {one.column};' for one in some)
-        for some in at.values()
-        if some
+        '; '.join(
+            f'{" ".join(one.row for one in on_it)}, {on_it[0].column} page {page},'
+            for page, on_it in (
+                (page, list(some)) for page, some in groupby(places, key=lambda one: one.page)
+            )
+        )
+        for name in PLACED
+        if (places := at.get(name))
     ]
     return sum(lines_in(words, PLACE_REM, wide_rem - PLACES_IN_REM) for words in told)
 
