@@ -134,28 +134,17 @@ class _Facts(Ends):
                 it.degrees(page, self.row(name), place, found.get(place, ''), value)
             return
         gap = max(corner.drops) - min(corner.drops)
-        sentence, flatter = self.sentences['dropped'], set[str]()
+        sentence = self.sentences['dropped']
         if nearest(gap, it.asked.per):
             flatter = {
                 it.names.slopes[one.sides[0 if one.drops[0] < one.drops[1] else 1]]
                 for mark in self.marks
                 for one in corners_of(mark, it, self.hand)
             }
+            rows = (it.row(some, 'or') for some in permutations(flatter))
             sentence = self.sentences['dropped-gap']
+            sentence = sentence.replace('{slope}', next((one for one in rows if one in words), ''))
         there = told(sentence, words)
-        if flatter:
-            rows = (
-                self.sentences['or'].format(first=', '.join(some), last=last)
-                for *some, last in permutations(flatter)
-                if some
-            )
-            it.figure(
-                page,
-                self.row(name),
-                'slope',
-                (there or {}).get('slope', ''),
-                *(rows if len(flatter) > 1 else flatter),
-            )
         if there is None:
             it.strange(page, f'{name} {words}')
         for place, value in (('drop', max(corner.drops)), ('gap', gap)):

@@ -95,7 +95,9 @@ def _rafters(slopes: Sequence[Slope], rows: Sequence[Row], it: Reading) -> tuple
         _stands(row.page, words, mark, hand, slope, there[0], it)
         if before is None:
             first = real(it.asked.inches('first', it.asked.inches('spacing')))
-            if slope.ends[0] and between[0] > max(first, spacing) + _beside_hip(slope):
+            if slope.ends[0] and between[0] > max(_first(slope, first, spacing), spacing) + _beside_hip(
+                slope
+            ):
                 it.missing(row.page, words)
         elif bay or center != center_before:
             bays = between[0] - before[1], between[1] - before[0]
@@ -108,9 +110,16 @@ def _rafters(slopes: Sequence[Slope], rows: Sequence[Row], it: Reading) -> tuple
             elif bays[0] < bays[1]:
                 unsure.add(a_bay)
         before, name_before, center_before = between, words.strip('()'), center
-    if before is not None and slope.ends[1] and slope.length - before[1] > spacing + _beside_hip(slope):
+    last = _first(slope, slope.length - spacing, -spacing)
+    if before is not None and slope.ends[1] and last - before[1] > _beside_hip(slope):
         it.missing(rows[-1].page, name_before)
     return odd, unsure
+
+
+def _first(slope: Slope, start: Decimal, step: Decimal) -> Decimal:
+    """Return the first of some places, a step apart, where a rafter has a plate: a raised one is crossed by its hips aside of its ends."""
+    places = (start + number * step for number in range(int(slope.length / abs(step)) + 1))
+    return next((one for one in places if any(slope.ways(one))), start)
 
 
 def _on_ridge(row: Row, slope: Slope, way: Way, between: tuple[Decimal, Decimal], it: Reading) -> None:

@@ -91,10 +91,10 @@ class Reading(Struct):
         """Take an angle down."""
         self.figure(page, row, head, printed, f'{decimals(value, 2)}°')
 
-    def row(self, words: Iterable[str]) -> str:
+    def row(self, words: Iterable[str], between: str = 'and') -> str:
         """Return words in a row as they are told."""
         *first, last = words
-        return self.names.sentences['and'].format(first=', '.join(first), last=last) if first else last
+        return self.names.sentences[between].format(first=', '.join(first), last=last) if first else last
 
     def pitches(self, told: Sequence[str]) -> str:
         """Return pitches in a row as they are told: what all are over but once."""

@@ -120,9 +120,9 @@ class Slope(Struct):
                 for n, stop in enumerate(region.upper)
                 if stop.spans(along)
                 and (at := self.inward_of(stop.center, along)) is not None
-                and at > foot + SLACK
+                and (at > foot + SLACK or (off is None and stop.edge == 'hip'))
             ]
-            if upper:
+            if upper and min(upper)[0] > foot + SLACK:  # a hip may cross a raised plate aside of its end
                 nearest = min(upper)[0]
                 # one that ends at a ridge's very end ends at the ridge
                 _jack, n, at = min((jack, n, at) for at, jack, n in upper if at - nearest < SLACK)

@@ -38,6 +38,7 @@ KINDS = {
     'saltbox': 'kind = "saltbox"\npitch = 9\nsaltbox.back_pitch = 5\nsaltbox.back_plate_below = 16\n' + HOUSE,
     'square tails, a fascia': 'kind = "hip"\npitch = 7\ncuts.tails = "square"\noverhang.fascia = "3/4 in"\n' + HOUSE,
     'raised ends': 'kind = "hip"\npitch = 7\nhip.end_pitch = 9\nhip.eaves = "equal"\n' + HOUSE,
+    'raised ends, a wide overhang': 'kind = "hip"\npitch = 5\nhip.end_pitch = 8\nhip.eaves = "equal"\noverhang.eave = "36 in"\n' + HOUSE,
     'gambrel': 'kind = "gambrel"\npitch = 18\ngambrel.upper_pitch = 6\ngambrel.break = "5 ft"\noverhang.fascia = "3/4 in"\n' + HOUSE,
     'gambrel, barge rafters': 'kind = "gambrel"\npitch = 16\ngambrel.upper_pitch = 5\ngambrel.break = "6 ft"\noverhang.gable = "8 in"\n' + HOUSE,
     'half-hip, two pitches': 'kind = "half-hip"\npitch = 7\nhalf-hip.end_pitch = 9\nhalf-hip.gable_rise = "3 ft"\noverhang.gable = "8 in"\n' + HOUSE,
