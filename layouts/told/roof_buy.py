@@ -13,7 +13,8 @@ from tablegen.frame.buying import Board, Buying, OfSize, Sawn
 from tablegen.numbers import text
 
 JOINTS = N_(
-    'A piece of several parts is butted end to end, each joint where a rafter or a post holds it: a designer decides how.'
+    'A piece of several parts is butted end to end, each joint where a rafter or a post holds it: a designer decides how. Its parts '
+    'are in order from the left end, seen from outside; of a ridge from the front or the wing’s left side.'
 )
 CUT_HEADS = (N_('boards'), N_('length'), N_('left over'), N_('cut, in this order'))
 

@@ -21,6 +21,7 @@ from tablegen.numbers.figure import (
     RATIO,
     Measure,
     decimal_figure,
+    length_figure,
     length_rounded_down,
     length_rounded_up,
 )
@@ -44,6 +45,8 @@ class Piece(Struct, frozen=True):
     number: int = 1
     may_be_joined: bool = False
     """Whether it may be made of several, butted end to end: a ridge, a fascia."""
+    joints_in: tuple[Exact, ...] = ()
+    """Where two of them may meet, from its left end; empty for anywhere."""
 
 
 class Shop(Struct, frozen=True):
@@ -206,7 +209,8 @@ def _sawn(
     for piece in pieces:
         figure = length_rounded_up(piece.length_in, measure)
         length = figure.count * per // figure.per
-        parts = spliced(length, boards) if piece.may_be_joined else [length]
+        joints = [length_figure(one, measure).count * per // figure.per for one in piece.joints_in]
+        parts = spliced(length, boards, joints) if piece.may_be_joined else [length]
         for _ in range(piece.number):
             for place, part in enumerate(parts, 1):
                 said = length_rounded_up(Fraction(part, per), measure)

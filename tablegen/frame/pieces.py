@@ -8,6 +8,7 @@ from tablegen.frame.area import area_in2
 from tablegen.frame.buying import Buying, Piece, Shop, buying, sheathing_for
 from tablegen.frame.frame import Frame
 from tablegen.frame.gable_ends import STUD
+from tablegen.frame.joints import joints_of
 from tablegen.frame.lumber import sold_as
 from tablegen.frame.plan import Level
 from tablegen.roof.member import inches_of
@@ -43,6 +44,7 @@ def pieces_of(frame: Frame) -> list[Piece]:
             board.length_in,
             board.number,
             may_be_joined=board.level not in SHORT,
+            joints_in=joints_of(board, frame.plan),
         )
         for board in frame.levels
     ]

@@ -6,6 +6,7 @@ import sys
 import tomllib
 from collections import Counter
 from fractions import Fraction
+from itertools import accumulate
 from pathlib import Path
 
 import pytest
@@ -99,6 +100,27 @@ def test_parts_make_the_piece_and_are_as_few_as_can_be(length, boards):
     assert len(parts) == -(-length // boards[-1])
     assert all(0 < part <= boards[-1] for part in parts)
     assert all(part in boards for part in parts[:-1])
+
+
+@given(
+    st.integers(100, 1000),
+    st.sets(st.integers(1, 999), min_size=40),
+    st.sets(st.integers(60, 300), min_size=1, max_size=5).map(sorted),
+)
+def test_parts_meet_at_joints_where_boards_reach_from_one_to_the_next(length, joints, boards):
+    parts, places = (
+        spliced(length, boards, sorted(joints)),
+        sorted({0, length} | {one for one in joints if one < length}),
+    )
+    reached, steps = {0}, 0
+    while length not in reached and steps < len(places):  # by the fewest boards, one after another
+        reached |= {b for a in reached for b in places if 0 < b - a <= boards[-1]}
+        steps += 1
+
+    assert sum(parts) == length
+    if length in reached and length > boards[-1]:
+        assert set(accumulate(parts)) <= set(places)
+        assert len(parts) == steps
 
 
 @given(

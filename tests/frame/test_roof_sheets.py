@@ -6,8 +6,9 @@ import json
 import re
 import subprocess
 from collections import Counter
+from fractions import Fraction
 from functools import cache
-from itertools import count
+from itertools import accumulate, count
 from pathlib import Path
 
 import pytest
@@ -306,3 +307,17 @@ def test_steps_end_where_a_mark_or_the_line_of_what_stops_a_board_is(tmp_path):
         'Steps from line c, the ridge center line, to the center line of what stops it below: the whole'
         in valley_jacks
     )
+
+
+def test_a_ridge_and_a_purlin_of_several_parts_are_joined_at_rafters():
+    """Source: rafters stand 16 in apart from the left end of the plate; over a gable the ridge begins 16 in outside it."""
+    for kind, mark, outside in (('gable', 'R', 16), ('gambrel', 'P2', 0), ('wing', 'R', 0)):
+        words = page_text(bodies(kind)[-1])
+        lengths = {
+            int(part): Fraction(sum(map(Fraction, length.split())))
+            for part, length in re.findall(rf'\b{mark} part (\d) of \d, ([\d /]+) in', words)
+        }
+        joints = list(accumulate(lengths[part] for part in sorted(lengths)))
+
+        assert len(joints) > 1, kind
+        assert [(one - outside) % 16 for one in joints[:-1]] == [0] * (len(joints) - 1), kind
