@@ -46,10 +46,10 @@ def prose_pages() -> tuple[SaidPage, ...]:
     """Return them in the language in use."""
     found = []
     for kind in PROSE:
-        sentences, labels, columns = said_more(kind)
+        sentences, labels, columns, drawn = said_more(kind)
         told = tuple(
             Sentence(plain(words), sets='' if always else IN_SOME)
             for words, always in dict(_said(kind)).items()
         )
-        found.append(SaidPage(kind, heading(kind), (*told, *sentences), (), labels, columns))
+        found.append(SaidPage(kind, heading(kind), (*told, *sentences), (), labels, columns, drawn))
     return tuple(found)

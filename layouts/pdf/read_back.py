@@ -24,10 +24,10 @@ Found = TypeVar('Found')
 Matrix = tuple[float, float, float, float, float, float]
 SAME: Matrix = (1, 0, 0, 1, 0, 0)
 OPERATION = re.compile(
-    rb'^(?:(?P<q>q)|(?P<Q>Q)|(?P<cm>[-.\d ]+) cm|(?P<Tm>[-.\d ]+) Tm|/(?P<face>\S+) (?P<Tf>[.\d]+) Tf|\[(?P<TJ>.*)\] TJ)$',
+    rb'^(?:(?P<q>q)|(?P<Q>Q)|(?P<cm>[-.\d ]+) cm|(?P<Tm>[-.\d ]+) Tm|/(?P<face>\S+) (?P<Tf>[.\d]+) Tf|\[(?P<TJ>.*)\] TJ|/(?P<Do>\S+) Do)$',
     re.MULTILINE,
 )
-"""What moves or writes letters, each on a line of its own, as the typesetter writes them."""
+"""What moves or writes letters, or places a drawing, each on a line of its own, as the typesetter writes them."""
 PIECE = re.compile(rb'<([0-9a-f]*)>|(-?[.\d]+)')
 """Codes of letters, or how far back the next begin, in thousandths of their size."""
 TAB = 10
@@ -52,6 +52,7 @@ def pages_of(path: Path) -> list[Page]:
             Unread(partial(soundly, path, pdf.words, place), partial(soundly, path, pdf.print_of, place)),
             soundly(path, pdf.links, place),
             partial(soundly, path, pdf.ink, place),
+            partial(soundly, path, pdf.drawn, place),
         )
         for place in range(soundly(path, lambda: len(pdf.pages)))
     ]
@@ -74,6 +75,8 @@ class Pdf(Struct, dict=True):
 
     reader: PdfReader
     fonts: dict[int, Typeface] = field(default_factory=dict)
+    placed: dict[int, list[tuple[str, Matrix]]] = field(default_factory=dict)
+    """What is placed whole on each page that was read, and where."""
 
     @cached_property
     def pages(self) -> list[PageObject]:
@@ -87,8 +90,23 @@ class Pdf(Struct, dict=True):
         return {one.idnum: place for place, one in numbered if one}
 
     def words(self, place: int) -> list[Word]:
-        """Return the words of a page, by its place from 0."""
-        return words_in(*self._written(place))
+        """Return the words of a page, by its place from 0, without those of what is placed whole."""
+        placed = self.placed[place] = []
+        return words_in(*self._written(place), placed=placed)
+
+    def drawn(self, place: int) -> list[Word]:
+        """Return the words of what is placed whole on a page: parts of drawings."""
+        if place not in self.placed:
+            self.words(place)
+        page: Any = self.pages[place]
+        forms: Any = page['/Resources'].get_object().get('/XObject', {}) if self.placed[place] else {}
+        found: list[Word] = []
+        for name, at in self.placed[place]:
+            form = forms.get_object()[f'/{name}'].get_object()
+            if form.get('/Subtype') == '/Form' and '/Resources' in form:
+                matrix = times(as_matrix(form.get('/Matrix', SAME)), at)
+                found += words_in(data_of(form), self.faces(form['/Resources'].get_object()), matrix)
+        return found
 
     def print_of(self, place: int) -> bytes:
         """Return the same for pages with the same words in the same places."""
@@ -146,9 +164,18 @@ def print_of(contents: bytes, fonts: dict[str, Typeface]) -> bytes:
     return found.digest()
 
 
-def words_in(contents: bytes, fonts: dict[str, Typeface], placed: Matrix = SAME) -> list[Word]:
-    """Follow the page's state from one string to the next."""
-    matrix, kept, face, size, pen = placed, [], None, 0.0, _Pen()
+def words_in(
+    contents: bytes,
+    fonts: dict[str, Typeface],
+    begun: Matrix = SAME,
+    placed: list[tuple[str, Matrix]] | None = None,
+) -> list[Word]:
+    """Follow the page's state from one string to the next.
+
+    Given:
+        placed  takes what is placed whole
+    """
+    matrix, kept, face, size, pen = begun, [], None, 0.0, _Pen()
     for found in OPERATION.finditer(contents):
         name = found.lastgroup
         if name == 'q':
@@ -164,6 +191,8 @@ def words_in(contents: bytes, fonts: dict[str, Typeface], placed: Matrix = SAME)
             face, size = fonts.get(f'/{found["face"].decode("latin-1")}'), float(found['Tf'])
         elif name == 'TJ' and face and not pen.turned:
             pen.write(found['TJ'], face, size)
+        elif name == 'Do' and placed is not None:
+            placed.append((found['Do'].decode('latin-1'), matrix))
     pen.end()
     return pen.words
 

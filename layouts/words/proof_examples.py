@@ -9,6 +9,7 @@ import re
 from collections.abc import Iterable
 from html import unescape
 
+from layouts.words.drawings import ONE_RAFTER_DRAWING
 from layouts.words.examples import MARKS, PLACES
 from layouts.words.pages import heading
 from layouts.words.proof_sentences import (
@@ -50,6 +51,14 @@ AT_LINE = {
     Line.TAIL_SIDE: ('tail', 'side'),
 }
 """Where on a board each mark is."""
+DRAWN = {'length': 'line', 'off': 'off-level', 'tail': 'tail', 'seat': 'seat'}
+ARMS = {
+    'tongue': 'hold-tongue',
+    'tongue_short': 'hold-tongue',
+    'body': 'hold-body',
+    'body_short': 'hold-body',
+}
+"""Figures of the drawing of one rafter, by what its labels are called."""
 SAID: dict[str, tuple[tuple[Said, ...], tuple[Kind, ...]]] = {
     'common': ((COMMON, RAFTER, STEPPING), (Kind.COMMON,)),
     'hip': ((HIP, CORNER, STEPPING), (Kind.HIP,)),
@@ -85,6 +94,8 @@ def example_names() -> ExampleNames:
         (_('{part} long'), _('{part} short')),
         _blocks(),
         _('Look again.'),
+        tuple((_(ONE_RAFTER_DRAWING[name]), figure) for name, figure in DRAWN.items()),
+        tuple((_(ONE_RAFTER_DRAWING[name]), figure) for name, figure in ARMS.items()),
     )  # fmt: skip
 
 

@@ -4,7 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
+from msgspec.structs import replace
+
 from layouts.words.caution import caution_source
+from layouts.words.drawings import RIDGE_ENDS_DRAWING, ROOF_DRAWINGS
 from layouts.words.pages import FOUND, heading
 from layouts.words.proof_examples import plain, sentences
 from layouts.words.proof_tables import KINDS
@@ -69,6 +72,8 @@ OF_ARMS = {
 }
 """Rows of the square's arms: figures, and what each arm gives."""
 STEPS = 12
+Pairs = tuple[tuple[str, str], ...]
+Drawn = tuple[tuple[str, tuple[str, ...]], ...]
 MUST_BE_SAID = (
     cautions.LOW_SLOPE,
     cautions.SHORT_SEAT,
@@ -84,23 +89,29 @@ def said_pages(book: Stated) -> tuple[SaidPage, ...]:
     """Return them in the language in use."""
     return (
         _page('existing', EXISTING),
-        _page('arms', ARMS, *_arms()),
+        replace(_page('arms', ARMS, *_arms()), drawn=_unfolded()),
         _page('stepping', STEPPING, *_heads(MARKS * 2), rows=tuple(map(str, sorted(range(1, STEPS + 1))))),
         _page('square', TRUE_SQUARE, *_heads(GAPS + DIAGONALS), rows=tuple(_rows(book))),
         _page('reading', READING, *_reading()),
     )
 
 
-def said_more(kind: str) -> tuple[tuple[Sentence, ...], tuple[str, ...], tuple[tuple[str, str], ...]]:
-    """Return what a page of prose says besides the sentences of its template: sentences, labels of rows, and what lengths are called."""
+def said_more(kind: str) -> tuple[tuple[Sentence, ...], tuple[str, ...], Pairs, Drawn]:
+    """Return what a page of prose says besides the sentences of its template: sentences, labels of rows, what lengths are called, and
+    labels in its drawing.
+    """
     if kind == 'cautions':
-        return tuple(_cautions()), (), ()
+        return tuple(_cautions()), (), (), ()
     if kind in ('made', 'closing'):
-        return (), (n_('{count} page', '{count} pages', 2), n_('{count} section', '{count} sections', 2)), ()
+        counted = n_('{count} page', '{count} pages', 2), n_('{count} section', '{count} sections', 2)
+        return (), counted, (), ()
     if kind in ('numbers', 'rounded'):
         labels = plain(N_('%(member)s, run %(run)s')), _('sum'), _('true, rounded once')
-        return (), labels, tuple((say(head_of(name)), of) for name, of in KINDS.items())
-    return (), (), ()
+        return (), labels, tuple((say(head_of(name)), of) for name, of in KINDS.items()), ()
+    if kind == 'words-corner':
+        off = _(RIDGE_ENDS_DRAWING['off']).replace('{length}', '{figure}')
+        return (), (), (), ((off, ('past-commons', 'past-')),)
+    return (), (), (), ()
 
 
 def _cautions() -> Iterator[Sentence]:
@@ -127,6 +138,14 @@ def _arms() -> list[Sentence]:
         for name, (figure, level, plumb) in OF_ARMS.items()
     ]
     return [Sentence(row) for row in (top, *rows)]
+
+
+def _unfolded() -> Drawn:
+    """Return the labels of the two faces that are drawn, and the angle on each."""
+    return (
+        (_(ROOF_DRAWINGS['cheeks']['top']), ('cheek-top',)),
+        (_(ROOF_DRAWINGS['cheeks']['side']), ('plumb-cut',)),
+    )
 
 
 def _heads(heads: tuple[str, ...]) -> list[Sentence]:

@@ -32,7 +32,7 @@ TOLD = {
     'missing': N_('page {page}: {row} of “{head}” is not there'),
 }
 UNREAD_PAGES = N_('not read: figures of pages {pages}')
-UNREAD = N_('not read: drawings, notes and what they count')
+UNREAD = N_('not read: other drawings, notes and what they count')
 NO_HEAD = N_('page {page}, {row}: printed {printed}, right {right}')
 """What is said of a fault of each kind, and of a figure that has no head."""
 

@@ -184,6 +184,10 @@ class ExampleNames(Struct, frozen=True):
     """What lengths of an opening are called by their blocks, and the drawing."""
     care: str
     """What begins cautions."""
+    drawn: tuple[tuple[str, str], ...]
+    """Labels of the drawn rafter, with {figure}, and the names of their figures."""
+    arms: tuple[tuple[str, str], ...]
+    """The same of the drawn square, whose figures stand beside them."""
 
 
 Where = tuple[int, tuple[str, ...], str]
@@ -255,6 +259,8 @@ class SaidPage(Struct, frozen=True):
     """What is said in its rows."""
     columns: tuple[tuple[str, str], ...] = ()
     """What lengths are called, and what they are of."""
+    drawn: tuple[tuple[str, tuple[str, ...]], ...] = ()
+    """Labels of its drawing, with {figure}, and the names of their figures from left to right."""
 
 
 class Names(Struct, frozen=True):

@@ -7,6 +7,7 @@ from decimal import Decimal
 from fractions import Fraction
 
 from tablegen.proof.digits import FOOT_IN, named, written
+from tablegen.proof.drawn import labels
 from tablegen.proof.figures import figures, length
 from tablegen.proof.found import Fault, Found
 from tablegen.proof.names import Names, Side
@@ -17,6 +18,7 @@ from tablegen.proof.rows import NOTES, RowsReader
 from tablegen.proof.stated import Pitch, Stated, called, pitch_of
 from tablegen.proof.word import Word
 
+ARMS = ('tongue', 'body')
 EDGE = 0.4
 """How far left of a title words beside the lengths begin, a share of its size."""
 
@@ -88,11 +90,24 @@ class _Reader:
             told = [(line, one) for line in beside.lines if (one := before(line, label)) is not None]
             beside.known |= {id(line) for line, _figure in told}
             self._figure(label, '', told[0][1] if len(told) == 1 else '', self.right[key])
+            if key.endswith('body') and told and self.page.is_drawn:
+                self._drawn(told[0][0][0].base, name)
         if not whole:
             beside.sentence(self.names.step, {'run': 'step'})
         beside.read(self.side.rows)
         lengths = self.page.named(self.names.foot)
         beside.strange(self.page.notes_size * NOTES, max((head.base for head in lengths), default=0.0) - 1)
+
+    def _drawn(self, low: float, name: str) -> None:
+        """Read the figures of the square that is drawn above them: the tongue's stands left of the body's."""
+        title = self.page.named(self.side.title)[0]
+        pitch = max(self.page.body, key=lambda word: word.size)
+        inside = (self.edge, low + title.size / 2, float('inf'), pitch.base - 1)
+        there = sorted(labels(self.page, inside), key=lambda one: one.left)
+        told = [one.text for one in there if any(map(str.isdigit, one.text))]
+        for place, arm in enumerate(ARMS):
+            printed = told[place] if len(told) == len(ARMS) else ''
+            self._figure(self.names.marking.drawing, arm, printed, self.right[f'{name}-{arm}'])
 
     def _is_figure(self, word: Word) -> bool:
         return word.size > self.page.notes_size * NOTES

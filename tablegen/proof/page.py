@@ -49,6 +49,7 @@ class Page(Struct, dict=True):
     given: list[Word] | Unread
     links: list[Link] = field(default_factory=list)
     see: Callable[[], Ink] = Ink
+    draw: Callable[[], list[Word]] = list
 
     @cached_property
     def words(self) -> list[Word]:
@@ -64,6 +65,16 @@ class Page(Struct, dict=True):
     def ink(self) -> Ink:
         """Return what is drawn on it."""
         return self.see()
+
+    @property
+    def is_drawn(self) -> bool:
+        """Return whether it is known what its drawings say."""
+        return self.draw is not list
+
+    @cached_property
+    def drawn(self) -> list[Word]:
+        """Return the words of parts of drawings that are placed whole; none where that is not known."""
+        return self.draw()
 
     @cached_property
     def _foot(self) -> Line:

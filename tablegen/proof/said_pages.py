@@ -9,6 +9,7 @@ from fractions import Fraction
 from functools import partial
 
 from tablegen.proof.digits import FOOT_IN, arctangent, decimals, named, nearest, pi, read, real, written
+from tablegen.proof.drawn import labelled, labels, level_with
 from tablegen.proof.figures import figures, length
 from tablegen.proof.found import Fault, Found
 from tablegen.proof.names import SaidPage, Sentence
@@ -16,7 +17,7 @@ from tablegen.proof.page import Page, close
 from tablegen.proof.roof import ANY_BOARDS, Corner, corner
 from tablegen.proof.roof_reading import value_of
 from tablegen.proof.roof_stated import Unstated, inches_of
-from tablegen.proof.said_prose import ADDED, COUNTED, IN_SOME, added, counts, prose_answers
+from tablegen.proof.said_prose import ADDED, COUNTED, IN_SOME, added, counts, past_ridge, prose_answers
 from tablegen.proof.sentences import told_within
 from tablegen.proof.stated import Pitch, Stated, called, pitch_of
 from tablegen.proof.worked_lines import cells_of
@@ -69,6 +70,7 @@ class SaidReader:
             for name, printed in told.items():
                 if name in answers:
                     self._figure(page, kind.title, head, printed, *answers[name])
+        self._drawn(page, kind, answers)
         rows = {'square': self._square, 'stepping': self._stepping, 'reading': self._reading}
         rows |= dict.fromkeys(ADDED, self._numbers)
         if kind.kind in COUNTED:
@@ -116,6 +118,8 @@ class SaidReader:
 
     def _answers(self, at: Pitch | None, told: dict[str, str]) -> Answers:
         found: Answers = prose_answers(self.book.per)
+        if self.book.boards:
+            found |= past_ridge(self.book.boards, self.form)
         if at is not None:
             found |= self._of_pitch(at, told)
         between = read(told.get('between', ''))
@@ -138,6 +142,8 @@ class SaidReader:
             'common': (held['common'],),
             'hip': (held['hip'],),
             'cheek': (known['jack-cheek-top-held'],),
+            'cheek-top': (known['jack-cheek-top'],),
+            'plumb-cut': (known['common-plumb-cut'],),
             'body': (known['common-body'],),
             'tongue': (known['common-tongue'],),
             'step': (written(step, self.book.per),),
@@ -186,6 +192,16 @@ class SaidReader:
         return self._in_prose(Decimal(count) / self.book.per)
 
     # Rows ---------------------------------------------------------------------------------------------------------
+
+    def _drawn(self, page: Page, kind: SaidPage, answers: Answers) -> None:
+        """Read the figures in its drawing."""
+        found = labels(page) if kind.drawn and page.is_drawn else []
+        for label, names in kind.drawn if found else ():
+            told_there = labelled(found, label) if '{' in label else [level_with(found, label)]
+            for n, name in enumerate(names):
+                printed = told_there[n] if len(told_there) == len(names) else ''
+                if name in answers:
+                    self._figure(page, kind.title, label, printed, *answers[name])
 
     def _counts(self, page: Page, kind: SaidPage, words: str) -> None:
         """Read how many pages and sections the book has; each section ends with what is said once more."""

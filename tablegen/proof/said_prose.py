@@ -11,10 +11,12 @@ from tablegen.proof.digits import FOOT_IN, decimals, nearest, written
 from tablegen.proof.figures import OLD_RUN, length
 from tablegen.proof.names import SaidPage
 from tablegen.proof.page import Page, close
-from tablegen.proof.roof import Corner
+from tablegen.proof.roof import Boards, Corner, corner
 from tablegen.proof.roof_stated import Unstated, inches_of
 from tablegen.proof.sentences import told
+from tablegen.proof.worked_boards import COMMONS, ridge_past
 from tablegen.proof.worked_lines import cells_of
+from tablegen.proof.worked_roof import Form
 
 IN_SOME = '?'
 """Of a sentence that stands there in some cases only."""
@@ -45,6 +47,12 @@ def _seventeen() -> Decimal:
     """Return how much longer twelve steps of 17 and 8 are than those of a hip at 8 in 12, whose run in a foot is √288."""
     hip, rise = Decimal(2 * FOOT_IN**2), Decimal(8**2)
     return FOOT_IN * ((OLD_RUN**2 + rise).sqrt() - (hip + rise).sqrt())
+
+
+def past_ridge(boards: Boards, form: Form) -> dict[str, tuple[str, ...]]:
+    """Return what comes off an end common: as far as the ridge runs past where the center lines meet, which no pitch changes."""
+    at = corner(Decimal(1), boards)
+    return {f'past-{stop}': form.length(ridge_past(at, stop)) for stop in ('', COMMONS)}
 
 
 def counts(kind: SaidPage, words: str) -> Iterator[tuple[int, str, str]]:

@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping
 from fractions import Fraction
 
 from tablegen.proof.digits import named
+from tablegen.proof.drawn import beside, labelled, labels
 from tablegen.proof.names import Sentence
 from tablegen.proof.roof_reading import run_told
 from tablegen.proof.roof_stated import Unstated, inches_of
@@ -24,6 +25,8 @@ GIVEN = {
     'width', 'run', 'whole-run', 'overhang', 'spacing', 'first-space', 'ledger', 'purlin', 'a-run', 'b-run', 'last-run', 'half-width',
 }  # fmt: skip
 """What a page says of the roof; said again, it must say the same."""
+STEPS = 6.0
+"""Points that a step's number stands from the edge at most; its drawing stands over all of them."""
 NEAR = Fraction('0.0006')
 """in, which a run may be off that is told to a thousandth."""
 END = re.compile(r'(?<=[.:;]) ')
@@ -59,9 +62,27 @@ class PageReader(Citer):
         for numbers in self.worked.numbers():
             if numbers != [str(n) for n in range(1, len(numbers) + 1)]:
                 self._fault('gap', f'{self.title}, {" ".join(numbers)}')
+        if self.example.kind == 'rafter' and self.page.is_drawn:
+            self._drawn()
         if self.worked.heads and self.example.kind == 'slopes':
             right = [self.roof.words.get(name, '') for name in ('first', 'second')]
             self._figure(self.title, '', ' '.join(self.worked.heads), ' '.join(right))
+
+    def _drawn(self) -> None:
+        """Read the figures in the drawing: what its labels tell on either page, once and as the steps have it."""
+        edge, names = self.page.lines[0][0].left + STEPS, self.state.names
+        first = (line[0] for line in self.page.lines if line[0].left < edge and line[0].bold)
+        steps = [word.base for word in first if word.text.isdigit()]
+        found = labels(self.page, (0.0, max(steps, default=0.0) + 1, float('inf'), float('inf')))
+        for label, name in names.drawn:
+            for printed in labelled(found, label):
+                self._figure(self.title, label, printed, *self._drawn_right(name))
+        for label, name in names.arms:
+            if any(one.text.endswith(label) for one in found):
+                self._figure(self.title, label, beside(found, label), *self._drawn_right(name))
+
+    def _drawn_right(self, name: str) -> tuple[str, ...]:
+        return self.sizes.get(name, ()) or self._answers().get(name, ()) or ('',)
 
     # Sentences --------------------------------------------------------------------------------------------------
 
