@@ -66,6 +66,9 @@ def lines_of(frame: Frame) -> Iterator[PlanLine]:
         yield PlanLine(Of.WALL, _(STOPS[Stop.WALL]), _floats(plan.plates[-1]), _floats(plan.plates[0]))
     if isinstance(frame.asked.kind, Shed):
         against = _(STOPS[UPPER[frame.asked.kind.upper]])
+        for board in frame.levels:
+            if board.level is Level.LEDGER:
+                against = _('{board} {mark}').format(board=against, mark=board.mark)
         ends = plan.plates if frame.asked.kind.upper is not Upper.LEDGER else outline(frame.asked, plan)
         yield PlanLine(Of.WALL, against, _floats(ends[2]), _floats(ends[3]))
     for board in plan.levels:

@@ -13,6 +13,7 @@ from layouts.told.roof_buy import CUT_HEADS, JOINTS, bought_words, cut_rows, has
 from layouts.words.board_ends import HEADS, board_sentences, end_rows, ridge_end
 from layouts.words.caution import caution_source, caution_text
 from layouts.words.frame import CHECKS, HANDS, LEVELS, MEMBERS, in_rows
+from layouts.words.marking import under
 from layouts.words.say import _
 from tablegen.frame.asked_lines import asked_lines
 from tablegen.frame.buying import Buying
@@ -52,7 +53,8 @@ class Lists(Struct, frozen=True):
     """Of boards, those that are not square."""
     of_boards: tuple[str, ...]
     """Sentences under them."""
-    studs: tuple[Stud, ...]
+    studs: tuple[tuple[Stud, str], ...]
+    """With the slopes that they stand under."""
     stud_stock: str
     buy: tuple[BuySize, ...]
     buy_heads: tuple[str, ...]
@@ -77,7 +79,7 @@ def lists_of(frame: Frame, buy: Buying, groups: list[tuple[str, Group]]) -> List
         tuple(map(_, HEADS)),
         tuple(end_rows(frame.levels)),
         tuple(board_sentences([one.level for one in frame.levels], frame.asked.spacing_in)),
-        frame.studs,
+        tuple((one, under(one.slopes)) for one in frame.studs),
         STUD.name,
         tuple(BuySize(bought_words(size), tuple(cut_rows(size))) for size in buy.sizes),
         tuple(map(_, CUT_HEADS)),

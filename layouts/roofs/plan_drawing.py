@@ -14,7 +14,7 @@ from msgspec import Struct
 from layouts.drawings import svg
 from layouts.drawings.svg import Point
 from layouts.paper.typeface import advance_em
-from layouts.roofs.lines import PlanLine, lines_of
+from layouts.roofs.lines import Of, PlanLine, lines_of
 from layouts.roofs.names import CLEAR, ON, ROW_EM, SIZES, WEIGHT
 from layouts.roofs.plan_detail import Detail, plan_detail
 from layouts.roofs.plan_names import MANY, SHORT, Placed, by_other_ways, drawn, named
@@ -90,6 +90,8 @@ class _Sheet(Struct, frozen=True):
     """Left, top, right and foot of all that is drawn but dimensions, in units."""
     ring: float
     """The room for names around the eaves, in units."""
+    wide: float
+    """Of the drawing, in units."""
 
     def at(self, point: Point) -> Point:
         return (point[0] - self.left) * self.units, (self.top - point[1]) * self.units
@@ -98,7 +100,8 @@ class _Sheet(Struct, frozen=True):
 def plan_drawing(frame: Frame, width: float, height: float) -> PlanDrawing:
     """Return a roof in plan within so many units."""
     lines = list(lines_of(frame))
-    longest = max(advance_em(one.mark, svg.WIDTH, WEIGHT) for one in lines) * SIZES[0]
+    after = (one.mark for one in lines if one.of in (Of.CORNER, Of.RAFTER))
+    longest = max(advance_em(mark, svg.WIDTH, WEIGHT) for mark in after) * SIZES[0]
     sheet, scale = _sheet(lines, ON + CLEAR + longest, (width, height))
     apart, placed = float(frame.asked.spacing_in), _placed(lines, sheet)
     names, without = named(placed, 1, apart * sheet.units)
@@ -137,7 +140,7 @@ def _sheet(lines: Sequence[PlanLine], ring: float, room: tuple[float, float]) ->
     x = ring + 2 * ROW + 6 + max(0.0, room[0] - wide - margins[0]) / 2
     y = ring + 2 * ROW
     box = (x - ring, y - ring, x + wide + ring, y + tall + ring)
-    return _Sheet(left - x / units, high + y / units, units, box, ring), scale
+    return _Sheet(left - x / units, high + y / units, units, box, ring, room[0]), scale
 
 
 def _dimensions(frame: Frame, sheet: _Sheet) -> Iterator[str]:
@@ -243,6 +246,13 @@ def _first(frame: Frame, sheet: _Sheet, slope: Slope) -> Iterator[str]:
     if _is_level(slope):
         before, after = ('end', 'start') if right > 0 else ('start', 'end')
         down = 3 if right > 0 else -3
+        x, long = at(ends[0], -4)[0], advance_em(first[0].format(**first[1]), svg.WIDTH, 600) * SIZE
+        if (
+            not 0 < x - right * long < sheet.wide
+        ):  # it would run out of the drawing: both stand on the other side
+            both = ROOF_PLAN['first_then'], {'first': first[1]['length'], 'length': then[1]['length']}
+            yield svg.text(both, at(ends[2], 4, down), SIZE, after, 600)
+            return
         yield svg.text(first, at(ends[0], -4, down), SIZE, before, 600)
         yield svg.text(then, at(ends[2], 4, down), SIZE, after, 600)
         return

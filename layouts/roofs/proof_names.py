@@ -98,6 +98,7 @@ def _heads() -> dict[str, str]:
         'long': _('long'),
         'short': _('short'),
         'top-cut': _('top cut'),
+        'under': _('under'),
         'name': _('mark, on the top edge'),
         'first': _('from the first point'),
         'last': _('from the last point'),

@@ -30,6 +30,7 @@ from layouts.words.frame import (
     with_hand,
 )
 from layouts.words.lists import pitches
+from layouts.words.marking import under
 from layouts.words.say import N_, _
 from tablegen.frame.cut_list import CutList, CutMember, OfRoof
 from tablegen.numbers import text
@@ -141,14 +142,30 @@ def studs_block(found: CutList) -> Block:
     if not found.studs:
         return []
     rows = [
-        (one.mark, str(one.count), one.from_plate.text, one.long.text, one.short.text, one.top_cut.text)
+        (
+            one.mark,
+            str(one.count),
+            one.from_plate.text,
+            one.long.text,
+            one.short.text,
+            one.top_cut.text,
+            under(one.slopes),
+        )
         for one in found.studs
     ]
-    heads = (_('Gable studs'), _('number'), _('from plate line'), _('long'), _('short'), _('top cut'))
-    said = _(
-        'Level from the plate line to the center; plumb from the plate’s top; the top cut from square across.'
+    heads = (
+        _('Gable studs'),
+        _('number'),
+        _('from plate line'),
+        _('long'),
+        _('short'),
+        _('top cut'),
+        _('under'),
     )
-    return [*columns([heads, *rows], (LEFT, LEFT, MIXED, MIXED, MIXED, RIGHT)), *paragraph(said)]
+    said = _(
+        'Under a slope: level from its plate line to the center; plumb from its plate’s top; the top cut from square across.'
+    )
+    return [*columns([heads, *rows], (LEFT, LEFT, MIXED, MIXED, MIXED, RIGHT, LEFT)), *paragraph(said)]
 
 
 def heights_block(found: CutList) -> Block:

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 
 from layouts.words import patterns
 from layouts.words.drawings import ENDS
 from layouts.words.examples import HIP_MARKS, MARKS
+from layouts.words.lists import joined
 from layouts.words.say import N_, _
 from tablegen.roof.cheeks import TwoCheeks
 from tablegen.roof.member import Hand, Kind, Line, Member, Stop
@@ -75,6 +77,11 @@ RAISED = N_('raised plate’s line: heel')
 """Of a hip that crosses it aside of the corner."""
 HAND_SIDES = {Hand.LEFT: N_('left side'), Hand.RIGHT: N_('right side')}
 LONG_HAND, SHORT_HAND = N_('long side'), N_('short side')
+
+
+def under(slopes: Sequence[str]) -> str:
+    """Return the slopes that a stud stands under."""
+    return joined([slope_name(name) for name in slopes])
 
 
 def slope_name(name: str) -> str:

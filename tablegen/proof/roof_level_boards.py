@@ -11,6 +11,7 @@ from msgspec import Struct, field
 from tablegen.proof.digits import decimals, nearest, real
 from tablegen.proof.roof import UP
 from tablegen.proof.roof_eaves import Cut, Laid, fascias, lookouts, valley_boards
+from tablegen.proof.roof_plates import slopes_named
 from tablegen.proof.roof_reading import Reading, lengths_of, marks_of, plain, total
 from tablegen.proof.roof_slopes import Slope
 from tablegen.proof.roof_stated import THICK
@@ -148,17 +149,30 @@ def read_studs(table: Table, it: Reading) -> None:
         mark, place = cells.get(name['mark'], ''), cells.get(name['from-plate'], '')
         it.counts[mark] = total(cells.get(name['number'], ''))
         it.sticks[mark] = lengths_of(cells.get(name['long'], ''))
-        slope, at, count = _under(place, cells.get(name['top-cut'], ''), it)
-        if slope is None:
+        slopes, at = _under(place, cells.get(name['top-cut'], ''), it)
+        if not slopes:
             it.figure(row.page, mark, name['from-plate'], place, '')
             continue
+        slope, names, said = (
+            slopes[0],
+            dict.fromkeys(one.name for one in slopes),
+            cells.get(name['under'], ''),
+        )
+        there = {one.name for one in slopes_named(said, it)} == names.keys()
+        it.figure(
+            row.page,
+            mark,
+            name['under'],
+            said,
+            said if there else it.row(it.names.slopes[one] for one in names),
+        )
         under = slope.above - real(it.asked.depth('stock.rafters')) * (1 + slope.rise**2).sqrt()
         long, short = (under + (at + side) * slope.rise for side in (half, -half))
         it.sticks[mark] = [it.rounded_up(long)]
         for head, value in ((name['from-plate'], at), (name['long'], long), (name['short'], short)):
             it.length(row.page, mark, head, cells.get(head, ''), value)
         it.degrees(row.page, mark, name['top-cut'], cells.get(name['top-cut'], ''), plumb_cut(slope))
-        it.figure(row.page, mark, name['number'], cells.get(name['number'], ''), str(count))
+        it.figure(row.page, mark, name['number'], cells.get(name['number'], ''), str(len(slopes)))
 
 
 def plumb_cut(slope: Slope) -> Decimal:
@@ -166,12 +180,12 @@ def plumb_cut(slope: Slope) -> Decimal:
     return angle(slope.top.normal, UP)
 
 
-def _under(printed: str, top_cut: str, it: Reading) -> tuple[Slope | None, Decimal, int]:
-    """Return what slope a stud is under that stands so far from the plate, where exactly, and how many such there are."""
+def _under(printed: str, top_cut: str, it: Reading) -> tuple[list[Slope], Decimal]:
+    """Return the slope of each stud that stands so far from the plate, and where exactly."""
     spacing, half = real(it.asked.inches('spacing')), real(THICK) / 2
     told_at = lengths_of(printed)
     if not told_at:
-        return None, Decimal(0), 0
+        return [], Decimal(0)
     whole = Decimal(nearest(told_at[0] / spacing, 1)) * spacing
     at = whole if plain(printed) in map(plain, it.told(whole)) else told_at[0]
     part = Decimal(1) / it.asked.per
@@ -181,4 +195,4 @@ def _under(printed: str, top_cut: str, it: Reading) -> tuple[Slope | None, Decim
         if rake.foot + half - part <= at <= rake.top - half + part
         and f'{decimals(plumb_cut(rake.slope), 2)}°' == top_cut
     ]
-    return (there[0], at, len(there)) if there else (None, at, 0)
+    return there, at

@@ -321,3 +321,11 @@ def test_a_ridge_and_a_purlin_of_several_parts_are_joined_at_rafters():
 
         assert len(joints) > 1, kind
         assert [(one - outside) % 16 for one in joints[:-1]] == [0] * (len(joints) - 1), kind
+
+
+def test_a_gable_stud_tells_the_slope_that_it_stands_under():
+    """Source: it is cut as its slope's plumb cut, 7 in 12 at 30.26° in front and 4 in 12 at 18.43° behind."""
+    rows = re.findall(r'^GS\d+ .* ([\d.]+)° (.*)$', page_text(bodies('saltbox')[-1]), re.MULTILINE)
+
+    assert len(rows) > 10
+    assert set(rows) == {('30.26', 'front'), ('18.43', 'back')}

@@ -167,3 +167,13 @@ def detail_left(plan: Inked, detail: Inked, units: float) -> float:
     long = plan.dimension('36 ft')
     away = (plan.label('VJ7 L').at[0] - long.ends[0][0]) * 432 / long.length
     return round(away / 16) * 16 - detail.label('VJ7 L').at[0] / units
+
+
+def test_where_the_first_rafters_stand_is_told_beside_a_plan_that_fills_the_page():
+    """Source: 600 mm are 23 5/8 in, to the sixteenth."""
+    framed = frame(roof('gable', width='7000 mm', length='9 m', spacing='600 mm'))
+    (image,) = re.findall('<img[^>]*>', roof_bodies(framed, to_buy(framed), 'letter')[0])
+    plan = inked(image)
+
+    assert plan.collisions() == []
+    assert plan.label('first: 1 ft 11 5/8 in; then 1 ft 11 5/8 in on center')
