@@ -30,7 +30,7 @@ def test_it_says_what_it_has_made(quick):
     )
     assert card.startswith('mine/card.pdf: ')
     assert re.fullmatch(
-        rf'proof: 66 figures worked out once more by other means, \d+ links followed, {-(-PAGES // 8)} sheets folded; nothing differs',
+        rf'proof: 68 figures worked out once more by other means, \d+ links followed, {-(-PAGES // 8)} sheets folded; nothing differs',
         proven,
     )
     assert printing == (

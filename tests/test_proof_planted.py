@@ -39,7 +39,7 @@ def every_table(skewed):
     """The pages of a book with every part that have tables, and its settings; of all others no words."""
     pages, index = pages_of(skewed.made.built.booklet), skewed.made.planned.index
     tables = [index[key] for key in index.pages if key.startswith('table-')]
-    kept = {*range(min(tables), max(tables) + 2), index['made']}
+    kept = {*range(min(tables), max(tables) + 2), index['made']} - {first for first, _count in index.sections}
     return [page if page.number in kept else Page(page.number, []) for page in pages]
 
 

@@ -102,3 +102,33 @@ def test_a_wrong_count_of_pages_or_sections_is_found(read, small_book):
             for fault in proof(copy, names).faults
             if fault.kind == 'figure'
         ] == [(number, str(int(old) + 1), old)]
+
+
+COVERED = {
+    'the part': (1, '1/16', '1/32'),
+    'the steepest pitch': (1, '12', '14'),
+    'the longest run': (1, '24', '22'),
+    'the last page of a section': (2, None, '9'),
+    'the number of a section': (2, '2', '3'),
+}
+"""Which cover, a word of it (None: the last number), and what is put there."""
+
+
+@pytest.mark.parametrize('what', COVERED)
+def test_an_error_planted_on_a_cover_is_found(small_book, what):
+    which, old, new = COVERED[what]
+    pages, sections = pages_of(small_book.built.booklet), small_book.planned.index.sections
+    number = sections[which - 1][0]
+    copy = [Page(page.number, list(page.words), page.links) for page in pages]
+    told = [word for word in copy[number - 1].words if word.size < 12]
+    last = [word for word in told if word.text.rstrip('.,').isdigit()][
+        -2 if old is None and which > 1 else -1
+    ]
+    word = next((word for word in told if word.text.strip('.,') == old), last)
+    put(copy[number - 1], {word: word.text.replace(word.text.strip('.,'), new)})
+    found = [
+        [fault for fault in proof(some, names).faults if fault.page == number and fault.kind == 'figure']
+        for some in (pages, copy)
+    ]
+    assert found[0] == []
+    assert len(found[1]) == 1

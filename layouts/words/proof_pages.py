@@ -52,6 +52,16 @@ TRUE_SQUARE = {
     N_('Lay the body, the long arm, on a straight edge and draw along the tongue. Turn the square over, bring its heel to the same point, and draw again. A true square draws one line. Where there are two, the gap between them is <b>twice</b> its error.'): '',
     N_('Inches, outside edges, from the heel. Too long a diagonal: the angle is over 90°. The last two are to the nearest %(part)s; the rest are whole inches exactly.'): 'part=fine-part',
 }  # fmt: skip
+COVER, COVERS = (
+    '',
+    (
+        N_('Lengths to the nearest %(part)s in.'),
+        N_('Section %(section)s of %(sections)s, pages %(first)s to %(last)s.'),
+        N_('Section %(section)s of %(sections)s, pages %(first)s to %(last)s, with %(also)s.'),
+        N_('Runs %(runs)s.'),
+    ),
+)
+"""A cover's head is the book's title; what it says below."""
 PAST = N_('Past whole inches, %(past)s × %(per)s is nearest to %(parts)s:')
 BETWEEN_HEAD = N_('A run between the figures')
 BETWEEN = N_(
@@ -93,6 +103,13 @@ def said_pages(book: Stated) -> tuple[SaidPage, ...]:
         _page('stepping', STEPPING, *_heads(MARKS * 2), rows=tuple(map(str, sorted(range(1, STEPS + 1))))),
         _page('square', TRUE_SQUARE, *_heads(GAPS + DIAGONALS), rows=tuple(_rows(book))),
         _page('reading', READING, *_reading()),
+        SaidPage(
+            'cover',
+            COVER,
+            (),
+            (),
+            (*map(plain, COVERS), _('{first} to {last} by {step}'), _('{first} to {last}')),
+        ),
     )
 
 

@@ -56,8 +56,8 @@ class Counted(Struct, frozen=True, dict=True):
         return any(self.page_of(kind, side, pitch) for pitch in self.pitches)
 
     def first_of(self, pitch: Pitch) -> int:
-        """Return the first page of a pitch."""
-        return self._firsts[pitch]
+        """Return the first page of a pitch, 0 for one that has none."""
+        return self._firsts.get(pitch, 0)
 
     @cached_property
     def _firsts(self) -> dict[Pitch, int]:

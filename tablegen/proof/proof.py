@@ -7,6 +7,7 @@ from typing import Protocol
 
 from tablegen.proof.cited import Follower
 from tablegen.proof.counted import Counted
+from tablegen.proof.covers import CoverReader
 from tablegen.proof.digits import begin
 from tablegen.proof.found import Found
 from tablegen.proof.glance import GlanceReader
@@ -67,6 +68,7 @@ def proof(pages: Sequence[Page], names: Callable[[Stated], Names]) -> Found:
         SaidReader(heads.said, book),
         MarkingReader(heads.marking, heads.sides, counted),
         ListsReader(heads.members, book),
+        CoverReader(next(one for one in heads.said if one.kind == 'cover'), book, counted),
         Follower(openings.there),
     ]
     for page in pages:
