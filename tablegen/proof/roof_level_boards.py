@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections import Counter
+from collections.abc import Sequence
 from decimal import Decimal
 
 from msgspec import Struct, field
@@ -17,7 +18,7 @@ from tablegen.proof.roof_slopes import Slope
 from tablegen.proof.roof_stated import THICK
 from tablegen.proof.roof_whole import Level
 from tablegen.proof.sentences import told
-from tablegen.proof.sheet_lines import Table
+from tablegen.proof.sheet_lines import Row, Table
 from tablegen.proof.space import angle
 
 LENGTH = re.compile(r'(?<=[\d″]) (?=\D).*')
@@ -153,19 +154,9 @@ def read_studs(table: Table, it: Reading) -> None:
         if not slopes:
             it.figure(row.page, mark, name['from-plate'], place, '')
             continue
-        slope, names, said = (
-            slopes[0],
-            dict.fromkeys(one.name for one in slopes),
-            cells.get(name['under'], ''),
-        )
-        there = {one.name for one in slopes_named(said, it)} == names.keys()
-        it.figure(
-            row.page,
-            mark,
-            name['under'],
-            said,
-            said if there else it.row(it.names.slopes[one] for one in names),
-        )
+        slope = slopes[0]
+        if 'under' in name:  # a book's list has no room for it
+            _stand_under(row, mark, slopes, cells.get(name['under'], ''), it)
         under = slope.above - real(it.asked.depth('stock.rafters')) * (1 + slope.rise**2).sqrt()
         long, short = (under + (at + side) * slope.rise for side in (half, -half))
         it.sticks[mark] = [it.rounded_up(long)]
@@ -173,6 +164,14 @@ def read_studs(table: Table, it: Reading) -> None:
             it.length(row.page, mark, head, cells.get(head, ''), value)
         it.degrees(row.page, mark, name['top-cut'], cells.get(name['top-cut'], ''), plumb_cut(slope))
         it.figure(row.page, mark, name['number'], cells.get(name['number'], ''), str(len(slopes)))
+
+
+def _stand_under(row: Row, mark: str, slopes: Sequence[Slope], said: str, it: Reading) -> None:
+    """Hold the slopes that studs are told to stand under against theirs."""
+    names = dict.fromkeys(one.name for one in slopes)
+    there = {one.name for one in slopes_named(said, it)} == names.keys()
+    right = said if there else it.row(it.names.slopes[one] for one in names)
+    it.figure(row.page, mark, it.names.heads['under'], said, right)
 
 
 def plumb_cut(slope: Slope) -> Decimal:
