@@ -5,11 +5,12 @@ from __future__ import annotations
 from fractions import Fraction
 
 from layouts.drawings.cut_board import CutBoard, CutEnd, Notch
-from layouts.roofs.groups import Group, all_alike, lines_on
+from layouts.roofs.groups import Group, all_alike, hands_of, lines_on
 from layouts.words.drawings import CUT_BOARD, ENDS
 from layouts.words.frame import HANDS
 from layouts.words.say import _
 from tablegen.frame.asked import Asked
+from tablegen.frame.turned import turned_member
 from tablegen.numbers.figure import Measure
 from tablegen.roof.ends import Crossing, crossings
 from tablegen.roof.member import Line, Member, inches_of, known
@@ -23,8 +24,10 @@ def board_ink(group: Group, asked: Asked) -> CutBoard:
     head, foot = _plumb_ends(member)
     thick = float(member.thickness_in)
     skew = not head.square or (foot is not None and not foot.square)
-    ends = [_plumb_ends(one.member) for one in marked.hands] if skew else [(head, foot)]
-    names = [HANDS[one.hand] if one.hand else ENDS['top_edge'] for one in marked.hands] if skew else ['']
+    shown = {one.hand: one.member for one in marked.hands}  # another mark may have the other hand alone
+    hands = hands_of(group) if skew else []
+    ends = [_plumb_ends(shown.get(hand) or turned_member(member)) for hand in hands] or [(head, foot)]
+    names = [HANDS[hand] if hand else ENDS['top_edge'] for hand in hands] or ['']
     lines = [line for line in lines_on(member) if line is not Line.UPPER_PLATE or member.mouth]
     at = {mark.line: float(member.at(mark.line)) for mark in member.marks}
     above = _distances(member, asked.measure) if all_alike(group) else ()

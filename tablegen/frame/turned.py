@@ -40,7 +40,7 @@ def turned(plan: Plan, length_in: Fraction) -> Plan:
 
     def corner(one: CornerBoard) -> CornerBoard:
         hand = one.hand and one.hand.other
-        return CornerBoard(_member(one.member), over(one.start), over(one.end), hand)
+        return CornerBoard(turned_member(one.member), over(one.start), over(one.end), hand)
 
     edges = [NAMES.get(name, name) for name in plan.edges]
     return replace(
@@ -53,8 +53,8 @@ def turned(plan: Plan, length_in: Fraction) -> Plan:
     )
 
 
-def _member(one: Member) -> Member:
-    """Return a hip or valley turned left to right."""
+def turned_member(one: Member) -> Member:
+    """Return a member turned left to right."""
     there = {mark.line for mark in one.marks}
     marks = tuple(
         replace(mark, line=LINES[mark.line]) if LINES.get(mark.line) in there else mark for mark in one.marks

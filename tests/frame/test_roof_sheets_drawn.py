@@ -177,3 +177,26 @@ def test_where_the_first_rafters_stand_is_told_beside_a_plan_that_fills_the_page
 
     assert plan.collisions() == []
     assert plan.label('first: 1 ft 11 5/8 in; then 1 ft 11 5/8 in on center')
+
+
+def test_a_sheet_draws_both_hands_where_each_mark_has_but_one():
+    """Source: of an L at the left the wing's jacks end at its one valley on their right side, the main roof's on their left: long points
+    left and right. Seen from below, the point that goes on to the foot is on the hand that the row is called by.
+    """
+    ell = {'pitch': 8, 'wing.width': '12 ft', 'wing.from_left': 0, 'wing.main_ends': 2, 'wing.end': 'hip'}
+    framed = frame(roof('wing', **ell))
+    (sheet,) = [one for one in roof_bodies(framed, to_buy(framed), 'letter') if re.search('<h1>VJ1–', one)]
+    board = inked(*re.findall('<img[^>]*>', sheet))
+
+    for name, is_lower in (('left', True), ('right', False)):
+        level = board.label(name).at[1]
+        cheeks = [
+            one.points
+            for one in board.drawn.strokes
+            if len(one.points) == 2
+            and one.width == HEAVY
+            and abs(sum(y for _, y in one.points) / 2 - level) < 8
+            and one.points[0][0] != one.points[1][0]
+        ]
+        ((_near, short), (_far, long)) = sorted(max(cheeks, key=lambda points: points[0][0]))
+        assert (long > short) is is_lower, name
