@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from fractions import Fraction
 from importlib.resources import files
 from pathlib import Path
@@ -39,6 +39,8 @@ SIDE_MM, TOP_MM, FOOT_MM = 12.0, 11.0, 17.0
 """Margins; the foot holds what defers to the code, and the page's number."""
 PLAN_SHARE = 0.8
 """Of a page's height that the plan may take."""
+CLOSER = 3
+"""Ways to set a marking sheet, each closer than the one before."""
 LISTS = 'lists'
 """The key of what follows the marking sheets."""
 
@@ -66,21 +68,25 @@ def write_roof(frame: Frame, buy: Buying, paper: str, folder: Path) -> tuple[Pat
 
     Notes:
         1. Same input, same bytes.
-        2. Marking sheets that take several pages are set once more, their lines closer; those that still do say on each which it is.
+        2. Marking sheets that take several pages are set once more, their lines closer; those that still do without the clauses of their
+           cautions, and where that helps as little they say on each page which it is.
     """
     title = frame.asked.name or _('{kind} roof').format(kind=kind_of(frame.asked))
+    plan = _drawn(frame, paper)
     style, job_out = _style(paper, title), folder / 'pages.pdf'
 
     def pages_set(marking: Sequence[MarkingSheet], more: str = '') -> dict[str, int]:
-        html = document_html(roof_bodies(frame, buy, paper, marking), title)
+        html = document_html(roof_bodies(frame, buy, paper, marking, plan), title)
         typeset([Job(html, style + more, None, job_out)])
         return pages_of(job_out, marking, LISTS)
 
     marking = marking_sheets(frame, paper)
     pages = pages_set(marking)
-    if over := {key for key, number in pages.items() if number > 1}:
-        marking = marking_sheets(frame, paper, over)
+    over = [_over(pages)]
+    while over[-1] and len(over) < CLOSER:
+        marking = marking_sheets(frame, paper, *over)
         pages = pages_set(marking)
+        over.append(_over(pages))
     if more := numbered(marking, pages):
         pages_set(marking, more)
     out = folder / 'roof.pdf'
@@ -89,20 +95,38 @@ def write_roof(frame: Frame, buy: Buying, paper: str, folder: Path) -> tuple[Pat
     return out, len(file.pages)
 
 
-def marking_sheets(frame: Frame, paper: str, tight: Collection[str] = ()) -> tuple[MarkingSheet, ...]:
+def _over(pages: Mapping[str, int]) -> set[str]:
+    """Return the keys of sheets that take several pages."""
+    return {key for key, number in pages.items() if number > 1}
+
+
+def marking_sheets(
+    frame: Frame, paper: str, tight: Collection[str] = (), bare: Collection[str] = ()
+) -> tuple[MarkingSheet, ...]:
     """Return a sheet for each way members are cut.
 
     Given:
         tight  keys of those whose lines stand closer
+        bare   of those whose cautions' clauses stand in the lists
     """
     width, _height = room(paper)
     return tuple(
-        marking_sheet(group, frame, width, key_of(group) in tight) for group in groups_of(frame.members)
+        marking_sheet(group, frame, width, key_of(group) in tight, key_of(group) in bare)
+        for group in groups_of(frame.members)
     )
 
 
+def _drawn(frame: Frame, paper: str) -> PlanDrawing:
+    width, height = room(paper)
+    return plan_drawing(frame, width, height * PLAN_SHARE)
+
+
 def roof_bodies(
-    frame: Frame, buy: Buying, paper: str, marking: Sequence[MarkingSheet] | None = None
+    frame: Frame,
+    buy: Buying,
+    paper: str,
+    marking: Sequence[MarkingSheet] | None = None,
+    drawing: PlanDrawing | None = None,
 ) -> list[str]:
     """Return the HTML of each sheet: the plan, sections, plates, marking sheets, the usual ones where none are given, lists."""
     width, height = room(paper)
@@ -116,7 +140,7 @@ def roof_bodies(
         text.run(frame.asked.overhang_in),
         text.rational(Fraction(1, frame.asked.measure.per)),
         tuple(_slopes(frame)),
-        plan_drawing(frame, width, height * PLAN_SHARE),
+        drawing or _drawn(frame, paper),
         tuple(said for name, said in checks_said(frame) if name in OF_PLATES),
         tuple(marking),
     )

@@ -63,6 +63,7 @@ class MarkingSheet(Struct, frozen=True):
 
     key: str
     tight: bool
+    bare: bool
     marks: str
     """In rows: 'HJ1–HJ8'."""
     named: str
@@ -86,11 +87,14 @@ class MarkingSheet(Struct, frozen=True):
     cautions: tuple[str, ...]
 
 
-def marking_sheet(group: Group, frame: Frame, width: float, tight: bool = False) -> MarkingSheet:
+def marking_sheet(
+    group: Group, frame: Frame, width: float, tight: bool = False, bare: bool = False
+) -> MarkingSheet:
     """Return the sheet of a group.
 
     Given:
-        tight  whether its lines stand close, its drawing is low and its cautions' clauses stand in the lists, so that it is one page
+        tight  whether its lines stand close and its drawing is low, so that it is one page
+        bare   whether its cautions' clauses stand in the lists
     """
     asked = frame.asked
     lead, single = group[-1].lead.member, all_alike(group)
@@ -101,6 +105,7 @@ def marking_sheet(group: Group, frame: Frame, width: float, tight: bool = False)
     return MarkingSheet(
         key=key_of(group),
         tight=tight,
+        bare=bare,
         marks=marks,
         named=with_hand(marks, hands[0]) if len(hands) == 1 else marks,
         kind=joined(list(dict.fromkeys(_(MEMBERS[one.lead.member.kind]) for one in group))),
@@ -120,7 +125,7 @@ def marking_sheet(group: Group, frame: Frame, width: float, tight: bool = False)
         overall=lead.overall if single else None,
         facts=(*cuts_of(lead), *facts_of(lead, asked, single, _last_number(group), beside)),
         stands=_stands(group, frame.plan),
-        cautions=tuple(_cautions(group, frame, clauses=not tight)),
+        cautions=tuple(_cautions(group, frame, clauses=not bare)),
     )
 
 

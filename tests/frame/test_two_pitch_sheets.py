@@ -115,6 +115,18 @@ def test_a_member_is_marked_by_one_page(tmp_path):
         assert re.search(r'^Cautions$.*^(.*, )?H: .*?R802', pages[int(cited) - 1], re.DOTALL | re.MULTILINE)
 
 
+def test_clauses_stand_where_closer_lines_leave_them_room(tmp_path):
+    """Of a regular hip, whose cheeks are told in fewer words, the lines are set close, and its clauses stay with its cautions."""
+    pages = printed(
+        tmp_path,
+        **{'pitch': 18, 'hip.end_pitch': 18, 'width': '12 ft', 'length': '20 ft', 'spacing': '16 in'},
+    )
+    (hips,) = [page for page in pages if page.strip().startswith('H hip')]
+
+    assert 'Clauses' not in ''.join(pages)
+    assert re.search(r'Caution: Less deep .*?\(IRC[^)]*R802', hips, re.DOTALL)
+
+
 @pytest.mark.thorough
 def test_a_member_s_second_page_is_named(tmp_path):
     pages = printed(tmp_path, spacing='3 in')
