@@ -147,12 +147,15 @@ def _levels(ink: SectionInk, sheet: _Sheet, foot: float) -> Iterator[str]:
     y = foot + COLUMN - 6
     for start, stop, words in ends:
         a, b = sheet.at(start, 0)[0], sheet.at(stop, 0)[0]
-        yield from (svg.line((one, y - 12), (one, y + 3), svg.HAIR) for one in (a, b))
+        fits = start == ink.run or _fitting(words, b - a - 4) > LEAST
+        over = 12 if fits else 3  # words that are wider than their arrow stand over its ends
+        yield from (svg.line((one, y - over), (one, y + 3), svg.HAIR) for one in (a, b))
         yield svg.arrow((a, y), (b, y), both=True)
         if start == ink.run:
             yield svg.text(words, (b + 5, y + 4), SIZE, 'start', 700)
         else:
-            yield svg.text(words, ((a + b) / 2, y - 4), SIZE, 'middle', 700)
+            size = _fitting(words, b - a - 4) if fits else SIZE
+            yield svg.text(words, ((a + b) / 2, y - 4), size, 'middle', 700)
 
 
 def _heights(ink: SectionInk, sheet: _Sheet) -> Iterator[str]:

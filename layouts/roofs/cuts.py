@@ -10,7 +10,7 @@ from layouts.roofs.groups import lines_on
 from layouts.told.blocks import in_inches
 from layouts.words.frame import HANDS
 from layouts.words.lists import either
-from layouts.words.marking import STOPS, slope_name
+from layouts.words.marking import LAST_COMMONS, STOPS, slope_name
 from layouts.words.patterns import center_name
 from layouts.words.say import N_, _
 from tablegen.frame.asked import Asked
@@ -262,7 +262,7 @@ def _deduction(off: Deduction) -> str:
     return words.format(
         along=in_inches(off.along),
         level=in_inches(off.level),
-        stop=_(STOPS[off.stop]),
+        stop=_(STOPS[off.stop] if off.thickness_in or off.stop is not Stop.RIDGE else LAST_COMMONS),
         thick=text.in_units(off.thickness_in),
     )
 

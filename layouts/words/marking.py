@@ -40,6 +40,8 @@ STOPS = {
     Stop.POST: N_('post'),
     Stop.BOARD: N_('board or sheathing that it lies on'),
 }
+LAST_COMMONS = N_('face of the last side commons')
+"""Of an end common where there is no ridge board."""
 UPPER_ENDS = {
     Stop.LEDGER: 'wall',
     Stop.WALL: 'wall',

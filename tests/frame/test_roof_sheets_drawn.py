@@ -200,3 +200,14 @@ def test_a_sheet_draws_both_hands_where_each_mark_has_but_one():
         ]
         ((_near, short), (_far, long)) = sorted(max(cheeks, key=lambda points: points[0][0]))
         assert (long > short) is is_lower, name
+
+
+def test_a_short_run_s_words_keep_clear_of_its_ends_and_an_end_common_tells_what_it_meets():
+    """Source: with no ridge board the end common stands against the last side commons, half of whose 1 1/2 in comes off, level."""
+    framed = frame(roof('half-hip', **{'half-hip.gable_rise': '4 ft', 'ridge.board': False}))
+    bodies = roof_bodies(framed, to_buy(framed), 'letter')
+    (sheet,) = [one for one in bodies if '<h1>E<' in one]
+
+    for image in re.findall('<img[^>]*>', bodies[1]):
+        assert inked(image).collisions() == []
+    assert '3/4 in level: up to the face of the last side commons' in sheet.replace('\u00a0', ' ')
