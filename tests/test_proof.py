@@ -28,7 +28,7 @@ BY_RUN, BESIDE, STEEP = (2 + 1) * (24 + 11 + 15 + 1), 4 + 4 + 2 + 2 + 2 + 6 + 5 
 """Figures of an opening: of lengths and exact feet, and beside them; pitches whose steps, on both pages, are told too."""
 
 
-EXAMPLES, AFTER_EXAMPLES, ALL_EXAMPLES = 426, 3, 874
+EXAMPLES, AFTER_EXAMPLES, ALL_EXAMPLES = 444, 3, 903
 """Figures and places of the worked examples where a pitch has one opening, and pages after them; the same of the complete edition and of the pages before its pitches."""
 
 

@@ -132,6 +132,7 @@ def _jacks(roof: Roof) -> Answers:
     steps = away // roof.given['spacing']
     return {
         **found,
+        **of_mouth(board, form, at.common_mouth(boards.rafters)[0]),
         'top': (known['jack-cheek-top'],),
         'top-12': (known['jack-cheek-top-held'],),
         'blade': (known['jack-cheek-blade'],),

@@ -124,6 +124,11 @@ class Beside:
         ):
             self._fault('gap', self.title)
         self.state.know(numbers)
+        if self.page.is_drawn:
+            self._drawn_board(board, numbers)
+
+    def _drawn_board(self, board: Timber, numbers: Numbers) -> None:
+        """Read what its drawing tells."""
 
     def _board(self) -> Timber | None:
         """Return the board whose marks are shown; None where too little is told of its roof."""

@@ -7,13 +7,13 @@ from collections.abc import Iterator, Mapping
 from fractions import Fraction
 
 from tablegen.proof.digits import named
-from tablegen.proof.drawn import beside, labelled, labels
 from tablegen.proof.names import Sentence
 from tablegen.proof.roof_reading import run_told
 from tablegen.proof.roof_stated import Unstated, inches_of
 from tablegen.proof.sentences import told_at
 from tablegen.proof.stated import called, pitch_of
-from tablegen.proof.worked_cited import INCH, READ, Citer
+from tablegen.proof.worked_cited import INCH, READ
+from tablegen.proof.worked_drawn import Drawn
 from tablegen.proof.worked_figures import answers
 from tablegen.proof.worked_lines import Told
 from tablegen.proof.worked_marks import NUMBERED
@@ -25,8 +25,6 @@ GIVEN = {
     'width', 'run', 'whole-run', 'overhang', 'spacing', 'first-space', 'ledger', 'purlin', 'a-run', 'b-run', 'last-run', 'half-width',
 }  # fmt: skip
 """What a page says of the roof; said again, it must say the same."""
-STEPS = 6.0
-"""Points that a step's number stands from the edge at most; its drawing stands over all of them."""
 NEAR = Fraction('0.0006')
 """in, which a run may be off that is told to a thousandth."""
 END = re.compile(r'(?<=[.:;]) ')
@@ -39,7 +37,7 @@ Said = tuple[Sentence, dict[str, str]]
 """A sentence, and what stands in its places."""
 
 
-class PageReader(Citer):
+class PageReader(Drawn):
     """One page."""
 
     def read(self) -> None:
@@ -63,25 +61,12 @@ class PageReader(Citer):
             if numbers != [str(n) for n in range(1, len(numbers) + 1)]:
                 self._fault('gap', f'{self.title}, {" ".join(numbers)}')
         if self.example.kind == 'rafter' and self.page.is_drawn:
-            self._drawn()
+            self._drawn_rafter()
         if self.worked.heads and self.example.kind == 'slopes':
             right = [self.roof.words.get(name, '') for name in ('first', 'second')]
             self._figure(self.title, '', ' '.join(self.worked.heads), ' '.join(right))
 
-    def _drawn(self) -> None:
-        """Read the figures in the drawing: what its labels tell on either page, once and as the steps have it."""
-        edge, names = self.page.lines[0][0].left + STEPS, self.state.names
-        first = (line[0] for line in self.page.lines if line[0].left < edge and line[0].bold)
-        steps = [word.base for word in first if word.text.isdigit()]
-        found = labels(self.page, (0.0, max(steps, default=0.0) + 1, float('inf'), float('inf')))
-        for label, name in names.drawn:
-            for printed in labelled(found, label):
-                self._figure(self.title, label, printed, *self._drawn_right(name))
-        for label, name in names.arms:
-            if any(one.text.endswith(label) for one in found):
-                self._figure(self.title, label, beside(found, label), *self._drawn_right(name))
-
-    def _drawn_right(self, name: str) -> tuple[str, ...]:
+    def _right(self, name: str) -> tuple[str, ...]:
         return self.sizes.get(name, ()) or self._answers().get(name, ()) or ('',)
 
     # Sentences --------------------------------------------------------------------------------------------------
