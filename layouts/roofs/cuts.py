@@ -10,7 +10,7 @@ from layouts.roofs.groups import lines_on
 from layouts.told.blocks import in_inches
 from layouts.words.frame import HANDS
 from layouts.words.lists import either
-from layouts.words.marking import LAST_COMMONS, STOPS, slope_name
+from layouts.words.marking import LAST_COMMONS, RIDGE_END, STOPS, slope_name
 from layouts.words.patterns import center_name
 from layouts.words.say import N_, _
 from tablegen.frame.asked import Asked
@@ -22,7 +22,7 @@ from tablegen.numbers.exact import sign
 from tablegen.numbers.figure import Measure, length_figure
 from tablegen.roof.cheeks import CheekCut, OneCheek
 from tablegen.roof.figures import size
-from tablegen.roof.member import Deduction, End, Kind, Line, Member, Stop, known
+from tablegen.roof.member import Deduction, End, Kind, Line, Member, Stop, inches_of, known
 from tablegen.roof.seat import Mouth, greater_drop
 
 SQUARE_ACROSS = N_('plumb on the side, {plumb} from square across; blade square, 0°')
@@ -203,7 +203,7 @@ def facts_of(
         yield Fact(_('On the beam'), _(ON_BEAM).format(**_sizes_of(member.upper_mouth)))
     for name, end in ((_('Comes off above'), member.head), (_('Comes off below'), member.tail)):
         if end.off and end.off.along.count:
-            yield Fact(name, _deduction(end.off))
+            yield Fact(name, _deduction(end.off, member.kind))
 
 
 def _sizes_of(mouth: Mouth) -> dict[str, str]:
@@ -253,16 +253,19 @@ def _stepped(stepped: Steps, measure: Measure, start: str, stop: str) -> str:
     return _(words).format(start=start, count=stepped.whole, body=body, tongue=tongue, stop=stop)
 
 
-def _deduction(off: Deduction) -> str:
-    words = _('{along} along the top edge, {level} level: up to the {stop}')
-    if off.thickness_in and off.stop in FACED:
+def _deduction(off: Deduction, kind: Kind) -> str:
+    words, stop = _('{along} along the top edge, {level} level: up to the {stop}'), STOPS[off.stop]
+    at_end = kind is Kind.END_COMMON and off.stop is Stop.RIDGE
+    if at_end and 2 * inches_of(off.level) != off.thickness_in:
+        stop = RIDGE_END if off.thickness_in else LAST_COMMONS
+    elif off.thickness_in and off.stop in FACED:
         words = _('{along} along the top edge, {level} level: up to the face of the {stop}, {thick} thick')
     elif off.thickness_in:
         words = _('{along} along the top edge, {level} level: up to the {stop}, {thick} thick')
     return words.format(
         along=in_inches(off.along),
         level=in_inches(off.level),
-        stop=_(STOPS[off.stop] if off.thickness_in or off.stop is not Stop.RIDGE else LAST_COMMONS),
+        stop=_(stop),
         thick=text.in_units(off.thickness_in),
     )
 

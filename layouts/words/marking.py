@@ -40,6 +40,8 @@ STOPS = {
     Stop.POST: N_('post'),
     Stop.BOARD: N_('board or sheathing that it lies on'),
 }
+RIDGE_END = N_('end of the ridge')
+"""Of an end common that stands farther from where the planes meet than another does from the ridge's center line."""
 LAST_COMMONS = N_('face of the last side commons')
 """Of an end common where there is no ridge board."""
 UPPER_ENDS = {
@@ -49,6 +51,8 @@ UPPER_ENDS = {
     Stop.VALLEY: 'upper',
     Stop.PURLIN: 'upper',
     Stop.BEAM: 'upper',
+    Stop.HIPS: 'upper',
+    Stop.POST: 'upper',
 }
 LINES = {
     Line.CUT: N_('upper cut'),

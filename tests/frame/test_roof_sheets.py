@@ -329,3 +329,21 @@ def test_a_gable_stud_tells_the_slope_that_it_stands_under():
 
     assert len(rows) > 10
     assert set(rows) == {('30.26', 'front'), ('18.43', 'back')}
+
+
+def test_an_end_common_is_cut_to_the_end_of_the_ridge():
+    """Source: hips of one cheek lie against a ridge that runs on past where the planes meet, by half a hip's thickness and half the ridge's, askew."""
+    framed = frame(roof('hip', **{'cuts.hip_heads': 'single'}))
+    (sheet,) = [body for body in roof_bodies(framed, to_buy(framed), 'letter') if '<h1>E<' in body]
+    past = HALF * ROOT2 + HALF
+
+    assert f'{sixteenths(past)} in level: up to the end of the ridge' in page_text(sheet)
+
+
+def test_an_end_at_a_post_is_no_ridge_s():
+    framed = frame(roof('many-sided', **{'many-sided.post': '8 in'}))
+    (sheet,) = [body for body in roof_bodies(framed, to_buy(framed), 'letter') if '<h1>H<' in body]
+    labels = [one.text for one in inked(*re.findall('<img[^>]*>', sheet)).labels]
+
+    assert 'UPPER END' in labels
+    assert 'RIDGE' not in labels
