@@ -48,6 +48,16 @@ BOOKS = {
         stock = {rafter = "12 in", hip = "3 1/2 in", hips = "2x12"}
         parts = ["opening", "examples"]
         """,
+    'names': """
+        pitches = [7, "19 31/32", "22 31/32", "33.3 deg"]
+        lengths = "feet-inches"
+        smallest_part = "1/32"
+        paper = "a4"
+        trim = "large"
+        runs = {from = "1 ft", to = "9 ft", by = "1 ft"}
+        stock = {rafter = "1 in", ridge = "3 1/8 in", hips = "2x6"}
+        parts = ["values", "common", "rise", "ridge", "hips", "examples"]
+        """,
     'roofs': """
         pitches = [4, "7 1/2", 18, "22.5 deg"]
         jacks.spacings = ["400 mm"]
@@ -56,7 +66,9 @@ BOOKS = {
         """,
 }
 """Heads beside fractions, spacings of two words, a metric seat and reference tables cited by a rafter that has no opening; a half
-of a thickness that is two readings, a drift that 23.622 in for 600 mm would round otherwise; a purlin as thick as a run; roofs."""
+of a thickness that is two readings, a drift that 23.622 in for 600 mm would round otherwise; a purlin as thick as a run; names of
+rows and of contents that are wider than their columns, a hip that does not reach its plate beside a valley that does, the list of
+a gambrel whose rafters are not as thick as their size; roofs."""
 
 
 @pytest.mark.parametrize('kind', BOOKS)
@@ -97,12 +109,15 @@ def test_every_spacing_of_jacks_stands_over_its_own_columns(tmp_path):
 
 @pytest.mark.parametrize(
     ('key', 'written'),
-    {
-        'care': 'pitches = ["1 1/4", "2 7/8", 4]\nparts = ["ridge"]',
-        'example:gambrel': 'edition = "complete"\nsmallest_part = "1/32"\nruns = {by = "5 in"}\nstock.rafter = "3 1/2 in"',
-        'made': f'title = "{"M" * 48}"\nlengths = "feet-inches"\npitches = [1, 24, 6]\nroofs = ["store.toml"]\n'
-        'runs = {to = "11 in"}\njacks.spacings = ["400 mm"]\nparts = ["glance", "seat", "values"]',
-    }.items(),
+    [
+        ('care', 'pitches = ["1 1/4", "2 7/8", 4]\nparts = ["ridge"]'),
+        ('example:gambrel', 'edition = "complete"\nsmallest_part = "1/32"\nruns = {by = "5 in"}\nstock.rafter = "3 1/2 in"'),
+        ('example:gambrel', 'lengths = "feet-inches"\nsmallest_part = "1/64"\npitches = [1, 4, 16]\nstock.rafter = "5 1/2 in"\nruns = {to = "3 ft"}'),
+        ('example:hip', 'lengths = "feet-inches"\nsmallest_part = "1/64"\npitches = ["11 1/8"]\nruns = {to = "4 ft"}\n'
+         'stock = {ridge = "100 mm", hip = "38 mm", rafter = "5 1/4 in", rafters = "2x6"}'),
+        ('made', f'title = "{"M" * 48}"\nlengths = "feet-inches"\npitches = [1, 24, 6]\nroofs = ["store.toml"]\n'
+         'runs = {to = "11 in"}\njacks.spacings = ["400 mm"]\nparts = ["glance", "seat", "values"]'),
+    ],
 )  # fmt: skip
 def test_a_page_with_more_to_say_than_usual_does_not_run_over(key, written, tmp_path):
     assert printed(written, key, folder=tmp_path)  # which refuses a page that runs over

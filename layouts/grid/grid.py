@@ -11,6 +11,7 @@ from layouts.drawings import svg
 from layouts.grid.fitting import Fit, Look, Widest, is_length, plain
 from layouts.grid.table_columns import Column, Columns
 from layouts.paper.longer import CUTS, size_in
+from layouts.paper.table_font import line_em
 from layouts.paper.trim import DIGIT_EM, FIGURE_SPACE, SPACE_EM, Trim
 from layouts.paper.typeface import advance_em
 from tablegen.numbers.figure import Figure
@@ -21,6 +22,8 @@ GROUP_SHIFT = 1.0
 """How much further a rule between groups of columns keeps from the figures right of it."""
 HEAD_GAP = 1.2
 """Between two heads at least, in units."""
+STOP_GAP = 0.5
+"""Between a label and the stop after it at least, units; one that comes nearer passes it."""
 PLAIN_SHIFT = 2.6
 """How far decimals keep from the fractions of the column before, in units."""
 
@@ -70,7 +73,9 @@ def grid(
         in_group   columns between rules down the page; 0 for none
     """
     column, tab = laid.stop()
-    left = laid.label - column  # labels stand before the first tab stop
+    widest = max(map(line_em, table.labels)) * laid.size
+    before = 1 + int((widest + STOP_GAP) // column)  # stops that labels take; columns begin at the next
+    left = laid.label - before * column
     head_size = _head_size(laid, over, heads, in_group, head_size or laid.size)
     shift = pushed(PLAIN_SHIFT / laid.size, laid.look) if laid.wide.digits else ''
     columns = [_texts(one, laid.wide, shift) for one in table.columns]
@@ -80,11 +85,20 @@ def grid(
         laid.label - laid.look.label_rule + column * place - (GROUP_SHIFT if place else 0)
         for place in (0, *groups)
     ]
+
+    def line(first: str, wide: float, others: Sequence[str]) -> str:
+        """Return a line, what it begins with being so wide; units."""
+        passed = int((max(0.0, -left) + wide + STOP_GAP) // column) if before > 1 else 0
+        return first + '\t' * (before - passed) + '\t'.join(others)
+
+    def bold(words: str) -> float:
+        return advance_em(words, *CUTS['bold']) * head_size
+
     return Grid(
-        head_indent + '\t'.join(_at_stops(over, head_size, column)) if over else '',
-        head_indent + '\t'.join(heads),
+        line(head_indent + over[0], bold(over[0]), _at_stops(over[1:], head_size, column)) if over else '',
+        line(head_indent + heads[0], bold(heads[0]), heads[1:]),
         '\n'.join(
-            '\t'.join([indent + name, *(one[place] for one in columns)])
+            line(indent + name, line_em(name) * laid.size, [one[place] for one in columns])
             for place, name in enumerate(table.labels)
         ),
         _rem(laid.size),

@@ -9,7 +9,9 @@ from markupsafe import Markup
 from msgspec import Struct
 
 from layouts.pages.reference_pages import letters_of
+from layouts.paper.longer import CUTS
 from layouts.paper.page import Draft, Index, PageNumber
+from layouts.paper.typeface import advance_em
 from layouts.words.lists import joined
 from layouts.words.pages import GROUP_HEADS, WANTS, heading
 from layouts.words.say import _
@@ -19,6 +21,8 @@ from tablegen.settings import Settings
 ENTRY_COLUMNS, GROUP_COLUMNS, PITCH_COLUMNS = 2, 3, 5
 FIRST_CONTENTS_ROWS, CONTENTS_ROWS = 5, 24
 """Rows of pitches on the first page of contents, between the other lists, and on later ones."""
+COLUMN_EM = 6.0
+"""Room for a pitch and its page's number; one whose name is too long goes by its short name."""
 WANTED = {
     'common': ('one-rafter', 'example:store', 'how-to'),
     'shed': ('example:porch',),
@@ -101,8 +105,12 @@ def _maker(settings: Settings, start: int, stop: int) -> Callable[[Index], Conte
         entries = sorted(
             ((heading(key), index[key]) for key in CONTENTS_KEYS if key in index), key=lambda entry: entry[1]
         )
-        listed = [(pitch.text, _first_page(index, pitch)) for pitch in settings.pitches[start:stop]]
-        listed = [(name, page) for name, page in listed if page]
+        room = COLUMN_EM - advance_em(str(index.total), *CUTS['bold'])
+        listed = [
+            (pitch.text if advance_em(pitch.text, *CUTS['text']) <= room else pitch.short, page)
+            for pitch in settings.pitches[start:stop]
+            if (page := _first_page(index, pitch))
+        ]
         groups = [
             (f'{letter}  {_(GROUP_HEADS[group])}', index[f'group-{group}'])
             for group, letter in letters_of(settings).items()

@@ -10,12 +10,14 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from layouts.pages.example_boards import Rows, board_of, by_marks, marks_in_rows, numbers_of, otherwise
+from layouts.pages.example_care import told_in_all
 from layouts.pages.example_places import Place, Places
 from layouts.pages.how_to_page import OPENING_PLACES, SHOWN_PLACES, unit_after
 from layouts.pages.part_tabs import part_tab
 from layouts.pages.slopes_pages import keys_of_file, slopes_maker
 from layouts.paper.page import Block, Draft, Index, Maker
 from layouts.paper.trim import trim_of
+from layouts.words.caution import caution_text
 from layouts.words.pages import ALL_MEMBERS, heading
 from layouts.words.say import say
 from tablegen import examples as worked
@@ -32,7 +34,8 @@ from tablegen.settings import Settings
 from tablegen.tables.opening_runs import reads_openings
 
 WHOLE, BOTH, EACH = ('table', 'mouth', 'board', 'steps'), ('table', 'board'), ('table', 'first', 'second')
-FEW_MARKS = 4
+FEW_MARKS, IN_CORNER_LINES = 4, 2
+"""Marks that stand two in a row; lines of cautions that a hip or valley on one opening has whole."""
 ONE_PAGE = 'example_store_opening'
 Made = Example | JackExample | SlopesExample
 Make = Callable[[Building, Settings], Made | None]
@@ -82,6 +85,8 @@ class ExamplePage(Struct, frozen=True):
     jacks_page: int
     all_page: int
     """Where all members of the reader's own roof stand, 0 for nowhere."""
+    cautions: str
+    """The member's; where they are long the first sentence of each of a hip or valley on one opening."""
     care_page: int
     """Where the clauses of the cautions stand, 0 for nowhere."""
     defers: str
@@ -227,6 +232,9 @@ def _maker(
             index.get(f'example:hip{keys}'),
             index.get(f'example:jacks{keys}'),
             index.get(f'{ALL_MEMBERS}{keys}'),
+            told_in_all(member.cautions, trim_of(settings), IN_CORNER_LINES)
+            if opened and member.kind.in_corner
+            else ' '.join(map(caution_text, member.cautions)),
             next((index[name] for name in ('care', 'cautions') if name in index), 0),
             say(cautions.DEFERS),
         )

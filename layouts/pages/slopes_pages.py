@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from itertools import groupby
 from pathlib import PurePath
 
@@ -11,24 +11,23 @@ from msgspec import Struct
 
 from layouts.drawings.two_slopes import Slope, two_slopes
 from layouts.pages.example_boards import Rows, board_of, by_marks, marks_in_rows, numbers_of
+from layouts.pages.example_care import told_first, told_in_all
 from layouts.pages.example_places import Place, Places, on_both
 from layouts.pages.how_to_page import unit_after
 from layouts.paper.longer import lines_in
 from layouts.paper.page import Index, Maker
 from layouts.paper.trim import trim_of
-from layouts.words.caution import caution_text
 from layouts.words.drawings import TWO_SLOPES
 from layouts.words.pages import ALL_MEMBERS
 from layouts.words.say import say
 from tablegen.examples.records import Example, SlopesExample
 from tablegen.numbers import text
 from tablegen.roof import cautions
-from tablegen.roof.cautions import Caution
 from tablegen.roof.member import Line
 from tablegen.settings import Settings
 
-NOTE_REM, MOST_LINES, MOST_ALONE = 0.75, 2, 4
-"""Size of the cautions, and how many lines they may take before what is said after them: below both rafters, and below one."""
+MOST_LINES, MOST_ALONE = 2, 4
+"""That cautions may take before what is said after them: below both rafters, and whole below one."""
 PLACED = ('rise', 'length', 'whole', 'off', 'purlin', 'mouth', 'cuts')
 PLACE_REM, PLACES_IN_REM, MOST_PLACED = 0.7, 1.1, 8
 """Size of what is said of places, how far it stands in, and how many lines of it leave the others as far apart as usual."""
@@ -117,6 +116,7 @@ def slopes_maker(
             for name in dict.fromkeys((*first, *second))
         }
         together['mouth'] = together.get('height', ()) + together.get('heel', ())
+        added = any(one.ledger and len(one.ledger.readings) > 1 for one in example.rafters)
         called = [one for rafter in example.rafters for one in rafter.member.cautions]
         return SlopesPage(
             example,
@@ -127,27 +127,13 @@ def slopes_maker(
             opened,
             settings.measure.style != text.INCHES or _placed(together, wide_rem) > MOST_PLACED,
             _section(example, settings),
-            '' if followed else _told(called, wide_rem, MOST_LINES),
+            '' if followed else told_first(called, wide_rem, MOST_LINES - added),
             index.get(f'{ALL_MEMBERS}{keys_of_file(shipped) if shipped else keys}'),
             next((index[name] for name in ('care', 'cautions') if name in index), 0),
             say(cautions.DEFERS),
         )
 
     return make
-
-
-def _told(called: Iterable[Caution], wide_rem: float, most: int) -> str:
-    """Return the first sentence of each caution, as many as have room; the page of cautions has them all."""
-    told = list(dict.fromkeys(say(one.says[0]) for one in called))
-    while len(told) > 1 and lines_in(' '.join(told), NOTE_REM, wide_rem) > most:
-        told.pop()
-    return ' '.join(told)
-
-
-def _told_alone(called: Sequence[Caution], wide_rem: float) -> str:
-    """Return the cautions of one rafter."""
-    whole = ' '.join(map(caution_text, called))
-    return whole if lines_in(whole, NOTE_REM, wide_rem) <= MOST_ALONE else _told(called, wide_rem, MOST_ALONE)
 
 
 def _placed(at: Mapping[str, Sequence[Place]], wide_rem: float) -> int:
@@ -192,7 +178,7 @@ def _rafter(example: Example, index: Index, settings: Settings, opened: bool) ->
         marks_in_rows(member, True),
         by_marks(member, numbers, settings.measure),
         board_of(member, 0.7 if called else 1.0, settings.measure.style == text.INCHES and not called),
-        _told_alone(member.cautions, trim_of(settings).text_width / 10),
+        told_in_all(member.cautions, trim_of(settings), MOST_ALONE),
     )
 
 

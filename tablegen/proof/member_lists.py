@@ -18,7 +18,7 @@ from tablegen.proof.roof_level_boards import Left, left_of, missed, read_boards,
 from tablegen.proof.roof_names import RoofNames
 from tablegen.proof.roof_reading import Reading, Stood, total
 from tablegen.proof.roof_sheets import roof_of
-from tablegen.proof.roof_stated import Unstated, asked
+from tablegen.proof.roof_stated import THICKNESS, Unstated, asked
 from tablegen.proof.roof_whole import Roof
 from tablegen.proof.sheet_lines import Row, Table
 from tablegen.proof.stated import Stated
@@ -48,6 +48,8 @@ class ListsReader:
     def end(self) -> None:
         """Work every roof out, of which is told what was asked for."""
         of_book = [f'smallest_part = "1/{self.book.per}"', f'lengths = "{"feet-" * self.book.in_feet}inches"']
+        if self.book.boards:
+            of_book.append(f'{THICKNESS} = "{self.book.boards.rafter} in"')
         for name, listed in self.listed.items():
             if not listed.asked or not listed.groups or self.book.translated:
                 continue

@@ -9,7 +9,6 @@ from tablegen.proof.page import Page, close
 from tablegen.proof.roof_plates import slopes_named
 from tablegen.proof.roof_reading import Reading, run_told
 from tablegen.proof.roof_slopes import Slope, run_of
-from tablegen.proof.roof_stated import THICK
 from tablegen.proof.roof_stops import Stop
 from tablegen.proof.sentences import told, told_within
 from tablegen.proof.sheet_lines import Sheet
@@ -74,7 +73,7 @@ def heights_of(slope: Slope, it: Reading) -> dict[str, list[Decimal]]:
         found['ridge-top'] = ridge_top(leg, meet, it)
         found['ridge-bottom'] = found['ridge-top'] - real(it.asked.inches('ridge.depth'))
     if len(legs) > 1:
-        found['purlin-top'] = slope.on_plate(Decimal(0), run - real(THICK) / 2)[2]
+        found['purlin-top'] = slope.on_plate(Decimal(0), run - real(it.asked.thick) / 2)[2]
     if it.asked.word('shed.upper') == 'over-beam':  # its seat is the plate's, so far up
         found['beam-top'] = (run - real(it.asked.inches('shed.thickness'))) * slope.rise
     if it.asked.word('shed.upper') == 'ledger':

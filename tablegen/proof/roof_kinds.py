@@ -78,6 +78,7 @@ def gambrel(asked: Asked) -> Roof:
     """Return a gambrel: its upper slopes go on from where the lower ones end, at their purlins."""
     sides, out = two_sides(asked), real(asked.inches('overhang.gable'))
     half, at = real(asked.inches('width')) / 2, real(asked.inches('gambrel.break'))
+    aside = real(asked.thick) / 2
     slopes: list[Slope] = []
     rakes: list[Rake] = []
     levels: dict[str, Level] = {}
@@ -87,13 +88,13 @@ def gambrel(asked: Asked) -> Roof:
             'gambrel.upper_pitch',
         )  # fmt: skip
         upper.above = lower.above + at * (lower.rise - upper.rise)
-        purlin = Stop('purlin', lower.line(at), THICK)
+        purlin = Stop('purlin', lower.line(at), asked.thick)
         upper.stops.append(Stop('ridge', lower.line(half), asked.ridge))
         lower.stops[:], upper.regions[0].lower[:] = [purlin], [purlin]
         gable_bounds(lower, out)
         upper.edges = [purlin.center, *_rest(upper, out)]
-        rakes += rakes_of(lower, BOTH_ENDS, at, HALF)
-        rakes += rakes_of(upper, BOTH_ENDS, half, real(asked.ridge) / 2, at, HALF)
+        rakes += rakes_of(lower, BOTH_ENDS, at, aside)
+        rakes += rakes_of(upper, BOTH_ENDS, half, real(asked.ridge) / 2, at, aside)
         slopes += [lower, upper]
         levels[f'P{number}'] = between_gables(lower, at, out)
     if asked.ridge:

@@ -171,7 +171,13 @@ def usual_places(slope: Slope, asked: Asked) -> Iterator[Decimal]:
     """Yield where rafters stand by the spacing: from either end, from a gable's own rafter, and half a space from the middle."""
     spacing, long = real(asked.inches('spacing')), slope.length
     count = int(long / spacing) + 2
-    for start in (Decimal(0), real(asked.inches('first')), HALF, long / 2, long / 2 + spacing / 2):
+    for start in (
+        Decimal(0),
+        real(asked.inches('first')),
+        real(asked.thick) / 2,
+        long / 2,
+        long / 2 + spacing / 2,
+    ):
         for number in range(count):
             yield start + number * spacing
             yield long - start - number * spacing

@@ -17,7 +17,7 @@ from tablegen.proof.stated import Pitch, pitch_of
 
 FEET = re.compile(r'(?:(\d+)′)? ?(\d[\d /]*)?″?')
 KEY = re.compile(r'[a-z_.-]+ = ')
-THICK = Fraction(3, 2)
+THICK, THICKNESS = Fraction(3, 2), 'stock.rafter'
 """in, of what is sold as 2 by something, dressed. Source: Voluntary Product Standard PS 20."""
 
 
@@ -79,6 +79,11 @@ class Asked(Struct, frozen=True):
     def ridge(self) -> Fraction:
         """Return the thickness of the ridge, 0 where there is none."""
         return self.inches('ridge.thickness') if self.told.get('ridge.board') else Fraction(0)
+
+    @property
+    def thick(self) -> Fraction:
+        """Return the thickness of the rafters; a book of our own roofs may have another than their size has."""
+        return self.inches(THICKNESS, THICK)
 
     @property
     def square(self) -> bool:

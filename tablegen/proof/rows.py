@@ -101,11 +101,12 @@ class RowsReader:
             if not label:  # of what goes on in other columns
                 told = [(line, line) for line in bare[:1]]
                 bare = bare[1:]
+            over = heads
             if none and not told:  # a reason stands before the one dash
                 told = [(line, line[-1:]) for line in lines if said(line).startswith(f'{label}: ')]
-                heads, right, keys = [], [NOTHING], keys[:1]
+                over, right, keys = [], [NOTHING], keys[:1]
             self.known |= {id(line) for line, _words in told}
-            cells = self._cells(heads, told[0][1]) if len(told) == 1 else [''] * len(keys)
+            cells = self._cells(over, told[0][1]) if len(told) == 1 else [''] * len(keys)
             row = f'{rows.title}: {label}' if rows.title else label
             for head, key, wanted, printed in zip(rows.heads, keys, right, cells, strict=False):
                 if key or printed:
