@@ -9,9 +9,17 @@ from layouts.paper.trim import Trim
 from layouts.words.caution import caution_text
 from layouts.words.say import say
 from tablegen.roof.cautions import Caution
+from tablegen.roof.member import Member
 
-NOTE_REM = 0.75
-"""Size of the cautions."""
+NOTE_REM, IN_CORNER_LINES = 0.75, 2
+"""Size of the cautions, and lines of them that a hip or valley on one opening has whole."""
+
+
+def cautions_of(member: Member, opened: bool, trim: Trim) -> str:
+    """Return a member's cautions; opened tells whether its pitch has one opening, where a hip or valley has much to say."""
+    if opened and member.kind.in_corner:
+        return told_in_all(member.cautions, trim, IN_CORNER_LINES)
+    return ' '.join(map(caution_text, member.cautions))
 
 
 def told_in_all(called: Sequence[Caution], trim: Trim, most: int) -> str:

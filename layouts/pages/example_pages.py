@@ -10,14 +10,13 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from layouts.pages.example_boards import Rows, board_of, by_marks, marks_in_rows, numbers_of, otherwise
-from layouts.pages.example_care import told_in_all
+from layouts.pages.example_care import cautions_of
 from layouts.pages.example_places import Place, Places
 from layouts.pages.how_to_page import OPENING_PLACES, SHOWN_PLACES, unit_after
 from layouts.pages.part_tabs import part_tab
 from layouts.pages.slopes_pages import keys_of_file, slopes_maker
 from layouts.paper.page import Block, Draft, Index, Maker
 from layouts.paper.trim import trim_of
-from layouts.words.caution import caution_text
 from layouts.words.pages import ALL_MEMBERS, heading
 from layouts.words.say import say
 from tablegen import examples as worked
@@ -34,8 +33,7 @@ from tablegen.settings import Settings
 from tablegen.tables.opening_runs import reads_openings
 
 WHOLE, BOTH, EACH = ('table', 'mouth', 'board', 'steps'), ('table', 'board'), ('table', 'first', 'second')
-FEW_MARKS, IN_CORNER_LINES = 4, 2
-"""Marks that stand two in a row; lines of cautions that a hip or valley on one opening has whole."""
+FEW_MARKS = 4
 ONE_PAGE = 'example_store_opening'
 Made = Example | JackExample | SlopesExample
 Make = Callable[[Building, Settings], Made | None]
@@ -86,7 +84,6 @@ class ExamplePage(Struct, frozen=True):
     all_page: int
     """Where all members of the reader's own roof stand, 0 for nowhere."""
     cautions: str
-    """The member's; where they are long the first sentence of each of a hip or valley on one opening."""
     care_page: int
     """Where the clauses of the cautions stand, 0 for nowhere."""
     defers: str
@@ -169,10 +166,8 @@ def _drafts(
         example = make_example(building, settings) if stands else None
         if example is None:  # its table is left out, or the book ends before it
             continue
-        if opened and sides is WHOLE:
-            sides = ('opening', 'board')
-        elif opened and shipped:
-            sides = ('table',)
+        if opened and (shipped or sides is WHOLE):
+            sides = ('opening', 'board') if sides is WHOLE else ('table',)
         if isinstance(example, SlopesExample):
             maker = slopes_maker(example, settings, keys, roof, shipped, opened, not (opened and shipped))
         else:
@@ -232,9 +227,7 @@ def _maker(
             index.get(f'example:hip{keys}'),
             index.get(f'example:jacks{keys}'),
             index.get(f'{ALL_MEMBERS}{keys}'),
-            told_in_all(member.cautions, trim_of(settings), IN_CORNER_LINES)
-            if opened and member.kind.in_corner
-            else ' '.join(map(caution_text, member.cautions)),
+            cautions_of(member, opened, trim_of(settings)),
             next((index[name] for name in ('care', 'cautions') if name in index), 0),
             say(cautions.DEFERS),
         )
