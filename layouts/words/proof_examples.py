@@ -51,7 +51,7 @@ AT_LINE = {
     Line.TAIL_SIDE: ('tail', 'side'),
 }
 """Where on a board each mark is."""
-DRAWN = {'length': 'line', 'off': 'off-level', 'tail': 'tail', 'seat': 'seat'}
+DRAWN = {'length': 'line', 'off': 'off-level', 'tail': 'tail', 'seat': 'mouth-seat'}
 ARMS = {
     'tongue': 'hold-tongue',
     'tongue_short': 'hold-tongue',
