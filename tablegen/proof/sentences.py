@@ -12,6 +12,17 @@ PLACE = re.compile(r'\\\{(\w+)\\\}')
 
 @cache
 def pattern(sentence: str) -> re.Pattern[str]:
+    """Return what finds a sentence that ends with the words; see _source."""
+    return re.compile(f'{_source(sentence)}$')
+
+
+@cache
+def _open(sentence: str) -> re.Pattern[str]:
+    """Return what finds a sentence after which words may follow."""
+    return re.compile(_source(sentence))
+
+
+def _source(sentence: str) -> str:
     """Return what finds a sentence with places in braces; a name that stands twice must stand for the same."""
     known: set[str] = set()
 
@@ -22,7 +33,7 @@ def pattern(sentence: str) -> re.Pattern[str]:
         return again if known_before else f'(?P<{name}>.+?)'
 
     escaped = STOP.sub(r'\.(?!\\d)', re.escape(sentence).replace(r'\ ', ' '))
-    return re.compile(PLACE.sub(place, escaped) + '$')
+    return PLACE.sub(place, escaped)
 
 
 def told(sentence: str, words: str) -> dict[str, str] | None:
@@ -35,7 +46,7 @@ def told_within(sentence: str, words: str) -> dict[str, str] | None:
     """Return the same of a sentence that stands somewhere within words."""
     if '{' not in sentence:
         return {} if sentence in words else None
-    found = re.search(pattern(sentence).pattern.removesuffix('$'), words)
+    found = _open(sentence).search(words)
     return found.groupdict() if found else None
 
 
@@ -48,7 +59,7 @@ def before(sentence: str, name: str) -> str:
 @cache
 def _parts(sentence: str) -> tuple[str, re.Pattern[str]]:
     """Return what a sentence begins with before its first place, and what finds it where it begins."""
-    return sentence.partition('{')[0], re.compile(pattern(sentence).pattern.removesuffix('$'))
+    return sentence.partition('{')[0], _open(sentence)
 
 
 def told_at(sentence: str, words: str, start: int) -> tuple[dict[str, str], int] | None:
