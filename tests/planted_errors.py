@@ -209,6 +209,26 @@ def cited_wrong(pages: list[Page]) -> int:
     return page.number
 
 
+def entry_wrong(pages: list[Page]) -> int:
+    """Let an entry of the contents say the next page, and lead there."""
+    page = next(page for page in pages if page.named('Contents'))
+    line, place = next(
+        (line, n)
+        for line in page.lines
+        for n, word in enumerate(line)
+        if said(line[n : n + 3]) == 'Seat, cut, try'
+    )
+    number = line[place + 3]
+    put(page, {number: str(int(number.text) + 1)})
+    page.links = [
+        replace(link, target=link.target + 1)
+        if link.target == int(number.text) and link.low < number.base < link.high
+        else link
+        for link in page.links
+    ]
+    return page.number
+
+
 def page_of_pitch(pages: list[Page], pitch: str, side: int) -> Page:
     book = names(stated(pages))
     (found,) = [page for page in pages if side_of(page, book) == side and page.pitch == pitch]

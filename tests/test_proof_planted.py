@@ -7,6 +7,7 @@ from msgspec.structs import replace
 from planted_errors import (
     change_a_digit,
     cited_wrong,
+    entry_wrong,
     head,
     in_a_table,
     page_missing,
@@ -73,6 +74,13 @@ def test_a_planted_error_is_found_where_it_is(read, planted):
         }
     if planted.startswith('a row missing'):
         assert [(fault.head, fault.printed) for fault in found.faults] == [('level', ''), ('along top', '')]
+
+
+def test_an_entry_that_leads_to_another_page_than_it_names_is_found(whole):
+    found, page = with_planted(whole, entry_wrong)
+    assert [(fault.kind, fault.page, fault.row) for fault in found.faults] == [
+        ('title', page, 'Seat, cut, try')
+    ]
 
 
 @pytest.mark.parametrize('seed', range(5))

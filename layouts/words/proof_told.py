@@ -12,6 +12,7 @@ TOLD = {
     'figure': N_('page {page}, {row}, “{head}”: printed {printed}, right {right}'),
     'link': N_('page {page}, “{row}” says page {printed} and leads to page {right}'),
     'entry': N_('page {page}, “{row}” says page {printed}; that pitch is on page {right}'),
+    'title': N_('page {page}, “{row}” says page {printed}; that head is on page {right}'),
     'folio': N_('page {right} of the file is numbered {printed}'),
     'pitch': N_('page {page}: its pitch or its heads are not known: {row}{printed}'),
     'opening': N_('“{head}” of {row}: not in its place'),

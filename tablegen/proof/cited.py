@@ -23,6 +23,10 @@ class Follower:
         self.openings, self.found = openings, Found()
         self.entries: list[tuple[Pitch, Fault]] = []
         """Links that name a pitch, as they would be told."""
+        self.headed: list[tuple[str, Fault]] = []
+        """The same of links that may name the head of a page."""
+        self.titled: dict[str, set[int]] = {}
+        """Pages by their heads."""
 
     def page(self, page: Page) -> None:
         """Read its number, and follow its links."""
@@ -30,6 +34,9 @@ class Follower:
             self.found.folios += 1
             if page.folio != str(page.number):
                 self.found.faults.append(Fault('folio', page.number, '', '', page.folio, str(page.number)))
+        title = next(iter(page.phrases), None)
+        if title and page.folio:
+            self.titled.setdefault(title.text, set()).add(page.number)
         for words, target in _links(page):
             number = _number(page, words)
             if not number:
@@ -39,13 +46,19 @@ class Follower:
                 self.found.faults.append(
                     Fault('link', page.number, said(words), '', number.text, str(target))
                 )
-            pitch = pitch_of(said([word for word in words if word is not number]))
+            named = said([word for word in words if word is not number])
+            self.headed.append((named, Fault('title', page.number, named, '', number.text, str(target))))
+            pitch = pitch_of(named)
             if pitch is not None:
                 entry = Fault('entry', page.number, said(words), '', number.text, str(target))
                 self.entries.append((pitch, entry))
 
     def end(self) -> None:
-        """Say which links of a pitch lead elsewhere than to its opening."""
+        """Say which links of a pitch lead elsewhere than to its opening, and which of a head elsewhere than to a page that has it."""
+        for named, entry in self.headed:
+            there = self.titled.get(named, set())
+            if there and int(entry.right) not in there:
+                self.found.faults.append(replace(entry, right=str(min(there))))
         for pitch, entry in self.entries:
             right = str(self.openings.get((pitch, 0), entry.right))
             if right != entry.right:
