@@ -104,6 +104,22 @@ def test_a_wrong_count_of_pages_or_sections_is_found(read, small_book):
         ] == [(number, str(int(old) + 1), old)]
 
 
+@pytest.mark.parametrize(('pitch', 'found'), {'1 in 12': 1, '2 in 12': 1, '3 in 12': 0}.items())
+def test_a_caution_that_is_cut_short_on_an_opening_is_found(openings, pitch, found):
+    pages, index = pages_of(openings.built.booklet), openings.planned.index
+    number = index[f'opening:{pitch}'] + 1
+    copy = [
+        Page(page.number, list(page.words) if page.number in (number - 1, number, index['made']) else [])
+        for page in pages
+    ]
+    page = copy[number - 1]
+    page.words[:] = [word for word in page.words if word.text != 'beams,']
+    forget(page)
+    told = [fault.row for fault in proof(copy, names).faults if (fault.page, fault.kind) == (number, 'words')]
+    assert [row for row in told if 'designed as beams' in row] == told
+    assert len(told) == found
+
+
 COVERED = {
     'the part': (1, '1/16', '1/32'),
     'the steepest pitch': (1, '12', '14'),

@@ -11,13 +11,17 @@ from tablegen.proof.drawn import labels
 from tablegen.proof.figures import figures, length
 from tablegen.proof.found import Fault, Found
 from tablegen.proof.names import Names, Side
-from tablegen.proof.page import SAME_LINE, Page, Phrase, before, lines_of, under
+from tablegen.proof.page import SAME_LINE, Page, Phrase, before, close, lines_of, under
 from tablegen.proof.places import Kept
 from tablegen.proof.roof import corner
 from tablegen.proof.rows import NOTES, RowsReader
+from tablegen.proof.said_prose import LIMITS
 from tablegen.proof.stated import Pitch, Stated, called, pitch_of
 from tablegen.proof.word import Word
 
+LOW, LOW_RISE_IN = 'rise', 'low_slope-rise'
+LOW_RISE = f'caution-{LOW_RISE_IN}'
+"""The place of the caution of low slopes that has their limit, and its names."""
 ARMS = ('tongue', 'body')
 EDGE = 0.4
 """How far left of a title words beside the lengths begin, a share of its size."""
@@ -37,6 +41,11 @@ class OpeningReader:
         self.names, self.book, self.found = names, book, Kept()
         self.there: dict[tuple[Pitch, int], int] = {}
         """The page of each side of a pitch's opening."""
+        told = (one for page in names.said for one in page.sentences if (LOW, LOW_RISE) in one.places)
+        self.low = next((one.words.partition(' (')[0] for one in told), '').replace(
+            f'{{{LOW}}}', LIMITS[LOW_RISE_IN]
+        )
+        """What must be said where a roof is low."""
 
     def page(self, page: Page) -> None:
         """Read a page, if it is a side of one."""
@@ -55,6 +64,14 @@ class OpeningReader:
         self.found.read.add(page.number)
         self.found.pitches[page.number] = pitch
         _Reader(page, self.names, self.names.sides[side], self.book, self.found, pitch).read()
+        if side:
+            self._cautions(page, pitch)
+
+    def _cautions(self, page: Page, pitch: Pitch) -> None:
+        """See that a low roof's caution stands there whole."""
+        is_low = pitch.slope * FOOT_IN < int(LIMITS[LOW_RISE_IN]) and not self.book.translated
+        if is_low and self.low not in ' '.join(map(close, page.lines)):
+            self.found.faults.append(Fault('words', page.number, f'{called(pitch)}: {self.low}', '', '', ''))
 
     def end(self) -> None:
         """Say which side is not there, or not beside the other."""
