@@ -148,7 +148,7 @@ def roof_bodies(
     told = [
         ('plan', plan),
         ('section', section_sheets(frame, width, height)),
-        ('plates', plate_layouts(frame)),
+        ('plates', plate_layouts(frame, width)),
         *(('marking', one) for one in marking),
         ('lists', lists_of(frame, buy, keyed)),
     ]

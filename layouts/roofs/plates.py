@@ -8,6 +8,7 @@ from itertools import pairwise
 from msgspec import Struct
 from msgspec.structs import replace
 
+from layouts.paper.typeface import advance_em
 from layouts.roofs.lines import marked
 from layouts.told.blocks import in_inches
 from layouts.words.lists import joined
@@ -19,6 +20,15 @@ from tablegen.frame.plan import ROUND_OFF_IN, Level, LevelBoard, Point, Slope
 from tablegen.numbers.exact import Exact
 from tablegen.numbers.figure import Figure, length_figure
 from tablegen.roof.member import Kind, inches_of
+
+FEW = 8
+"""Places that stand in one column."""
+SIZE, PART, MARK = 13.4, 0.9, 11.5
+"""Of the figures of a table, of their fractions as a share of that, and of marks."""
+FIGURES, MARKS = (86, 600), (76, 800)
+"""How wide and how heavy they are."""
+GAP, BETWEEN = 6.0, 15.0
+"""After a cell, and after a column of places."""
 
 
 class Place(Struct, frozen=True):
@@ -52,8 +62,8 @@ class PlateLayout(Struct, frozen=True):
     """Whether one stands before the left end, over a valley."""
 
 
-def plate_layouts(frame: Frame) -> list[PlateLayout]:
-    """Return the layouts of all plates."""
+def plate_layouts(frame: Frame, width: float) -> list[PlateLayout]:
+    """Return the layouts of all plates, within so many units."""
     found: dict[tuple[object, ...], tuple[list[str], PlateLayout]] = {}
     for slope in frame.plan.slopes:
         board = _board(frame, slope)
@@ -84,7 +94,7 @@ def plate_layouts(frame: Frame) -> list[PlateLayout]:
             '',
             in_inches(length_figure(slope.length_in, frame.asked.measure)),
             board.mark if board else '',
-            _columns(places),
+            _columns(places, width),
             _bays(places),
             float(rows[0][0]) < 0,
         )
@@ -138,9 +148,26 @@ def _places(
     return found
 
 
-def _columns(places: tuple[Place, ...]) -> tuple[tuple[Place, ...], ...]:
+def _columns(places: tuple[Place, ...], width: float) -> tuple[tuple[Place, ...], ...]:
+    """Return many places in two columns, where their figures have room side by side."""
     half = -(-len(places) // 2)
-    return (places[:half], places[half:]) if len(places) > 8 else (places,)
+    halves = places[:half], places[half:]
+    return halves if len(places) > FEW and sum(map(_wide, halves)) <= width + BETWEEN else (places,)
+
+
+def _wide(places: tuple[Place, ...]) -> float:
+    """Return how wide the table of some places is."""
+    figures = zip(*((one.near, one.center, one.bay, one.on_board) for one in places), strict=True)
+    cells = [[_long(figure.text) for figure in column if figure] for column in figures]
+    cells.append([MARK * advance_em(f'({one.mark})', *MARKS) for one in places])
+    crosses = SIZE * 2 * advance_em(' X', *FIGURES)
+    return sum(max(column, default=0.0) + GAP for column in cells) + crosses + BETWEEN
+
+
+def _long(text: str) -> float:
+    """Return how long a figure is, its fraction in smaller type."""
+    whole, _space, part = text.rpartition(' ') if '/' in text else (text, '', '')
+    return SIZE * advance_em(whole, *FIGURES) + SIZE * PART * advance_em(f' {part}' if part else '', *FIGURES)
 
 
 def _bays(places: tuple[Place, ...]) -> str:

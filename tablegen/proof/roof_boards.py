@@ -166,9 +166,12 @@ def few_steps(boards: Boards, it: Reading) -> list[str]:
         bodies, tongues = ([one[1:][n] for one in lefts if one[0] == whole] for n in (0, 1))
         if min(bodies) < SLACK:
             found.append(str(whole))
+        mark = '″' if it.asked.in_feet else ''
         for body in it.any_of(*bodies):
             for tongue in it.any_of(*tongues):
-                found.append(it.names.sentences['few-stepped'].format(whole=whole, body=body, tongue=tongue))
+                found.append(
+                    it.names.sentences['few-stepped'].format(whole=whole, body=f'{body}{mark}', tongue=tongue)
+                )
     return found
 
 

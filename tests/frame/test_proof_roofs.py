@@ -34,6 +34,7 @@ KINDS = {
     'no ridge board': 'kind = "hip"\npitch = 7\nridge.board = false\n' + HOUSE,
     'gable overhang': 'kind = "gable"\npitch = 7\noverhang.gable = "16 in"\n' + HOUSE,
     'feet and inches': 'kind = "gable"\npitch = 7\nlengths = "feet-inches"\nspacing = "19.2 in"\n' + HOUSE,
+    'feet and inches, jacks': 'kind = "hip"\npitch = 7\nlengths = "feet-inches"\nsmallest_part = "1/64"\n' + HOUSE,
     'metric': 'kind = "gable"\npitch = 7\nwidth = "7000 mm"\nlength = "9 m"\nspacing = "600 mm"\n',
     'saltbox': 'kind = "saltbox"\npitch = 9\nsaltbox.back_pitch = 5\nsaltbox.back_plate_below = 16\n' + HOUSE,
     'square tails, a fascia': 'kind = "hip"\npitch = 7\ncuts.tails = "square"\noverhang.fascia = "3/4 in"\n' + HOUSE,

@@ -347,3 +347,19 @@ def test_an_end_at_a_post_is_no_ridge_s():
 
     assert 'UPPER END' in labels
     assert 'RIDGE' not in labels
+
+
+def test_a_layout_of_plates_stands_within_its_margins(tmp_path):
+    """Feet and inches to the sixty-fourth are the longest figures that there are; on the narrower paper."""
+    framed = frame(roof('wing', lengths='feet-inches', smallest_part='1/64', **{'wing.from_left': '8 ft'}))
+    build_roof(framed, to_buy(framed), 'a4', tmp_path / 'roof.pdf')
+    width, _height = PAPERS_MM['a4']
+    heads = ('Layout of the plates', 'back: plate line')
+    pages = [
+        page
+        for page in words_of(tmp_path / 'roof.pdf')
+        if ' '.join(word.text for word in page).startswith(heads)
+    ]
+
+    assert pages
+    assert [word for page in pages for word in page if word.right > width - SIDE_MM + 0.5] == []
