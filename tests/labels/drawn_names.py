@@ -131,7 +131,9 @@ NAMES: dict[str, dict[str, str]] = {
     'roof_plan': {
         'ridge': '{mark}, sawn: {length}',
         'first': 'first: {length}',
+        'first_then': 'first: {first}; then {length} on center',
         'then': 'then {length} on center',
+        'detail': 'A part of the plan drawn larger',
     },
     'roof_section': {
         'run': 'run {length}',
