@@ -11,6 +11,9 @@ from tablegen.proof.page import Page, lines_of, said
 from tablegen.proof.stated import Pitch, pitch_of
 from tablegen.proof.word import Word
 
+TITLE = 1.3
+"""Heads are set larger than so many times the words at the foot."""
+
 
 class Follower:
     """Follows every link, and holds every page's number against its place.
@@ -35,7 +38,7 @@ class Follower:
             if page.folio != str(page.number):
                 self.found.faults.append(Fault('folio', page.number, '', '', page.folio, str(page.number)))
         title = next(iter(page.phrases), None)
-        if title and page.folio:
+        if title and page.folio and title.size > page.notes_size * TITLE:
             self.titled.setdefault(title.text, set()).add(page.number)
         for words, target in _links(page):
             number = _number(page, words)
@@ -47,11 +50,13 @@ class Follower:
                     Fault('link', page.number, said(words), '', number.text, str(target))
                 )
             named = said([word for word in words if word is not number])
-            self.headed.append((named, Fault('title', page.number, named, '', number.text, str(target))))
             pitch = pitch_of(named)
-            if pitch is not None:
-                entry = Fault('entry', page.number, said(words), '', number.text, str(target))
-                self.entries.append((pitch, entry))
+            if pitch is None:
+                entry = Fault('title', page.number, named, '', number.text, str(target))
+                self.headed.append((named, entry))
+                continue
+            entry = Fault('entry', page.number, said(words), '', number.text, str(target))
+            self.entries.append((pitch, entry))
 
     def end(self) -> None:
         """Say which links of a pitch lead elsewhere than to its opening, and which of a head elsewhere than to a page that has it."""

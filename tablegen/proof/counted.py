@@ -28,6 +28,8 @@ class Counted(Struct, frozen=True, dict=True):
     rows: tuple[Member, ...]
     jacks: str
     """What jacks are called by their numbers."""
+    translated: bool
+    """Whether its words may stand otherwise than where they are looked for."""
 
     def page_of(self, kind: str, side: int, pitch: Pitch) -> int | None:
         """Return the first page of a kind: 'opening', 'member', 'runs', 'jacks'; None where there is none.

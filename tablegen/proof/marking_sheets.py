@@ -116,6 +116,8 @@ class MarkingReader:
 
     def _more(self, page: int, name: str, number: str, title: str) -> None:
         right = self.titled.get(title)
+        if right is None and self.counted.translated:
+            return
         self.found.figure(page, name, title, number, str(right) if right else '')
 
     def _nowhere(self, page: int, name: str, side: int, keys: tuple[str, ...]) -> None:
@@ -128,7 +130,7 @@ class MarkingReader:
     ) -> None:
         """Count the openings of every pitch to the page that has what a line is for."""
         kinds = [kind for kind in self._kinds(keys) if self._has(kind, side, words, keys)]
-        if not kinds:
+        if not kinds and not self.counted.translated:
             self._cited(page, name, f'{opening} {words}')
         for pitch in self.counted.pitches if kinds else ():
             there = self.counted.page_of(kinds[0], side, pitch)

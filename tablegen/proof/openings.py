@@ -107,7 +107,7 @@ class _Reader:
             told = [(line, one) for line in beside.lines if (one := before(line, label)) is not None]
             beside.known |= {id(line) for line, _figure in told}
             self._figure(label, '', told[0][1] if len(told) == 1 else '', self.right[key])
-            if key.endswith('body') and told and self.page.is_drawn:
+            if key.endswith('body') and told and self.page.is_drawn and not self.book.translated:
                 self._drawn(told[0][0][0].base, name)
         if not whole:
             beside.sentence(self.names.step, {'run': 'step'})

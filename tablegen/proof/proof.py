@@ -56,7 +56,13 @@ def proof(pages: Sequence[Page], names: Callable[[Stated], Names]) -> Found:
     sheets, cited = SheetReader(tables.sheets, book), heads.examples.citing
     kept = openings.found, members.found, runs.found, sheets.found
     counted = Counted(
-        book.pitches, openings.there, members.there, runs.seen, tables.members, tables.jacks.corner
+        book.pitches,
+        openings.there,
+        members.there,
+        runs.seen,
+        tables.members,
+        tables.jacks.corner,
+        book.translated,
     )
     readers: list[Reader] = [
         openings,

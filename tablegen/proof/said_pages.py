@@ -195,7 +195,8 @@ class SaidReader:
 
     def _drawn(self, page: Page, kind: SaidPage, answers: Answers) -> None:
         """Read the figures in its drawing."""
-        found = labels(page) if kind.drawn and page.is_drawn else []
+        is_known = page.is_drawn and not self.book.translated
+        found = labels(page) if kind.drawn and is_known else []
         for label, names in kind.drawn if found else ():
             told_there = labelled(found, label) if '{' in label else [level_with(found, label)]
             for n, name in enumerate(names):

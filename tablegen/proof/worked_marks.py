@@ -124,7 +124,7 @@ class Beside:
         ):
             self._fault('gap', self.title)
         self.state.know(numbers)
-        if self.page.is_drawn:
+        if self.page.is_drawn and not self.state.book.translated:
             self._drawn_board(board, numbers)
 
     def _drawn_board(self, board: Timber, numbers: Numbers) -> None:

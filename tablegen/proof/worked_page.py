@@ -60,7 +60,7 @@ class PageReader(Drawn):
         for numbers in self.worked.numbers():
             if numbers != [str(n) for n in range(1, len(numbers) + 1)]:
                 self._fault('gap', f'{self.title}, {" ".join(numbers)}')
-        if self.example.kind == 'rafter' and self.page.is_drawn:
+        if self.example.kind == 'rafter' and self.page.is_drawn and not self.state.book.translated:
             self._drawn_rafter()
         if self.worked.heads and self.example.kind == 'slopes':
             right = [self.roof.words.get(name, '') for name in ('first', 'second')]
