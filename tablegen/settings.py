@@ -223,7 +223,7 @@ def run_faults(settings: Settings) -> list[BookError]:
 
 RUN_KEYS = {'runs.from', 'runs.to', 'runs.by'}
 READERS: dict[str, Reader] = {
-    'title': lambda v, p, s: replace(s, title=one_line(v, p)),
+    'title': lambda v, p, s: replace(s, title=one_line(v, p) or s.title),
     'owner': lambda v, p, s: replace(s, owner=one_line(v, p)),
     'language': lambda v, p, s: replace(s, language=_language(v, p)),
     'lengths': lambda v, p, s: _measure(s, style=choice(v, p, text.STYLES)),

@@ -40,7 +40,8 @@ def compact_hold(hold: Hold, width: float, height: float) -> Markup:
     points = [*board, *body, *tongue]
     left, right = min(x for x, _ in points), max(x for x, _ in points)
     top, bottom = min(y for _, y in points), max(y for _, y in points)
-    beside = 2.2 * SIZE if rise > run else 0.0  # room for the body's figure right of its end
+    short = rise > run or hold.holds > 1  # the body's figure has no room over it: it stands right of its end
+    beside = 2.2 * SIZE if short else 0.0
     scale = min((width - 2 - beside) / (right - left), (height - 2) / (bottom - top))
     move = (width - beside - (right - left) * scale) / 2
 

@@ -74,6 +74,8 @@ def written(value: Decimal, per: int, in_feet: bool = False) -> str:
 
 
 def _mixed(count: int, per: int) -> str:
+    if count < 0:
+        return f'−{_mixed(-count, per)}'
     whole, rest = divmod(count, per)
     if not rest:
         return str(whole)

@@ -84,8 +84,9 @@ class Page(Struct, dict=True):
     @cached_property
     def folio(self) -> str:
         """Return the number printed at the foot, '' where there is none."""
-        found = [word.text for word in self._foot if word.bold and word.text.isdigit()]
-        return found[0] if len(found) == 1 else ''
+        found = [word for word in self._foot if word.bold and word.text.isdigit()]
+        larger = all(word.size < found[0].size for word in self._foot if not word.bold) if found else False
+        return found[0].text if len(found) == 1 and larger else ''
 
     @cached_property
     def notes_size(self) -> float:

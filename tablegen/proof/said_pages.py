@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from decimal import Decimal
 from fractions import Fraction
 from functools import partial
@@ -180,10 +180,12 @@ class SaidReader:
         found = self.form.length(value)
         return (*found, *(f'{one} in' for one in found))
 
-    def _summed(self, slope: Corner, run: Fraction, tabled: bool) -> tuple[str, ...]:
-        """Return what a run's feet, inches and part make when each is rounded, or a tabled run and what is left."""
+    def _summed(
+        self, slope: Corner, run: Fraction, tabled: bool, read: Sequence[Fraction] = ()
+    ) -> tuple[str, ...]:
+        """Return what the runs above it make when each is rounded; else its feet, inches and part, or a tabled run and what is left."""
         step = self.book.runs.step
-        parts = (
+        parts = read or (
             (run - run % step, run % step)
             if tabled
             else (run // FOOT_IN * FOOT_IN, run % FOOT_IN // 1, run % 1)
@@ -226,6 +228,7 @@ class SaidReader:
         """Read the runs that are added and what they make."""
         assert at
         slope = corner(at.slope, self.book.boards or ANY_BOARDS)
+        read: list[Fraction] = []
         for line in page.lines:
             cells = [close(cell) for cell in cells_of(line)]
             run = (
@@ -234,8 +237,10 @@ class SaidReader:
                 else None
             )
             if run is not None:
+                parts = read if sum(read) == run else []
+                read = [] if line[0].bold else [*read, run]
                 right = (
-                    self._summed(slope, run, self.tabled)
+                    self._summed(slope, run, self.tabled, parts)
                     if line[0].bold
                     else self._in_prose(length(slope, self.of, run))
                 )

@@ -92,7 +92,7 @@ class Stated(Struct, frozen=True, dict=True):
     def _own(self) -> dict[str, Fraction]:
         """Return the book's own numbers as they are printed, the first that is printed so."""
         boards = self.boards
-        own = (*self.spacings, *((boards.seat, boards.ridge, boards.hip) if boards else ()))
+        own = (*self.spacings, *((boards.seat, boards.ridge, boards.hip, boards.rafter) if boards else ()))
         return {named(value): value for value in reversed(own)}
 
     @property

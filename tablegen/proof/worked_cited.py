@@ -50,7 +50,8 @@ class Citer(Beside):
             there = [
                 one
                 for one in right
-                if one in beside or stands_in(one.replace(INCH, ''), rest.replace(INCH, ''))
+                if value_of(one) in map(value_of, beside)
+                or stands_in(one.replace(INCH, ''), rest.replace(INCH, ''))
             ]
             self._figure(row, found[0], right[0], right[0] if there else beside[0])
 

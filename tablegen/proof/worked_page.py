@@ -87,6 +87,11 @@ class PageReader(Drawn):
                     self.roof.words.setdefault(name, printed)
                 elif name in GIVEN and (value := _inches(printed)) is not None:
                     own = self.state.book.exactly(printed.removesuffix(' in'))  # 23.622 is 600 mm
+                    if (
+                        self.lead and name == 'run' and not step.number
+                    ):  # of one roof's members each may have its own
+                        for of_it in ('run', 'whole-run'):
+                            self.roof.given.pop(of_it, None)
                     self.roof.given.setdefault(name, own if abs(own - value) < NEAR else value)
 
     def _step(self, step: Told, said: list[Said], later: list[Told]) -> None:
