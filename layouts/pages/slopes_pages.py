@@ -21,11 +21,15 @@ from layouts.words.drawings import TWO_SLOPES
 from layouts.words.pages import ALL_MEMBERS
 from layouts.words.say import say
 from tablegen.examples.records import Example, SlopesExample
+from tablegen.geometry.pitch import Pitch
 from tablegen.numbers import text
+from tablegen.numbers.figure import decimal_figure
 from tablegen.roof import cautions
 from tablegen.roof.member import Line
 from tablegen.settings import Settings
 
+RISE_PLACES = 3
+"""Decimals of a rise in a foot that is no rational."""
 MOST_LINES, MOST_ALONE = 2, 4
 """That cautions may take before what is said after them: below both rafters, and whole below one."""
 PLACED = ('rise', 'length', 'whole', 'off', 'purlin', 'mouth', 'cuts')
@@ -151,6 +155,13 @@ def _placed(at: Mapping[str, Sequence[Place]], wide_rem: float) -> int:
     return sum(lines_in(words, PLACE_REM, wide_rem - PLACES_IN_REM) for words in told)
 
 
+def _rise(pitch: Pitch) -> str:
+    """Return a pitch's rise in a foot of run, in: what slopes are divided by, in degrees too."""
+    if pitch.rise_in is not None:
+        return text.rational(pitch.rise_in)
+    return decimal_figure(pitch.rise, RISE_PLACES).text
+
+
 def _rafter(example: Example, index: Index, settings: Settings, opened: bool) -> Rafter:
     member, roof = example.member, example.roof
     numbers, at = numbers_of(member), {mark.line: mark.at.text for mark in member.marks}
@@ -161,7 +172,7 @@ def _rafter(example: Example, index: Index, settings: Settings, opened: bool) ->
         Places(roof.pitch, index, settings, trim_of(settings)).of(example.stands),
         {
             'pitch': roof.pitch.text,
-            'short': roof.pitch.short,
+            'rise': _rise(roof.pitch),
             'run': text.run(roof.run_in),
             'whole_run': text.run(roof.run_in + roof.overhang_in),
             'odd': text.run(roof.run_in % member.hold.run_in),

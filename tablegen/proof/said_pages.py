@@ -184,12 +184,9 @@ class SaidReader:
         self, slope: Corner, run: Fraction, tabled: bool, read: Sequence[Fraction] = ()
     ) -> tuple[str, ...]:
         """Return what the runs above it make when each is rounded; else its feet, inches and part, or a tabled run and what is left."""
-        step = self.book.runs.step
-        parts = read or (
-            (run - run % step, run % step)
-            if tabled
-            else (run // FOOT_IN * FOOT_IN, run % FOOT_IN // 1, run % 1)
-        )
+        rest = run % (self.book.runs.step if tabled else FOOT_IN)
+        finer = rest % Fraction(1, self.book.coarse) if tabled else Fraction(0)
+        parts = read or (run - rest, Fraction(rest // 1), rest % 1 - finer, finer)
         count = sum(nearest(length(slope, self.of, one), self.book.per) for one in parts)
         return self._in_prose(Decimal(count) / self.book.per)
 

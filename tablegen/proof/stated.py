@@ -96,9 +96,14 @@ class Stated(Struct, frozen=True, dict=True):
         return {named(value): value for value in reversed(own)}
 
     @property
+    def coarse(self) -> int:
+        """Return the parts to the inch of the coarser of two small runs that are added."""
+        return EIGHTH if self.per == FINEST_PART else COARSEST_PART
+
+    @property
     def small_runs(self) -> list[Fraction]:
         """Return the runs below the step of the tables by the run, one of each kind to be added to a run at most."""
-        coarse, fine = EIGHTH if self.per == FINEST_PART else COARSEST_PART, max(self.per, COARSEST_PART)
+        coarse, fine = self.coarse, max(self.per, COARSEST_PART)
         parts = [Fraction(n, fine) for n in range(1, fine // coarse)]
         parts += [Fraction(n, coarse) for n in range(1, coarse)]
         return [run for run in (*parts, *map(Fraction, range(1, FOOT_IN))) if run < self.runs.step]

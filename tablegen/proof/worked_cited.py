@@ -123,8 +123,8 @@ class Citer(Beside):
 
 
 def _shorter(figure: str, words: str) -> bool:
-    """Return whether a figure of more decimals is told with fewer."""
-    decimal = re.fullmatch(r'\d+\.\d+', figure)
+    """Return whether a number is told with other decimals: fewer, or all four of an exact foot."""
+    decimal = re.fullmatch(r'\d+(\.\d+)?', figure)
     return decimal is not None and any(
-        stands_in(f'{round(Decimal(figure), places):f}', words) for places in (3, 2)
+        stands_in(f'{round(Decimal(figure), places):f}', words) for places in (4, 3, 2)
     )

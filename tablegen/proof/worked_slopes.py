@@ -5,11 +5,12 @@ from __future__ import annotations
 from decimal import Decimal
 
 from tablegen.proof import worked_boards as build
-from tablegen.proof.digits import named, real
+from tablegen.proof.digits import FOOT_IN, SLACK, decimals, named, nearest, real
 from tablegen.proof.roof import corner
+from tablegen.proof.stated import Pitch
 from tablegen.proof.timber import Timber
 from tablegen.proof.worked_member import Answers, of_board, of_mouth
-from tablegen.proof.worked_roof import GAMBREL, Form, Roof, runs_of
+from tablegen.proof.worked_roof import GAMBREL, PLACES, Form, Roof, runs_of
 
 NONE = ('',)
 """Of what one of them has not."""
@@ -28,6 +29,15 @@ def both_slopes(roof: Roof) -> tuple[Timber, Timber]:
     return build.between(low, first, (ridge, out), boards), build.between(high, second, (ridge, out), boards)
 
 
+def _rise_told(pitch: Pitch) -> str:
+    """Return the rise in a foot of run: a pitch's own number, of one in degrees to a thousandth where it is no whole one."""
+    rise = pitch.slope * FOOT_IN
+    if not pitch.in_degrees:
+        return named(pitch.number)
+    whole = nearest(rise, 1)
+    return str(whole) if abs(rise - whole) < SLACK else decimals(rise, PLACES)
+
+
 def slopes_answers(roof: Roof) -> Answers:
     """Return what is told of both, of the first under names with `a-`, of the second with `b-`."""
     form, runs, made, boards = Form(roof.book), runs_of(roof), both_slopes(roof), roof.boards
@@ -38,7 +48,7 @@ def slopes_answers(roof: Roof) -> Answers:
         pitch = roof.pitches[f'{name}-pitch']
         told = of_board(board, form, Decimal(1), run, out) | of_mouth(board, form, height)
         rise = corner(pitch.slope, boards).rise_between(Decimal(0), run)
-        told |= {'rise': form.length(rise), 'rise-12': (named(pitch.number),)}
+        told |= {'rise': form.length(rise), 'rise-12': (_rise_told(pitch),)}
         told['ridge-along'] = told['off-along']
         if gambrel and name == 'a':
             told['ridge-along'] = NONE
