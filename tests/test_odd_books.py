@@ -67,7 +67,7 @@ BOOKS = {
         roofs = []
         """,
     'shed': """
-        pitches = [24]
+        pitches = [9, 24]
         lengths = "feet-inches"
         smallest_part = "1/32"
         runs = {from = "4 ft", to = "4 ft"}
@@ -133,6 +133,7 @@ def test_every_spacing_of_jacks_stands_over_its_own_columns(tmp_path):
         ('example:gambrel', 'lengths = "feet-inches"\nsmallest_part = "1/64"\npitches = [1, 4, 16]\nstock.rafter = "5 1/2 in"\nruns = {to = "3 ft"}'),
         ('example:hip', 'lengths = "feet-inches"\nsmallest_part = "1/64"\npitches = ["11 1/8"]\nruns = {to = "4 ft"}\n'
          'stock = {ridge = "100 mm", hip = "38 mm", rafter = "5 1/4 in", rafters = "2x6"}'),
+        ('example:hip', 'lengths = "feet-inches"\nsmallest_part = "1/64"\npitches = [23]\nstock.rafter = "5 1/4 in"\nstock.rafters = "2x6"'),
         ('made', f'title = "{"M" * 48}"\nlengths = "feet-inches"\npitches = [1, 24, 6]\nroofs = ["store.toml"]\n'
          'runs = {to = "11 in"}\njacks.spacings = ["400 mm"]\nparts = ["glance", "seat", "values"]'),
     ],

@@ -201,7 +201,7 @@ def _page(
 def _put_exact_foot(sheet: Sheet, row: int, columns: Sequence[Column], per_foot: Sequence[Exact]) -> None:
     """Put the exact length and rise of a foot of run under the feet."""
     sheet.head(sheet.y(row), 0, columns[0].right, _('exact foot'), ends=False)
-    cells = tuple(plain(_exactly(one)) for one in per_foot)
+    cells = tuple(plain(exactly(one)) for one in per_foot)
     places, left = [], 0.0
     for cell, column in zip(cells, columns, strict=True):
         right = max(column.right, left + wide(cell.text, sheet.size))
@@ -210,7 +210,7 @@ def _put_exact_foot(sheet: Sheet, row: int, columns: Sequence[Column], per_foot:
     sheet.put(sheet.y(row + 1), 0, places, [Line('', cells)])
 
 
-def _exactly(length: Exact) -> str:
-    """Return a length to a few decimals; one that has fewer, with those alone."""
+def exactly(length: Exact) -> str:
+    """Return a length as an opening tells it exactly: to a few decimals, one that has fewer with those alone."""
     told = decimal_figure(length, EXACT_PLACES)
     return told.text.rstrip('0').rstrip('.') if exact(Fraction(told.count, told.per)) == length else told.text

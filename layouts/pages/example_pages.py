@@ -9,10 +9,11 @@ from markupsafe import Markup
 from msgspec import Struct
 from msgspec.structs import replace
 
+from layouts.opening.pages import exactly
 from layouts.pages.example_boards import Rows, board_of, by_marks, marks_in_rows, numbers_of, otherwise
 from layouts.pages.example_care import cautions_of
 from layouts.pages.example_places import Place, Places
-from layouts.pages.how_to_page import OPENING_PLACES, SHOWN_PLACES, unit_after
+from layouts.pages.how_to_page import SHOWN_PLACES, unit_after
 from layouts.pages.part_tabs import part_tab
 from layouts.pages.slopes_pages import keys_of_file, slopes_maker
 from layouts.paper.page import Block, Draft, Index, Maker
@@ -25,7 +26,7 @@ from tablegen.examples.records import Example, JackExample, SlopesExample
 from tablegen.geometry import common
 from tablegen.numbers import text
 from tablegen.numbers.exact import nearest
-from tablegen.numbers.figure import Measure, decimal_figure, length_of_count
+from tablegen.numbers.figure import Measure, length_of_count
 from tablegen.numbers.units import INCHES
 from tablegen.roof import cautions
 from tablegen.roof.member import Kind, Line, Member
@@ -272,7 +273,6 @@ def _by_hand(example: JackExample, settings: Settings, foot: str) -> tuple[str, 
 
 def _words(example: Example | JackExample, settings: Settings, of: str) -> dict[str, str]:
     roof, jacks = example.roof, example if isinstance(example, JackExample) else None
-    foot = common.line_length(INCHES.unit_run, example.member.slope)
     return {
         'roof': of,
         'mark': roof.mark,
@@ -293,7 +293,7 @@ def _words(example: Example | JackExample, settings: Settings, of: str) -> dict[
         'valleys': settings.valleys.name,
         'last': jacks.jacks[-1].mark if jacks else '',
         'last_run': text.run(jacks.jacks[-1].run_in) if jacks else '',
-        'exact_foot': decimal_figure(foot, OPENING_PLACES).text,
+        'exact_foot': exactly(common.line_length(INCHES.unit_run, example.member.slope)),
         'spacing': text.rational(jacks.spacing_in) if jacks else '',
         'first': text.rational(jacks.first_in) if jacks else '',
         'ledger': text.rational(example.member.deductions[0].thickness_in),
