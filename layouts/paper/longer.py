@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from math import sqrt
 
@@ -11,6 +12,8 @@ from layouts.paper.typeface import advance_em
 
 SIZES = range(100, 78, -2)
 """Percent of its size in English in which prose may be set; in the last, words are still of 6.7 points, notes of 5.4."""
+BREAKS = re.compile(r'[ \n]+')
+"""Where a line may end: not at a space that keeps its words together."""
 CUTS = {'text': (86, 500), 'figures': (86, 600), 'bold': (80, 720), 'heavy': (76, 800)}
 """Width and weight of each cut of the typeface."""
 
@@ -47,7 +50,7 @@ def lines_in(words: str, size: float, width: float) -> int:
     """Return in how many lines words are set; size and width in one unit."""
     space = advance_em(' ', *CUTS['text']) * size
     lines, used = 1, -space
-    for word in words.split():
+    for word in filter(None, BREAKS.split(words)):
         wide = advance_em(word, *CUTS['text']) * size
         if used + space + wide > width:
             lines, used = lines + (used > 0), -space
