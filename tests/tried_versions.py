@@ -22,7 +22,8 @@ TESTED = ROOT / '.tested'
 TESTS = (
     'frame/test_frame_cutting', 'frame/test_frame_together', 'test_booklet', 'test_card_verb', 'test_columns',
     'test_find_schema', 'test_help_and_complete', 'test_language', 'test_make', 'test_make_fails', 'test_proof',
-    'test_quick', 'test_read_back', 'test_sheets', 'test_typesetting', 'test_words', 'written/test_written_lengths',
+    'test_quick', 'test_read_back', 'test_sheets', 'test_typesetting', 'test_words', 'test_workers', 'test_written',
+    'written/test_written_lengths',
 )  # fmt: skip
 """Where the typesetter, its writer, the reader of PDF, fonts, templates, units, bars and completion are all used.
 

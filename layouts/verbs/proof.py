@@ -29,10 +29,11 @@ Where it cites a page, that row and column must have its figure; the rows that a
 marking sheet cites must be those of what its line is for, the opening that it
 counts theirs.
 Cautions and the pages of words must say every sentence whole. Of drawings the
-square of an opening, the rafter over two pages, boards of examples, a jack's faces
-and what comes off at a hip roof's ridge are read. Follows every link to the page whose number stands
-there. Other pages are named as not read. Boards and rounding are those of the lines “How this copy was
-made”: whether these are yours is for you to see.
+square of an opening, the rafter over two pages, boards of examples, a jack's
+faces and what comes off at a hip roof's ridge are read. Follows every link to
+the page whose number stands there. Other pages are named as not read. Boards
+and rounding are those of the lines “How this copy was made”: whether these are
+yours is for you to see.
 A sheets.pdf beside the booklet is cut, stacked and folded page by page, and its
 marks are held against where its pages lie.
 Of a card's sheets every figure is worked out by its row and head, and the line
