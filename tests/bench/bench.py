@@ -55,7 +55,7 @@ def taken(command: list[str], folder: Path) -> Taken:
 
 def middle(runs: list[Taken]) -> Taken:
     """Return the median of each."""
-    return Taken(*(median(getattr(one, name) for one in runs) for name in Taken.__slots__))
+    return Taken(*(median(getattr(one, name) for one in runs) for name in Taken.__struct_fields__))
 
 
 def told(names: tuple[str, ...], pages: int, took: Taken, other: Taken | None) -> str:
