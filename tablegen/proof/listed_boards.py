@@ -11,8 +11,9 @@ from itertools import pairwise
 from msgspec import Struct
 
 from tablegen.proof.digits import SLACK, nearest, real
+from tablegen.proof.listed_places import from_gables
 from tablegen.proof.roof_boards import BARGES, CORNERS, hand_of, place_of
-from tablegen.proof.roof_plates import HALF, usual_places
+from tablegen.proof.roof_plates import usual_places
 from tablegen.proof.roof_reading import value_of
 from tablegen.proof.roof_slopes import Slope
 from tablegen.proof.roof_whole import Corner, Roof
@@ -108,7 +109,8 @@ class Boards(Struct, frozen=True, dict=True):
             first, last = min(ends), max(ends)
             odd = {place % spacing for place in usual_places(slope, self.roof.asked)}
             count = int((last - first) / spacing) + 2
-            places = (one + (int(first / spacing) - 1 + n) * spacing for one in odd for n in range(count))
+            places = [one + (int(first / spacing) - 1 + n) * spacing for one in odd for n in range(count)]
+            places += () if self.roof.corners else from_gables(slope, self.roof.asked)
             found[slope.name] = sorted({round(place, PLACES) for place in places if first <= place <= last})
         return found
 
@@ -210,23 +212,12 @@ class Boards(Struct, frozen=True, dict=True):
             return len(self.of_kind(kind))
         return None if self.roof.corners else len(self._on_plates(kind))
 
-    def from_gables(self, slope: Slope) -> list[Decimal]:
-        """Return where rafters stand along a plate from gable to gable: flush with both ends, the others a space apart from the left
-        one; what would stand in another stands beside it.
-        """
-        asked, last = self.roof.asked, slope.length - HALF
-        place, found = real(asked.inches('first', asked.inches('spacing'))), [HALF]
-        while place < last:
-            if place > HALF:
-                found.append(min(max(place, 3 * HALF), last - 2 * HALF))
-            place += real(asked.inches('spacing'))
-        return [*found, last]
-
     def _on_plates(self, kind: str) -> list[Standing]:
-        """Return the rafters from gable to gable."""
-        found = list[Standing]()
-        for slope in self.roof.slopes:
-            for along in self.from_gables(slope):
-                if any(way.kind == kind for way in slope.ways(along)):
-                    found.append(self._standing(slope, along, kind))
-        return found
+        """Return the rafters from gable to gable that have wood between their ends on both sides."""
+        return [
+            found
+            for slope in self.roof.slopes
+            for along in from_gables(slope, self.roof.asked)
+            if any(way.kind == kind for way in slope.ways(along))
+            and (found := self._standing(slope, along, kind)).board.is_wood
+        ]

@@ -9,6 +9,7 @@ from msgspec.structs import replace
 
 from tablegen.proof.found import Found
 from tablegen.proof.listed_boards import UNPLACED, Boards, Near, Standing, Where
+from tablegen.proof.listed_places import from_gables
 from tablegen.proof.member_cuts import CutReader
 from tablegen.proof.member_list_page import Group, Listed, read_list
 from tablegen.proof.names import MemberListNames
@@ -250,7 +251,7 @@ class ListReader(CutReader):
     def _stand(self) -> None:
         """Take down where rafters stand beside the gables."""
         for slope in self.roof.slopes:
-            for along in self.boards.from_gables(slope):
+            for along in from_gables(slope, self.roof.asked):
                 self.it.stood.setdefault(slope.name, []).append(Stood(slope, along, along, ''))
 
 

@@ -122,6 +122,12 @@ class Timber(Struct, frozen=True, dict=True):
         return self.reach(self.head) - self.reach(self.tail, False)
 
     @property
+    def is_wood(self) -> bool:
+        """Return whether its ends leave wood between them on both of its sides."""
+        half = real(self.thick) / 2
+        return all(self.at(self.head, side) > self.at(self.tail, side, False) for side in (half, -half))
+
+    @property
     def stick(self) -> Decimal:
         """Return how long the board must be that it is cut from: a plumb cut's lower corner reaches further than its top edge."""
         steep = self.edge[2] / size(level(self.edge))
