@@ -6,6 +6,7 @@ all) is measured on the board as it is sawn, and told with it.
 
 from __future__ import annotations
 
+from dataclasses import dataclass, replace
 from math import asin, atan2, cos, degrees, radians, sin
 from types import SimpleNamespace
 
@@ -13,8 +14,6 @@ import numpy as np
 from boards import LEFT, RIGHT, Board, Cheek, Flat, Lines, flat, stock
 from frame_printed import EndOf, Sort
 from members import mouthed
-from msgspec import Struct
-from msgspec.structs import replace
 from reading import Place, Reading
 
 MOUTH = {
@@ -26,7 +25,8 @@ TAIL_OF_ONE = ('tail_long', 'tail', 'tail_short')
 SIDES = {'left': LEFT, 'right': RIGHT}
 
 
-class Sheet(Struct):
+@dataclass
+class Sheet:
     """What is printed of one sort of member, as it is read."""
 
     read: Reading

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 import numpy as np
 from assembly import Lies, Off, Touch
 from boards import Flat
@@ -18,7 +20,8 @@ OPPOSED = -0.995
 ENDS = ('upper', 'lower')
 
 
-class Under(Lies, frozen=True):
+@dataclass(frozen=True)
+class Under(Lies):
     """Corners of one member that may lie under a face of another, not over it."""
 
     def off(self, members: dict) -> Off:
@@ -26,7 +29,8 @@ class Under(Lies, frozen=True):
         return 0.0, max(0.0, high), 0.0
 
 
-class Clear(Lies, frozen=True):
+@dataclass(frozen=True)
+class Clear(Lies):
     """Corners of one member that may stand off a face of another, not in it."""
 
     def off(self, members: dict) -> Off:

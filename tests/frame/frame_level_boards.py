@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from math import cos, hypot, radians, sin, tan
 
 import numpy as np
@@ -10,7 +11,6 @@ from frame_placed import block, trimmed
 from frame_printed import LevelSort, StudSort
 from frame_slopes import Ridge, Slope
 from manifold3d import Manifold
-from msgspec.structs import replace
 from reading import Place, Reading
 
 

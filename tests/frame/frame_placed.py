@@ -2,19 +2,19 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 
 import numpy as np
 from boards import Board, Flat, Member, box, flat
 from frame_slopes import Point, Slope
 from manifold3d import Manifold
-from msgspec import Struct, field
-from msgspec.structs import replace
 
 BIG = 500.0
 
 
-class Placed(Struct, dict=True):
+@dataclass
+class Placed:
     """A sawn board where it stands."""
 
     board: Board

@@ -7,6 +7,7 @@ last printed part, and what that moves is added up.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import combinations
 from math import inf
@@ -14,7 +15,6 @@ from math import inf
 import numpy as np
 from boards import NEAR, Gone, Member, flat
 from manifold3d import Manifold
-from msgspec import Struct, field
 from reading import Place, Reading
 
 FLOAT = 1e-4
@@ -25,7 +25,8 @@ Off = tuple[float, float, float]
 """Nearest and furthest corner from where they should be, and the difference: out of line."""
 
 
-class Touch(Struct, frozen=True):
+@dataclass(frozen=True)
+class Touch:
     """A face of one member on a face of another."""
 
     one: str
@@ -46,7 +47,8 @@ class Touch(Struct, frozen=True):
         return f'{self.one} ({self.face}) on {self.two} ({self.on})'
 
 
-class Lies(Struct, frozen=True):
+@dataclass(frozen=True)
+class Lies:
     """Corners of one member, those on all of some faces, or a mark of it, in a face of another."""
 
     one: str
@@ -67,7 +69,8 @@ class Lies(Struct, frozen=True):
         return f'{self.one} ({", ".join(self.faces)}) in {self.two} ({self.on})'
 
 
-class Assembly(Struct):
+@dataclass
+class Assembly:
     members: dict[str, Member]
     touches: list[Touch]
     lies: list[Lies] = field(default_factory=list)
@@ -149,7 +152,8 @@ def point(at) -> Member:
 # Rounding, and one figure misread ------------------------------------------------------------------------------------
 
 
-class Built(Struct, dict=True):
+@dataclass
+class Built:
     """An assembly made from a reading, with how far off it is and may be."""
 
     build: Callable[[Reading], Assembly]

@@ -6,13 +6,12 @@ line of the top edge is the plate line's. Angles are radians, lengths inches, fl
 
 from __future__ import annotations
 
+from dataclasses import dataclass, field, replace
 from functools import cache, cached_property
 from math import cos, pi, sin
 
 import numpy as np
 from manifold3d import Manifold
-from msgspec import Struct, field
-from msgspec.structs import replace
 
 LEFT, RIGHT = 1, -1
 REACH = 300
@@ -25,7 +24,8 @@ class Gone(Exception):
     """A cut that leaves nothing of a face."""
 
 
-class Flat(Struct, frozen=True):
+@dataclass(frozen=True)
+class Flat:
     """A plane, its normal out of the wood."""
 
     normal: np.ndarray
@@ -49,7 +49,8 @@ def flat(normal, point) -> Flat:
     return Flat(normal / np.linalg.norm(normal), np.asarray(point, float))
 
 
-class Member(Struct, frozen=True, dict=True):
+@dataclass(frozen=True)
+class Member:
     """A solid where it stands, its faces and marks, and how far its own figures disagree with one another."""
 
     solid: Manifold
@@ -95,7 +96,8 @@ def box(low: tuple, high: tuple) -> Member:
     return Member(solid, faces)
 
 
-class Lines(Struct, frozen=True):
+@dataclass(frozen=True)
+class Lines:
     """Plumb and level as they are marked on a board's side: angles from the line square across it."""
 
     plumb: float
@@ -123,7 +125,8 @@ def held(body: float, tongue: float) -> Lines:
     return Lines(slope, pi / 2 - slope)
 
 
-class Off(Struct, frozen=True):
+@dataclass(frozen=True)
+class Off:
     """A length as it is taken from a mark: level, square to the plumb line, or along the top edge."""
 
     length: float
@@ -133,7 +136,8 @@ class Off(Struct, frozen=True):
         return self.length / cos(lines.plumb) if self.level else self.length
 
 
-class Cheek(Struct, frozen=True):
+@dataclass(frozen=True)
+class Cheek:
     """How a cheek is sawn: to lines on side and top, or along the side's line with the blade tilted."""
 
     plumb: float
@@ -145,12 +149,13 @@ class Cheek(Struct, frozen=True):
     """With the blade: from the mark on the center line to the plumb line of a side."""
 
 
-class Board(Member, frozen=True, kw_only=True):
+@dataclass(frozen=True)
+class Board(Member):
     """A board on the trestles."""
 
-    lines: Lines
-    thick: float
-    depth: float
+    lines: Lines = field(kw_only=True)
+    thick: float = field(kw_only=True)
+    depth: float = field(kw_only=True)
 
     def sawn(self, name: str, cut: Flat) -> Board:
         """Return the board without what lies out of a plane."""

@@ -11,9 +11,10 @@ A carpenter sets the run, the spacings and the overhang himself, and measures th
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from boards import Cheek, Lines, Off, from_square, held
 from hand import OVERHANG, SET_SEAT, Hand
-from msgspec.structs import replace
 from names import (
     AT_JACK,
     AT_RIDGE,

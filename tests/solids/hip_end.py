@@ -6,11 +6,12 @@ run and ends where the end common of B meets it.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from assembly import Assembly, Lies, Touch, plane
 from boards import LEFT, RIGHT, box
 from hand import OVERHANG, RAFTER, RIDGE, SET_SEAT, Hand
 from members import common, end_common, hip, hip_jack
-from msgspec.structs import replace
 from numpy import array
 from reading import Reading
 

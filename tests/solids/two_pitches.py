@@ -6,12 +6,12 @@ commons are comes from the table of pitches. No rise is tabled, so the ridge is 
 
 from __future__ import annotations
 
+from dataclasses import replace
 from math import cos, pi, radians, sin, sqrt
 
 from assembly import Assembly, Lies, Touch, plane, point
 from boards import LEFT, RIGHT, Board, Cheek, Lines, Member, Off, box, flat, from_square, stock
 from hand import DEPTHS, HIP, OVERHANG, RAFTER, RIDGE, SET_SEAT
-from msgspec.structs import replace
 from numpy import array
 from reading import Place, Reading
 

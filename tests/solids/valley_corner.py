@@ -6,6 +6,7 @@ y over the plate along x, plane B with x over the plate along y. Both ridges end
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import cache
 
 from assembly import Assembly, Lies, Touch, plane
@@ -13,7 +14,6 @@ from boards import LEFT, RIGHT, Member, box
 from hand import OVERHANG, RIDGE, SET_SEAT, Hand
 from hip_end import A, B
 from members import common, valley, valley_jack
-from msgspec.structs import replace
 from reading import Reading
 
 FAR, RIDGE_DEEP = -60, 15
