@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import os
+import subprocess
 import sys
 from functools import partial
 from pathlib import Path
 from time import monotonic, process_time, sleep
 
 import pytest
+from quick_books import QUICK, contents
 from refused import refused
 
 from layouts.pdf import workers
@@ -121,3 +123,25 @@ def test_what_all_processes_take_is_counted_as_this_ones():
         those.do([0.1] * CORES, int)
 
     assert taken() - before >= 0.1 * CORES
+
+
+APART = """
+import sys
+from layouts.pdf import workers
+if __name__ == '__main__':
+    from layouts.command import main
+    workers.FORKS = sys.argv[1] == 'divided'
+    sys.exit(main(['make', 'book.toml', '--fresh', '--no-proof', '--out', sys.argv[1]]))
+"""
+
+
+def test_where_no_process_can_divide_the_book_is_the_same(tmp_path):
+    """Each process is begun by itself there, and has loaded nothing."""
+    (tmp_path / 'book.toml').write_text(QUICK)
+    (tmp_path / 'apart.py').write_text(APART)
+    surroundings = os.environ | {'PYTHONPATH': str(Path(__file__).parent.parent)}
+    for folder in ('divided', 'apart'):
+        command = [sys.executable, 'apart.py', folder]
+        subprocess.run(command, cwd=tmp_path, env=surroundings, check=True, capture_output=True)
+
+    assert contents(tmp_path / 'apart') == contents(tmp_path / 'divided')
