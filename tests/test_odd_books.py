@@ -140,9 +140,13 @@ def test_every_spacing_of_jacks_stands_over_its_own_columns(tmp_path):
 @pytest.mark.parametrize(
     ('key', 'written'),
     [
+        ('arms', 'pitches = ["75 deg"]\nsteep = true'),
         ('care', 'pitches = ["1 1/4", "2 7/8", 4]\nparts = ["ridge"]'),
         ('example:gambrel', 'edition = "complete"\nsmallest_part = "1/32"\nruns = {by = "5 in"}\nstock.rafter = "3 1/2 in"'),
         ('example:gambrel', 'lengths = "feet-inches"\nsmallest_part = "1/64"\npitches = [1, 4, 16]\nstock.rafter = "5 1/2 in"\nruns = {to = "3 ft"}'),
+        ('example:gambrel', 'pitches = [10, "3 1/4"]\nruns = {from = "1 in", to = "20 ft", by = "1 in"}'),
+        ('example:gambrel', 'lengths = "feet-inches"\nsmallest_part = "1/32"\npitches = [10, "5 1/2"]\n'
+         'runs = {from = "1 in", to = "45 in", by = "1/4 in"}\nstock.rafter = "3 1/2 in"'),
         ('example:hip', 'lengths = "feet-inches"\nsmallest_part = "1/64"\npitches = ["11 1/8"]\nruns = {to = "4 ft"}\n'
          'stock = {ridge = "100 mm", hip = "38 mm", rafter = "5 1/4 in", rafters = "2x6"}'),
         ('example:hip', 'lengths = "feet-inches"\nsmallest_part = "1/64"\npitches = [23]\nstock.rafter = "5 1/4 in"\nstock.rafters = "2x6"'),

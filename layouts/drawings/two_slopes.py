@@ -16,6 +16,8 @@ WIDTH, HIGH = 134.0, 34.0
 """Of the drawing, and of the roof in it at most; units."""
 ABOVE = 9.0
 """Over the ridge, for the rafters' marks."""
+UNDER, BELOW = 5.0, 18.0
+"""From the rafters' lowest point to the floor, and from there to the drawing's foot."""
 PLATE_IN = 3.5, 3.0
 """A plate is drawn so wide, and so deep."""
 SIZE = 8.5
@@ -62,8 +64,7 @@ def two_slopes(
     first, second = slopes
     run = first.run if meet else first.run + second.run
     width = first.run + second.run if meet else 2 * run
-    left, right = ((first,), (second,)) if meet else (slopes, slopes)
-    units = min(WIDTH / (width + 2 * overhang), room * HIGH / (run_up(left) + depth))
+    left, right, units = _to_scale(slopes, meet, depth, overhang, room)
     aside, top = (WIDTH - width * units) / 2, ABOVE + run_up(left) * units
 
     def at(point: svg.Point) -> svg.Point:
@@ -71,7 +72,7 @@ def two_slopes(
 
     bands = list(_bands(left, depth, overhang))
     bands += [_mirrored(band, width) for band in _bands(right, depth, overhang)]
-    floor = max(at((0, band.start[1] - band.deep))[1] for band in bands) + 5
+    floor = _floor(left, right, depth, overhang, units)
     lines = [0.0, run, width] if meet else [0.0, first.run, run]
     shapes = [shape for band in bands for shape in _wood(band, at)]
     for x, band in ((0.0, bands[0]), (width, bands[len(left)])):
@@ -91,7 +92,36 @@ def two_slopes(
             x, side = (a - 3, 'end') if start == lines[0] else (b + 3, 'start')
             shapes.append(svg.text(one.run_words, (x, floor + 15), SIZE, side, 700))
     shapes += [shape for band in bands[: 2 if meet else len(left)] for shape in _mark(band, at)]
-    return svg.drawing(WIDTH, floor + 18, words['title'], shapes)
+    return svg.drawing(WIDTH, floor + BELOW, words['title'], shapes)
+
+
+def height_of(
+    slopes: tuple[Slope, Slope], meet: bool, depth: float, overhang: float, room: float = 1.0
+) -> float:
+    """Return how high the roof's drawing is, units; all as of `two_slopes`."""
+    left, right, units = _to_scale(slopes, meet, depth, overhang, room)
+    return _floor(left, right, depth, overhang, units) + BELOW
+
+
+def _to_scale(
+    slopes: tuple[Slope, Slope], meet: bool, depth: float, overhang: float, room: float
+) -> tuple[Sequence[Slope], Sequence[Slope], float]:
+    """Return the slopes of both sides, and the units in an inch."""
+    first, second = slopes
+    left, right = ((first,), (second,)) if meet else (slopes, slopes)
+    width = (first.run + second.run) * (1 if meet else 2)
+    units = min(WIDTH / (width + 2 * overhang), room * HIGH / (run_up(left) + depth))
+    return left, right, units
+
+
+def _floor(
+    left: Sequence[Slope], right: Sequence[Slope], depth: float, overhang: float, units: float
+) -> float:
+    """Return how far below the drawing's top its floor is, units."""
+    lowest = max(
+        band.deep - band.start[1] for side in (left, right) for band in _bands(side, depth, overhang)
+    )
+    return ABOVE + (run_up(left) + lowest) * units + UNDER
 
 
 def run_up(slopes: Sequence[Slope]) -> float:

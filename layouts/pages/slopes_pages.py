@@ -2,19 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from itertools import groupby
 from pathlib import PurePath
 
 from markupsafe import Markup
 from msgspec import Struct
 
-from layouts.drawings.two_slopes import Slope, two_slopes
+from layouts.drawings.two_slopes import Slope, height_of, two_slopes
 from layouts.pages.example_boards import Rows, board_of, by_marks, marks_in_rows, numbers_of
-from layouts.pages.example_care import told_first, told_in_all
+from layouts.pages.example_care import told_in_all
 from layouts.pages.example_places import Place, Places, on_both
 from layouts.pages.how_to_page import unit_after
-from layouts.paper.longer import lines_in
+from layouts.pages.slopes_room import setting_and_cautions, told_of
 from layouts.paper.page import Index, Maker
 from layouts.paper.trim import trim_of
 from layouts.words.drawings import TWO_SLOPES
@@ -30,11 +28,8 @@ from tablegen.settings import Settings
 
 RISE_PLACES = 3
 """Decimals of a rise in a foot that is no rational."""
-MOST_LINES, MOST_ALONE = 2, 4
-"""That cautions may take before what is said after them: below both rafters, and whole below one."""
-PLACED = ('rise', 'length', 'whole', 'off', 'purlin', 'mouth', 'cuts')
-PLACE_REM, PLACES_IN_REM, MOST_PLACED = 0.7, 1.1, 8
-"""Size of what is said of places, how far it stands in, and how many lines of it leave the others as far apart as usual."""
+MOST_ALONE = 4
+"""Lines that cautions may take, whole, below one rafter."""
 
 
 class Rafter(Struct, frozen=True):
@@ -71,8 +66,8 @@ class SlopesPage(Struct, frozen=True):
     words: dict[str, str]
     unit: str
     opened: bool
-    dense: bool
-    """Whether lines of both rafters' page stand close, lengths or what is said of places being long."""
+    setting: str
+    """How close lines of both rafters' page stand: its class, '' for as far apart as usual."""
     section: Markup
     cautions: str
     """The first sentence of each that has room, where no page of one rafter follows; else ''."""
@@ -107,12 +102,13 @@ def slopes_maker(
         opened  whether all figures of a pitch stand on its one opening
     """
 
-    wide_rem = trim_of(settings).text_width / 10
+    trim = trim_of(settings)
+    wide_rem = trim.text_width / 10
 
     def make(index: Index) -> SlopesPage:
         rafters = tuple(_rafter(one, index, settings, opened) for one in example.rafters)
         first, second = (
-            rafter.at | Places(one.roof.pitch, index, settings, trim_of(settings)).of({'rise': rise.sources})
+            rafter.at | Places(one.roof.pitch, index, settings, trim).of({'rise': rise.sources})
             for rafter, one, rise in zip(rafters, example.rafters, example.rises, strict=True)
         )
         together = {
@@ -120,39 +116,35 @@ def slopes_maker(
             for name in dict.fromkeys((*first, *second))
         }
         together['mouth'] = together.get('height', ()) + together.get('heel', ())
-        added = any(one.ledger and len(one.ledger.readings) > 1 for one in example.rafters)
-        called = [one for rafter in example.rafters for one in rafter.member.cautions]
+        called = [one for rafter in example.rafters for one in rafter.member.cautions if not followed]
+        words, unit = _words(example, settings, roof, shipped), unit_after(settings)
+        about = words | {
+            'rises': [rafter.words['rise'] for rafter in rafters],
+            'length': rafters[1].line['stands'],
+        }
+        alone = (
+            {}
+            if example.meets
+            else {'whole': rafters[0].at.get('whole', ()), 'off': rafters[1].at.get('off', ())}
+        )
+        told = told_of(example, together | alone, about, _height(example, settings) / 10, bool(unit))
+        setting, told_cautions = setting_and_cautions(told, called, wide_rem, trim.text_height / 10)
         return SlopesPage(
             example,
             rafters,
             together,
-            _words(example, settings, roof, shipped),
-            unit_after(settings),
+            words,
+            unit,
             opened,
-            settings.measure.style != text.INCHES or _placed(together, wide_rem) > MOST_PLACED,
-            _section(example, settings),
-            '' if followed else told_first(called, wide_rem, MOST_LINES - added),
+            setting,
+            two_slopes(*_cut(example), TWO_SLOPES, _room(settings)),
+            told_cautions,
             index.get(f'{ALL_MEMBERS}{keys_of_file(shipped) if shipped else keys}'),
             next((index[name] for name in ('care', 'cautions') if name in index), 0),
             say(cautions.DEFERS),
         )
 
     return make
-
-
-def _placed(at: Mapping[str, Sequence[Place]], wide_rem: float) -> int:
-    """Return in how many lines it is said, about, where figures stand: a page is said once."""
-    told = [
-        '; '.join(
-            f'{" ".join(one.row for one in on_it)}, {on_it[0].column} page {page},'
-            for page, on_it in (
-                (page, list(some)) for page, some in groupby(places, key=lambda one: one.page)
-            )
-        )
-        for name in PLACED
-        if (places := at.get(name))
-    ]
-    return sum(lines_in(words, PLACE_REM, wide_rem - PLACES_IN_REM) for words in told)
 
 
 def _rise(pitch: Pitch) -> str:
@@ -209,17 +201,20 @@ def _words(example: SlopesExample, settings: Settings, roof: str, shipped: str) 
     }
 
 
-def _section(example: SlopesExample, settings: Settings) -> Markup:
-    """Return the roof cut through."""
+def _height(example: SlopesExample, settings: Settings) -> float:
+    """Return how high the drawing of the roof cut through is, units."""
+    return height_of(*_cut(example), _room(settings))
+
+
+def _cut(example: SlopesExample) -> tuple[tuple[Slope, Slope], bool, float, float]:
+    """Return the roof cut through: its slopes, whether they meet, depth of its rafters and overhang in inches."""
     first, second = example.rafters
-    return two_slopes(
-        (_slope(first), _slope(second)),
-        example.meets,
-        float(first.member.stock.depth_in),
-        float(first.roof.overhang_in),
-        TWO_SLOPES,
-        1.0 if settings.measure.style == text.INCHES else 0.7,
-    )
+    depth, overhang = first.member.stock.depth_in, first.roof.overhang_in
+    return (_slope(first), _slope(second)), example.meets, float(depth), float(overhang)
+
+
+def _room(settings: Settings) -> float:
+    return 1.0 if settings.measure.style == text.INCHES else 0.7
 
 
 def _slope(one: Example) -> Slope:
