@@ -81,6 +81,7 @@ BOOKS = {
         stock = {rafter = "45 mm", rafters = "2x4"}
         parts = ["opening", "examples"]
         """,
+    'steep': 'pitches = ["80 deg"]\nsteep = true',
     'small': 'title = ""\npitches = ["1/2 in 12"]\nparts = ["words"]\ntrim = "large"',
     'roofs': """
         pitches = [4, "7 1/2", 18, "22.5 deg"]
@@ -93,7 +94,8 @@ BOOKS = {
 of a thickness that is two readings, a drift that 23.622 in for 600 mm would round otherwise; a purlin as thick as a run; names of
 rows and of contents that are wider than their columns, a hip that does not reach its plate beside a valley that does, the list of
 a gambrel whose rafters are not as thick as their size; seats below the plate, a halved body next to its tongue and a sum of three
-readings; a ledger of 1.772 in; a cover without a title whose lowest line has one whole number; roofs."""
+readings; a ledger of 1.772 in; a step of 1 1/2 in that no one row has; a cover without a title whose lowest line has one
+whole number; roofs."""
 
 
 @pytest.mark.parametrize('kind', BOOKS)

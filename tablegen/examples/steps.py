@@ -52,6 +52,7 @@ def step_stands(member: Member, roof: Roof, book: Book) -> tuple[Stands, Length 
     one, stepped = book.read('common', held.run_in), steps(roof.run_in, held)
     if (
         one
+        and len(one.readings) == 1  # a sum would have to be told
         and not in_corner
         and one.direct.text == length_figure(stepped.step_in, Measure(book.settings.measure.per)).text
     ):
