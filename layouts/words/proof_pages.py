@@ -73,6 +73,7 @@ FOOT = (
     N_('The exact foot, under the column of feet, times the run in feet:'),
 )
 GAPS = (N_('gap at<br>16 in'), N_('out of<br>square'), N_('in<br>24 in'), N_('in<br>12 ft'))
+ARMS_HEADS = (N_('at %(pitch)s'), N_('body &amp;<br>tongue'), N_('along the<br>body'), N_('along the tongue'))
 DIAGONALS = (N_('body &amp;<br>tongue'), N_('must<br>measure'), N_('%(excess)s long: out<br>in 24 in'))
 MARKS = (N_('step'), N_('from mark 0,<br>top edge'), N_('missed by'))
 OF_ARMS = {
@@ -148,13 +149,11 @@ def _page(kind: str, told: Mapping[str, str], *more: Sentence, rows: tuple[str, 
 
 
 def _arms() -> list[Sentence]:
-    held, body, tongue = plain(N_('body &amp;<br>tongue')), _('along the body'), _('along the tongue')
-    top = f'{plain(N_("at %(pitch)s"))} {held.rpartition(" ")[2]} {body} {tongue}'
     rows = [
         ' '.join(filter(None, (_(name), f'{{{figure}}}', _(level), _(plumb) if plumb else '')))
         for name, (figure, level, plumb) in OF_ARMS.items()
     ]
-    return [Sentence(row) for row in (top, *rows)]
+    return [*_heads(ARMS_HEADS), *(Sentence(row) for row in rows)]
 
 
 def _unfolded() -> Drawn:
