@@ -142,6 +142,7 @@ def test_every_spacing_of_jacks_stands_over_its_own_columns(tmp_path):
 @pytest.mark.parametrize(
     ('key', 'written'),
     [
+        ('example:porch', 'pitches = ["71 deg"]\nsteep = true'),
         ('arms', 'pitches = ["75 deg"]\nsteep = true'),
         ('care', 'pitches = ["1 1/4", "2 7/8", 4]\nparts = ["ridge"]'),
         ('example:gambrel', 'edition = "complete"\nsmallest_part = "1/32"\nruns = {by = "5 in"}\nstock.rafter = "3 1/2 in"'),
