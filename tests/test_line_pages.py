@@ -65,7 +65,9 @@ def test_each_arm_gives_its_line(pages):
     def held(figures) -> str:
         return ' & '.join(map(part, figures))
 
-    assert f'body & at {name} tongue along the body along the tongue' in words
+    assert (
+        f'body & along the at {name} tongue body along the tongue' in words
+    )  # heads of two lines, line by line
     assert f'common, jack {held(common)} level: seat plumb: ridge, heel, tail' in words
     assert f'hip, valley {held(hip)} level: seat plumb: ridge, heel, tail' in words
     assert f'jack’s cheek, on top {held(cheek)} the cheek' in words

@@ -5,6 +5,7 @@ from __future__ import annotations
 from re import sub
 
 import pytest
+from claimed import page_text
 from headed import lines, said
 from labels.example_roof import Roof
 from labels.examples import marks
@@ -20,7 +21,9 @@ from skewed import SkewedBook
 from worked_pages import worked_page
 
 from layouts.html.page_html import pages_html, style
+from layouts.pages import slopes_pages, slopes_room
 from layouts.pages.book import plan
+from layouts.pages.slopes_room import LOOK
 from layouts.pdf.documents import Job
 from layouts.pdf.typeset import set_document
 from tablegen.examples.shipped import FILES, shipped_roofs
@@ -140,3 +143,23 @@ def test_jacks_longer_than_the_runs_of_a_book_are_read_by_the_foot(edition):
     by_foot = f'Run in feet × exact foot {foot:.4f}.', mixed(nearest(80 / 12 * foot, 16), 16)
     assert [one in html for one in by_foot] == [edition == 'compact', True]
     assert ('1 to 3' in html) == (edition == 'complete')
+
+
+@pytest.mark.parametrize('written', ['', 'lengths = "feet-inches"\npitches = ["10", "3 1/4"]'])
+def test_what_is_counted_to_see_how_close_lines_must_stand_is_what_the_page_says(written, monkeypatch):
+    counted: list[slopes_room.Told] = []
+
+    def kept(*given):
+        counted.append(slopes_room.told_of(*given))
+        return counted[-1]
+
+    monkeypatch.setattr(slopes_pages, 'told_of', kept)
+    planned = plan(read_settings(f'edition = "compact"\n{written}', ''))
+    made = planned.pages()
+    places = [place for place, draft in enumerate(planned.drafts) if draft.template in ONE_PAGE[1:]]
+    said_there = [''.join(page_text(pages_html([made[place]], '')).split()) for place in places]
+
+    assert len(counted) == len(said_there) > 0
+    for told, words in zip(counted, said_there, strict=True):
+        sentences = (*told.steps.values(), told.intro, told.along, LOOK)
+        assert [one for one in sentences if ''.join(one.split()) not in words] == []

@@ -193,7 +193,14 @@ def told_of(
     steps, intro, along = SALTBOX if page.meets else GAMBREL
     if not page.meets and not one.roof.overhang_in:
         steps = {name: step for name, step in steps.items() if name != 'whole'}
-    about = {'a': one.member, 'b': other.member, 'run': text.run(one.roof.run_in), 'page': page, **words}
+    about = {
+        'a': one.member,
+        'b': other.member,
+        'run': text.run(one.roof.run_in),
+        'page': page,
+        'unit': ' in' if unit else '',
+        **words,
+    }
     return Told(
         {name: step.format(**about) for name, step in steps.items()},
         at,
@@ -205,7 +212,7 @@ def told_of(
             'purlin': sum_of(one.ledger, other.ledger),
         },
         f'{intro}{OF_BOTH}'.format(**about),
-        f'{along} Boards of {{a.stick.text}} in and {{b.stick.text}} in or more.'.format(**about),
+        f'{along} Boards of {{a.stick.text}}{{unit}} and {{b.stick.text}}{{unit}} or more.'.format(**about),
         [mark.at.text for rafter in page.rafters for mark in rafter.member.marks],
         drawn,
     )
