@@ -147,7 +147,7 @@ def test_what_differs_is_told_with_page_row_head_printed_and_right(monkeypatch):
         'page 30 of the file is numbered 31',
         '2 figures read: 2 differ',
         '0 links followed, 0 page numbers read; links, numbers, pages and rows amiss: 1',
-        'not read: figures of pages 1',
+        'not read: figures of page 1',
     ]
 
 

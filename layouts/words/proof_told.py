@@ -32,7 +32,6 @@ TOLD = {
     'cited': N_('page {page}, {row}: “{head}” is not what stands on page {printed}'),
     'missing': N_('page {page}: {row} of “{head}” is not there'),
 }
-UNREAD_PAGES = N_('not read: figures of pages {pages}')
 UNREAD = N_('not read: other drawings, notes and what they count')
 NO_HEAD = N_('page {page}, {row}: printed {printed}, right {right}')
 """What is said of a fault of each kind, and of a figure that has no head."""
@@ -62,13 +61,20 @@ def lines(found: Found, unread: str) -> list[str]:
         _('not read: page {page}, “{words}”').format(page=page, words=words) for page, words in found.strange
     ]
     if rest := found.unread:
-        said = (
-            N_('not read: figures in words and drawings of pages {pages}') if found.folios else UNREAD_PAGES
-        )
-        found_lines.append(_(said).format(pages=ranges(rest)))
+        found_lines.append(_unread(found, len(rest)).format(pages=ranges(rest)))
     if found.read:
         found_lines.append(unread)
     return found_lines
+
+
+def _unread(found: Found, count: int) -> str:
+    if found.folios:
+        return n_(
+            'not read: figures in words and drawings of page {pages}',
+            'not read: figures in words and drawings of pages {pages}',
+            count,
+        )
+    return n_('not read: figures of page {pages}', 'not read: figures of pages {pages}', count)
 
 
 def _folded(found: Found) -> str:

@@ -216,7 +216,7 @@ def test_roofs_of_every_sort(name, tmp_path):
     status, told, _ = ask('proof', str(pdf))
 
     assert (status, ': 0 differ' in told) == (0, True), told
-    assert 'not read: figures of pages' not in told
+    assert 'not read: figures of page' not in told
     _all_found(pdf, 1)
 
 
@@ -229,7 +229,7 @@ def test_starters(kind, tmp_path):
     status, told, _ = ask('proof', str(pdf))
 
     assert (status, ': 0 differ' in told) == (0, True), told
-    assert 'not read: figures of pages' not in told
+    assert 'not read: figures of page' not in told
     _all_found(pdf, 2)
 
 
