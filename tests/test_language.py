@@ -77,3 +77,17 @@ def test_pages_and_files_say_their_language_and_the_colophon_says_it_too(catalog
     for name in ('booklet', 'sheets', 'card'):
         assert PdfReader(catalogues / f'{name}.pdf').root_object['/Lang'] == 'xx'
     assert say.language() == say.SOURCE  # the terminal's own again
+
+
+def test_processes_that_set_pages_know_the_book_s_language(catalogues, set_anew, monkeypatch):
+    """Who translates is told to say less where a page is too full, and not to report it."""
+
+    def full(*given):
+        raise BookError('typesetter', f'sets {say.language()}')
+
+    monkeypatch.setattr('layouts.pdf.typeset.set_document', full)
+    (catalogues / 'book.toml').write_text(BOOK, encoding='utf-8')
+    err = io.StringIO()
+
+    assert main(['make', str(catalogues / 'book.toml'), '--out', str(catalogues)], io.StringIO(), err) == 2
+    assert err.getvalue().startswith('rafterbook: typesetter: sets xx')

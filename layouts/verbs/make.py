@@ -10,7 +10,7 @@ from layouts.verbs.book_options import add_book
 from layouts.verbs.opening import OPTION, opener, show
 from layouts.verbs.options import Subparsers, add_folder, add_verb, folder_of, with_options, with_sound_runs
 from layouts.verbs.settings_file import STANDARD_INPUT, add_settings_file, settings_from, with_roof_files
-from layouts.words.say import N_, _, n_
+from layouts.words.say import N_, _, n_, speaking
 from tablegen.errors import BookError
 from tablegen.settings import EDITIONS, Settings
 
@@ -87,7 +87,8 @@ def _make(settings: Settings, folder: Path, args: argparse.Namespace, out: TextI
     from layouts.pdf.leaving import clearing
     from layouts.pdf.workers import crew
 
-    with crew(setter) as setters:  # which load the typesetter while this process loads all else and plans
+    # They load the typesetter while this process loads all else and plans.
+    with speaking(settings.language), crew(setter) as setters:
         from layouts.build import build
         from layouts.pdf.kept import Kept, user_folder
         from layouts.pdf.progress import Progress
