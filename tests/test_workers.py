@@ -7,6 +7,7 @@ import subprocess
 import sys
 from functools import partial
 from pathlib import Path
+from threading import Timer
 from time import monotonic, process_time, sleep
 
 import pytest
@@ -104,6 +105,25 @@ def test_what_fails_in_preparing_comes_home(tmp_path):
 
     with refused('typesetter: is not there'), crew(lacking) as those:
         those.do([1], int)
+
+
+def test_a_process_that_was_ended_while_it_had_nothing_to_do_is_told(monkeypatch):
+    """What is sent to it then is a broken pipe, which must not be taken for a reader who has left."""
+    monkeypatch.setattr(workers, 'cores', lambda: 1)
+
+    def ended():
+        return lambda item, tell: Timer(0.05, os._exit, (1,)).start()
+
+    def items():
+        yield 1
+        sleep(0.3)
+        yield 2
+
+    with refused('a process that was setting pages was ended'), crew(ended) as those:
+        those.do(items(), int)
+    with crew(ended) as those:  # and after the last there is nothing to tell
+        those.do([1], int)
+        sleep(0.3)
 
 
 def test_what_all_processes_take_is_counted_as_this_ones():

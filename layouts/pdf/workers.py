@@ -96,7 +96,10 @@ class Crew(Generic[Item]):
                 self._hear(tell)
             home = self._idle.pop()
             self._busy.add(home)
-            home.send(item)
+            try:
+                home.send(item)
+            except (BrokenPipeError, ConnectionResetError):
+                raise _ended() from None
             self._hear(tell, 0)
         while self._busy:
             self._hear(tell)
@@ -114,9 +117,8 @@ class Crew(Generic[Item]):
             ours, theirs = [mine for mine, _ in pipes], [other for _, other in pipes]
             given = (theirs, ours, self._ids) if FORKS else (theirs, [], None)
             process: Any = context.Process(target=_begin, args=(*given, self._prepare), daemon=True)  # type: ignore[attr-defined]
-            with (
-                stops_held_back()
-            ):  # until the new process hears them in its own way, and this one knows of it
+            # Until the new process hears them in its own way, and this one knows of it.
+            with stops_held_back():
                 process.start()
                 self._first.append(process)
                 self._homes += ours
@@ -138,7 +140,8 @@ class Crew(Generic[Item]):
             [],
         )  # they are not to be killed any more: others may be given their numbers
         for home in homes:
-            home.send(None)
+            with suppress(BrokenPipeError, ConnectionResetError):  # one that was ended has nothing to be told
+                home.send(None)
         for process in self._first:
             process.join()
 
@@ -171,9 +174,7 @@ class Crew(Generic[Item]):
             try:
                 word = one.recv()
             except (EOFError, ConnectionResetError):
-                raise BookError(
-                    'typesetter', message('making.worker_ended'), '', message('making.more_memory')
-                ) from None
+                raise _ended() from None
             if isinstance(word, int):
                 tell(word)
             elif isinstance(word, Warning):
@@ -183,6 +184,10 @@ class Crew(Generic[Item]):
             else:
                 self._idle.append(one)
                 self._busy.discard(one)
+
+
+def _ended() -> BookError:
+    return BookError('typesetter', message('making.worker_ended'), '', message('making.more_memory'))
 
 
 def _begin(
