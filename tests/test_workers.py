@@ -78,13 +78,18 @@ def test_what_is_needed_is_prepared_once_and_every_process_has_it(tmp_path):
 
 def test_processes_that_are_at_work_end_with_the_block(tmp_path):
     began = monotonic()
-    with pytest.raises(ZeroDivisionError), crew(partial(prepared, tmp_path, 60)) as those:
-        those.do((1 // (count != CORES) for count in range(CORES + 1)), int)
 
-    assert monotonic() - began < 10
-    working = written_down(tmp_path, 'work')
-    assert len(working) == CORES
-    assert are_gone(working)
+    def items():
+        yield from range(CORES)
+        while len(written_down(tmp_path, 'work')) < CORES:
+            sleep(0.01)
+        raise ZeroDivisionError
+
+    with pytest.raises(ZeroDivisionError), crew(partial(prepared, tmp_path, 60)) as those:
+        those.do(items(), int)
+
+    assert monotonic() - began < 30
+    assert are_gone(written_down(tmp_path, 'work'))
 
 
 def test_processes_that_prepare_end_with_the_block(tmp_path):
