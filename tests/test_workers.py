@@ -66,8 +66,21 @@ def is_there(process: int) -> bool:
 
 
 def test_what_is_needed_is_prepared_once_and_every_process_has_it(tmp_path):
+    """Each waits for all others, so that none does the work of two."""
+
+    def waiting():
+        write_down(tmp_path, 'prepared')
+
+        def work(item, tell):
+            write_down(tmp_path, 'work')
+            while len(written_down(tmp_path, 'work')) < CORES:
+                sleep(0.01)
+            tell(item)
+
+        return work
+
     told: list[int] = []
-    with crew(partial(prepared, tmp_path, 0.05)) as those:
+    with crew(waiting) as those:
         those.do(range(2 * CORES), told.append)
 
     assert sorted(told) == [*range(2 * CORES)]
